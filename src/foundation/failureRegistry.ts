@@ -1,0 +1,82 @@
+interface FailureEntry {
+  readonly sentence: string;
+  readonly remedy: string;
+}
+
+/**
+ * The one registry of modelled failures: code, sentence, what to do.
+ * HTTP status lives in `server`, exit status in `cli`, each as an exhaustive record over these codes.
+ */
+export const failureRegistry = {
+  'argument-missing': { sentence: 'The argument {name} is missing.', remedy: 'Give {name}; {example}.' },
+  'argument-unknown': { sentence: 'The argument {name} is not known.', remedy: 'See stonetone help for the arguments.' },
+  'argument-malformed': { sentence: '{name} could not be read: {why}.', remedy: 'Write it like {example}.' },
+  'size-invalid': {
+    sentence: 'The size {given} of the work rectangle is not usable: {why}.',
+    remedy: 'Give width x height in millimetres, such as 300x400.',
+  },
+  'corners-malformed': {
+    sentence: 'The corners on the {photo} photograph are not four points.',
+    remedy: 'Give four points, clockwise from top left, such as "10,10 990,12 985,1300 8,1295".',
+  },
+  'corners-crossed': {
+    sentence: 'The corners on the {photo} photograph cross over.',
+    remedy: 'Set the four corners in order, one after the other round the rectangle.',
+  },
+  'corners-outside': {
+    sentence: 'Corner {corner} on the {photo} photograph lies outside the picture ({width} x {height} px).',
+    remedy: 'Set every corner inside the picture.',
+  },
+  'corners-collinear': {
+    sentence: 'The corners on the {photo} photograph lie almost on one line.',
+    remedy: 'Set the four corners of the work rectangle, not points along one side.',
+  },
+  'corners-not-found': {
+    sentence: 'No rectangle could be found on the {photo} photograph: {why}.',
+    remedy: 'Set its four corners by hand.',
+  },
+  'file-missing': { sentence: 'The file {file} is not there.', remedy: 'Check the name and the folder.' },
+  'file-empty': { sentence: 'The file {file} is empty.', remedy: 'Copy the photograph again from the camera.' },
+  'picture-unknown-kind': {
+    sentence: '{file} is not a picture that can be read here ({found}).',
+    remedy: 'Give a JPEG, PNG, TIFF, WebP or HEIC photograph.',
+  },
+  'picture-damaged': {
+    sentence: '{file} is damaged or cut off: {why}.',
+    remedy: 'Copy the photograph again from the camera.',
+  },
+  'picture-cmyk': {
+    sentence: '{file} holds printing colours (CMYK), from which light cannot be measured.',
+    remedy: 'Give the photograph as the camera made it, or exported as RGB.',
+  },
+  'picture-animated': { sentence: '{file} holds more than one picture.', remedy: 'Give a single still photograph.' },
+  'picture-too-large': {
+    sentence: '{file} is {width} x {height} px; at most {limit} megapixels are read.',
+    remedy: 'Export the photograph at a smaller size.',
+  },
+  'picture-too-small': {
+    sentence: '{file} is only {width} x {height} px, too small to measure anything.',
+    remedy: 'Give the photograph at full size.',
+  },
+  'zones-malformed': { sentence: 'The zones could not be read: {why}.', remedy: 'See docs for the form of zones.json.' },
+  'zone-outside': {
+    sentence: 'Zone {id} reaches outside the work rectangle ({width} x {height} mm).',
+    remedy: 'Keep every point of a zone inside the rectangle.',
+  },
+  'zone-self-crossing': {
+    sentence: 'The outline of zone {id} crosses itself.',
+    remedy: 'Draw the outline once round, without crossing.',
+  },
+  'zone-degenerate': { sentence: 'Zone {id} has no area.', remedy: 'Give at least three points that enclose an area.' },
+  'zone-duplicate': { sentence: 'Two zones carry the id {id}.', remedy: 'Give every zone an id of its own.' },
+  'chips-malformed': { sentence: 'The chips could not be read: {why}.', remedy: 'See docs for the form of chips.json.' },
+  'chip-outside': {
+    sentence: 'Chip {name} lies outside the {photo} photograph.',
+    remedy: 'Outline every chip inside its picture.',
+  },
+  'output-unwritable': { sentence: 'The folder {folder} cannot be written: {why}.', remedy: 'Choose another folder.' },
+  'cancelled': { sentence: 'The measurement was cancelled.', remedy: 'Start it again when you are ready.' },
+  'internal': { sentence: 'Something went wrong inside: {why}.', remedy: 'Try again; if it stays, tell the maintainers.' },
+} as const satisfies Record<string, FailureEntry>;
+
+export type FailureCode = keyof typeof failureRegistry;
