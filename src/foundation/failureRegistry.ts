@@ -76,6 +76,57 @@ export const failureRegistry = {
   },
   'output-unwritable': { sentence: 'The folder {folder} cannot be written: {why}.', remedy: 'Choose another folder.' },
   'cancelled': { sentence: 'The measurement was cancelled.', remedy: 'Start it again when you are ready.' },
+  'not-found': { sentence: 'There is no {what} here.', remedy: 'Go back to the list and choose again.' },
+  'host-refused': {
+    sentence: 'The address {host} is not one this program answers to.',
+    remedy: 'Open the address that the program printed when it started.',
+  },
+  'origin-refused': {
+    sentence: 'A page from {origin} may not use this program.',
+    remedy: 'Open the address that the program printed when it started.',
+  },
+  'host-not-loopback': {
+    sentence: 'The address {host} would open the program to other machines.',
+    remedy: 'Use 127.0.0.1.',
+  },
+  'upload-too-large': {
+    sentence: '{file} is larger than {limit} MB.',
+    remedy: 'Export the photograph at a smaller size or a lower JPEG quality.',
+  },
+  'upload-malformed': {
+    sentence: 'The upload could not be read: {why}.',
+    remedy: 'Send one photograph as the field "photograph" of a multipart form.',
+  },
+  'body-malformed': { sentence: 'What was sent could not be read: {why}.', remedy: 'Correct the field and send again.' },
+  'body-too-large': { sentence: 'What was sent is larger than {limit} MB.', remedy: 'Send fewer zones or chips.' },
+  'photograph-unknown': {
+    sentence: 'The {use} photograph is not kept here.',
+    remedy: 'Add the photograph first, then name it by its id.',
+  },
+  'measuring-crashed': {
+    sentence: 'The measurement stopped before it was done: {why}.',
+    remedy: 'Start it again; if it stops again, try smaller photographs.',
+  },
+  'data-folder-unusable': {
+    sentence: 'The data folder {folder} cannot be used: {why}.',
+    remedy: 'Choose another folder with --data, or free space and rights on this one.',
+  },
+  'data-folder-busy': {
+    sentence: 'The data folder {folder} is in use by another running Stonetone.',
+    remedy: 'Use the one that runs already, or stop it first.',
+  },
+  'database-damaged': {
+    sentence: 'The database in {folder} is damaged: {why}.',
+    remedy: 'Put back a backup of the data folder; keep the damaged one beside it.',
+  },
+  'database-newer': {
+    sentence: 'The database in {folder} was written by a newer Stonetone.',
+    remedy: 'Start the newer version, or choose another folder with --data.',
+  },
+  'port-in-use': {
+    sentence: 'Port {port} is in use by another program.',
+    remedy: 'Choose another with --port, or 0 for any free one.',
+  },
   'internal': { sentence: 'Something went wrong inside: {why}.', remedy: 'Try again; if it stays, tell the maintainers.' },
 } as const satisfies Record<string, FailureEntry>;
 
