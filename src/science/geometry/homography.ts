@@ -67,6 +67,14 @@ export function jacobianDeterminant(h: Homography, [x, y]: Point): number {
   return ux * vy - uy * vx;
 }
 
+function determinantOf(h: Homography): number {
+  return (
+    h[0]! * (h[4]! * h[8]! - h[5]! * h[7]!) -
+    h[1]! * (h[3]! * h[8]! - h[5]! * h[6]!) +
+    h[2]! * (h[3]! * h[7]! - h[4]! * h[6]!)
+  );
+}
+
 /** Moves points so that their centroid is 0 and their mean distance √2; returns scale and centroid. */
 function conditioning(points: readonly Point[]): { scale: number; x: number; y: number } {
   let x = 0;
@@ -159,6 +167,7 @@ export function homographyFromPoints(
     if (!solution?.every((value) => Math.abs(value) < 1e6)) return null;
   }
   const normalised = [...solution!, 1];
+  if (Math.abs(determinantOf(normalised)) < 1e-9) return null;
   const fromConditioned = [
     source.scale,
     0,
