@@ -1,0 +1,52 @@
+/** One kept photograph; its bytes lie beside the database under their hash. */
+export interface PhotographTable {
+  /** SHA-256 of the kept bytes, hexadecimal. */
+  readonly id: string;
+  readonly file_name: string;
+  /** How the bytes are coded, such as `jpeg`; also the file's ending on disk. */
+  readonly kind: string;
+  readonly width_px: number;
+  readonly height_px: number;
+  readonly byte_count: number;
+  readonly added_at: string;
+}
+
+/** One comparison; its measured files lie beside the database under `result_key`. */
+export interface ComparisonTable {
+  readonly id: string;
+  readonly title: string;
+  readonly created_at: string;
+  readonly state: string;
+  /** 1 for the invented studio's own. */
+  readonly sample: number;
+  readonly request_json: string;
+  readonly finding: string | null;
+  readonly failure_json: string | null;
+  readonly result_key: string | null;
+  /** When it last joined the measuring queue. */
+  readonly queued_at: string;
+  /** How often the program ended while measuring it, since it was last asked for. */
+  readonly interruptions: number;
+  readonly archived_at: string | null;
+  /** Folded words of title, zones and finding, for the search. */
+  readonly search_text: string;
+}
+
+/** Which photographs a comparison stands on; keeps a photograph from vanishing under it. */
+export interface ComparisonPhotographTable {
+  readonly comparison_id: string;
+  readonly photograph_id: string;
+}
+
+/** What the program remembers about the data folder itself. */
+export interface SettingTable {
+  readonly name: string;
+  readonly value: string;
+}
+
+export interface Tables {
+  readonly photographs: PhotographTable;
+  readonly comparisons: ComparisonTable;
+  readonly comparison_photographs: ComparisonPhotographTable;
+  readonly settings: SettingTable;
+}

@@ -1,0 +1,61 @@
+import { failure } from '../foundation/failure.ts';
+import { fail, ok, type Result } from '../foundation/result.ts';
+import { openDatabase, takeLock } from './database/openDatabase.ts';
+import { type DataFolder, dataFolderAt, prepareDataFolder, sweepIncoming } from './files/dataFolder.ts';
+import { type PhotographFiles, photographFilesIn } from './files/photographFiles.ts';
+import { type ResultFiles, resultFilesIn } from './files/resultFiles.ts';
+import { type ComparisonRepository, comparisonRepositoryIn } from './repositories/comparisonRepository.ts';
+import { type PhotographRepository, photographRepositoryIn } from './repositories/photographRepository.ts';
+import { type SettingRepository, settingRepositoryIn } from './repositories/settingRepository.ts';
+
+/** One data folder, open: its rows and its files. */
+export interface Store {
+  readonly folder: DataFolder;
+  readonly comparisons: ComparisonRepository;
+  readonly photographs: PhotographRepository;
+  readonly settings: SettingRepository;
+  readonly photographFiles: PhotographFiles;
+  readonly resultFiles: ResultFiles;
+  /** Closes the database and gives the folder free. */
+  close(): Promise<void>;
+}
+
+async function openLocked(folder: DataFolder, release: () => void): Promise<Result<Store>> {
+  await sweepIncoming(folder);
+  const opened = await openDatabase(folder.database);
+  if (!opened.ok) return opened;
+  const { database, close } = opened.value;
+  return ok({
+    folder,
+    comparisons: comparisonRepositoryIn(database),
+    photographs: photographRepositoryIn(database),
+    settings: settingRepositoryIn(database),
+    photographFiles: photographFilesIn(folder),
+    resultFiles: resultFilesIn(folder),
+    async close() {
+      await close();
+      release();
+    },
+  });
+}
+
+/**
+ * Opens a data folder, making it where it is missing; one process at a time.
+ * Fails with `data-folder-unusable`, `data-folder-busy`, `database-damaged` or `database-newer`.
+ */
+export async function openStore(dataFolder: string): Promise<Result<Store>> {
+  const folder = dataFolderAt(dataFolder);
+  let release: (() => void) | null = null;
+  try {
+    await prepareDataFolder(folder);
+    release = takeLock(folder.lock);
+    if (release === null) return fail(failure('data-folder-busy', { folder: folder.root }));
+    const store = await openLocked(folder, release);
+    if (!store.ok) release();
+    return store;
+  } catch (error) {
+    release?.();
+    const why = error instanceof Error ? error.message : String(error);
+    return fail(failure('data-folder-unusable', { folder: folder.root, why }));
+  }
+}

@@ -1,0 +1,125 @@
+import { type Kysely, sql } from 'kysely';
+import type { ComparisonState } from '../../records/comparisonEntry.ts';
+import type { Tables } from '../database/tables.ts';
+import { foldForSearch } from './searchText.ts';
+import {
+  type ComparisonMove,
+  type ComparisonPage,
+  comparisonFromRow,
+  comparisonToRow,
+  photographsOf,
+  type StoredComparison,
+} from './storedComparison.ts';
+
+export interface ComparisonRepository {
+  /** Adds a comparison with its photographs in one transaction; all photographs must be there. */
+  add(comparison: StoredComparison): Promise<void>;
+  /** Null where there is none, or it was archived. */
+  find(id: string): Promise<StoredComparison | null>;
+  /** Newest first, those whose words hold every word of `search`; null where `after` is not known. */
+  list(query: { search: string; after: string | null; limit: number }): Promise<ComparisonPage | null>;
+  /** Moves a comparison out of one of the states `from`; false, and nothing changed, where it is in another. */
+  move(id: string, from: readonly ComparisonState[], change: ComparisonMove): Promise<boolean>;
+  /** Those that wait or were being measured, in the order in which they were asked for. */
+  queued(): Promise<readonly StoredComparison[]>;
+  /** Takes a comparison off the list for good, keeping its row and files; false where there is none. */
+  archive(id: string, at: string): Promise<boolean>;
+}
+
+/** The comparisons' rows of an open database. */
+export function comparisonRepositoryIn(database: Kysely<Tables>): ComparisonRepository {
+  const kept = () => database.selectFrom('comparisons').where('archived_at', 'is', null);
+  return {
+    async add(comparison) {
+      await database.transaction().execute(async (transaction) => {
+        await transaction.insertInto('comparisons').values(comparisonToRow(comparison)).execute();
+        await transaction
+          .insertInto('comparison_photographs')
+          .values(
+            photographsOf(comparison.request).map((id) => ({
+              comparison_id: comparison.id,
+              photograph_id: id,
+            })),
+          )
+          .execute();
+      });
+    },
+    async find(id) {
+      const row = await kept().selectAll().where('id', '=', id).executeTakeFirst();
+      return row ? comparisonFromRow(row) : null;
+    },
+    async list({ search, after, limit }) {
+      let query = kept()
+        .select(['id', 'title', 'created_at', 'state', 'sample', 'finding'])
+        .orderBy('created_at', 'desc')
+        .orderBy('id', 'desc')
+        .limit(limit + 1);
+      if (after !== null) {
+        // an archived comparison still marks its place, so a page can be turned while another person archives
+        const mark = await database
+          .selectFrom('comparisons')
+          .select(['created_at', 'id'])
+          .where('id', '=', after)
+          .executeTakeFirst();
+        if (!mark) return null;
+        query = query.where(({ eb, refTuple, tuple }) =>
+          eb(refTuple('created_at', 'id'), '<', tuple(mark.created_at, mark.id)),
+        );
+      }
+      for (const word of foldForSearch(search).split(' ').filter(Boolean)) {
+        query = query.where(sql<boolean>`instr(search_text, ${word}) > 0`);
+      }
+      const rows = await query.execute();
+      const page = rows.slice(0, limit);
+      return {
+        comparisons: page.map((row) => ({
+          id: row.id,
+          title: row.title,
+          createdAt: row.created_at,
+          state: row.state as ComparisonState,
+          sample: row.sample === 1,
+          finding: row.finding,
+        })),
+        next: rows.length > limit ? page.at(-1)!.id : null,
+      };
+    },
+    async move(id, from, change) {
+      return database.transaction().execute(async (transaction) => {
+        const row = await transaction
+          .selectFrom('comparisons')
+          .selectAll()
+          .where('id', '=', id)
+          .where('archived_at', 'is', null)
+          .where('state', 'in', from)
+          .executeTakeFirst();
+        if (!row) return false;
+        const { to, ...changes } = change;
+        const moved = { ...comparisonFromRow(row), ...changes, state: to };
+        await transaction
+          .updateTable('comparisons')
+          .set(comparisonToRow(moved))
+          .where('id', '=', id)
+          .execute();
+        return true;
+      });
+    },
+    async queued() {
+      const rows = await kept()
+        .selectAll()
+        .where('state', 'in', ['waiting', 'measuring'])
+        .orderBy('queued_at')
+        .orderBy('id')
+        .execute();
+      return rows.map(comparisonFromRow);
+    },
+    async archive(id, at) {
+      const outcome = await database
+        .updateTable('comparisons')
+        .set({ archived_at: at })
+        .where('id', '=', id)
+        .where('archived_at', 'is', null)
+        .executeTakeFirst();
+      return outcome.numUpdatedRows === 1n;
+    },
+  };
+}
