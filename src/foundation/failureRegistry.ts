@@ -9,7 +9,10 @@ interface FailureEntry {
  */
 export const failureRegistry = {
   'argument-missing': { sentence: 'The argument {name} is missing.', remedy: 'Give {name}; {example}.' },
-  'argument-unknown': { sentence: 'The argument {name} is not known.', remedy: 'See stonetone help for the arguments.' },
+  'argument-unknown': {
+    sentence: 'The argument {name} is not known.',
+    remedy: 'See stonetone help for the arguments.',
+  },
   'argument-malformed': { sentence: '{name} could not be read: {why}.', remedy: 'Write it like {example}.' },
   'size-invalid': {
     sentence: 'The size {given} of the work rectangle is not usable: {why}.',
@@ -36,7 +39,10 @@ export const failureRegistry = {
     remedy: 'Set its four corners by hand.',
   },
   'file-missing': { sentence: 'The file {file} is not there.', remedy: 'Check the name and the folder.' },
-  'file-empty': { sentence: 'The file {file} is empty.', remedy: 'Copy the photograph again from the camera.' },
+  'file-empty': {
+    sentence: 'The file {file} is empty.',
+    remedy: 'Copy the photograph again from the camera.',
+  },
   'picture-unknown-kind': {
     sentence: '{file} is not a picture that can be read here ({found}).',
     remedy: 'Give a JPEG, PNG, TIFF, WebP or HEIC photograph.',
@@ -49,16 +55,30 @@ export const failureRegistry = {
     sentence: '{file} holds printing colours (CMYK), from which light cannot be measured.',
     remedy: 'Give the photograph as the camera made it, or exported as RGB.',
   },
-  'picture-animated': { sentence: '{file} holds more than one picture.', remedy: 'Give a single still photograph.' },
+  'picture-animated': {
+    sentence: '{file} holds more than one picture.',
+    remedy: 'Give a single still photograph.',
+  },
   'picture-too-large': {
     sentence: '{file} is {width} x {height} px; at most {limit} megapixels are read.',
     remedy: 'Export the photograph at a smaller size.',
+  },
+  'picture-coding': {
+    sentence: '{file} holds {what}, from which light cannot be measured.',
+    remedy: 'Export the photograph as RGB or grey with 8 or 16 bits.',
+  },
+  'file-too-large': {
+    sentence: '{file} has {megabytes} MB; files of at most {limit} MB are read.',
+    remedy: 'Export the photograph as a smaller file, such as a JPEG of high quality.',
   },
   'picture-too-small': {
     sentence: '{file} is only {width} x {height} px, too small to measure anything.',
     remedy: 'Give the photograph at full size.',
   },
-  'zones-malformed': { sentence: 'The zones could not be read: {why}.', remedy: 'See docs for the form of zones.json.' },
+  'zones-malformed': {
+    sentence: 'The zones could not be read: {why}.',
+    remedy: 'See docs for the form of zones.json.',
+  },
   'zone-outside': {
     sentence: 'Zone {id} reaches outside the work rectangle ({width} x {height} mm).',
     remedy: 'Keep every point of a zone inside the rectangle.',
@@ -67,15 +87,24 @@ export const failureRegistry = {
     sentence: 'The outline of zone {id} crosses itself.',
     remedy: 'Draw the outline once round, without crossing.',
   },
-  'zone-degenerate': { sentence: 'Zone {id} has no area.', remedy: 'Give at least three points that enclose an area.' },
+  'zone-degenerate': {
+    sentence: 'Zone {id} has no area.',
+    remedy: 'Give at least three points that enclose an area.',
+  },
   'zone-duplicate': { sentence: 'Two zones carry the id {id}.', remedy: 'Give every zone an id of its own.' },
-  'chips-malformed': { sentence: 'The chips could not be read: {why}.', remedy: 'See docs for the form of chips.json.' },
+  'chips-malformed': {
+    sentence: 'The chips could not be read: {why}.',
+    remedy: 'See docs for the form of chips.json.',
+  },
   'chip-outside': {
     sentence: 'Chip {name} lies outside the {photo} photograph.',
     remedy: 'Outline every chip inside its picture.',
   },
-  'output-unwritable': { sentence: 'The folder {folder} cannot be written: {why}.', remedy: 'Choose another folder.' },
-  'cancelled': { sentence: 'The measurement was cancelled.', remedy: 'Start it again when you are ready.' },
+  'output-unwritable': {
+    sentence: 'The folder {folder} cannot be written: {why}.',
+    remedy: 'Choose another folder.',
+  },
+  cancelled: { sentence: 'The measurement was cancelled.', remedy: 'Start it again when you are ready.' },
   'not-found': { sentence: 'There is no {what} here.', remedy: 'Go back to the list and choose again.' },
   'host-refused': {
     sentence: 'The address {host} is not one this program answers to.',
@@ -97,8 +126,14 @@ export const failureRegistry = {
     sentence: 'The upload could not be read: {why}.',
     remedy: 'Send one photograph as the field "photograph" of a multipart form.',
   },
-  'body-malformed': { sentence: 'What was sent could not be read: {why}.', remedy: 'Correct the field and send again.' },
-  'body-too-large': { sentence: 'What was sent is larger than {limit} MB.', remedy: 'Send fewer zones or chips.' },
+  'body-malformed': {
+    sentence: 'What was sent could not be read: {why}.',
+    remedy: 'Correct the field and send again.',
+  },
+  'body-too-large': {
+    sentence: 'What was sent is larger than {limit} MB.',
+    remedy: 'Send fewer zones or chips.',
+  },
   'photograph-unknown': {
     sentence: 'The {use} photograph is not kept here.',
     remedy: 'Add the photograph first, then name it by its id.',
@@ -127,7 +162,10 @@ export const failureRegistry = {
     sentence: 'Port {port} is in use by another program.',
     remedy: 'Choose another with --port, or 0 for any free one.',
   },
-  'internal': { sentence: 'Something went wrong inside: {why}.', remedy: 'Try again; if it stays, tell the maintainers.' },
+  internal: {
+    sentence: 'Something went wrong inside: {why}.',
+    remedy: 'Try again; if it stays, tell the maintainers.',
+  },
 } as const satisfies Record<string, FailureEntry>;
 
 export type FailureCode = keyof typeof failureRegistry;

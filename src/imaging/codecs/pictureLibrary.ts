@@ -1,0 +1,27 @@
+import sharp, { type Metadata, type Sharp } from 'sharp';
+
+// Operations are never repeated on the same bytes, so a cache would only hold memory.
+sharp.cache(false);
+
+export type PictureHandle = Sharp;
+export type PictureMetadata = Metadata;
+
+/**
+ * Opens an encoded picture; nothing is decoded yet. Any damage, a truncated end included, makes decoding
+ * fail instead of returning grey. Size limits are checked on the header by `readHeader` beforehand.
+ *
+ * @param applyProfile let the library convert an embedded colour profile to sRGB; only right for 8 bits
+ */
+export function openPicture(bytes: Uint8Array, applyProfile = false): PictureHandle {
+  return sharp(bytes, { failOn: 'warning', limitInputPixels: false, ignoreIcc: !applyProfile });
+}
+
+/** Opens raw interleaved code values, 8 or 16 bits by the array's type. */
+export function openCodes(
+  codes: Uint8Array | Uint16Array,
+  widthPx: number,
+  heightPx: number,
+  channels: 1 | 3,
+): PictureHandle {
+  return sharp(codes, { raw: { width: widthPx, height: heightPx, channels }, limitInputPixels: false });
+}

@@ -1,0 +1,41 @@
+/** A row-major 3×3 matrix. */
+export type Matrix3 = readonly number[];
+
+/** The product `left · right`. */
+export function multiply3(left: Matrix3, right: Matrix3): Matrix3 {
+  return Array.from({ length: 9 }, (_, index) => {
+    const row = Math.floor(index / 3) * 3;
+    const column = index % 3;
+    return (
+      left[row]! * right[column]! + left[row + 1]! * right[column + 3]! + left[row + 2]! * right[column + 6]!
+    );
+  });
+}
+
+/** The inverse; entries are not finite when the matrix is singular. */
+export function invert3(m: Matrix3): Matrix3 {
+  const [a, b, c, d, e, f, g, h, i] = m as [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
+  const determinant = a * (e * i - f * h) - b * (d * i - f * g) + c * (d * h - e * g);
+  const cofactors = [
+    e * i - f * h,
+    c * h - b * i,
+    b * f - c * e,
+    f * g - d * i,
+    a * i - c * g,
+    c * d - a * f,
+    d * h - e * g,
+    b * g - a * h,
+    a * e - b * d,
+  ];
+  return cofactors.map((value) => value / determinant);
+}
