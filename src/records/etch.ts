@@ -1,0 +1,165 @@
+import type { Basis } from '../foundation/measured.ts';
+import type { Point } from '../science/geometry/point.ts';
+import type { Deposit, Intention } from './zone.ts';
+
+/** Where a row of an etch table comes from, in words. */
+export interface RowBasis {
+  readonly basis: Basis;
+  /** Author, year, title and place for published advice; otherwise what the studio noted. */
+  readonly note: string;
+}
+
+/** The four strengths of an etch, weakest first; `scant` is for media with little or no grease. */
+export type EtchStrength = 'ground' | 'scant' | 'light' | 'middle' | 'dark';
+
+/** How an etch is made up: parts by volume, or drops of acid into gum. */
+export type EtchRecipe =
+  | { readonly kind: 'parts'; readonly parts: readonly { readonly material: string; readonly parts: number }[] }
+  | {
+      readonly kind: 'drops';
+      readonly acid: string;
+      readonly into: string;
+      /** Drops to every 30 ml; low and high bound what the table advises. */
+      readonly dropsPer30Ml: { readonly low: number; readonly high: number };
+    };
+
+/** What one source advises, kept beside the row even where another was followed. */
+export interface SourceAdvice {
+  readonly source: string;
+  readonly advice: string;
+}
+
+/** One rule: for this strength, this etch, this long. */
+export interface EtchRow {
+  readonly strength: EtchStrength;
+  readonly name: string;
+  readonly recipe: EtchRecipe;
+  /** Seconds of contact; null where the table sets none. */
+  readonly contactSeconds: {
+    readonly low: number;
+    readonly wanted: number | null;
+    readonly high: number | null;
+  };
+  /** The longest a laid etch may lie untouched, in seconds. */
+  readonly moveWithinSeconds: number;
+  readonly basis: RowBasis;
+  /** Where sources disagree: what each says, and why this row says what it does. */
+  readonly advice?: readonly SourceAdvice[];
+  readonly choice?: string;
+}
+
+export interface EtchTable {
+  readonly id: string;
+  readonly name: string;
+  /** Raised by one at every edit; plans name the version they were made with. */
+  readonly version: number;
+  readonly rows: readonly EtchRow[];
+}
+
+/** A tannic solution as its batch says; null means: not measured, not stated. */
+export interface TannicSolution {
+  readonly gramsPerLitre: number | null;
+  readonly pH: number | null;
+  readonly gum: boolean | null;
+}
+
+/** A zone as a plan needs it. */
+export interface PlanZone {
+  readonly id: string;
+  readonly name: string;
+  readonly medium: string;
+  readonly deposit?: Deposit;
+  readonly intention?: Intention;
+  /** Stone mm. */
+  readonly polygonMm: readonly Point[];
+  /** Coverage 0..1 as measured or judged on the stone. */
+  readonly tone?: { readonly mean: number; readonly darkest: number };
+}
+
+export interface PlanRequest {
+  readonly stone: {
+    readonly widthMm: number;
+    readonly heightMm: number;
+    readonly thicknessMm: number;
+    readonly colour: string;
+  };
+  readonly zones: readonly PlanZone[];
+  readonly table: EtchTable;
+  readonly tannic: TannicSolution | null;
+  readonly people: 1 | 2;
+  /** Depth of liquid on the stone. */
+  readonly filmMm: number;
+  readonly layMm2PerSecond: number;
+  /** Strong beside light nearer than this is named. */
+  readonly guardMm: number;
+}
+
+export interface EtchPart {
+  readonly material: string;
+  readonly ml: number;
+  readonly drops?: number;
+}
+
+export interface PlannedZone {
+  readonly id: string;
+  readonly name: string;
+  readonly areaCm2: number;
+  /** null where the table has no rule. */
+  readonly strength: EtchStrength | null;
+  readonly etch: { readonly name: string; readonly parts: readonly EtchPart[]; readonly ml: number } | null;
+  readonly contactSeconds: {
+    readonly low: number;
+    readonly wanted: number | null;
+    readonly high: number | null;
+  } | null;
+  readonly longestGapSeconds: number | null;
+  /** Seconds from the first touch; null where nothing is laid or no schedule was found. */
+  readonly layFrom: number | null;
+  readonly layTo: number | null;
+  readonly endsAt: number | null;
+  readonly basis: string;
+  /** Why this row and not another. */
+  readonly why: string;
+}
+
+export interface ScheduleStep {
+  readonly person: number;
+  readonly from: number;
+  readonly to: number;
+  readonly action: 'lay' | 'move' | 'lift';
+  readonly zone: string;
+}
+
+export interface ScheduleChange {
+  readonly change: 'second-person' | 'merge' | 'deeper-film' | 'two-stages';
+  readonly feasible: boolean | 'unknown';
+  /** What it would do, in one sentence. */
+  readonly effect: string;
+}
+
+export interface EtchSchedule {
+  readonly feasible: boolean | 'unknown';
+  /** Why it can't be kept, or why that isn't known; null where it can. */
+  readonly reason: string | null;
+  /** Spread of the ends, in seconds; null without a schedule. */
+  readonly skewSeconds: number | null;
+  readonly longestUntouchedSeconds: number | null;
+  readonly steps: readonly ScheduleStep[];
+  readonly changes: readonly ScheduleChange[];
+}
+
+export interface EtchPlan {
+  readonly schema: 'stonetone/plan/1';
+  readonly table: { readonly id: string; readonly version: number };
+  readonly zones: readonly PlannedZone[];
+  readonly schedule: EtchSchedule;
+  readonly totals: readonly EtchPart[];
+  readonly neighbours: readonly {
+    readonly a: string;
+    readonly b: string;
+    readonly gapMm: number;
+    readonly why: string;
+  }[];
+  readonly buffOrder: readonly string[];
+  readonly cautions: readonly string[];
+}

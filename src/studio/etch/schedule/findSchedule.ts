@@ -1,0 +1,79 @@
+import { seededRandom } from '../../../foundation/random.ts';
+import type { ScheduleStep } from '../../../records/etch.ts';
+import { scheduleFaults } from './checkSchedule.ts';
+import { exactSearch } from './exactSearch.ts';
+import { provenImpossible } from './provenImpossible.ts';
+import { simulate } from './simulate.ts';
+import { type Task, type TouchTimes, touchTimes } from './task.ts';
+
+export type FoundSchedule =
+  | { readonly feasible: true; readonly steps: readonly ScheduleStep[] }
+  | { readonly feasible: false | 'unknown'; readonly reason: string };
+
+/** Shares of the hold before lifting that are tried, the wanted one first. */
+const holds = [1, 0.75, 0.5, 0.25, 0];
+/** Orders tried at random after the ordered ones; enough for 12 zones to be answered well within a second. */
+const randomOrders = 150;
+
+/**
+ * Finds a one-stage schedule: everything is laid before anything is lifted; lifting goes light → dark, ground last.
+ * The printer's sweep by strength (ground first, strong last) is tried first; only where it can't be kept are
+ * other orders searched. `false` only with a proof; otherwise "unknown".
+ * @param tasks one per area, ground included; whole seconds.
+ */
+export function findSchedule(
+  tasks: readonly Task[],
+  people: 1 | 2,
+  touch: TouchTimes = touchTimes,
+): FoundSchedule {
+  if (tasks.length === 0) return { feasible: true, steps: [] };
+  const sweep = sweepOrder(tasks);
+  const first = tryOrder(tasks, people, touch, sweep);
+  if (first) return { feasible: true, steps: first };
+  const impossible = provenImpossible(tasks, people, touch);
+  if (impossible) return { feasible: false, reason: impossible };
+  for (const order of otherOrders(tasks, sweep)) {
+    const steps = tryOrder(tasks, people, touch, order);
+    if (steps) return { feasible: true, steps };
+  }
+  const exact = people === 1 ? exactSearch(tasks, touch) : 'unknown';
+  if (exact === 'impossible') {
+    return { feasible: false, reason: 'every order of laying, moving and lifting was tried: none can be kept' };
+  }
+  if (exact !== 'unknown') return { feasible: true, steps: exact };
+  return { feasible: 'unknown', reason: 'no order was found that can be kept, and none was proved impossible' };
+}
+
+/** Ground first, then weak to strong, large before small: the order in which a printer sweeps over the stone. */
+export function sweepOrder(tasks: readonly Task[]): number[] {
+  return tasks
+    .map((_, index) => index)
+    .toSorted(
+      (a, b) =>
+        tasks[a]!.strengthRank - tasks[b]!.strengthRank || tasks[b]!.laySeconds - tasks[a]!.laySeconds,
+    );
+}
+
+function tryOrder(tasks: readonly Task[], people: number, touch: TouchTimes, layOrder: readonly number[]) {
+  for (const hold of holds) {
+    const steps = simulate(tasks, people, touch, { layOrder, hold });
+    // The judge has the last word: an attempt that slipped past a deadline is no schedule.
+    if (steps && scheduleFaults(steps, tasks, people, touch).length === 0) return steps;
+  }
+  return null;
+}
+
+function* otherOrders(tasks: readonly Task[], sweep: readonly number[]): Generator<number[]> {
+  yield sweep.toSorted((a, b) => tasks[b]!.laySeconds - tasks[a]!.laySeconds);
+  yield sweep.toReversed();
+  yield sweep.toSorted((a, b) => tasks[b]!.gapSeconds - tasks[a]!.gapSeconds || tasks[b]!.laySeconds - tasks[a]!.laySeconds);
+  const random = seededRandom(tasks.length);
+  for (let round = 0; round < randomOrders; round++) {
+    const order = [...sweep];
+    for (let index = order.length - 1; index > 0; index--) {
+      const other = Math.floor(random() * (index + 1));
+      [order[index], order[other]] = [order[other]!, order[index]!];
+    }
+    yield order;
+  }
+}
