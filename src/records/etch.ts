@@ -14,7 +14,10 @@ export type EtchStrength = 'ground' | 'scant' | 'light' | 'middle' | 'dark';
 
 /** How an etch is made up: parts by volume, or drops of acid into gum. */
 export type EtchRecipe =
-  | { readonly kind: 'parts'; readonly parts: readonly { readonly material: string; readonly parts: number }[] }
+  | {
+      readonly kind: 'parts';
+      readonly parts: readonly { readonly material: string; readonly parts: number }[];
+    }
   | {
       readonly kind: 'drops';
       readonly acid: string;

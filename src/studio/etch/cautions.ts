@@ -17,7 +17,11 @@ const withAcid: readonly string[] = [
  * The cautions a plan carries, the most pressing first: what is missing about the tannic solution,
  * then acid, then what always holds.
  */
-export function planCautions(request: PlanRequest, rowsUsed: readonly EtchRow[], noRule: readonly string[]): string[] {
+export function planCautions(
+  request: PlanRequest,
+  rowsUsed: readonly EtchRow[],
+  noRule: readonly string[],
+): string[] {
   const usesTannic = rowsUsed.some((row) => uses(row.recipe, /tannic/));
   const usesAcid = rowsUsed.some((row) => uses(row.recipe, /acid/));
   return [
@@ -42,7 +46,9 @@ function tannicCautions(tannic: PlanRequest['tannic']): string[] {
   ].filter((name) => name !== null);
   const said =
     missing.length > 0
-      ? [`The tannic solution is not described (${missing.join(', ')}): this plan can't be repeated or compared until it is.`]
+      ? [
+          `The tannic solution is not described (${missing.join(', ')}): this plan can't be repeated or compared until it is.`,
+        ]
       : [];
   const gumless =
     tannic?.gum === false

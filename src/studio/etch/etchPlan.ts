@@ -30,7 +30,9 @@ export function etchPlan(request: PlanRequest): EtchPlan {
   const tasks = areas.flatMap((area) => taskOf(area, request.layMm2PerSecond));
   const { schedule, times } = plannedSchedule(tasks, request.people, request.filmMm);
   const zones = planned.map((zone) => ({ ...zone, ...times.get(zone.id) }));
-  const strengths = new Map(zones.flatMap((zone) => (zone.strength ? [[zone.id, zone.strength] as const] : [])));
+  const strengths = new Map(
+    zones.flatMap((zone) => (zone.strength ? [[zone.id, zone.strength] as const] : [])),
+  );
   const rowsUsed = areas.flatMap((area) => (area.chosen.row ? [area.chosen.row] : []));
   return {
     schema: 'stonetone/plan/1',
@@ -53,7 +55,12 @@ function groundArea(request: PlanRequest): Area {
   const drawnMm2 = unionArea(request.zones.map((zone) => zone.polygonMm));
   const row = request.table.rows.find((candidate) => candidate.strength === 'ground') ?? null;
   const why = row ? 'the stone outside all zones is always etched' : 'this table has no row for the ground';
-  return { id: groundId, name: 'ground', areaCm2: Math.max(0, stoneMm2 - drawnMm2) / 100, chosen: { row, why } };
+  return {
+    id: groundId,
+    name: 'ground',
+    areaCm2: Math.max(0, stoneMm2 - drawnMm2) / 100,
+    chosen: { row, why },
+  };
 }
 
 function zoneArea(zone: PlanRequest['zones'][number], request: PlanRequest): Area {
@@ -68,11 +75,29 @@ function zoneArea(zone: PlanRequest['zones'][number], request: PlanRequest): Are
 function plannedZone(area: Area, request: PlanRequest): PlannedZone {
   const { row, why } = area.chosen;
   const untimed = { layFrom: null, layTo: null, endsAt: null };
-  const common = { id: area.id, name: area.name, areaCm2: Math.round(area.areaCm2 * 100) / 100, why, ...untimed };
+  const common = {
+    id: area.id,
+    name: area.name,
+    areaCm2: Math.round(area.areaCm2 * 100) / 100,
+    why,
+    ...untimed,
+  };
   if (!row) {
-    return { ...common, strength: null, etch: null, contactSeconds: null, longestGapSeconds: null, basis: 'no rule' };
+    return {
+      ...common,
+      strength: null,
+      etch: null,
+      contactSeconds: null,
+      longestGapSeconds: null,
+      basis: 'no rule',
+    };
   }
-  const amount = etchAmount(row.recipe, area.areaCm2, request.filmMm, strengthShareOfColour(request.stone.colour));
+  const amount = etchAmount(
+    row.recipe,
+    area.areaCm2,
+    request.filmMm,
+    strengthShareOfColour(request.stone.colour),
+  );
   return {
     ...common,
     strength: row.strength,
@@ -89,7 +114,8 @@ function buffOrder(zones: readonly PlannedZone[]): string[] {
     .toSorted(
       (a, b) =>
         buffedFirst.indexOf(a.id === groundId ? 'ground' : a.strength!) -
-          buffedFirst.indexOf(b.id === groundId ? 'ground' : b.strength!) || (a.endsAt ?? 0) - (b.endsAt ?? 0),
+          buffedFirst.indexOf(b.id === groundId ? 'ground' : b.strength!) ||
+        (a.endsAt ?? 0) - (b.endsAt ?? 0),
     )
     .map((zone) => zone.id);
 }

@@ -29,8 +29,7 @@ export function closeNeighbours(
       if (!first || !second || first === second) continue;
       const gapMm = outlineDistance(a.polygonMm, b.polygonMm);
       if (gapMm >= guardMm) continue;
-      const [strong, weak] =
-        strengthOrder.indexOf(first) > strengthOrder.indexOf(second) ? [a, b] : [b, a];
+      const [strong, weak] = strengthOrder.indexOf(first) > strengthOrder.indexOf(second) ? [a, b] : [b, a];
       found.push({
         a: a.id,
         b: b.id,

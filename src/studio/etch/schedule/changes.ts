@@ -50,7 +50,8 @@ function twoStages(tasks: readonly Task[], people: 1 | 2): ScheduleChange[] {
   const weak = tasks.filter((task) => task.strengthRank > 0 && task.strengthRank < strongest);
   if (strong.length === 0 || weak.length === 0) return [];
   const stages = [findSchedule([...ground, ...weak], people), findSchedule([...ground, ...strong], people)];
-  const worst = stages.find((stage) => stage.feasible === false) ?? stages.find((stage) => stage.feasible !== true);
+  const worst =
+    stages.find((stage) => stage.feasible === false) ?? stages.find((stage) => stage.feasible !== true);
   const what = 'two stages, each with its gummed ground: the weaker etches first, the strongest after';
   return [{ change: 'two-stages', ...judged(worst ?? stages[0]!, what) }];
 }

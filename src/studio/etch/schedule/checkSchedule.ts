@@ -54,9 +54,11 @@ function zoneFaults(steps: readonly ScheduleStep[], task: Task, touch: TouchTime
     const before = own[index - 1];
     if (!before) continue;
     if (step.from < before.to) faults.push(`${task.zone} is touched twice at ${step.from} s`);
-    if (step.from - before.to > task.gapSeconds) faults.push(`${task.zone} lies untouched from ${before.to} s`);
+    if (step.from - before.to > task.gapSeconds)
+      faults.push(`${task.zone} lies untouched from ${before.to} s`);
   }
   if (lift.from - lay.to < task.lowSeconds) faults.push(`${task.zone}: contact too short`);
-  if (task.highSeconds !== null && lift.to - lay.to > task.highSeconds) faults.push(`${task.zone}: contact too long`);
+  if (task.highSeconds !== null && lift.to - lay.to > task.highSeconds)
+    faults.push(`${task.zone}: contact too long`);
   return faults;
 }

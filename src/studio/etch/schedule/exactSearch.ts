@@ -61,7 +61,8 @@ function successors(node: Node, tasks: readonly Task[], touch: TouchTimes): Node
     const wet = tasks.filter((_, index) => node.ages[index]! >= 0);
     const rank = Math.min(...wet.map(liftRank));
     for (const [index, task] of tasks.entries()) {
-      const ready = node.ages[index]! >= 0 && liftRank(task) === rank && node.contacts[index]! >= task.lowSeconds;
+      const ready =
+        node.ages[index]! >= 0 && liftRank(task) === rank && node.contacts[index]! >= task.lowSeconds;
       if (ready) push(touch.liftSeconds, index, 'lift');
     }
   }
@@ -80,7 +81,8 @@ function advance(
   for (const [other, task] of tasks.entries()) {
     if (ages[other]! < 0 && other !== index) continue;
     if (other === index) {
-      if (action === 'lift' && task.highSeconds !== null && contacts[other]! + seconds > task.highSeconds) return null;
+      if (action === 'lift' && task.highSeconds !== null && contacts[other]! + seconds > task.highSeconds)
+        return null;
       ages[other] = action === 'lift' ? isLifted : 0;
     } else {
       ages[other]! += seconds;

@@ -1,7 +1,7 @@
 import { liftRank, type Task, type TouchTimes } from './task.ts';
 
 /** How many states the exhaustive look at laying may visit before it gives up without an answer. */
-const mostStates = 150_000;
+const mostStates = 30_000;
 
 /**
  * Looks for a proof that the areas can't be kept in one stage, whatever the order.
@@ -23,7 +23,8 @@ function tooMuchMoving(tasks: readonly Task[], people: number, touch: TouchTimes
   const possible = tasks.some((last) => {
     const wet = tasks.filter((task) => task === last || liftRank(task) > liftRank(last));
     const fewest = wet.reduce(
-      (sum, task) => sum + Math.floor(last.lowSeconds / (task.gapSeconds + touch.moveSeconds)) * touch.moveSeconds,
+      (sum, task) =>
+        sum + Math.floor(last.lowSeconds / (task.gapSeconds + touch.moveSeconds)) * touch.moveSeconds,
       0,
     );
     return fewest <= people * last.lowSeconds;

@@ -6,6 +6,8 @@ export interface Attempt {
   readonly layOrder: readonly number[];
   /** Share of the way from the earliest to the wanted first lift, 0..1. */
   readonly hold: number;
+  /** Nobody lays an etch with a longest contact while one without is still to be laid: its clock would run too long. */
+  readonly strongAfterWeak: boolean;
 }
 
 interface Area {
@@ -36,25 +38,38 @@ export function simulate(
   attempt: Attempt,
 ): ScheduleStep[] | null {
   const state: State = {
-    areas: tasks.map((task) => ({ task, touchedTo: Number.POSITIVE_INFINITY, layTo: Number.NaN, lifted: false })),
+    areas: tasks.map((task) => ({
+      task,
+      touchedTo: Number.POSITIVE_INFINITY,
+      layTo: Number.NaN,
+      lifted: false,
+    })),
     free: Array.from({ length: people }, () => 0),
     steps: [],
     touch,
   };
-  if (!layAll(state, [...attempt.layOrder])) return null;
+  if (!layAll(state, attempt)) return null;
   if (!liftAll(state, firstLiftAt(state, attempt.hold))) return null;
   return state.steps.toSorted((a, b) => a.from - b.from || a.person - b.person);
 }
 
-function layAll(state: State, waiting: number[]): boolean {
+function layAll(state: State, attempt: Attempt): boolean {
+  const waiting = [...attempt.layOrder];
   let idleMoves = 0;
   while (waiting.length > 0) {
     const person = earliestFree(state);
     const now = state.free[person]!;
-    const choice = waiting.findIndex((index) =>
-      canLeaveFor(state, person, state.areas[index]!.task.laySeconds, state.areas[index]!),
-    );
+    const weakDoneAt = attempt.strongAfterWeak ? layingOfWeakEndsAt(state) : 0;
+    const choice = waiting.findIndex((index) => {
+      const area = state.areas[index]!;
+      if (area.task.highSeconds !== null && weakDoneAt > now) return false;
+      return canLeaveFor(state, person, area.task.laySeconds, area);
+    });
     const wet = wetAreas(state);
+    if (choice < 0 && weakDoneAt > now && !needsTouch(state, now)) {
+      state.free[person] = now + 1;
+      continue;
+    }
     // The order given is kept unless it can't be: only after a full round of moves is another zone taken.
     if (choice === 0 || (choice > 0 && idleMoves > wet.length)) {
       const area = state.areas[waiting.splice(choice, 1)[0]!]!;
@@ -68,6 +83,23 @@ function layAll(state: State, waiting: number[]): boolean {
     idleMoves++;
   }
   return true;
+}
+
+/** When the last etch without a longest contact is laid, as far as is known: Infinity while one waits. */
+function layingOfWeakEndsAt(state: State): number {
+  const weak = state.areas.filter((area) => area.task.highSeconds === null);
+  return Math.max(
+    0,
+    ...weak.map((area) => (Number.isNaN(area.layTo) ? Number.POSITIVE_INFINITY : area.layTo)),
+  );
+}
+
+/** Whether some wet zone should be moved now rather than waited for. */
+function needsTouch(state: State, now: number): boolean {
+  const urgent = mostUrgent(state, now);
+  if (!urgent) return false;
+  const round = wetAreas(state).length * state.touch.moveSeconds + state.touch.liftSeconds;
+  return deadline(urgent) - now <= Math.max(urgent.task.gapSeconds / 2, round);
 }
 
 /** When lifting should begin, so that contacts come close to what is wanted. */
@@ -95,10 +127,7 @@ function liftAll(state: State, notBefore: number): boolean {
       next.lifted = true;
       continue;
     }
-    const urgent = mostUrgent(state, now);
-    const wet = wetAreas(state).length;
-    const soon = urgent && deadline(urgent) - now <= Math.max(urgent.task.gapSeconds / 2, wet * state.touch.moveSeconds + state.touch.liftSeconds);
-    if (urgent && soon) {
+    if (needsTouch(state, now)) {
       if (!moveMostUrgent(state, person, now)) return false;
     } else {
       state.free[person] = now + 1;
