@@ -1,0 +1,138 @@
+import { expect, test } from 'vitest';
+import type { PlanRequest, PlanZone } from '../../records/etch.ts';
+import type { Point } from '../../science/geometry/point.ts';
+import { acidInGumTable } from './acidInGumTable.ts';
+import { etchPlan } from './etchPlan.ts';
+import { tannicTable } from './tannicTable.ts';
+
+const box = (x: number, y: number, width: number, height: number): Point[] => [
+  [x, y],
+  [x + width, y],
+  [x + width, y + height],
+  [x, y + height],
+];
+const zone = (id: string, medium: string, polygonMm: Point[], more: Partial<PlanZone> = {}): PlanZone => ({
+  id,
+  name: id,
+  medium,
+  polygonMm,
+  ...more,
+});
+const request = (zones: PlanZone[], more: Partial<PlanRequest> = {}): PlanRequest => ({
+  stone: { widthMm: 400, heightMm: 500, thicknessMm: 80, colour: 'grey' },
+  zones,
+  table: tannicTable,
+  tannic: { gramsPerLitre: 30, pH: 3.1, gum: true },
+  people: 1,
+  filmMm: 0.5,
+  layMm2PerSecond: 1500,
+  guardMm: 5,
+  ...more,
+});
+const rowOf = (plan: ReturnType<typeof etchPlan>, id: string) => plan.zones.find((row) => row.id === id)!;
+
+test('40 × 50 cm with 900 cm² of zones leaves 1100 cm² of ground: 55 ml of film, rounded up with losses', () => {
+  const ground = rowOf(etchPlan(request([zone('a', 'crayon-4', box(20, 20, 300, 300))])), 'ground');
+  expect(ground.areaCm2).toBe(1100);
+  expect((1100 * 0.5) / 10).toBe(55);
+  expect(ground.etch).toEqual({ name: 'gum alone', parts: [{ material: 'gum', ml: 65 }], ml: 65 });
+});
+
+test('overlapping zones are taken from the ground once', () => {
+  const plan = etchPlan(
+    request([zone('a', 'crayon-4', box(0, 0, 100, 100)), zone('b', 'crayon-4', box(50, 0, 100, 100))]),
+  );
+  expect(rowOf(plan, 'ground').areaCm2).toBe(1850);
+});
+
+test('light crayon of 400 cm² touching a solid of 60 cm²: one person keeps it, gum first and on longest, light lifted first', () => {
+  const plan = etchPlan(
+    request([zone('crayon', 'crayon-5', box(20, 20, 200, 200)), zone('post', 'solid', box(220, 20, 60, 100))]),
+  );
+  expect(plan.schedule.feasible).toBe(true);
+  expect(rowOf(plan, 'ground').layFrom).toBe(0);
+  const ends = ['crayon', 'post', 'ground'].map((id) => rowOf(plan, id).endsAt!);
+  expect(ends).toEqual(ends.toSorted((a, b) => a - b));
+  expect(plan.buffOrder).toEqual(['crayon', 'post', 'ground']);
+  expect(plan.neighbours).toEqual([
+    { a: 'crayon', b: 'post', gapMm: 0, why: 'post takes the stronger etch: keep it out of crayon' },
+  ]);
+});
+
+test('a medium without a row is no error: the plan goes on and says to test a patch', () => {
+  const plan = etchPlan(
+    request([zone('smear', 'stumping', box(20, 20, 50, 50)), zone('lines', 'pen', box(100, 20, 50, 50))]),
+  );
+  expect(rowOf(plan, 'smear').etch).toBeNull();
+  expect(rowOf(plan, 'smear').why).toContain('test a patch first');
+  expect(rowOf(plan, 'lines').etch!.ml).toBeGreaterThan(0);
+  expect(plan.cautions[0]).toBe('smear: no rule here, test a patch first.');
+  expect(plan.schedule.steps.some((step) => step.zone === 'smear')).toBe(false);
+});
+
+test('a wash that spans deposits is planned by its light part, and says so', () => {
+  const row = rowOf(
+    etchPlan(
+      request([
+        zone('sky', 'tusche-water', box(20, 20, 100, 100), {
+          deposit: 'wash',
+          tone: { mean: 0.35, darkest: 0.9 },
+        }),
+      ]),
+    ),
+    'sky',
+  );
+  expect(row.strength).toBe('light');
+  expect(row.why).toContain('planned by its light part');
+});
+
+test('where medium and deposit disagree, the weaker etch is chosen', () => {
+  const plan = etchPlan(
+    request([
+      zone('soft', 'crayon-1', box(20, 20, 50, 50), { deposit: 'light' }),
+      zone('hard', 'crayon-5', box(100, 20, 50, 50), { deposit: 'dark' }),
+    ]),
+  );
+  expect([rowOf(plan, 'soft').strength, rowOf(plan, 'hard').strength]).toEqual(['light', 'light']);
+});
+
+test('acid in gum: whole drops in proportion to the gum, fewer on yellow stone than on dark grey', () => {
+  const dropsOn = (colour: string) => {
+    const plan = etchPlan(
+      request([zone('post', 'solid', box(20, 20, 100, 100))], {
+        table: acidInGumTable,
+        stone: { widthMm: 400, heightMm: 500, thicknessMm: 80, colour },
+      }),
+    );
+    return rowOf(plan, 'post').etch!.parts.find((part) => part.drops)!.drops!;
+  };
+  expect([dropsOn('yellow'), dropsOn('grey'), dropsOn('dark grey')]).toEqual([5, 6, 6]);
+});
+
+test('totals add every part once', () => {
+  const plan = etchPlan(
+    request([zone('a', 'crayon-2', box(20, 20, 200, 200)), zone('b', 'crayon-1', box(240, 20, 100, 100))]),
+  );
+  const sum = (material: string) =>
+    plan.zones.flatMap((row) => row.etch?.parts ?? []).filter((part) => part.material === material);
+  for (const total of plan.totals) {
+    expect(total.ml).toBeCloseTo(sum(total.material).reduce((all, part) => all + part.ml, 0), 9);
+  }
+});
+
+test('an undescribed tannic solution, and one without gum, are named in the cautions', () => {
+  const zones = [zone('a', 'crayon-2', box(20, 20, 50, 50))];
+  expect(etchPlan(request(zones, { tannic: null })).cautions[0]).toContain('its concentration');
+  const gumless = etchPlan(request(zones, { tannic: { gramsPerLitre: 30, pH: 3, gum: false } }));
+  expect(gumless.cautions[0]).toContain('no gum');
+});
+
+test('what cannot be kept comes with changes that were tried out', () => {
+  const plan = etchPlan(
+    request([zone('a', 'crayon-2', box(10, 10, 370, 230)), zone('b', 'crayon-3', box(10, 250, 370, 230))]),
+  );
+  expect(plan.schedule.feasible).toBe(false);
+  expect(plan.schedule.steps).toEqual([]);
+  expect(plan.schedule.changes.map((change) => change.change)).toContain('second-person');
+  expect(plan.schedule.changes.every((change) => change.effect.length > 20)).toBe(true);
+});
