@@ -1,0 +1,30 @@
+import { crc32 } from 'node:zlib';
+import { blankTiffPlace } from './blankTiffPlace.ts';
+
+/** Text chunks can hold XMP and raw EXIF or IPTC profiles, and none of them bears on the picture. */
+const textChunks = new Set(['iTXt', 'tEXt', 'zTXt']);
+
+/** A PNG without place data, its picture data unchanged: GPS is taken out of `eXIf`, text chunks are dropped. */
+export function pngWithoutPlace(bytes: Uint8Array): Uint8Array {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const parts: Uint8Array[] = [bytes.subarray(0, 8)];
+  let at = 8;
+  while (at + 12 <= bytes.length) {
+    const end = at + 12 + view.getUint32(at);
+    if (end > bytes.length) break;
+    const chunk = bytes.subarray(at, end);
+    const type = String.fromCharCode(...chunk.subarray(4, 8));
+    if (type === 'eXIf') parts.push(withoutGps(chunk));
+    else if (!textChunks.has(type)) parts.push(chunk);
+    at = end;
+    if (type === 'IEND') return new Uint8Array(Buffer.concat(parts));
+  }
+  return new Uint8Array(Buffer.concat([...parts, bytes.subarray(at)]));
+}
+
+function withoutGps(chunk: Uint8Array): Uint8Array {
+  const copy = chunk.slice();
+  if (!blankTiffPlace(copy.subarray(8, -4))) return chunk;
+  new DataView(copy.buffer).setUint32(copy.length - 4, crc32(copy.subarray(4, -4)));
+  return copy;
+}
