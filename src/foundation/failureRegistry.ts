@@ -166,6 +166,26 @@ export const failureRegistry = {
     sentence: 'Something went wrong inside: {why}.',
     remedy: 'Try again; if it stays, tell the maintainers.',
   },
+  'plan-malformed': {
+    sentence: 'The work to plan could not be read: {why}.',
+    remedy: 'Mend {field}; docs/formats.md shows the form.',
+  },
+  'stone-impossible': {
+    sentence: 'A stone of {width} x {height} x {thickness} mm is not possible here: {why}.',
+    remedy: 'Give width, height and thickness in millimetres, such as 400, 500 and 80.',
+  },
+  'zone-off-stone': {
+    sentence: 'Zone {id} reaches outside the stone ({width} x {height} mm).',
+    remedy: 'Keep every point of a zone on the stone.',
+  },
+  'zone-id-reserved': {
+    sentence: 'A zone carries the id ground, which means the stone outside all zones.',
+    remedy: 'Give that zone another id.',
+  },
+  'table-malformed': {
+    sentence: 'The etch table could not be used: {why}.',
+    remedy: 'Name tannic or acid-in-gum, or mend {field} in your table; docs/formats.md shows the form.',
+  },
 } as const satisfies Record<string, FailureEntry>;
 
 export type FailureCode = keyof typeof failureRegistry;
