@@ -1,4 +1,4 @@
-import { pictureKind } from './pictureKind.ts';
+import { type PictureKind, pictureKind } from './pictureKind.ts';
 import { blankTiffPlace } from './placeData/blankTiffPlace.ts';
 import { heicWithoutPlace } from './placeData/heicWithoutPlace.ts';
 import { jpegWithoutPlace } from './placeData/jpegWithoutPlace.ts';
@@ -13,9 +13,12 @@ import { webpWithoutPlace } from './placeData/webpWithoutPlace.ts';
  * do damaged ones as far as they can't be followed.
  *
  * @param bytes never changed
+ * @param kind where it is known already
  */
-export function removePlaceData(bytes: Uint8Array): Uint8Array {
-  const kind = pictureKind(bytes);
+export function removePlaceData(
+  bytes: Uint8Array,
+  kind: PictureKind | null = pictureKind(bytes),
+): Uint8Array {
   switch (kind) {
     case 'jpeg':
       return jpegWithoutPlace(bytes);
