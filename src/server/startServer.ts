@@ -20,5 +20,7 @@ export interface RunningServer {
 
 /** Opens the data folder and serves the screens and the API on a loopback address. */
 export async function startServer(options: ServerOptions): Promise<Result<RunningServer, Failure>> {
-  return fail(failure('data-folder-unusable', { folder: options.dataFolder, why: 'the store is not built yet' }));
+  return fail(
+    failure('data-folder-unusable', { folder: options.dataFolder, why: 'the store is not built yet' }),
+  );
 }

@@ -1,10 +1,19 @@
-import { randomUUID } from 'node:crypto';
-import { mkdir, open, rename, rm } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { mkdir, open, rename } from 'node:fs/promises';
+import { dirname } from 'node:path';
 
 /** Puts a folder's own entries on the disk: a rename is only safe once this is done. */
 export async function syncFolder(folder: string): Promise<void> {
   const handle = await open(folder, 'r');
+  try {
+    await handle.sync();
+  } finally {
+    await handle.close();
+  }
+}
+
+/** Puts the bytes of a file that is already written on the disk. */
+export async function syncFile(file: string): Promise<void> {
+  const handle = await open(file, 'r+');
   try {
     await handle.sync();
   } finally {
@@ -37,19 +46,4 @@ export async function moveDurably(from: string, to: string): Promise<void> {
   await ensureFolder(dirname(to));
   await rename(from, to);
   await syncFolder(dirname(to));
-}
-
-/**
- * Writes a file so that its final name always means the whole content: a new file in `workFolder`
- * (same disk), fsync, rename, fsync of the folder. On an error the work file is removed and the error thrown.
- */
-export async function writeDurably(workFolder: string, to: string, bytes: Uint8Array): Promise<void> {
-  const working = join(workFolder, `${randomUUID()}.tmp`);
-  try {
-    await writeSynced(working, bytes);
-    await moveDurably(working, to);
-  } catch (error) {
-    await rm(working, { force: true });
-    throw error;
-  }
 }

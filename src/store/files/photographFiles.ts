@@ -1,13 +1,10 @@
 import { join } from 'node:path';
 import type { DataFolder } from './dataFolder.ts';
-import { writeDurably } from './durableFiles.ts';
 
-/** The photographs' bytes on disk, each under the hash of what it holds. */
+/** The photographs' bytes on disk, each under the hash of what it holds. They arrive by `moveDurably`. */
 export interface PhotographFiles {
   /** Where a photograph's bytes lie. `id` is a SHA-256 in hexadecimal; anything else throws. */
   pathOf(id: string, kind: string): string;
-  /** Keeps a photograph; the same one again changes nothing. */
-  keep(id: string, kind: string, bytes: Uint8Array): Promise<void>;
 }
 
 const contentHash = /^[0-9a-f]{64}$/;
@@ -24,8 +21,5 @@ export function photographFilesIn(folder: DataFolder): PhotographFiles {
     if (!/^[a-z0-9]{1,8}$/.test(kind)) throw new Error('not a kind of picture');
     return join(folder.photographs, id.slice(0, 2), `${id}.${kind}`);
   }
-  return {
-    pathOf,
-    keep: (id, kind, bytes) => writeDurably(folder.incoming, pathOf(id, kind), bytes),
-  };
+  return { pathOf };
 }

@@ -20,8 +20,10 @@ export interface ComparisonRepository {
   list(query: { search: string; after: string | null; limit: number }): Promise<ComparisonPage | null>;
   /** Moves a comparison out of one of the states `from`; false, and nothing changed, where it is in another. */
   move(id: string, from: readonly ComparisonState[], change: ComparisonMove): Promise<boolean>;
-  /** Those that wait or were being measured, in the order in which they were asked for. */
-  queued(): Promise<readonly StoredComparison[]>;
+  /** The one that has waited longest; null where none waits. */
+  nextWaiting(): Promise<StoredComparison | null>;
+  /** Those that say they are being measured: at a start, those whose measuring the program's end cut short. */
+  measuring(): Promise<readonly StoredComparison[]>;
   /** Takes a comparison off the list for good, keeping its row and files; false where there is none. */
   archive(id: string, at: string): Promise<boolean>;
 }
@@ -103,13 +105,18 @@ export function comparisonRepositoryIn(database: Kysely<Tables>): ComparisonRepo
         return true;
       });
     },
-    async queued() {
-      const rows = await kept()
+    async nextWaiting() {
+      const row = await kept()
         .selectAll()
-        .where('state', 'in', ['waiting', 'measuring'])
+        .where('state', '=', 'waiting')
         .orderBy('queued_at')
         .orderBy('id')
-        .execute();
+        .limit(1)
+        .executeTakeFirst();
+      return row ? comparisonFromRow(row) : null;
+    },
+    async measuring() {
+      const rows = await kept().selectAll().where('state', '=', 'measuring').execute();
       return rows.map(comparisonFromRow);
     },
     async archive(id, at) {

@@ -1,0 +1,33 @@
+import type { Result } from '../../foundation/result.ts';
+import type { ComparisonRecord } from '../../records/comparison.ts';
+import type { Chip, Zone } from '../../records/zone.ts';
+import type { Corners, Point } from '../../science/geometry/point.ts';
+
+/** A photograph for the measuring thread, which reads it from the disk itself. */
+export interface JobPhotograph {
+  readonly file: string;
+  readonly fileName: string;
+}
+
+export interface JobSide extends JobPhotograph {
+  readonly corners: Corners | null;
+  readonly repeat: JobPhotograph | null;
+  readonly flat: JobPhotograph | null;
+}
+
+/** All that a measuring thread is given. */
+export interface MeasuringJob {
+  readonly stone: JobSide;
+  readonly proof: JobSide;
+  readonly sizeMm: Point;
+  readonly zones: readonly Zone[];
+  readonly chips: readonly Chip[];
+  /** One 32-bit number, seen by both threads: 0 go on, 1 stop. */
+  readonly cancelFlag: SharedArrayBuffer;
+}
+
+/** What a measuring thread answers. */
+export type MeasuringAnswer = Result<{
+  readonly record: ComparisonRecord;
+  readonly files: ReadonlyMap<string, Uint8Array>;
+}>;

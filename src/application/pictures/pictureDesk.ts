@@ -1,0 +1,114 @@
+import { randomUUID } from 'node:crypto';
+import { access, rm } from 'node:fs/promises';
+import { join } from 'node:path';
+import { failure } from '../../foundation/failure.ts';
+import { fail, ok, type Result } from '../../foundation/result.ts';
+import { moveDurably } from '../../store/files/durableFiles.ts';
+import type { Store } from '../../store/openStore.ts';
+import type { StoredPhotograph } from '../../store/repositories/photographRepository.ts';
+import { limitConcurrency } from '../threads/limitConcurrency.ts';
+import { type RunningThread, runInThread, threadModule } from '../threads/runInThread.ts';
+import type { CornerSuggestion, PictureAnswers, PictureTask } from './pictureTask.ts';
+
+/** Heavy work on single photographs, off the main thread, two at a time. */
+export interface PictureDesk {
+  /** Reads an upload whole; see `ingestPhotograph`. */
+  ingest(folder: string, fileName: string): Promise<PictureAnswers['ingest']>;
+  /** The folder of a kept photograph's previews and tiles, made again where the cache was emptied. */
+  pyramidOf(photograph: StoredPhotograph): Promise<Result<string>>;
+  /** Puts a pyramid that was made on the way in into the cache. */
+  keepPyramid(id: string, madeIn: string): Promise<void>;
+  /** The rectangle on a kept photograph; worked out once while the program runs. */
+  cornersOf(photograph: StoredPhotograph): Promise<Result<CornerSuggestion>>;
+  /** Ends all work where it stands. */
+  stop(): Promise<void>;
+}
+
+const tasksAtOnce = 2;
+
+/** The desk for the photographs of an open store. */
+export function createPictureDesk(store: Pick<Store, 'folder' | 'photographFiles'>): PictureDesk {
+  const limited = limitConcurrency(tasksAtOnce);
+  const threads = new Set<RunningThread<unknown>>();
+  const pyramids = new Map<string, Promise<Result<string>>>();
+  const suggestions = new Map<string, Promise<Result<CornerSuggestion>>>();
+  let stopped = false;
+
+  async function perform<Kind extends PictureTask['kind']>(
+    task: Extract<PictureTask, { kind: Kind }>,
+  ): Promise<PictureAnswers[Kind] | Result<never>> {
+    return limited(async () => {
+      if (stopped) return fail(failure('cancelled'));
+      const thread = runInThread<never, PictureAnswers[Kind]>(
+        threadModule(import.meta.url, 'pictureThread'),
+        task,
+      );
+      threads.add(thread);
+      const end = await thread.end;
+      threads.delete(thread);
+      void thread.terminate();
+      switch (end.kind) {
+        case 'answered':
+          return end.answer;
+        case 'terminated':
+          return fail(failure('cancelled'));
+        case 'crashed':
+          return fail(failure('internal', { why: end.why }));
+        default:
+          return end satisfies never;
+      }
+    });
+  }
+
+  const cacheOf = (id: string) => join(store.folder.cache, 'pictures', id.slice(0, 2), id);
+  const fileOf = ({ id, kind }: StoredPhotograph) => store.photographFiles.pathOf(id, kind);
+
+  /** One that is already there is whole, since it came by a rename: it stays. */
+  async function keepPyramid(id: string, madeIn: string): Promise<void> {
+    await moveDurably(madeIn, cacheOf(id)).catch((error: NodeJS.ErrnoException) => {
+      if (error.code !== 'ENOTEMPTY' && error.code !== 'EEXIST') throw error;
+    });
+  }
+
+  async function makePyramid(photograph: StoredPhotograph): Promise<Result<string>> {
+    const place = cacheOf(photograph.id);
+    const there = await access(place).then(
+      () => true,
+      () => false,
+    );
+    if (there) return ok(place);
+    const working = join(store.folder.incoming, randomUUID());
+    const { fileName } = photograph;
+    const made = await perform({ kind: 'pyramid', file: fileOf(photograph), fileName, folder: working });
+    if (made.ok) await keepPyramid(photograph.id, working);
+    await rm(working, { recursive: true, force: true });
+    return made.ok ? ok(place) : made;
+  }
+
+  /** Shares one piece of work among all who ask for it at the same time; a failed one is tried again. */
+  function shared<T>(
+    known: Map<string, Promise<Result<T>>>,
+    id: string,
+    work: () => Promise<Result<T>>,
+  ): Promise<Result<T>> {
+    const running = known.get(id) ?? work();
+    known.set(id, running);
+    const forget = () => known.delete(id);
+    running.then((result) => result.ok || forget(), forget);
+    return running;
+  }
+
+  return {
+    ingest: (folder, fileName) => perform({ kind: 'ingest', folder, fileName }),
+    keepPyramid,
+    pyramidOf: (photograph) => shared(pyramids, photograph.id, () => makePyramid(photograph)),
+    cornersOf: (photograph) =>
+      shared(suggestions, photograph.id, () =>
+        perform({ kind: 'corners', file: fileOf(photograph), fileName: photograph.fileName }),
+      ),
+    async stop() {
+      stopped = true;
+      await Promise.all([...threads].map((thread) => thread.terminate()));
+    },
+  };
+}

@@ -1,0 +1,26 @@
+import type { Result } from '../../foundation/result.ts';
+import type { Corners } from '../../science/geometry/point.ts';
+import type { IngestedPhotograph } from './ingestPhotograph.ts';
+
+/** The rectangle that was found on a photograph, and how sure that is. */
+export interface CornerSuggestion {
+  /** Photograph px, clockwise from top left as seen; null where none was found. */
+  readonly corners: Corners | null;
+  /** 0..1. */
+  readonly confidence: number;
+  /** What was taken for the rectangle, such as `marks` or `sheet`. */
+  readonly kind: string;
+}
+
+/** One heavy job on a single photograph, done in a thread of its own. */
+export type PictureTask =
+  | { readonly kind: 'ingest'; readonly folder: string; readonly fileName: string }
+  | { readonly kind: 'pyramid'; readonly file: string; readonly fileName: string; readonly folder: string }
+  | { readonly kind: 'corners'; readonly file: string; readonly fileName: string };
+
+/** What each kind of task answers. */
+export interface PictureAnswers {
+  readonly ingest: Result<IngestedPhotograph>;
+  readonly pyramid: Result<null>;
+  readonly corners: Result<CornerSuggestion>;
+}

@@ -1,0 +1,29 @@
+import { readFile } from 'node:fs/promises';
+import { workerData } from 'node:worker_threads';
+import { ok } from '../../foundation/result.ts';
+import { decodePhotograph } from '../../imaging/codecs/decodePhotograph.ts';
+import { writePyramid } from '../../imaging/codecs/writePyramid.ts';
+import { answer } from '../threads/answer.ts';
+import { ingestPhotograph } from './ingestPhotograph.ts';
+import type { PictureAnswers, PictureTask } from './pictureTask.ts';
+
+async function perform(task: PictureTask): Promise<PictureAnswers[PictureTask['kind']]> {
+  switch (task.kind) {
+    case 'ingest':
+      return ingestPhotograph(task.folder, task.fileName);
+    case 'pyramid': {
+      const photograph = await decodePhotograph(await readFile(task.file), task.fileName);
+      if (!photograph.ok) return photograph;
+      await writePyramid(photograph.value, task.folder);
+      return ok(null);
+    }
+    case 'corners': {
+      const photograph = await decodePhotograph(await readFile(task.file), task.fileName);
+      return photograph.ok ? ok({ corners: null, confidence: 0, kind: 'none' }) : photograph;
+    }
+    default:
+      return task satisfies never;
+  }
+}
+
+answer(await perform(workerData as PictureTask));
