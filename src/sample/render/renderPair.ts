@@ -1,0 +1,227 @@
+import { normalDraw, seededRandom } from '../../foundation/random.ts';
+import type { Chip } from '../../records/zone.ts';
+import type { Corners, Point } from '../../science/geometry/point.ts';
+import { type Body, sheetBody, stoneBody } from './body.ts';
+import { type Camera, camera } from './camera.ts';
+import { sheetMap } from './dampStretch.ts';
+import { paintPair } from './paintPair.ts';
+import type { PairCase, ShotSettings } from './pairCase.ts';
+import { tableTop } from './tableTop.ts';
+import { type PlacedChip, type RenderedPicture, type Scene, takePhotograph } from './takePhotograph.ts';
+import { type Truth, truthOf } from './truth.ts';
+import type { TruthMaps } from './truthMaps.ts';
+
+export type PictureName = 'stone' | 'print' | 'stone-repeat' | 'print-repeat' | 'stone-flat' | 'print-flat';
+
+export interface RenderedPair {
+  /** The pictures which this case has. */
+  readonly names: readonly PictureName[];
+  /** Takes one of them, upright; nothing is kept, so that only one need be in memory. */
+  take(name: PictureName): RenderedPicture;
+  readonly chips: readonly Chip[];
+  /** Corners as a person would set them; null where none are given. */
+  readonly stoneCornersPx: Corners | null;
+  readonly proofCornersPx: Corners | null;
+  readonly truth: Truth;
+  readonly maps: TruthMaps;
+}
+
+const chipSizeMm = 13;
+const chipGapMm = 8;
+const chipReflectances = [0.86, 0.56, 0.33, 0.19, 0.09, 0.045];
+/** Table seen all round the object. */
+const tableMarginMm = 14;
+
+/** Paints the stone and its print, sets up the cameras and works out the truth. Deterministic in the case. */
+export function renderPair(pair: PairCase): RenderedPair {
+  const { drawing, seed } = pair;
+  const { sizeMm } = drawing;
+  const paint = { transfer: pair.transfer, zoneTransfers: pair.zoneTransfers, damage: pair.damage };
+  const painted = paintPair({ ...paint, drawing, cellsPerMm: pair.cellsPerMm, seed: seed + 1 });
+  const printed = pair.printedDrawing
+    ? paintPair({ ...paint, drawing: pair.printedDrawing, cellsPerMm: pair.cellsPerMm, seed: seed + 2 }).print
+    : painted.print;
+  const sheet = sheetMap(pair.stretch, sizeMm, pair.mirrored);
+  const stone = stoneBody({ sizeMm, marginsMm: [32, 36, 30, 38], seed: seed + 3 }, pair.stoneColour);
+  const paper = sheetBody({ sizeMm, marginsMm: pair.sheetMarginsMm, seed: seed + 4 });
+
+  const scenes: Readonly<Record<'stone' | 'print', Scene>> = {
+    stone: {
+      body: stone,
+      coverage: painted.stone,
+      toStoneMm: (planeMm) => planeMm,
+      table: tableTop(pair.stone.table, seed + 5),
+      chips: placedChips(pair, stone),
+    },
+    print: {
+      body: paper,
+      coverage: printed,
+      toStoneMm: sheet.toStoneMm,
+      table: tableTop(pair.print.table, seed + 6),
+      chips: placedChips(pair, paper),
+    },
+  };
+  const cameras = {
+    stone: camera(framed(pair, pair.stone, scenes.stone)),
+    print: camera(framed(pair, pair.print, scenes.print)),
+  };
+  const { truth, maps } = truthOf({
+    painted,
+    sizeMm,
+    zones: drawing.zones,
+    sheet,
+    sheetBody: paper,
+    stoneCamera: cameras.stone,
+    printCamera: cameras.print,
+    verdict: pair.verdict,
+    warnings: pair.warnings,
+  });
+
+  return {
+    names: [
+      'stone',
+      'print',
+      ...(pair.repeats ? (['stone-repeat', 'print-repeat'] as const) : []),
+      ...(pair.flats ? (['stone-flat', 'print-flat'] as const) : []),
+    ],
+    take(name) {
+      const side = name.startsWith('stone') ? 'stone' : 'print';
+      const noiseSeed = seed + 20 + pictureOrder.indexOf(name);
+      if (name.endsWith('repeat')) {
+        const again = setUpAgain(pair[side], noiseSeed);
+        return takePhotograph(
+          scenes[side],
+          camera(framed(pair, again, scenes[side])),
+          again.sensor,
+          noiseSeed,
+        );
+      }
+      return takePhotograph(scenes[side], cameras[side], pair[side].sensor, noiseSeed, name.endsWith('flat'));
+    },
+    chips: [
+      ...chipsSeen('stone', scenes.stone.chips, cameras.stone),
+      ...chipsSeen('proof', scenes.print.chips, cameras.print),
+    ],
+    ...clickedCorners(
+      pair,
+      (mm) => cameras.stone.toPx(mm),
+      (mm) => cameras.print.toPx(sheet.toSheetMm(mm)),
+    ),
+    truth,
+    maps,
+  };
+}
+
+const pictureOrder: readonly PictureName[] = [
+  'stone',
+  'print',
+  'stone-repeat',
+  'print-repeat',
+  'stone-flat',
+  'print-flat',
+];
+
+/** A column of grey chips on the table at the object's right. */
+function placedChips(pair: PairCase, body: Body): PlacedChip[] {
+  if (!pair.chips) return [];
+  return chipReflectances.map((reflectance, i) => ({
+    name: `grey ${reflectance}`,
+    reflectance,
+    leftMm: body.rightMm + chipGapMm,
+    topMm: body.topMm + 30 + i * (chipSizeMm + 1.5),
+    widthMm: chipSizeMm,
+    heightMm: chipSizeMm,
+  }));
+}
+
+/** Outlines as a person draws them, well inside each chip. */
+function chipsSeen(photo: 'stone' | 'proof', chips: readonly PlacedChip[], seen: Camera): Chip[] {
+  return chips.map((chip) => {
+    const inset = 2.2;
+    const [left, top] = [chip.leftMm + inset, chip.topMm + inset];
+    const [right, bottom] = [chip.leftMm + chip.widthMm - inset, chip.topMm + chip.heightMm - inset];
+    const cornersMm: Point[] = [
+      [left, top],
+      [right, top],
+      [right, bottom],
+      [left, bottom],
+    ];
+    return {
+      photo,
+      name: chip.name,
+      polygonPx: cornersMm.map((mm) => seen.toPx(mm)),
+      reflectance: chip.reflectance,
+    };
+  });
+}
+
+/** Points the camera so that object, chips and some table fill the picture; long side of picture along the object's. */
+function framed(pair: PairCase, shot: ShotSettings, scene: Scene) {
+  const { body, chips } = scene;
+  const rightMm = chips.length > 0 ? chips[0]!.leftMm + chipSizeMm : body.rightMm;
+  const width = rightMm - body.leftMm;
+  const height = body.bottomMm - body.topMm;
+  const long = Math.round(Math.sqrt((pair.megapixels * 1e6 * 4) / 3) / 4) * 4;
+  const short = Math.round((long * 0.75) / 4) * 4;
+  const [widthPx, heightPx] = width > height ? [long, short] : [short, long];
+  const roll = Math.abs((shot.rollDegrees * Math.PI) / 180);
+  const spanX = width * Math.cos(roll) + height * Math.sin(roll) + 2 * tableMarginMm;
+  const spanY = height * Math.cos(roll) + width * Math.sin(roll) + 2 * tableMarginMm;
+  return {
+    widthPx,
+    heightPx,
+    pxPerMm: Math.min(widthPx / spanX, heightPx / spanY) * 0.97,
+    distanceMm: shot.distanceMm,
+    centreMm: [(body.leftMm + rightMm) / 2, (body.topMm + body.bottomMm) / 2] as Point,
+    rollDegrees: shot.rollDegrees,
+    tiltXDegrees: shot.tiltXDegrees,
+    tiltYDegrees: shot.tiltYDegrees,
+    lensBend: shot.lensBend,
+  };
+}
+
+/** The same object taken away, put back and photographed afresh: pose, light and exposure are a little different. */
+function setUpAgain(shot: ShotSettings, seed: number): ShotSettings {
+  const random = seededRandom(seed);
+  const about = (value: number, spread: number) => value + spread * (2 * random() - 1);
+  const { sensor } = shot;
+  return {
+    ...shot,
+    rollDegrees: about(shot.rollDegrees, 1.5),
+    tiltXDegrees: about(shot.tiltXDegrees, 1),
+    tiltYDegrees: about(shot.tiltYDegrees, 1),
+    distanceMm: about(shot.distanceMm, 15),
+    sensor: {
+      ...sensor,
+      exposure: sensor.exposure * about(1, 0.03),
+      lightSlope: [about(sensor.lightSlope[0], 0.02), about(sensor.lightSlope[1], 0.02)],
+    },
+  };
+}
+
+function clickedCorners(
+  pair: PairCase,
+  toStonePx: (stoneMm: Point) => Point,
+  toProofPx: (stoneMm: Point) => Point,
+): { readonly stoneCornersPx: Corners | null; readonly proofCornersPx: Corners | null } {
+  if (pair.cornerErrorMm === null) return { stoneCornersPx: null, proofCornersPx: null };
+  const random = seededRandom(pair.seed + 40);
+  const [width, height] = pair.drawing.sizeMm;
+  const cornersMm: Point[] = [
+    [0, 0],
+    [width, 0],
+    [width, height],
+    [0, height],
+  ];
+  const stone = cornersMm.map((mm): Point => {
+    const [x, y] = toStonePx(mm);
+    return [x + normalDraw(random) * 1.2, y + normalDraw(random) * 1.2];
+  });
+  const error = pair.cornerErrorMm;
+  const proof = cornersMm.map((mm): Point => {
+    const direction = random() * 2 * Math.PI;
+    const distance = error * Math.sqrt(random());
+    return toProofPx([mm[0] + distance * Math.cos(direction), mm[1] + distance * Math.sin(direction)]);
+  });
+  return { stoneCornersPx: stone as unknown as Corners, proofCornersPx: proof as unknown as Corners };
+}
