@@ -47,7 +47,10 @@ test('overlapping zones are taken from the ground once', () => {
 
 test('light crayon of 400 cm² touching a solid of 60 cm²: one person keeps it, gum first and on longest, light lifted first', () => {
   const plan = etchPlan(
-    request([zone('crayon', 'crayon-5', box(20, 20, 200, 200)), zone('post', 'solid', box(220, 20, 60, 100))]),
+    request([
+      zone('crayon', 'crayon-5', box(20, 20, 200, 200)),
+      zone('post', 'solid', box(220, 20, 60, 100)),
+    ]),
   );
   expect(plan.schedule.feasible).toBe(true);
   expect(rowOf(plan, 'ground').layFrom).toBe(0);
@@ -116,7 +119,10 @@ test('totals add every part once', () => {
   const sum = (material: string) =>
     plan.zones.flatMap((row) => row.etch?.parts ?? []).filter((part) => part.material === material);
   for (const total of plan.totals) {
-    expect(total.ml).toBeCloseTo(sum(total.material).reduce((all, part) => all + part.ml, 0), 9);
+    expect(total.ml).toBeCloseTo(
+      sum(total.material).reduce((all, part) => all + part.ml, 0),
+      9,
+    );
   }
 });
 

@@ -51,11 +51,16 @@ export function secondEtchPlan(
       const row = table.rows.find((candidate) => candidate.strength === strength);
       return { id: zone.id, name: zone.name, strength: row ? strength : null, etch: row?.name ?? null, why };
     }),
-    steps: line === 'full' ? [...preparation, ...etching, ...fullRest] : [...preparation, ...etching, ...quickRest],
+    steps:
+      line === 'full'
+        ? [...preparation, ...etching, ...fullRest]
+        : [...preparation, ...etching, ...quickRest],
     cautions: [
       'A second etch keeps what printed; it cannot bring back lost lights.',
       'Rosin can make lungs and skin oversensitive, and its dust burns: dust it gently, away from flames.',
-      ...(line === 'quick' ? ['A quick etch is said to be good for 20–40 pulls: log what this room gets.'] : []),
+      ...(line === 'quick'
+        ? ['A quick etch is said to be good for 20–40 pulls: log what this room gets.']
+        : []),
     ],
   };
 }
@@ -82,11 +87,19 @@ function secondStrength(zone: SecondEtchZone): { strength: EtchStrength; why: st
 
 const preparation: readonly SecondEtchStep[] = [
   { what: 'Roll up full and fan dry', endSign: 'no shine of water left', basis: practice },
-  { what: 'Dust with rosin, then talc; dust off', endSign: 'nothing comes off on a clean brush', basis: practice },
+  {
+    what: 'Dust with rosin, then talc; dust off',
+    endSign: 'nothing comes off on a clean brush',
+    basis: practice,
+  },
 ];
 
 const etching: readonly SecondEtchStep[] = [
-  { what: 'Lay the etch by zones, weak before strong', endSign: 'every zone wet and moving', basis: practice },
+  {
+    what: 'Lay the etch by zones, weak before strong',
+    endSign: 'every zone wet and moving',
+    basis: practice,
+  },
   { what: 'Buff tight, light to dark, fresh cloths', endSign: 'cloth stops dragging', basis: practice },
 ];
 

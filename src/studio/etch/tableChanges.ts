@@ -6,11 +6,13 @@ import type { EtchRecipe, EtchRow, EtchTable } from '../../records/etch.ts';
  */
 export function tableChanges(before: EtchTable, after: EtchTable): string[] {
   const sentences: string[] = [];
-  if (before.name !== after.name) sentences.push(`The table is now called ${after.name} (before: ${before.name}).`);
+  if (before.name !== after.name)
+    sentences.push(`The table is now called ${after.name} (before: ${before.name}).`);
   for (const row of after.rows) {
     const old = before.rows.find((candidate) => candidate.strength === row.strength);
     if (old) sentences.push(...rowChanges(old, row));
-    else sentences.push(`New rule for ${row.strength}: ${recipeInWords(row.recipe)}, ${contactInWords(row)}.`);
+    else
+      sentences.push(`New rule for ${row.strength}: ${recipeInWords(row.recipe)}, ${contactInWords(row)}.`);
   }
   for (const old of before.rows) {
     const stays = after.rows.some((row) => row.strength === old.strength);

@@ -19,7 +19,8 @@ export function levelVerdict(gapMm: number | null, corners: CornerThicknessMm): 
   const known = corners.filter((thickness) => thickness !== null);
   const wedgeMm = known.length === 4 ? Math.max(...known) - Math.min(...known) : null;
   const level = gapMm === null ? 'not measured' : gapMm <= levelLimits.straightedgeMm ? 'level' : 'not level';
-  const wedge = wedgeMm === null ? 'not measured' : wedgeMm <= levelLimits.cornersMm ? 'even' : 'wedge';
+  const wedge =
+    wedgeMm === null ? 'not measured' : wedgeMm <= levelLimits.cornersMm + 1e-9 ? 'even' : 'wedge';
   const sentences = [
     level === 'not level'
       ? `The gap of ${gapMm} mm is more than ${levelLimits.straightedgeMm} mm: level before graining (limit from memory).`
