@@ -21,7 +21,7 @@ if (!make || !out) {
   console.log('Usage: npx tsx bench/renderCase.ts CASE --out DIR [--megapixels N]');
   process.exitCode = name === '--list' ? 0 : 2;
 } else {
-  const pair = make();
+  const pair = await make();
   const megapixels = Number(option('--megapixels') ?? pair.megapixels);
   const started = performance.now();
   await writePair({ ...pair, megapixels }, out);

@@ -47,8 +47,10 @@ export interface PairCase {
   readonly chips: boolean;
   readonly repeats: boolean;
   readonly flats: boolean;
-  /** Greatest error of a corner set on the print, mm; null when no corners are given at all. */
-  readonly cornerErrorMm: number | null;
+  /** Greatest error of a corner set on the print, mm. */
+  readonly cornerErrorMm: number;
+  /** Whether corners are handed over at all. */
+  readonly cornersGiven: boolean;
   readonly files: FileSettings;
   readonly verdict: Verdict;
   readonly warnings: readonly WarningCode[];
@@ -88,6 +90,7 @@ export function plainCase(name: string, seed: number, drawing: Drawing): PairCas
     repeats: false,
     flats: false,
     cornerErrorMm: 5,
+    cornersGiven: true,
     files: { kind: 'jpeg', quality: 90, exifOrientation: 1 },
     verdict: 'ok',
     warnings: [],

@@ -82,8 +82,9 @@ export function damageField(damage: Damage, sizeMm: Point, borderMm: number, see
     originMm: [-borderMm, -borderMm],
     lost: new Float32Array(columns * rows),
     closed: new Float32Array(columns * rows),
-    scum: new Float32Array(columns * rows).fill(damage.uniformScum),
+    scum: new Float32Array(columns * rows),
   };
+  if (damage.uniformScum > 0) addUniformScum(field, damage.uniformScum, sizeMm);
   if (damage.edgeScum) addEdgeScum(field, damage.edgeScum, sizeMm, wobble);
   for (const patch of damage.patches) addPatch(field, patch, wobble);
   return field;
@@ -103,6 +104,19 @@ function addPatch(field: DamageField, patch: Patch, wobble: NoiseField): void {
       const insideMm = (1 - Math.hypot(dx, dy) + 0.1 * wobble.data[cell]!) * reach;
       const share = patch.amount * smoothStep(-1, 1, insideMm);
       if (share > plane[cell]!) plane[cell] = share;
+    }
+  }
+}
+
+/** The same everywhere, thinning out at the rim of the painted border. */
+function addUniformScum(field: DamageField, coverage: number, sizeMm: Point): void {
+  for (let row = 0; row < field.rows; row++) {
+    const yMm = (row + 0.5) / cellsPerMm + field.originMm[1];
+    for (let column = 0; column < field.columns; column++) {
+      const xMm = (column + 0.5) / cellsPerMm + field.originMm[0];
+      const insideMm = Math.min(xMm, yMm, sizeMm[0] - xMm, sizeMm[1] - yMm);
+      const outer = smoothStep(field.originMm[0] + 2, field.originMm[0] + 12, insideMm);
+      field.scum[row * field.columns + column] = coverage * outer;
     }
   }
 }

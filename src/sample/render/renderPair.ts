@@ -19,9 +19,8 @@ export interface RenderedPair {
   /** Takes one of them, upright; nothing is kept, so that only one need be in memory. */
   take(name: PictureName): RenderedPicture;
   readonly chips: readonly Chip[];
-  /** Corners as a person would set them; null where none are given. */
-  readonly stoneCornersPx: Corners | null;
-  readonly proofCornersPx: Corners | null;
+  /** Corners as a person would set them on each picture (on prints: where the stone's corners came to lie). */
+  cornersPx(name: PictureName): Corners;
   readonly truth: Truth;
   readonly maps: TruthMaps;
 }
@@ -77,6 +76,13 @@ export function renderPair(pair: PairCase): RenderedPair {
     warnings: pair.warnings,
   });
 
+  const shotOf = (name: PictureName) => {
+    const side = name.startsWith('stone') ? ('stone' as const) : ('print' as const);
+    const noiseSeed = seed + 20 + pictureOrder.indexOf(name);
+    const settings = name.endsWith('repeat') ? setUpAgain(pair[side], noiseSeed) : pair[side];
+    const scene = scenes[side];
+    return { side, noiseSeed, settings, scene, camera: camera(framed(pair, settings, scene)) };
+  };
   return {
     names: [
       'stone',
@@ -85,28 +91,25 @@ export function renderPair(pair: PairCase): RenderedPair {
       ...(pair.flats ? (['stone-flat', 'print-flat'] as const) : []),
     ],
     take(name) {
-      const side = name.startsWith('stone') ? 'stone' : 'print';
-      const noiseSeed = seed + 20 + pictureOrder.indexOf(name);
-      if (name.endsWith('repeat')) {
-        const again = setUpAgain(pair[side], noiseSeed);
-        return takePhotograph(
-          scenes[side],
-          camera(framed(pair, again, scenes[side])),
-          again.sensor,
-          noiseSeed,
-        );
-      }
-      return takePhotograph(scenes[side], cameras[side], pair[side].sensor, noiseSeed, name.endsWith('flat'));
+      const shot = shotOf(name);
+      return takePhotograph(
+        shot.scene,
+        shot.camera,
+        shot.settings.sensor,
+        shot.noiseSeed,
+        name.endsWith('flat'),
+      );
+    },
+    cornersPx(name) {
+      const shot = shotOf(name);
+      return shot.side === 'stone'
+        ? clickedStone(pair, shot.camera)
+        : clickedProof(pair, (mm) => shot.camera.toPx(sheet.toSheetMm(mm)));
     },
     chips: [
       ...chipsSeen('stone', scenes.stone.chips, cameras.stone),
       ...chipsSeen('proof', scenes.print.chips, cameras.print),
     ],
-    ...clickedCorners(
-      pair,
-      (mm) => cameras.stone.toPx(mm),
-      (mm) => cameras.print.toPx(sheet.toSheetMm(mm)),
-    ),
     truth,
     maps,
   };
@@ -199,29 +202,33 @@ function setUpAgain(shot: ShotSettings, seed: number): ShotSettings {
   };
 }
 
-function clickedCorners(
-  pair: PairCase,
-  toStonePx: (stoneMm: Point) => Point,
-  toProofPx: (stoneMm: Point) => Point,
-): { readonly stoneCornersPx: Corners | null; readonly proofCornersPx: Corners | null } {
-  if (pair.cornerErrorMm === null) return { stoneCornersPx: null, proofCornersPx: null };
-  const random = seededRandom(pair.seed + 40);
+function cornersMm(pair: PairCase): Point[] {
   const [width, height] = pair.drawing.sizeMm;
-  const cornersMm: Point[] = [
+  return [
     [0, 0],
     [width, 0],
     [width, height],
     [0, height],
   ];
-  const stone = cornersMm.map((mm): Point => {
-    const [x, y] = toStonePx(mm);
+}
+
+/** Corners of the work rectangle under a loupe: a pixel or so off. */
+function clickedStone(pair: PairCase, seen: Camera): Corners {
+  const random = seededRandom(pair.seed + 40);
+  const corners = cornersMm(pair).map((mm): Point => {
+    const [x, y] = seen.toPx(mm);
     return [x + normalDraw(random) * 1.2, y + normalDraw(random) * 1.2];
   });
-  const error = pair.cornerErrorMm;
-  const proof = cornersMm.map((mm): Point => {
+  return corners as unknown as Corners;
+}
+
+/** The stone's corners as guessed on the print: off by up to the case's error. */
+function clickedProof(pair: PairCase, toProofPx: (stoneMm: Point) => Point): Corners {
+  const random = seededRandom(pair.seed + 41);
+  const corners = cornersMm(pair).map((mm): Point => {
     const direction = random() * 2 * Math.PI;
-    const distance = error * Math.sqrt(random());
+    const distance = pair.cornerErrorMm * Math.sqrt(random());
     return toProofPx([mm[0] + distance * Math.cos(direction), mm[1] + distance * Math.sin(direction)]);
   });
-  return { stoneCornersPx: stone as unknown as Corners, proofCornersPx: proof as unknown as Corners };
+  return corners as unknown as Corners;
 }

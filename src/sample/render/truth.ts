@@ -38,6 +38,8 @@ export interface Truth {
 }
 
 export const truthCellsPerMm = 2;
+/** Places across and down at which the truth says where they lie. */
+const gridCount = 33;
 
 interface TruthSources {
   readonly painted: PaintedPair;
@@ -55,7 +57,7 @@ interface TruthSources {
 export function truthOf(sources: TruthSources): { readonly truth: Truth; readonly maps: TruthMaps } {
   const { painted, sizeMm, sheet, sheetBody } = sources;
   const onSheet = (stoneMm: Point) => insideMm(sheetBody, ...sheet.toSheetMm(stoneMm)) > 0;
-  const grid = sampleGrid(sizeMm, 25).map((stoneMm) => ({
+  const grid = sampleGrid(sizeMm, gridCount).map((stoneMm) => ({
     stoneMm,
     stonePx: sources.stoneCamera.toPx(stoneMm),
     proofPx: sources.printCamera.toPx(sheet.toSheetMm(stoneMm)),
