@@ -109,7 +109,7 @@ export const cases: Readonly<Record<string, () => PairCase | Promise<PairCase>>>
     }),
   'half-missing': () =>
     plain('half-missing', 109, {
-      sheetMarginsMm: [34, 30, -140, 44],
+      sheetMarginsMm: [-140, 30, 38, 44],
       damage: portraitDamage,
       warnings: ['partial'],
     }),

@@ -161,9 +161,17 @@ function chipsSeen(photo: 'stone' | 'proof', chips: readonly PlacedChip[], seen:
 /** Points the camera so that object, chips and some table fill the picture; long side of picture along the object's. */
 function framed(pair: PairCase, shot: ShotSettings, scene: Scene) {
   const { body, chips } = scene;
-  const rightMm = chips.length > 0 ? chips[0]!.leftMm + chipSizeMm : body.rightMm;
-  const width = rightMm - body.leftMm;
-  const height = body.bottomMm - body.topMm;
+  // The whole work rectangle stays in view, also where the sheet missed part of it.
+  const [rectangleWidth, rectangleHeight] = pair.drawing.sizeMm;
+  const leftMm = Math.min(body.leftMm, -10);
+  const topMm = Math.min(body.topMm, -10);
+  const bottomMm = Math.max(body.bottomMm, rectangleHeight + 10);
+  const rightMm = Math.max(
+    chips.length > 0 ? chips[0]!.leftMm + chipSizeMm : body.rightMm,
+    rectangleWidth + 10,
+  );
+  const width = rightMm - leftMm;
+  const height = bottomMm - topMm;
   const long = Math.round(Math.sqrt((pair.megapixels * 1e6 * 4) / 3) / 4) * 4;
   const short = Math.round((long * 0.75) / 4) * 4;
   const [widthPx, heightPx] = width > height ? [long, short] : [short, long];
@@ -175,7 +183,7 @@ function framed(pair: PairCase, shot: ShotSettings, scene: Scene) {
     heightPx,
     pxPerMm: Math.min(widthPx / spanX, heightPx / spanY) * 0.97,
     distanceMm: shot.distanceMm,
-    centreMm: [(body.leftMm + rightMm) / 2, (body.topMm + body.bottomMm) / 2] as Point,
+    centreMm: [(leftMm + rightMm) / 2, (topMm + bottomMm) / 2] as Point,
     rollDegrees: shot.rollDegrees,
     tiltXDegrees: shot.tiltXDegrees,
     tiltYDegrees: shot.tiltYDegrees,
