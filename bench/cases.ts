@@ -4,6 +4,7 @@ import { wovenSheet } from '../src/sample/render/layouts/wovenSheet.ts';
 import { type PairCase, plainCase } from '../src/sample/render/pairCase.ts';
 import { type Damage, faithfulTransfer, noDamage, type ToneTransfer } from '../src/sample/render/printing.ts';
 import { plainSensor, type SensorSettings } from '../src/sample/render/sensor.ts';
+import type { BenchKind } from './benchPair.ts';
 import { scannedSheet } from './scannedSheet.ts';
 
 /** Lights gone, darks shut, strong gain: a print from a hard etch and soft ink. */
@@ -158,3 +159,11 @@ export const cases: Readonly<Record<string, () => PairCase | Promise<PairCase>>>
 };
 
 export const smallCases = ['plain', 'no-change', 'wrong-way-round', 'another-stone', 'half-missing'] as const;
+
+/** Which limits a case is held to. */
+export function kindOf(name: string): BenchKind {
+  if (name.startsWith('scan-')) return 'scan';
+  if (name === 'curve-without-chips') return 'curve without chips';
+  if (name === 'no-change') return 'no change';
+  return name === 'no-corners-given' ? 'no corners' : 'usual';
+}
