@@ -1,6 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
-import type { MeasureSide, PhotographFile } from '../src/application/comparison/measureInput.ts';
+import type {
+  MeasureInput,
+  MeasureSide,
+  PhotographFile,
+} from '../src/application/comparison/measureInput.ts';
 import { decodePhotograph } from '../src/imaging/codecs/decodePhotograph.ts';
 import type { Chip, Zone } from '../src/records/zone.ts';
 import type { Truth } from '../src/sample/render/truth.ts';
@@ -22,8 +26,8 @@ interface PairArguments {
   readonly chips?: string;
 }
 
-/** Reads a pair in the shared form: pictures, arguments.json, zones.json, chips.json and truth/. */
-export async function readPairFolder(folder: string): Promise<BenchPair> {
+/** What a pair folder asks to have measured: pictures, arguments.json, zones.json, chips.json. */
+export async function readPairInput(folder: string): Promise<MeasureInput> {
   const json = async <T>(name: string) => JSON.parse(await readFile(join(folder, name), 'utf8')) as T;
   const given = await json<PairArguments>('arguments.json');
   const photograph = async (fileName: string): Promise<PhotographFile> => ({
@@ -37,21 +41,26 @@ export async function readPairFolder(folder: string): Promise<BenchPair> {
     repeat: await perhaps(given[`${name}-repeat`]),
     flat: await perhaps(given[`${name}-flat`]),
   });
+  return {
+    stone: await side('stone'),
+    proof: await side('proof'),
+    sizeMm: given.size.split('x').map(Number) as unknown as Point,
+    zones: given.zones ? await json<Zone[]>(given.zones) : [],
+    chips: given.chips ? await json<Chip[]>(given.chips) : [],
+  };
+}
+
+/** Reads a pair in the shared form with its truth/. */
+export async function readPairFolder(folder: string): Promise<BenchPair> {
   const maps = await Promise.all(
     ['lost', 'filled', 'scum'].map((name) => readGrey(join(folder, 'truth', `${name}.png`))),
   );
   return {
     name: basename(folder),
     kind: kindOf(basename(folder)),
-    input: {
-      stone: await side('stone'),
-      proof: await side('proof'),
-      sizeMm: given.size.split('x').map(Number) as unknown as Point,
-      zones: given.zones ? await json<Zone[]>(given.zones) : [],
-      chips: given.chips ? await json<Chip[]>(given.chips) : [],
-    },
+    input: await readPairInput(folder),
     again: null,
-    truth: await json<Truth>('truth/truth.json'),
+    truth: JSON.parse(await readFile(join(folder, 'truth', 'truth.json'), 'utf8')) as Truth,
     maps: {
       columns: maps[0]!.widthPx,
       rows: maps[0]!.heightPx,

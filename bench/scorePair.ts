@@ -1,8 +1,26 @@
-import type { MeasuredComparison } from '../src/application/comparison/measureInput.ts';
-import type { ComparisonRecord } from '../src/records/comparison.ts';
+import type { ComparisonRecord, CoverageInterval } from '../src/records/comparison.ts';
 import type { BenchPair } from './benchPair.ts';
 import { greyOf } from './pairFolder.ts';
 import { truthField } from './truthInterpolation.ts';
+
+/** The part of a measurement that is scored; the opponent's answers are brought into the same form. */
+export interface ScoredRecord {
+  readonly verdict: ComparisonRecord['verdict'];
+  readonly warnings: readonly { readonly code: string }[];
+  readonly registration: Pick<NonNullable<ComparisonRecord['registration']>, 'residualMm' | 'samples'> | null;
+  readonly zones: readonly {
+    readonly id: string;
+    readonly drawn: CoverageInterval | null;
+    readonly printed: CoverageInterval | null;
+    readonly change: ComparisonRecord['zones'][number]['change'] | null;
+  }[];
+  readonly maps: Pick<NonNullable<ComparisonRecord['maps']>, 'lost' | 'filled' | 'scum'> | null;
+}
+
+export interface Scorable {
+  readonly record: ScoredRecord;
+  readonly files: ReadonlyMap<string, Uint8Array>;
+}
 
 /** Cells of truth and claim of one kind of change over the sure cells. */
 export interface Overlap {
@@ -34,7 +52,7 @@ export interface PairScore {
 }
 
 /** Compares a measured pair with its truth. Where it was refused only verdict and warnings are scored. */
-export async function scorePair(pair: BenchPair, measured: MeasuredComparison): Promise<PairScore> {
+export async function scorePair(pair: BenchPair, measured: Scorable): Promise<PairScore> {
   const { record } = measured;
   const { truth } = pair;
   const warned = new Set<string>(record.warnings.map((warning) => warning.code));
@@ -53,7 +71,7 @@ export async function scorePair(pair: BenchPair, measured: MeasuredComparison): 
   };
 }
 
-function registrationScore(pair: BenchPair, record: ComparisonRecord): PairScore['registration'] {
+function registrationScore(pair: BenchPair, record: ScoredRecord): PairScore['registration'] {
   const field = truthField(pair.truth.grid);
   const errors: number[] = [];
   for (const sample of record.registration?.samples ?? []) {
@@ -67,7 +85,7 @@ function registrationScore(pair: BenchPair, record: ComparisonRecord): PairScore
     : { median: quantile(errors, 0.5), p90: quantile(errors, 0.9), samples: errors.length };
 }
 
-function zoneScores(pair: BenchPair, record: ComparisonRecord): ZoneScore[] {
+function zoneScores(pair: BenchPair, record: ScoredRecord): ZoneScore[] {
   const scores: ZoneScore[] = [];
   for (const truth of pair.truth.zones) {
     const zone = record.zones.find((candidate) => candidate.id === truth.id);
@@ -86,13 +104,13 @@ function zoneScores(pair: BenchPair, record: ComparisonRecord): ZoneScore[] {
         interval(zone.drawn, truth.drawn),
         ...(printed ? [interval(printed.stated, printed.truth)] : []),
       ],
-      changeRight: truth.change === null ? null : zone.change === truth.change,
+      changeRight: truth.change === null || zone.change === null ? null : zone.change === truth.change,
     });
   }
   return scores;
 }
 
-async function changeScore(pair: BenchPair, measured: MeasuredComparison) {
+async function changeScore(pair: BenchPair, measured: Scorable) {
   const { maps } = measured.record;
   if (!maps) return null;
   const { columns, rows } = pair.maps;
