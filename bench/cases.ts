@@ -130,8 +130,11 @@ export const cases: Readonly<Record<string, () => PairCase | Promise<PairCase>>>
     ...plain('no-marks', 113, { damage: portraitDamage }),
     drawing: testSheet(113, false),
   }),
-  'no-corners-given': () =>
-    plain('no-corners-given', 114, { cornersGiven: false, warnings: ['corners-found'] }),
+  'no-corners-given': () => {
+    const base = plain('no-corners-given', 114, { cornersGiven: false, warnings: ['corners-found'] });
+    // The print lies upside down on the table.
+    return { ...base, print: { ...base.print, rollDegrees: 177 } };
+  },
   'sixteen-bit': () =>
     withSensor(
       plain('sixteen-bit', 115, {

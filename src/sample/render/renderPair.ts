@@ -175,9 +175,10 @@ function framed(pair: PairCase, shot: ShotSettings, scene: Scene) {
   const long = Math.round(Math.sqrt((pair.megapixels * 1e6 * 4) / 3) / 4) * 4;
   const short = Math.round((long * 0.75) / 4) * 4;
   const [widthPx, heightPx] = width > height ? [long, short] : [short, long];
-  const roll = Math.abs((shot.rollDegrees * Math.PI) / 180);
-  const spanX = width * Math.cos(roll) + height * Math.sin(roll) + 2 * tableMarginMm;
-  const spanY = height * Math.cos(roll) + width * Math.sin(roll) + 2 * tableMarginMm;
+  const roll = (shot.rollDegrees * Math.PI) / 180;
+  const [along, aside] = [Math.abs(Math.cos(roll)), Math.abs(Math.sin(roll))];
+  const spanX = width * along + height * aside + 2 * tableMarginMm;
+  const spanY = height * along + width * aside + 2 * tableMarginMm;
   return {
     widthPx,
     heightPx,
@@ -230,13 +231,17 @@ function clickedStone(pair: PairCase, seen: Camera): Corners {
   return corners as unknown as Corners;
 }
 
-/** The stone's corners as guessed on the print: off by up to the case's error. */
+/**
+ * The stone's corners as guessed on the print: off by up to the case's error. Whoever sets them takes it for granted
+ * that the print is the mirror image; on one that reads as the stone does, left and right come out exchanged.
+ */
 function clickedProof(pair: PairCase, toProofPx: (stoneMm: Point) => Point): Corners {
   const random = seededRandom(pair.seed + 41);
   const corners = cornersMm(pair).map((mm): Point => {
     const direction = random() * 2 * Math.PI;
     const distance = pair.cornerErrorMm * Math.sqrt(random());
-    return toProofPx([mm[0] + distance * Math.cos(direction), mm[1] + distance * Math.sin(direction)]);
+    const x = pair.mirrored ? mm[0] : pair.drawing.sizeMm[0] - mm[0];
+    return toProofPx([x + distance * Math.cos(direction), mm[1] + distance * Math.sin(direction)]);
   });
   return corners as unknown as Corners;
 }
