@@ -23,8 +23,12 @@ export const failureRegistry = {
     remedy: 'Give four points, clockwise from top left, such as "10,10 990,12 985,1300 8,1295".',
   },
   'corners-crossed': {
-    sentence: 'The corners on the {photo} photograph cross over.',
+    sentence: 'The outline through the corners on the {photo} photograph crosses over or folds inward.',
     remedy: 'Set the four corners in order, one after the other round the rectangle.',
+  },
+  'corners-anticlockwise': {
+    sentence: 'The corners on the stone photograph run anticlockwise.',
+    remedy: 'Give them clockwise: top left, top right, bottom right, bottom left, as one looks at the stone.',
   },
   'corners-outside': {
     sentence: 'Corner {corner} on the {photo} photograph lies outside the picture ({width} x {height} px).',
@@ -137,6 +141,10 @@ export const failureRegistry = {
   'photograph-unknown': {
     sentence: 'The {use} photograph is not kept here.',
     remedy: 'Add the photograph first, then name it by its id.',
+  },
+  'photographs-same': {
+    sentence: 'Stone and print are the same photograph.',
+    remedy: 'Choose the photograph of the stone on one side and that of the print on the other.',
   },
   'measuring-crashed': {
     sentence: 'The measurement stopped before it was done: {why}.',

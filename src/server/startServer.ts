@@ -1,6 +1,12 @@
-import type { Failure } from '../foundation/failure.ts';
+import type { AddressInfo } from 'node:net';
+import { openServices } from '../application/openServices.ts';
+import { placeSample, type SampleComparison } from '../application/placeSample.ts';
 import { failure } from '../foundation/failure.ts';
-import { fail, type Result } from '../foundation/result.ts';
+import { fail, ok, type Result } from '../foundation/result.ts';
+import type { App } from './app.ts';
+import { buildApp } from './buildApp.ts';
+import { loopbackHosts } from './guards/trustedCaller.ts';
+import { uploadLimitBytes } from './limits.ts';
 
 export interface ServerOptions {
   /** Folder that holds the database, the photographs and the results; made where it is missing. */
@@ -8,7 +14,13 @@ export interface ServerOptions {
   /** TCP port; 0 picks a free one. */
   readonly port: number;
   /** A loopback address; 127.0.0.1 unless given. */
-  readonly host?: string;
+  readonly host?: '127.0.0.1' | '::1' | 'localhost';
+  /** Loads the invented studio's measured pair; called only where the data folder never had it. */
+  readonly sample?: () => Promise<SampleComparison>;
+  /** The measuring thread's module, the largest upload and the built screens, where not the usual ones. */
+  readonly measuringModule?: URL;
+  readonly largestBytes?: number;
+  readonly screens?: string;
 }
 
 export interface RunningServer {
@@ -18,9 +30,55 @@ export interface RunningServer {
   stop(): Promise<void>;
 }
 
-/** Opens the data folder and serves the screens and the API on a loopback address. */
-export async function startServer(options: ServerOptions): Promise<Result<RunningServer, Failure>> {
-  return fail(
-    failure('data-folder-unusable', { folder: options.dataFolder, why: 'the store is not built yet' }),
-  );
+const loopback: readonly string[] = ['127.0.0.1', '::1', 'localhost'];
+
+/**
+ * Opens the data folder and serves the screens and the API on a loopback address.
+ *
+ * @returns `host-not-loopback`, `port-in-use`, or why the data folder cannot be used
+ */
+export async function startServer(options: ServerOptions): Promise<Result<RunningServer>> {
+  const host = options.host ?? '127.0.0.1';
+  if (!loopback.includes(host)) return fail(failure('host-not-loopback', { host }));
+  const { dataFolder, measuringModule } = options;
+  const largestBytes = options.largestBytes ?? uploadLimitBytes;
+  const opened = await openServices({
+    dataFolder,
+    largestBytes,
+    ...(measuringModule && { measuringModule }),
+  });
+  if (!opened.ok) return opened;
+  const services = opened.value;
+  let hosts: ReadonlySet<string> = new Set();
+  const app = await buildApp(services, {
+    hosts: () => hosts,
+    ...(options.screens && { screens: options.screens }),
+  });
+  async function stop(): Promise<void> {
+    await app.close();
+    await services.close();
+  }
+  if (options.sample) {
+    const placed = await placeSample(services, options.sample);
+    if (!placed.ok) console.error(`The sample could not be placed: ${placed.error.message}`);
+  }
+  const port = await listen(app, host, options.port);
+  if (!port.ok) {
+    await stop();
+    return port;
+  }
+  hosts = loopbackHosts(port.value);
+  const shown = host === '::1' ? '[::1]' : host;
+  return ok({ address: `http://${shown}:${port.value}`, stop });
+}
+
+async function listen(app: App, host: string, port: number): Promise<Result<number>> {
+  try {
+    await app.listen({ host, port });
+    return ok((app.server.address() as AddressInfo).port);
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? error.code : '';
+    if (code !== 'EADDRINUSE' && code !== 'EACCES') throw error;
+    return fail(failure('port-in-use', { port }));
+  }
 }

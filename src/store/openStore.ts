@@ -6,14 +6,12 @@ import { type PhotographFiles, photographFilesIn } from './files/photographFiles
 import { type ResultFiles, resultFilesIn } from './files/resultFiles.ts';
 import { type ComparisonRepository, comparisonRepositoryIn } from './repositories/comparisonRepository.ts';
 import { type PhotographRepository, photographRepositoryIn } from './repositories/photographRepository.ts';
-import { type SettingRepository, settingRepositoryIn } from './repositories/settingRepository.ts';
 
 /** One data folder, open: its rows and its files. */
 export interface Store {
   readonly folder: DataFolder;
   readonly comparisons: ComparisonRepository;
   readonly photographs: PhotographRepository;
-  readonly settings: SettingRepository;
   readonly photographFiles: PhotographFiles;
   readonly resultFiles: ResultFiles;
   /** Closes the database and gives the folder free. */
@@ -29,7 +27,6 @@ async function openLocked(folder: DataFolder, release: () => void): Promise<Resu
     folder,
     comparisons: comparisonRepositoryIn(database),
     photographs: photographRepositoryIn(database),
-    settings: settingRepositoryIn(database),
     photographFiles: photographFilesIn(folder),
     resultFiles: resultFilesIn(folder),
     async close() {

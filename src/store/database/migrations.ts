@@ -34,7 +34,6 @@ export const migrations: readonly (readonly string[])[] = [
       photograph_id TEXT NOT NULL REFERENCES photographs (id) ON DELETE RESTRICT,
       PRIMARY KEY (comparison_id, photograph_id)
     ) STRICT, WITHOUT ROWID`,
-    `CREATE TABLE settings (name TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT`,
   ],
   // 2: a comparison that ends the program is not tried for ever
   [`ALTER TABLE comparisons ADD COLUMN interruptions INTEGER NOT NULL DEFAULT 0`],

@@ -38,15 +38,8 @@ export interface ComparisonPhotographTable {
   readonly photograph_id: string;
 }
 
-/** What the program remembers about the data folder itself. */
-export interface SettingTable {
-  readonly name: string;
-  readonly value: string;
-}
-
 export interface Tables {
   readonly photographs: PhotographTable;
   readonly comparisons: ComparisonTable;
   readonly comparison_photographs: ComparisonPhotographTable;
-  readonly settings: SettingTable;
 }

@@ -24,6 +24,8 @@ export interface ComparisonRepository {
   nextWaiting(): Promise<StoredComparison | null>;
   /** Those that say they are being measured: at a start, those whose measuring the program's end cut short. */
   measuring(): Promise<readonly StoredComparison[]>;
+  /** Whether the invented studio's comparison was ever placed here, be it archived since. */
+  hasSample(): Promise<boolean>;
   /** Takes a comparison off the list for good, keeping its row and files; false where there is none. */
   archive(id: string, at: string): Promise<boolean>;
 }
@@ -118,6 +120,15 @@ export function comparisonRepositoryIn(database: Kysely<Tables>): ComparisonRepo
     async measuring() {
       const rows = await kept().selectAll().where('state', '=', 'measuring').execute();
       return rows.map(comparisonFromRow);
+    },
+    async hasSample() {
+      const row = await database
+        .selectFrom('comparisons')
+        .select('id')
+        .where('sample', '=', 1)
+        .limit(1)
+        .executeTakeFirst();
+      return row !== undefined;
     },
     async archive(id, at) {
       const outcome = await database

@@ -1,0 +1,60 @@
+import { randomUUID } from 'node:crypto';
+import { ok, type Result } from '../foundation/result.ts';
+import type { ComparisonRecord } from '../records/comparison.ts';
+import { openStore, type Store } from '../store/openStore.ts';
+import { engineVersion } from './engineVersion.ts';
+import { type ComparisonEvents, createComparisonEvents } from './measuring/comparisonEvents.ts';
+import { createMeasuringQueue, type MeasuringQueue } from './measuring/measuringQueue.ts';
+import { resumeInterrupted } from './measuring/resumeInterrupted.ts';
+import { createPictureDesk, type PictureDesk } from './pictures/pictureDesk.ts';
+import { threadModule } from './threads/runInThread.ts';
+
+/** All that the use cases are given, for one open data folder. */
+export interface Services {
+  readonly store: Store;
+  readonly events: ComparisonEvents;
+  readonly queue: MeasuringQueue;
+  readonly desk: PictureDesk;
+  readonly now: () => Date;
+  readonly newId: () => string;
+  readonly largestBytes: number;
+  readonly findingOf: (record: ComparisonRecord) => string;
+  /** Ends what runs (measuring resumes at the next start) and closes the data folder. */
+  close(): Promise<void>;
+}
+
+export interface ServiceOptions {
+  readonly dataFolder: string;
+  /** The largest photograph that is taken in, bytes. */
+  readonly largestBytes: number;
+  /** The measuring thread's module; the engine's own unless given. */
+  readonly measuringModule?: URL;
+}
+
+/** Opens a data folder with everything that works on it, and goes on measuring what was left waiting. */
+export async function openServices(options: ServiceOptions): Promise<Result<Services>> {
+  const opened = await openStore(options.dataFolder);
+  if (!opened.ok) return opened;
+  const store = opened.value;
+  const events = createComparisonEvents();
+  const desk = createPictureDesk(store);
+  const findingOf = (record: ComparisonRecord) => record.reason ?? 'Measured.';
+  const module = options.measuringModule ?? threadModule(import.meta.url, 'measuring/measuringThread');
+  const queue = createMeasuringQueue({ store, events, module, engineVersion, findingOf });
+  await resumeInterrupted(store);
+  queue.wake();
+  return ok({
+    store,
+    events,
+    queue,
+    desk,
+    now: () => new Date(),
+    newId: randomUUID,
+    largestBytes: options.largestBytes,
+    findingOf,
+    async close() {
+      await Promise.all([queue.stop(), desk.stop()]);
+      await store.close();
+    },
+  });
+}

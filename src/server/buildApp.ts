@@ -1,0 +1,73 @@
+import multipart from '@fastify/multipart';
+import swagger from '@fastify/swagger';
+import fastify from 'fastify';
+import {
+  createJsonSchemaTransform,
+  validatorCompiler,
+  type ZodTypeProvider,
+} from 'fastify-type-provider-zod';
+import type { Services } from '../application/openServices.ts';
+import { failure } from '../foundation/failure.ts';
+import type { App } from './app.ts';
+import { failureOfError } from './failureOfError.ts';
+import { sendFailure } from './failureReply.ts';
+import { securityHeaders } from './guards/securityHeaders.ts';
+import { judgeCaller } from './guards/trustedCaller.ts';
+import { jsonLimitBytes, requestTimeoutMs } from './limits.ts';
+import { addApiDescription } from './routes/apiDescription.ts';
+import { addComparisonFileRoutes } from './routes/comparisonFileRoutes.ts';
+import { addComparisonRoutes } from './routes/comparisonRoutes.ts';
+import { addEventRoutes } from './routes/eventRoutes.ts';
+import { addPhotographRoutes } from './routes/photographRoutes.ts';
+import { addScreens } from './routes/screens.ts';
+
+export interface AppOptions {
+  /** Names under which requests may address this server; asked at each request, since the port comes late. */
+  readonly hosts: () => ReadonlySet<string>;
+  /** Folder of the built screens, unless the package's own. */
+  readonly screens?: string;
+}
+
+/** The HTTP server with its guards and routes, not yet listening. */
+export async function buildApp(services: Services, options: AppOptions): Promise<App> {
+  const app: App = fastify({
+    bodyLimit: jsonLimitBytes,
+    requestTimeout: requestTimeoutMs,
+    forceCloseConnections: true,
+    routerOptions: { maxParamLength: 120 },
+  }).withTypeProvider<ZodTypeProvider>();
+  app.setValidatorCompiler(validatorCompiler);
+  // answers come typed from the use cases; checking them again would only take time
+  app.setSerializerCompiler(() => JSON.stringify);
+
+  app.addHook('onRequest', async (request, reply) => {
+    reply.headers(securityHeaders);
+    const { host, origin } = request.headers;
+    const site = request.headers['sec-fetch-site'];
+    const mode = request.headers['sec-fetch-mode'];
+    const fault = judgeCaller({ host, origin, site: String(site), mode: String(mode) }, options.hosts());
+    if (fault) return sendFailure(reply, fault);
+  });
+  app.setErrorHandler(async (error, _request, reply) => {
+    const known = failureOfError(error);
+    if (known) return sendFailure(reply, known);
+    console.error('request failed:', error);
+    return sendFailure(reply, failure('internal', { why: 'the server met something unexpected' }));
+  });
+
+  await app.register(multipart, {
+    throwFileSizeLimit: false,
+    limits: { files: 1, fields: 5, parts: 6, fieldSize: 1000, fileSize: services.largestBytes + 1 },
+  });
+  await app.register(swagger, {
+    openapi: { openapi: '3.1.0', info: { title: 'Stonetone', version: '1' } },
+    transform: createJsonSchemaTransform({}),
+  });
+  addComparisonRoutes(app, services);
+  addComparisonFileRoutes(app, services);
+  addPhotographRoutes(app, services);
+  addEventRoutes(app, services);
+  addApiDescription(app);
+  await addScreens(app, options.screens);
+  return app;
+}

@@ -1,0 +1,53 @@
+import { hasZodFastifySchemaValidationErrors } from 'fastify-type-provider-zod';
+import { type Failure, failure } from '../foundation/failure.ts';
+import { jsonLimitBytes, uploadLimitBytes } from './limits.ts';
+
+/** `/zones/3/polygonMm` as `zones[3].polygonMm`. */
+function pathOfPointer(pointer: string): string {
+  return pointer
+    .split('/')
+    .filter(Boolean)
+    .map((part) => (/^\d+$/.test(part) ? `[${part}]` : `.${part}`))
+    .join('')
+    .replace(/^\./, '');
+}
+
+/**
+ * The modelled failure behind an error that the HTTP library threw, or null for one that nobody expected.
+ * Codes: fastify's own (`FST_ERR_CTP_…`), the multipart reader's, and the schema check.
+ */
+export function failureOfError(error: unknown): Failure | null {
+  if (hasZodFastifySchemaValidationErrors(error)) {
+    const first = error.validation[0]!;
+    return failure(
+      'body-malformed',
+      { why: first.message ?? 'it has another form' },
+      pathOfPointer(first.instancePath),
+    );
+  }
+  if (!(error instanceof Error) || !('code' in error) || typeof error.code !== 'string') return null;
+  switch (error.code) {
+    case 'FST_ERR_CTP_BODY_TOO_LARGE':
+      return failure('body-too-large', { limit: jsonLimitBytes / 1e6 });
+    case 'FST_ERR_CTP_INVALID_MEDIA_TYPE':
+    case 'FST_ERR_CTP_EMPTY_TYPE':
+      return failure('body-malformed', { why: 'it is not JSON' });
+    case 'FST_ERR_CTP_EMPTY_JSON_BODY':
+      return failure('body-malformed', { why: 'it is empty' });
+    case 'FST_ERR_CTP_INVALID_JSON_BODY':
+    case 'FST_ERR_CTP_INVALID_CONTENT_LENGTH':
+      return failure('body-malformed', { why: 'it is not whole JSON' });
+    case 'FST_REQ_FILE_TOO_LARGE':
+      return failure('upload-too-large', { file: 'The upload', limit: uploadLimitBytes / 1e6 });
+    case 'FST_PARTS_LIMIT':
+    case 'FST_FILES_LIMIT':
+    case 'FST_FIELDS_LIMIT':
+      return failure('upload-malformed', { why: 'it holds more than one photograph' });
+    case 'FST_PROTO_VIOLATION':
+    case 'FST_INVALID_MULTIPART_CONTENT_TYPE':
+    case 'FST_NO_FORM_DATA':
+      return failure('upload-malformed', { why: 'it is no multipart form' });
+    default:
+      return null;
+  }
+}
