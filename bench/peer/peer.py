@@ -22,7 +22,7 @@ import cv2  # noqa: E402
 import numpy as np  # noqa: E402
 
 sys.path.insert(0, os.path.dirname(os.path.abspath(__file__)))
-from pictures import linear_table, plane_map_scale, read_linear, Frame, corner_map  # noqa: E402
+from pictures import linear_table, plane_map_scale, read_codes, Frame, corner_map  # noqa: E402
 from registration import register  # noqa: E402
 from tone import change_maps, measure_tone  # noqa: E402
 
@@ -34,8 +34,8 @@ class Pair:
         read = lambda name: json.load(open(os.path.join(folder, name)))
         given = read("arguments.json")
         self.size_mm = [float(v) for v in given["size"].split("x")]
-        self.stone = read_linear(os.path.join(folder, given["stone"]))
-        self.proof = read_linear(os.path.join(folder, given["proof"]))
+        self.stone = read_codes(os.path.join(folder, given["stone"]))
+        self.proof = read_codes(os.path.join(folder, given["proof"]))
         self.stone_table = linear_table(self.stone.dtype)
         self.proof_table = linear_table(self.proof.dtype)
         if "stone-corners" not in given or "proof-corners" not in given:

@@ -4,8 +4,8 @@ import cv2
 import numpy as np
 
 
-def read_linear(path):
-    """Upright picture as float32 BGR linear light 0..1 (IEC 61966-2-1), 8 or 16 bits."""
+def read_codes(path):
+    """Upright picture as BGR code values, 8 or 16 bits."""
     codes = cv2.imread(path, cv2.IMREAD_COLOR | cv2.IMREAD_ANYDEPTH)
     if codes is None:
         raise SystemExit(f"cannot read {path}")
