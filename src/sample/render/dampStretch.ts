@@ -29,8 +29,8 @@ export function sheetMap(settings: StretchSettings, sizeMm: Point, mirrored: boo
       kx: (2 * Math.PI * Math.cos(direction)) / lengthMm,
       ky: (2 * Math.PI * Math.sin(direction)) / lengthMm,
       phase: random() * 2 * Math.PI,
-      x: (settings.unevenMm * (random() - 0.5) * 1.6) / (1 + i) ** 1.3,
-      y: (settings.unevenMm * (random() - 0.5) * 1.6) / (1 + i) ** 1.3,
+      x: (settings.unevenMm * (random() - 0.5) * 1.6) / (1 + i) ** 1.8,
+      y: (settings.unevenMm * (random() - 0.5) * 1.6) / (1 + i) ** 1.8,
     };
   });
   const middle: Point = [sizeMm[0] / 2, sizeMm[1] / 2];

@@ -81,7 +81,7 @@ export function plainCase(name: string, seed: number, drawing: Drawing): PairCas
     zoneTransfers: {},
     damage: noDamage,
     mirrored: true,
-    stretch: { growth: plainGrowth, unevenMm: 0.9, seed: seed + 11 },
+    stretch: { growth: plainGrowth, unevenMm: 0.75, seed: seed + 11 },
     stoneColour: 'yellow',
     stone: plainShot,
     print: { ...plainShot, rollDegrees: -2.2, tiltXDegrees: -1.5, tiltYDegrees: 3, lensBend: 0.001 },
