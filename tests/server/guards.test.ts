@@ -1,0 +1,188 @@
+import { request } from 'node:http';
+import { describe, expect, it } from 'vitest';
+import { failureRegistry } from '../../src/foundation/failureRegistry.ts';
+import { httpStatus } from '../../src/server/httpStatus.ts';
+import { startServer } from '../../src/server/startServer.ts';
+import { folderUnderTest, serverUnderTest } from './serverUnderTest.ts';
+
+interface Answer {
+  readonly status: number;
+  readonly code: string | undefined;
+  readonly headers: Readonly<Record<string, string | string[] | undefined>>;
+}
+
+/** A request with exactly these headers; `fetch` would not let a test forge them, nor send `..` as it stands. */
+function send(
+  address: string,
+  path: string,
+  headers: Record<string, string>,
+  method = 'GET',
+): Promise<Answer> {
+  const { hostname, port } = new URL(address);
+  return new Promise((resolve, reject) => {
+    const sent = request({ hostname, port, path, method, headers }, async (response) => {
+      const chunks: Buffer[] = [];
+      for await (const chunk of response) chunks.push(chunk);
+      const text = Buffer.concat(chunks).toString();
+      const code = text.startsWith('{') ? (JSON.parse(text) as { code?: string }).code : undefined;
+      resolve({ status: response.statusCode!, code, headers: response.headers });
+    });
+    sent.on('error', reject);
+    sent.end();
+  });
+}
+
+describe('the door', () => {
+  it('opens to its own addresses only', async () => {
+    const { address } = await serverUnderTest();
+    const { port } = new URL(address);
+    for (const host of [`127.0.0.1:${port}`, `localhost:${port}`, `LOCALHOST:${port}`, `[::1]:${port}`]) {
+      expect((await send(address, '/api/comparisons', { host })).status, host).toBe(200);
+    }
+    for (const host of [
+      'evil.example',
+      `evil.example:${port}`,
+      '127.0.0.1',
+      `127.0.0.1:${Number(port) + 1}`,
+    ]) {
+      const answer = await send(address, '/api/comparisons', { host });
+      expect([answer.status, answer.code], host).toEqual([403, 'host-refused']);
+    }
+    expect((await send(address, '/', { host: 'evil.example' })).status).toBe(403);
+  });
+
+  it('opens to its own pages and to programs, not to the pages of other sites', async () => {
+    const { address } = await serverUnderTest();
+    const { host } = new URL(address);
+    const status = async (headers: Record<string, string>, method?: string) =>
+      (await send(address, '/api/comparisons', { host, ...headers }, method)).status;
+    expect(await status({})).toBe(200);
+    expect(await status({ origin: address })).toBe(200);
+    expect(await status({ origin: address, 'sec-fetch-site': 'same-origin', 'sec-fetch-mode': 'cors' })).toBe(
+      200,
+    );
+    expect(await status({ 'sec-fetch-site': 'none', 'sec-fetch-mode': 'navigate' })).toBe(200);
+    expect(await status({ 'sec-fetch-site': 'cross-site', 'sec-fetch-mode': 'navigate' })).toBe(200);
+    for (const origin of ['https://evil.example', 'null', `https://${host}`, 'http://127.0.0.1:1']) {
+      expect(await status({ origin }), origin).toBe(403);
+      expect(await status({ origin }, 'POST'), origin).toBe(403);
+      expect(await status({ origin }, 'OPTIONS'), origin).toBe(403);
+    }
+    expect(await status({ 'sec-fetch-site': 'cross-site', 'sec-fetch-mode': 'no-cors' })).toBe(403);
+    expect(await status({ 'sec-fetch-site': 'same-site', 'sec-fetch-mode': 'no-cors' })).toBe(403);
+  });
+
+  it('stays on the loopback address', async () => {
+    const dataFolder = await folderUnderTest();
+    const open = await startServer({ dataFolder, port: 0, host: '0.0.0.0' as '127.0.0.1' });
+    expect(open).toMatchObject({ ok: false, error: { code: 'host-not-loopback' } });
+  });
+
+  it('says so when its port is taken, and leaves the data folder free', async () => {
+    const { address } = await serverUnderTest();
+    const dataFolder = await folderUnderTest();
+    const second = await startServer({ dataFolder, port: Number(new URL(address).port) });
+    expect(second).toMatchObject({ ok: false, error: { code: 'port-in-use' } });
+    await serverUnderTest({ dataFolder });
+  });
+
+  it('says so when the data folder is in use', async () => {
+    const { dataFolder } = await serverUnderTest();
+    const second = await startServer({ dataFolder, port: 0 });
+    expect(second).toMatchObject({ ok: false, error: { code: 'data-folder-busy' } });
+  });
+});
+
+describe('every answer', () => {
+  it('carries the security headers, refusals and event streams included', async () => {
+    const { address } = await serverUnderTest();
+    const { host } = new URL(address);
+    for (const [path, sent] of [
+      ['/', {}],
+      ['/api/comparisons', {}],
+      ['/api/nothing', {}],
+      ['/api/comparisons', { host: 'evil.example' }],
+    ] as const) {
+      const { headers } = await send(address, path, { host, ...sent });
+      const policy = String(headers['content-security-policy']);
+      expect(policy).toContain("frame-ancestors 'none'");
+      expect(policy).toMatch(/script-src 'self';/);
+      expect(headers['x-content-type-options']).toBe('nosniff');
+      expect(headers['referrer-policy']).toBe('no-referrer');
+      expect(headers['cross-origin-resource-policy']).toBe('same-origin');
+    }
+    const stop = new AbortController();
+    const events = await fetch(`${address}/api/events`, { signal: stop.signal });
+    expect(events.headers.get('content-type')).toContain('text/event-stream');
+    expect(events.headers.get('x-content-type-options')).toBe('nosniff');
+    stop.abort();
+  });
+
+  it('to a path that tries to climb out is a refusal, and shows no file', async () => {
+    const server = await serverUnderTest();
+    const { id } = await server.comparison('stone.png');
+    await server.until(id, 'measured');
+    const { address } = server;
+    const { host } = new URL(address);
+    const names = [
+      '../../../stonetone.sqlite',
+      '..%2f..%2f..%2fstonetone.sqlite',
+      '%2e%2e/%2e%2e/stonetone.sqlite',
+      '..%5cstonetone.sqlite',
+      '%2fetc%2fpasswd',
+      'ladder.svg%00.png',
+      '.',
+      '..',
+    ];
+    for (const name of names) {
+      const answer = await send(address, `/api/comparisons/${id}/files/${name}`, { host });
+      expect(answer.status, name).toBe(404);
+    }
+    for (const path of ['/../package.json', '/%2e%2e/package.json', '/assets/..%2f..%2fpackage.json']) {
+      const answer = await send(address, path, { host });
+      expect([403, 404], path).toContain(answer.status);
+    }
+    expect((await send(address, `/api/photographs/${'..%2f'.repeat(8)}x`, { host })).status).toBe(400);
+  });
+
+  it('has a status for every failure', () => {
+    expect(Object.keys(httpStatus).sort()).toEqual(Object.keys(failureRegistry).sort());
+    for (const [code, status] of Object.entries(httpStatus)) {
+      expect(status, code).toBeGreaterThanOrEqual(400);
+      expect(status, code).toBeLessThan(600);
+    }
+  });
+});
+
+describe('the description', () => {
+  it('lists every route that answers', async () => {
+    const server = await serverUnderTest();
+    const description = await server.json<{ paths: Record<string, Record<string, unknown>> }>(
+      '/api/openapi.json',
+    );
+    const routes = Object.entries(description.paths).flatMap(([path, item]) =>
+      Object.keys(item).map((method) => `${method} ${path}`),
+    );
+    expect(routes.sort()).toMatchInlineSnapshot(`
+      [
+        "delete /api/comparisons/{id}",
+        "delete /api/comparisons/{id}/measuring",
+        "get /api/comparisons",
+        "get /api/comparisons/{id}",
+        "get /api/comparisons/{id}/download",
+        "get /api/comparisons/{id}/files/{name}",
+        "get /api/events",
+        "get /api/photographs/{id}",
+        "get /api/photographs/{id}/corners",
+        "get /api/photographs/{id}/preview.jpg",
+        "get /api/photographs/{id}/tiles/{level}/{column}/{row}.jpg",
+        "post /api/comparisons",
+        "post /api/comparisons/{id}/measuring",
+        "post /api/photographs",
+      ]
+    `);
+    const page = await (await server.call('/api')).text();
+    for (const path of Object.keys(description.paths)) expect(page).toContain(path);
+    expect(page).not.toContain('<script');
+  });
+});
