@@ -1,0 +1,123 @@
+import { blurWithin } from '../operations/gaussianBlur.ts';
+import type { ColourRaster } from '../raster.ts';
+import type { BareCells } from './bareCells.ts';
+import type { CellGrid } from './cellGrid.ts';
+import { surfaceAt, surfaceTerms } from './lightSurface.ts';
+
+/** The bare ground's light everywhere, on a cell grid: what each place would show without a mark. */
+export interface GroundField {
+  readonly grid: CellGrid;
+  /** Natural log of linear light, by channel. */
+  readonly logGround: readonly [Float32Array, Float32Array, Float32Array];
+  /** Standard deviation of the ground, relative, by cell; grows away from bare places. */
+  readonly error: Float32Array;
+}
+
+/** Log light of bare ground between marks, by channel, for cells that aren't bare as a whole. */
+export type BetweenMarks = ReadonlyMap<number, readonly [number, number, number]>;
+
+/** What a level between marks counts beside a bare cell. */
+const betweenWeight = 0.5;
+
+/** Scales in cells at which the ground departs from a smooth surface, coarse to fine, and how many cells' worth of doubt pulls each to zero. */
+const scales = [
+  { sigmaCells: 16, doubt: 0.002 },
+  { sigmaCells: 6, doubt: 0.01 },
+  { sigmaCells: 2, doubt: 0.06 },
+] as const;
+
+/**
+ * Carries the ground from bare cells to all: the smooth surface plus what the bare cells near by depart from it, from coarse
+ * to fine; away from bare cells the finer scales fade out. The departures that fade give the error.
+ */
+export function groundField(grid: CellGrid, found: BareCells, between: BetweenMarks): GroundField {
+  const { columns, rows } = grid;
+  const count = columns * rows;
+  const terms = Array.from({ length: count }, (_, cell) => surfaceTerms(grid, cell));
+  const weights = Float32Array.from(found.bare);
+  for (const cell of between.keys()) if (!found.bare[cell]) weights[cell] = betweenWeight;
+  const error = new Float32Array(count);
+  const logGround = [0, 1, 2].map((channel) => {
+    const ground = Float32Array.from(terms, (own) => surfaceAt(found.surface, channel, own));
+    const residual = new Float32Array(count);
+    for (let cell = 0; cell < count; cell++) {
+      const seen = found.bare[cell] ? grid.logLight[channel]![cell]! : between.get(cell)?.[channel];
+      residual[cell] = seen === undefined ? 0 : seen - ground[cell]!;
+    }
+    for (const { sigmaCells, doubt } of scales) {
+      const blurred = blurWithin(residual, weights, columns, rows, sigmaCells, 1e-6);
+      let squares = 0;
+      let bareCount = 0;
+      for (let cell = 0; cell < count; cell++) {
+        if (weights[cell] === 0) continue;
+        squares += residual[cell]! ** 2;
+        bareCount++;
+      }
+      const variance = squares / Math.max(1, bareCount);
+      for (let cell = 0; cell < count; cell++) {
+        const trust = blurred.weights[cell]! / (blurred.weights[cell]! + doubt);
+        const step = Number.isNaN(blurred.values[cell]!) ? 0 : trust * blurred.values[cell]!;
+        ground[cell]! += step;
+        if (weights[cell]! > 0) residual[cell]! -= step;
+        if (channel === 1) error[cell]! += variance * (1 - trust) ** 2;
+      }
+    }
+    let rest = 0;
+    let bareCount = 0;
+    for (let cell = 0; cell < count; cell++) {
+      if (weights[cell] === 0) continue;
+      rest += residual[cell]! ** 2;
+      bareCount++;
+    }
+    if (channel === 1) {
+      for (let cell = 0; cell < count; cell++)
+        error[cell] = Math.sqrt(error[cell]! + rest / Math.max(1, bareCount) / 4);
+    }
+    return ground;
+  });
+  return { grid, logGround: [logGround[0]!, logGround[1]!, logGround[2]!], error };
+}
+
+/**
+ * Darkness `1 − R / R_ground` in linear light: each channel by its own ground at that place, then averaged.
+ * @returns a plane of the raster's size; NaN where the raster has nothing. Below 0 where a place is brighter than its ground.
+ */
+export function darknessOf(raster: ColourRaster, ground: GroundField): Float32Array {
+  const { widthPx, heightPx } = raster;
+  const { columns, rows, cellPx } = ground.grid;
+  const inverse = ground.logGround.map((plane) => plane.map((value) => Math.exp(-value)));
+  const [red, green, blue] = raster.planes;
+  const out = new Float32Array(widthPx * heightPx);
+  const lefts = new Int32Array(widthPx);
+  const shares = new Float32Array(widthPx);
+  for (let x = 0; x < widthPx; x++) {
+    const at = Math.min(Math.max((x + 0.5) / cellPx - 0.5, 0), columns - 1.001);
+    lefts[x] = Math.floor(at);
+    shares[x] = at - lefts[x]!;
+  }
+  for (let y = 0; y < heightPx; y++) {
+    const at = Math.min(Math.max((y + 0.5) / cellPx - 0.5, 0), rows - 1.001);
+    const top = Math.floor(at);
+    const down = at - top;
+    for (let x = 0, i = y * widthPx; x < widthPx; x++, i++) {
+      const cell = top * columns + lefts[x]!;
+      const across = shares[x]!;
+      const w00 = (1 - across) * (1 - down);
+      const w10 = across * (1 - down);
+      const w01 = (1 - across) * down;
+      const w11 = across * down;
+      let sum = 0;
+      for (let channel = 0; channel < 3; channel++) {
+        const plane = inverse[channel]!;
+        const scale =
+          w00 * plane[cell]! +
+          w10 * plane[cell + 1]! +
+          w01 * plane[cell + columns]! +
+          w11 * plane[cell + columns + 1]!;
+        sum += (channel === 0 ? red[i]! : channel === 1 ? green[i]! : blue[i]!) * scale;
+      }
+      out[i] = 1 - sum / 3;
+    }
+  }
+  return out;
+}

@@ -1,0 +1,183 @@
+import type { GroundRecord, ResponseRecord } from '../../records/comparison.ts';
+import { median } from '../../science/statistics/quantile.ts';
+import { gaussianBlur } from '../operations/gaussianBlur.ts';
+import { sampleLinear } from '../operations/sampleLinear.ts';
+import type { Photograph } from '../photograph.ts';
+import type { ColourRaster, Frame } from '../raster.ts';
+import { bareBetweenMarks } from './bareBetweenMarks.ts';
+import { type BareCells, cellKind, findBareCells } from './bareCells.ts';
+import { type CellGrid, cellGrid } from './cellGrid.ts';
+import { cellKinds } from './cellKinds.ts';
+import { type FoundSolid, findSolid } from './findSolid.ts';
+import { type BetweenMarks, darknessOf, type GroundField, groundField } from './groundField.ts';
+import { surfaceAt, surfaceTerms } from './lightSurface.ts';
+import { type FittedResponse, fitResponse, withResponse } from './responseFit.ts';
+import { seenChips } from './seenChips.ts';
+import type { SideInput } from './sideInput.ts';
+import { countedPixels, groundCellPx, toneFrame } from './toneFrame.ts';
+
+/** One object read: its darkness everywhere, and what that rests on. */
+export interface SideTone {
+  readonly frame: Frame;
+  readonly raster: ColourRaster;
+  readonly ground: GroundField;
+  readonly bare: BareCells;
+  /** `1 − R/R_ground`, NaN off the photograph. */
+  readonly darkness: Float32Array;
+  /** 1 in the work rectangle under the sheet. */
+  readonly counts: Uint8Array;
+  readonly solid: FoundSolid | null;
+  readonly groundRecord: GroundRecord;
+  readonly response: ResponseRecord;
+  /** Standard deviation of log light from pixel to pixel on bare ground. */
+  readonly noise: number;
+  /** Share of the counted pixels in which a channel is clipped. */
+  readonly clipped: number;
+}
+
+/** Log light by which a bare cell may depart from the smooth surface: stone mottles, paper hardly. */
+const toleranceLog = { stone: 0.05, proof: 0.03 };
+/** Cells of bare ground needed outside the work rectangle, all round, to trust them for the level: 4 cm². */
+const leastOutsideCells = 100;
+
+/** Reads one object; null where no bare ground can be found on it. */
+export function readSide(input: SideInput): SideTone | null {
+  const frame = toneFrame(input.sizeMm);
+  const fitted = input.chips.length > 0 ? responseOf(input) : null;
+  const photo = fitted ? withResponse(input.photo, fitted) : input.photo;
+  const raster = evened(sampleLinear(photo, input.map, frame), input, frame);
+  const counts = countedPixels(frame, input.sizeMm, input.covered);
+  const grid = cellGrid(raster, null, groundCellPx);
+  const kinds = cellKinds(grid, frame, input.sizeMm, input.zones);
+  if (input.covered) markOffSheet(kinds, grid, counts, frame);
+  const bare = findBareCells(grid, {
+    kinds,
+    toleranceLog: toleranceLog[input.side],
+    startOutside: input.side === 'proof',
+  });
+  if (!bare) return null;
+  const noise = median(
+    [...bare.bare.keys()].filter((cell) => bare.bare[cell]).map((cell) => grid.spread[cell]!),
+  );
+  const ground = groundField(
+    grid,
+    bare,
+    betweenMarks(raster, grid, kinds, bare, noise, toleranceLog[input.side]),
+  );
+  const darkness = darknessOf(raster, ground);
+  return {
+    frame,
+    raster,
+    ground,
+    bare,
+    darkness,
+    counts,
+    solid: findSolid(darkness, counts, frame),
+    groundRecord: groundRecordOf(input, kinds, bare),
+    response: { origin: fitted ? 'chips' : 'standard-curve', residual: fitted?.residual ?? null },
+    noise,
+    clipped: clippedShare(input.photo, input.map, frame, counts),
+  };
+}
+
+/** Light and response depend on each other: the light is found on a coarse raster, the response fitted, twice over. */
+function responseOf(input: SideInput): FittedResponse | null {
+  const fine = toneFrame(input.sizeMm);
+  const frame: Frame = {
+    widthPx: Math.round(fine.widthPx / fine.pxPerMm),
+    heightPx: Math.round(fine.heightPx / fine.pxPerMm),
+    pxPerMm: 1,
+    originMm: fine.originMm,
+  };
+  let response: FittedResponse | null = null;
+  for (let round = 0; round < 2; round++) {
+    const photo: Photograph = response ? withResponse(input.photo, response) : input.photo;
+    const grid = cellGrid(sampleLinear(photo, input.map, frame), null, 2);
+    const kinds = cellKinds(grid, frame, input.sizeMm, input.zones);
+    const bare = findBareCells(grid, { kinds, toleranceLog: toleranceLog.stone, startOutside: false });
+    if (!bare) return response;
+    const chips = seenChips(input.photo, input.chips, input.map, frame, grid, bare.surface);
+    response = fitResponse(chips) ?? response;
+  }
+  return response;
+}
+
+/** Divides by the light on the white sheet, smoothed over a centimetre so that its own grain doesn't come in. */
+function evened(raster: ColourRaster, input: SideInput, frame: Frame): ColourRaster {
+  if (!input.flat) return raster;
+  const flat = sampleLinear(input.flat, input.map, frame);
+  const planes = raster.planes.map((plane, channel) => {
+    const own = flat.planes[channel]!.map((value) => (Number.isNaN(value) ? 0 : value));
+    const light = gaussianBlur(own, frame.widthPx, frame.heightPx, 2 * frame.pxPerMm);
+    return plane.map((value, i) => value / Math.max(light[i]!, 1e-3));
+  });
+  return { ...frame, planes: [planes[0]!, planes[1]!, planes[2]!] };
+}
+
+/** Inside the rectangle but off the sheet there is table, not paper. */
+function markOffSheet(kinds: Uint8Array, grid: CellGrid, counts: Uint8Array, frame: Frame): void {
+  for (let cell = 0; cell < kinds.length; cell++) {
+    if (kinds[cell] === cellKind.outside) continue;
+    const x = ((cell % grid.columns) + 0.5) * grid.cellPx;
+    const y = (Math.floor(cell / grid.columns) + 0.5) * grid.cellPx;
+    if (counts[Math.floor(y) * frame.widthPx + Math.floor(x)] === 0) kinds[cell] = cellKind.neverBare;
+  }
+}
+
+function betweenMarks(
+  raster: ColourRaster,
+  grid: CellGrid,
+  kinds: Uint8Array,
+  bare: BareCells,
+  noise: number,
+  tolerance: number,
+): BetweenMarks {
+  const wanted = [...kinds.keys()].filter((cell) => kinds[cell] === cellKind.unknown && !bare.bare[cell]);
+  const levels = bareBetweenMarks(raster, grid, wanted, noise);
+  return new Map(
+    [...levels].filter(([cell, level]) => {
+      const terms = surfaceTerms(grid, cell);
+      const off =
+        level.reduce((sum, value, channel) => sum + value - surfaceAt(bare.surface, channel, terms), 0) / 3;
+      return Math.abs(off) <= tolerance;
+    }),
+  );
+}
+
+function groundRecordOf(input: SideInput, kinds: Uint8Array, bare: BareCells): GroundRecord {
+  if (input.flat) return { origin: 'white-sheet', limit: null };
+  const outside = kinds.reduce(
+    (sum, kind, cell) => sum + (kind === cellKind.outside ? bare.bare[cell]! : 0),
+    0,
+  );
+  if (outside >= leastOutsideCells) return { origin: 'outside', limit: null };
+  const limit =
+    input.side === 'proof'
+      ? 'The ground was found inside the work rectangle only: an even scum over all of it could not be seen.'
+      : null;
+  return { origin: 'bare-places', limit };
+}
+
+/** Share of counted places at which a channel of the photograph stands at its highest codes. */
+function clippedShare(photo: Photograph, map: SideInput['map'], frame: Frame, counts: Uint8Array): number {
+  const last = photo.toLinear.length - 1;
+  const full = Float32Array.from(photo.toLinear, (_, code) => (code >= last * 0.992 ? 1 : 0));
+  const coarse = {
+    ...frame,
+    widthPx: frame.widthPx >> 2,
+    heightPx: frame.heightPx >> 2,
+    pxPerMm: frame.pxPerMm / 4,
+  };
+  const seen = sampleLinear({ ...photo, toLinear: full }, map, coarse);
+  let clipped = 0;
+  let all = 0;
+  for (let y = 0; y < coarse.heightPx; y++) {
+    for (let x = 0; x < coarse.widthPx; x++) {
+      if (!counts[(y * 4 + 2) * frame.widthPx + x * 4 + 2]) continue;
+      const i = y * coarse.widthPx + x;
+      all++;
+      if (Math.max(seen.planes[0][i]!, seen.planes[1][i]!, seen.planes[2][i]!) > 0.5) clipped++;
+    }
+  }
+  return all === 0 ? 0 : clipped / all;
+}
