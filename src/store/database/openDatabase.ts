@@ -1,29 +1,42 @@
 import SqliteDatabase from 'better-sqlite3';
-import { Kysely, SqliteDialect } from 'kysely';
-import { failure } from '../../foundation/failure.ts';
+import { Kysely, SqliteDialect, sql } from 'kysely';
+import { type Failure, failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import { currentVersion, databaseVersion, migrate } from './migrate.ts';
 import type { Tables } from './tables.ts';
 
-/** An SQLite file, open and at the current version. */
+/** An SQLite file, open. */
 export interface OpenDatabase {
   readonly database: Kysely<Tables>;
   /** Folds the write-ahead log into the file and closes it. */
   close(): Promise<void>;
 }
 
-/** Opens the raw file: write-ahead log, every commit on the disk before it is acknowledged, foreign keys held. */
-function openFile(file: string): SqliteDatabase.Database {
+/**
+ * Opens the file as it is: write-ahead log, every commit on the disk before it is acknowledged, foreign keys held.
+ * Throws SQLite's error where it is no database.
+ */
+export function openFile(file: string): OpenDatabase {
   const handle = new SqliteDatabase(file, { timeout: 5000 });
   try {
     handle.pragma('journal_mode = WAL');
     handle.pragma('synchronous = FULL');
     handle.pragma('foreign_keys = ON');
-    return handle;
   } catch (error) {
     handle.close();
     throw error;
   }
+  const database = new Kysely<Tables>({ dialect: new SqliteDialect({ database: handle }) });
+  return { database, close: () => database.destroy() };
+}
+
+async function bringUpToDate({ database }: OpenDatabase, file: string): Promise<Failure | null> {
+  const { rows } = await sql<{ quick_check: string }>`PRAGMA quick_check(1)`.execute(database);
+  const damage = rows[0]!.quick_check;
+  if (damage !== 'ok') return failure('database-damaged', { folder: file, why: damage });
+  if ((await databaseVersion(database)) > currentVersion) return failure('database-newer', { folder: file });
+  await migrate(database);
+  return null;
 }
 
 /**
@@ -31,26 +44,19 @@ function openFile(file: string): SqliteDatabase.Database {
  * Fails with `database-damaged`, `database-newer` or `data-folder-unusable`.
  */
 export async function openDatabase(file: string): Promise<Result<OpenDatabase>> {
+  let opened: OpenDatabase | null = null;
   try {
-    const handle = openFile(file);
-    const damage = handle.pragma('quick_check(1)', { simple: true });
-    if (damage !== 'ok') {
-      handle.close();
-      return fail(failure('database-damaged', { folder: file, why: String(damage) }));
-    }
-    const database = new Kysely<Tables>({ dialect: new SqliteDialect({ database: handle }) });
-    if ((await databaseVersion(database)) > currentVersion) {
-      await database.destroy();
-      return fail(failure('database-newer', { folder: file }));
-    }
-    await migrate(database);
-    return ok({ database, close: () => database.destroy() });
+    opened = openFile(file);
+    const fault = await bringUpToDate(opened, file);
+    if (fault === null) return ok(opened);
+    await opened.close();
+    return fail(fault);
   } catch (error) {
+    await opened?.close();
     if (!(error instanceof SqliteDatabase.SqliteError)) throw error;
-    const damaged = error.code.startsWith('SQLITE_NOTADB') || error.code.startsWith('SQLITE_CORRUPT');
-    return fail(
-      failure(damaged ? 'database-damaged' : 'data-folder-unusable', { folder: file, why: error.message }),
-    );
+    const damaged = /^SQLITE_(NOTADB|CORRUPT)/.test(error.code);
+    const code = damaged ? 'database-damaged' : 'data-folder-unusable';
+    return fail(failure(code, { folder: file, why: error.message }));
   }
 }
 

@@ -1,0 +1,104 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { sql } from 'kysely';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { comparisonRepositoryIn } from '../repositories/comparisonRepository.ts';
+import { currentVersion, databaseVersion, migrate } from './migrate.ts';
+import { type OpenDatabase, openDatabase, openFile } from './openDatabase.ts';
+
+/** Rows as a program of each version wrote them: entry n fills a database of version n + 1. */
+const dataOf: readonly (readonly string[])[] = [
+  [
+    `INSERT INTO photographs VALUES ('aa', 'stone.jpg', 'jpeg', 4000, 3000, 1234567, '2026-01-02T03:04:05.678Z')`,
+    `INSERT INTO comparisons (id, title, created_at, state, request_json, finding, queued_at)
+     VALUES ('one', 'Low Water', '2026-01-02T04:00:00.000Z', 'measured', '{"zones":[]}', 'Lights LOST', '2026-01-02T04:00:00.000Z')`,
+    `INSERT INTO comparison_photographs VALUES ('one', 'aa')`,
+  ],
+  [
+    `INSERT INTO comparisons (id, title, created_at, state, request_json, queued_at, interruptions)
+     VALUES ('two', 'High Water', '2026-02-02T04:00:00.000Z', 'waiting', '{"zones":[]}', '2026-02-02T04:00:00.000Z', 1)`,
+  ],
+  [],
+];
+
+let folder: string;
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'stonetone-migrate-'));
+});
+afterEach(() => rm(folder, { recursive: true, force: true }));
+
+async function atVersion(version: number): Promise<string> {
+  const file = join(folder, `at-${version}.sqlite`);
+  const { database, close } = openFile(file);
+  for (let reached = 1; reached <= version; reached += 1) {
+    await migrate(database, reached);
+    for (const statement of dataOf[reached - 1]!) await sql.raw(statement).execute(database);
+  }
+  await close();
+  return file;
+}
+
+async function opened(file: string): Promise<OpenDatabase> {
+  const result = await openDatabase(file);
+  if (!result.ok) throw new Error(result.error.message);
+  return result.value;
+}
+
+describe('migrations', () => {
+  it('bring every earlier version with data in it to the current one, losing nothing', async () => {
+    expect(dataOf.length).toBe(currentVersion);
+    for (let version = 1; version <= currentVersion; version += 1) {
+      const { database, close } = await opened(await atVersion(version));
+      expect(await databaseVersion(database)).toBe(currentVersion);
+      const comparisons = comparisonRepositoryIn(database);
+      expect(await comparisons.find('one'), `from version ${version}`).toMatchObject({
+        title: 'Low Water',
+        state: 'measured',
+        finding: 'Lights LOST',
+        interruptions: 0,
+      });
+      const photographs = await database.selectFrom('comparison_photographs').selectAll().execute();
+      expect(photographs).toEqual([{ comparison_id: 'one', photograph_id: 'aa' }]);
+      if (version >= 2) expect(await comparisons.find('two')).toMatchObject({ interruptions: 1 });
+      if (version < 3) {
+        const found = await comparisons.list({ search: 'lost low', after: null, limit: 10 });
+        expect(found?.comparisons.map((entry) => entry.id)).toEqual(['one']);
+      }
+      await close();
+    }
+  });
+
+  it('leave a whole earlier version where one fails half way', async () => {
+    const file = await atVersion(2);
+    const { database, close } = openFile(file);
+    await sql.raw('ALTER TABLE comparisons ADD COLUMN search_text TEXT').execute(database);
+    await expect(migrate(database)).rejects.toThrow('search_text');
+    expect(await databaseVersion(database)).toBe(2);
+    await close();
+  });
+
+  it('leave a newer database alone', async () => {
+    const file = await atVersion(currentVersion);
+    const { database, close } = openFile(file);
+    await sql.raw(`PRAGMA user_version = ${currentVersion + 1}`).execute(database);
+    await close();
+    expect(await openDatabase(file)).toMatchObject({ ok: false, error: { code: 'database-newer' } });
+  });
+});
+
+describe('an open database', () => {
+  it('writes ahead, syncs every commit and holds foreign keys', async () => {
+    const { database, close } = await opened(join(folder, 'new.sqlite'));
+    const pragma = async (name: string) =>
+      Object.values((await sql.raw<Record<string, unknown>>(`PRAGMA ${name}`).execute(database)).rows[0]!)[0];
+    expect(await pragma('journal_mode')).toBe('wal');
+    expect(await pragma('synchronous')).toBe(2);
+    expect(await pragma('foreign_keys')).toBe(1);
+    const orphan = database
+      .insertInto('comparison_photographs')
+      .values({ comparison_id: 'x', photograph_id: 'y' });
+    await expect(orphan.execute()).rejects.toThrow('FOREIGN KEY');
+    await close();
+  });
+});
