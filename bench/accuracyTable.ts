@@ -23,7 +23,8 @@ export interface TableLine {
 const leastSureCells = 400;
 
 /** The measures over all cases, each against its limit. */
-export function accuracyTable(cases: readonly ScoredCase[], limits: AccuracyLimits): TableLine[] {
+export function accuracyTable(all: readonly ScoredCase[], limits: AccuracyLimits): TableLine[] {
+  const cases = all.filter(({ pair }) => pair.kind !== 'spoiled');
   const usual = cases.filter(({ pair }) => pair.kind !== 'scan');
   const scans = cases.filter(({ pair }) => pair.kind === 'scan');
   const framed = cases.filter(({ pair }) => pair.kind !== 'no corners');
@@ -65,15 +66,15 @@ export function accuracyTable(cases: readonly ScoredCase[], limits: AccuracyLimi
     ),
     share(
       'verdicts right',
-      cases.map(({ score }) => score.verdictRight),
+      all.map(({ score }) => score.verdictRight),
     ),
     share(
       'expected warnings given',
-      cases.map(({ score }) => score.missingWarnings.length === 0),
+      all.map(({ score }) => score.missingWarnings.length === 0),
     ),
     share(
       'nothing else warned of',
-      cases.map(({ score }) => score.falseWarnings.length === 0),
+      all.map(({ score }) => score.falseWarnings.length === 0),
     ),
   ];
 }

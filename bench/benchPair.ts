@@ -9,8 +9,11 @@ import { type PictureName, type RenderedPair, renderPair } from '../src/sample/r
 import type { Truth } from '../src/sample/render/truth.ts';
 import type { TruthMaps } from '../src/sample/render/truthMaps.ts';
 
-/** What kind of drawing and photograph it is, as far as the limits differ. */
-export type BenchKind = 'usual' | 'scan' | 'curve without chips' | 'no change' | 'no corners';
+/**
+ * What kind of drawing and photograph it is, as far as the limits differ. From a spoiled photograph (burnt out, blurred,
+ * a lamp mirrored in it) only the warning is asked.
+ */
+export type BenchKind = 'usual' | 'scan' | 'curve without chips' | 'no change' | 'no corners' | 'spoiled';
 
 /** A pair to be measured, with what is true of it. */
 export interface BenchPair {

@@ -122,6 +122,15 @@ export const cases: Readonly<Record<string, () => PairCase | Promise<PairCase>>>
     const base = plain('blurred', 111, { warnings: ['blurred'] });
     return { ...base, print: { ...base.print, sensor: { ...plainSensor, blurPx: 5 } } };
   },
+  glare: () => {
+    const base = plain('glare', 121, { warnings: ['glare'] });
+    const glare = { at: [0.2, -0.3], radius: 0.09, light: 0.9 } as const;
+    return { ...base, stone: { ...base.stone, sensor: { ...plainSensor, glare } } };
+  },
+  'strong-cast': () => {
+    const base = plain('strong-cast', 122, { warnings: ['cast'] });
+    return { ...base, print: { ...base.print, sensor: { ...plainSensor, cast: [1.12, 0.82, 0.4] } } };
+  },
   'periodic-24mp': () => ({
     ...plain('periodic-24mp', 112, { megapixels: 24, cellsPerMm: 10, cornerErrorMm: 8 }),
     drawing: wovenSheet(),
@@ -168,5 +177,6 @@ export function kindOf(name: string): BenchKind {
   if (name.startsWith('scan-')) return 'scan';
   if (name === 'curve-without-chips') return 'curve without chips';
   if (name === 'no-change') return 'no change';
+  if (['overexposed', 'blurred', 'glare'].includes(name)) return 'spoiled';
   return name === 'no-corners-given' ? 'no corners' : 'usual';
 }

@@ -12,6 +12,12 @@ export interface SensorSettings {
   readonly falloff: number;
   /** Stray light added everywhere, as a share of full scale. */
   readonly flare: number;
+  /** A lamp mirrored in a wet or greasy surface: where (shares of half the diagonal from the middle), how wide, how strong. */
+  readonly glare: {
+    readonly at: readonly [number, number];
+    readonly radius: number;
+    readonly light: number;
+  } | null;
   /** Variance of a pixel: shot · light + read. */
   readonly shotNoise: number;
   readonly readNoise: number;
@@ -28,6 +34,7 @@ export const plainSensor: SensorSettings = {
   lightSlope: [0.04, -0.03],
   falloff: 0.1,
   flare: 0.002,
+  glare: null,
   shotNoise: 1.6e-4,
   readNoise: 2e-6,
   contrast: 0,
@@ -57,4 +64,13 @@ export function codeTable(settings: SensorSettings, steps: number): Float32Array
 export function normalTable(seed: number): { readonly draws: Float32Array; readonly walk: Random } {
   const random = seededRandom(seed);
   return { draws: Float32Array.from({ length: 1 << 16 }, () => normalDraw(random)), walk: random };
+}
+
+/** Light that glare adds at a place, as a share of full scale. */
+export function glareAt(glare: SensorSettings['glare'], u: number, v: number): number {
+  if (!glare) return 0;
+  return (
+    glare.light *
+    Math.exp(-(((u - glare.at[0]) / glare.radius) ** 2) - ((v - glare.at[1]) / glare.radius) ** 2)
+  );
 }

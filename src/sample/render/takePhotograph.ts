@@ -3,7 +3,7 @@ import { type Body, insideMm } from './body.ts';
 import type { Camera } from './camera.ts';
 import { type CoverageRaster, smoothedCoverage } from './coverageRaster.ts';
 import { noiseAt } from './noise.ts';
-import { codeTable, normalTable, type SensorSettings } from './sensor.ts';
+import { codeTable, glareAt, normalTable, type SensorSettings } from './sensor.ts';
 import { type TableTop, tableColour } from './tableTop.ts';
 
 /** A grey chip of known reflectance beside the object; an upright rectangle in plane mm. */
@@ -77,10 +77,11 @@ export function takePhotograph(
         const light =
           sensor.exposure *
           (1 + sensor.lightSlope[0] * u + sensor.lightSlope[1] * v - sensor.falloff * (u * u + v * v));
+        const stray = sensor.flare + glareAt(sensor.glare, u, v);
         const at = (y * widthPx + x) * 3;
         if ((x & 63) === 0) noisePlace = (walk() * 65536) | 0;
         for (let c = 0; c < 3; c++) {
-          const clean = colour[c as 0]! * light * sensor.cast[c as 0]! + sensor.flare;
+          const clean = colour[c as 0]! * light * sensor.cast[c as 0]! + stray;
           noisePlace = (noisePlace + 1) & 65535;
           const seen = clean + draws[noisePlace]! * Math.sqrt(sensor.shotNoise * clean + sensor.readNoise);
           const place = seen <= 0 ? 0 : seen >= 1 ? codeSteps : seen * codeSteps;
