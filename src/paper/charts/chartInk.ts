@@ -1,0 +1,34 @@
+/** Inks of charts on white or off-white paper: each text ink has at least 7:1 against both. */
+export const chartInk = {
+  ink: '#1a1714',
+  soft: '#4d463d',
+  rule: '#8b806e',
+  band: '#d9d2c5',
+  tannin: '#7a3e12',
+} as const;
+
+export const chartFont = 'font-family="Archivo, sans-serif"';
+
+/**
+ * The grey of a coverage, as an ink film on paper would look: reflectance mixed in linear light between
+ * paper (0.96) and ink (0.02), then coded for the screen (IEC 61966-2-1). Coverage is clamped to 0..1.
+ */
+export function coverageGrey(coverage: number): string {
+  const reflectance = 0.96 - 0.94 * Math.min(1, Math.max(0, coverage));
+  const coded = reflectance <= 0.0031308 ? 12.92 * reflectance : 1.055 * reflectance ** (1 / 2.4) - 0.055;
+  const level = Math.round(255 * coded)
+    .toString(16)
+    .padStart(2, '0');
+  return `#${level}${level}${level}`;
+}
+
+/** Text made safe to stand in SVG, as content or in a quoted attribute. */
+export function svgText(text: string): string {
+  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+}
+
+/** Shortens a text to about the given width at a font size, by Archivo's mean letter width. */
+export function fitText(text: string, width: number, fontSize: number): string {
+  const room = Math.max(1, Math.floor(width / (0.58 * fontSize)));
+  return text.length <= room ? text : `${text.slice(0, room - 1)}…`;
+}
