@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { ok, type Result } from '../foundation/result.ts';
 import type { ComparisonRecord } from '../records/comparison.ts';
 import { openStore, type Store } from '../store/openStore.ts';
+import { findingSentence } from '../studio/proofs/comparisonWords.ts';
 import { engineVersion } from './engineVersion.ts';
 import { type ComparisonEvents, createComparisonEvents } from './measuring/comparisonEvents.ts';
 import { createMeasuringQueue, type MeasuringQueue } from './measuring/measuringQueue.ts';
@@ -38,9 +39,8 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
   const store = opened.value;
   const events = createComparisonEvents();
   const desk = createPictureDesk(store);
-  const findingOf = (record: ComparisonRecord) => record.reason ?? 'Measured.';
   const module = options.measuringModule ?? threadModule(import.meta.url, 'measuring/measuringThread');
-  const queue = createMeasuringQueue({ store, events, module, engineVersion, findingOf });
+  const queue = createMeasuringQueue({ store, events, module, engineVersion, findingOf: findingSentence });
   await resumeInterrupted(store);
   queue.wake();
   return ok({
@@ -51,7 +51,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     now: () => new Date(),
     newId: randomUUID,
     largestBytes: options.largestBytes,
-    findingOf,
+    findingOf: findingSentence,
     async close() {
       await Promise.all([queue.stop(), desk.stop()]);
       await store.close();

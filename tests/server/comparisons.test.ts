@@ -29,7 +29,7 @@ describe('a comparison', () => {
     const { id } = await server.comparison('turned.png');
     const refused = await server.until(id, 'refused');
     expect(refused.record?.verdict).toBe('unmirrored');
-    expect(refused.finding).toContain('same way round');
+    expect(refused.finding).toContain('nothing was measured');
   });
 
   it('that failed says why, and so does one whose thread crashed', async () => {

@@ -24,6 +24,9 @@ export async function addScreens(app: App, folder: string = builtScreens): Promi
     await app.register(fastifyStatic, {
       root: folder,
       index: false,
+      // one route for each file that is there at the start, and so none for folders or for what lies outside
+      wildcard: false,
+      schemaHide: true,
       // built files carry a hash of their content in their name
       setHeaders: (reply, path) => {
         const hashed = path.includes('/assets/');
