@@ -68,6 +68,7 @@ export async function serverUnderTest(options: Partial<ServerOptions> = {}): Pro
     return (await response.json()) as PhotographEntry;
   }
   let shade = 0;
+  let print: PhotographEntry | null = null;
   return {
     address,
     dataFolder,
@@ -78,7 +79,8 @@ export async function serverUnderTest(options: Partial<ServerOptions> = {}): Pro
     async comparison(stoneName, more = {}) {
       shade += 1;
       const stone = await photograph(stoneName, shade);
-      const proof = await photograph('print.png', 250);
+      print ??= await photograph('print.png', 250);
+      const proof = print;
       const request = {
         title: `Low Water, ${stoneName}`,
         sizeMm: [300, 400],
