@@ -29,14 +29,29 @@ export function toneCurveSvg(record: ComparisonRecord, options: ToneCurveOptions
     const y = Math.floor(index / columns) * panelHeight;
     return `<g transform="translate(${x} ${y})">${panelSvg(curve, record)}</g>`;
   });
-  const height = Math.ceil(curves.length / columns) * panelHeight;
+  const key = keyLines(record, width);
+  const foot = Math.ceil(curves.length / columns) * panelHeight;
+  const height = foot + key.length * 16 + 4;
+  const keyText = key.map(
+    (line, index) =>
+      `<text x="0" y="${foot + 12 + index * 16}" font-size="11" fill="${chartInk.soft}">${line}</text>`,
+  );
   const name = `Tone curves, printed on drawn coverage: ${curves.map(curveSentence).join('; ')}`;
-  return picture(width, height, name, panels.join(''));
+  return picture(width, height, name, panels.join('') + keyText.join(''));
 }
 
 /** One curve in words: `crayon: lost below 12 %, closes above 78 %`. */
 export function curveSentence(curve: ToneCurve): string {
   return `${curve.medium}: ${pointWords(curve).join(', ') || 'no loss and no closing seen'}`;
+}
+
+function keyLines(record: ComparisonRecord, width: number): readonly string[] {
+  const kept = shareWords(record.parameters.lost.keptAtMost);
+  const lines = [
+    'Grey: 95 % interval. Dashed slope: prints as drawn.',
+    `Dotted slope: ${kept} of the drawn tone; below it a tone is lost.`,
+  ];
+  return width >= 620 ? [lines.join(' ')] : lines;
 }
 
 function pointWords(curve: ToneCurve): string[] {
@@ -118,12 +133,13 @@ function marks(curve: ToneCurve, record: ComparisonRecord): string {
       ? ''
       : `<path d="M${across(0)} ${up(0)}L${across(1)} ${up(keptAtMost)}" stroke="${chartInk.soft}"` +
         ` stroke-width="0.7" stroke-dasharray="1 3" fill="none"/>`;
-  const words = pointWords(curve).join(', ') || 'no loss, no closing seen';
+  const found = pointWords(curve).length > 0;
+  const words = found ? pointWords(curve).join(', ') : 'no loss, no closing seen';
   return (
     lossLimit +
     (curve.lossPoint === null ? '' : mark(curve.lossPoint, '4 2')) +
     (curve.fillPoint === null ? '' : mark(curve.fillPoint, '1 2')) +
-    `<text x="${plot.left}" y="${panelHeight - 13}" font-size="12" font-weight="bold" fill="${chartInk.tannin}">` +
-    `${words}</text>`
+    `<text x="${plot.left}" y="${panelHeight - 13}" font-size="12"` +
+    `${found ? ` font-weight="bold" fill="${chartInk.tannin}"` : ` fill="${chartInk.soft}"`}>${words}</text>`
   );
 }

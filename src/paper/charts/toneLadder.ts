@@ -12,14 +12,15 @@ export interface ToneLadderOptions {
   readonly idPrefix?: string;
 }
 
-const labelWidth = 46;
+const labelWidth = 40;
 const stepWidth = 60;
 const gap = 4;
-const rowHeight = 162;
+const rowHeight = 174;
 const swatchHeight = 34;
 const drawnTop = 46;
 const printedTop = drawnTop + swatchHeight + 1;
-const hatchTop = printedTop + swatchHeight + 20;
+const wordBaseline = printedTop + swatchHeight + 29;
+const hatchTop = wordBaseline + 5;
 
 /**
  * The tone ladder, the trade's step scale, as one SVG: per zone the drawn step above and what it printed
@@ -112,7 +113,7 @@ function stepSvg(zone: ZoneResult, left: number, clipId: string): string {
     swatch(zone.printed, left, printedTop, width) +
     figure(zone.printed, centre, printedTop + swatchHeight + 14) +
     hatch +
-    `<text x="${centre}" y="${hatchTop + (hatch ? 25 : 10)}" font-size="${word.length > 9 ? 9.5 : 11.5}"` +
+    `<text x="${centre}" y="${wordBaseline}" font-size="${word.length > 8 ? 10 : 11.5}"` +
     ` text-anchor="middle" font-weight="${held ? 'normal' : 'bold'}" fill="${chartInk.ink}">${word}</text></g>`
   );
 }
@@ -128,7 +129,7 @@ function swatch(tone: CoverageInterval | null, left: number, top: number, width:
 function figure(tone: CoverageInterval | null, centre: number, baseline: number): string {
   const text = coverageFigure(tone);
   const place = `x="${centre}" y="${baseline}" text-anchor="middle"`;
-  if (text === null) return `<text ${place} font-size="12" fill="${chartInk.soft}">not known</text>`;
+  if (text === null) return `<text ${place} font-size="11" fill="${chartInk.soft}">not known</text>`;
   return (
     `<text ${place} font-size="13" fill="${chartInk.ink}"><tspan font-weight="bold">${text.value}</tspan>` +
     `<tspan font-size="10.5" fill="${chartInk.soft}" dx="2">${text.plusMinus}</tspan></text>`

@@ -44,13 +44,13 @@ function zoneClauses(record: ComparisonRecord): string[] {
   const undecided = of('undecided');
   const held = of('held');
   if (held.length === zones.length)
-    return [zones.length === 1 ? 'the one zone held' : `all ${zones.length} zones held`];
+    return [zones.length === 1 ? 'the one zone held' : `all ${countWord(zones.length)} zones held`];
   const clauses: string[] = [];
   if (lost.length > 0) clauses.push(lostClause(lost, record.toneCurves));
   if (filled.length > 0) clauses.push(filledClause(filled));
   if (of('scum').length > 0) clauses.push(`scum or tint on ${zonesCounted(of('scum').length)}`);
-  if (lighter.length > 0) clauses.push(`${zonesCounted(lighter.length)} lighter`);
-  if (darker.length > 0) clauses.push(`${zonesCounted(darker.length)} darker`);
+  const off = toneClause(lighter.length, darker.length);
+  if (off !== '') clauses.push(off);
   if (undecided.length === zones.length) clauses.push(`${allOf(zones.length)} undecided`);
   else if (undecided.length > 0) clauses.push(`${undecided.length} of ${zones.length} zones undecided`);
   if (clauses.length <= 2 && held.length > 0)
@@ -89,12 +89,18 @@ function areaClauses(record: ComparisonRecord): string[] {
   return parts.length > 0 ? [`${parts.join(', ')}, of the area compared`] : [];
 }
 
+function toneClause(lighter: number, darker: number): string {
+  if (lighter > 0 && darker > 0) return `${zonesCounted(lighter)} lighter and ${countWord(darker)} darker`;
+  if (lighter > 0) return `${zonesCounted(lighter)} lighter`;
+  return darker > 0 ? `${zonesCounted(darker)} darker` : '';
+}
+
 function zonesCounted(count: number): string {
   return `${countWord(count)} zone${count > 1 ? 's' : ''}`;
 }
 
 function allOf(count: number): string {
-  return count === 1 ? 'the one zone is' : `all ${count} zones are`;
+  return count === 1 ? 'the one zone is' : `all ${countWord(count)} zones are`;
 }
 
 const countWords = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
