@@ -1,14 +1,23 @@
-import { readFile } from 'node:fs/promises';
-import { zip } from 'fflate';
+import { randomUUID } from 'node:crypto';
+import { access, readFile } from 'node:fs/promises';
+import { dirname, join, relative } from 'node:path';
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
+import { scalePicture } from '../imaging/codecs/scalePicture.ts';
+import { moveDurably, writeSynced } from '../store/files/durableFiles.ts';
 import type { Store } from '../store/openStore.ts';
 import { findComparison } from './findComparison.ts';
 
-type Files = { readonly store: Pick<Store, 'comparisons' | 'resultFiles'> };
+interface ComparisonFiles {
+  readonly store: Pick<Store, 'comparisons' | 'resultFiles'>;
+}
 
 /** Where one file of a measured comparison lies; `not-found` for a name that it does not have. */
-export async function comparisonFile({ store }: Files, id: string, name: string): Promise<Result<string>> {
+export async function comparisonFile(
+  { store }: ComparisonFiles,
+  id: string,
+  name: string,
+): Promise<Result<string>> {
   const comparison = await findComparison(store, id);
   if (!comparison.ok) return comparison;
   const { resultKey } = comparison.value;
@@ -16,22 +25,34 @@ export async function comparisonFile({ store }: Files, id: string, name: string)
   return path === null ? fail(failure('not-found', { what: 'such file' })) : ok(path);
 }
 
-/** Endings of files that are packed already; packing them again only takes time. */
-const packedAlready = /\.(jpe?g|png|pdf)$/;
+/** Widths in which smaller copies are kept, px; what is asked for is rounded up to one of these. */
+const copyWidthsPx = [240, 480, 960, 1920] as const;
 
-/** All files of a measured comparison in one ZIP archive; `not-found` until it is measured. */
-export async function comparisonArchive({ store }: Files, id: string): Promise<Result<Uint8Array>> {
-  const comparison = await findComparison(store, id);
-  if (!comparison.ok) return comparison;
-  const { resultKey } = comparison.value;
-  const names = resultKey === null ? [] : await store.resultFiles.names(resultKey);
-  if (resultKey === null || names.length === 0) return fail(failure('not-found', { what: 'result yet' }));
-  const entries: Record<string, [Uint8Array, { level: 0 | 6 }]> = {};
-  for (const name of names) {
-    const path = await store.resultFiles.pathOf(resultKey, name);
-    if (path !== null) entries[name] = [await readFile(path), { level: packedAlready.test(name) ? 0 : 6 }];
-  }
-  return new Promise((resolve, reject) => {
-    zip(entries, (error, archive) => (error ? reject(error) : resolve(ok(archive))));
-  });
+/**
+ * Where a smaller copy of a result's picture lies, at most about `widthPx` wide, made on first asking. Files that
+ * are no JPEG or PNG, and pictures asked for wider than any copy, are given as they are.
+ */
+export async function comparisonPicture(
+  parts: { readonly store: Pick<Store, 'comparisons' | 'resultFiles' | 'folder'> },
+  id: string,
+  name: string,
+  widthPx: number,
+): Promise<Result<string>> {
+  const whole = await comparisonFile(parts, id, name);
+  const copyPx = copyWidthsPx.find((width) => width >= widthPx);
+  if (!whole.ok || copyPx === undefined || !/\.(jpg|png)$/.test(name)) return whole;
+  const { cache, incoming, results } = parts.store.folder;
+  const copy = join(cache, 'results', relative(results, dirname(whole.value)), `${copyPx}-${name}`);
+  if (await isThere(copy)) return ok(copy);
+  const working = join(incoming, randomUUID());
+  await writeSynced(working, await scalePicture(await readFile(whole.value), copyPx));
+  await moveDurably(working, copy);
+  return ok(copy);
+}
+
+function isThere(path: string): Promise<boolean> {
+  return access(path).then(
+    () => true,
+    () => false,
+  );
 }

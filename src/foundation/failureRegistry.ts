@@ -142,6 +142,10 @@ export const failureRegistry = {
     sentence: 'The {use} photograph is not kept here.',
     remedy: 'Add the photograph first, then name it by its id.',
   },
+  'listeners-too-many': {
+    sentence: 'Too many pages listen for changes already.',
+    remedy: 'Close some of the pages that show this program.',
+  },
   'photographs-same': {
     sentence: 'Stone and print are the same photograph.',
     remedy: 'Choose the photograph of the stone on one side and that of the print on the other.',

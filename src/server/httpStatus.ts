@@ -40,6 +40,7 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'body-malformed': 400,
   'body-too-large': 413,
   'photograph-unknown': 422,
+  'listeners-too-many': 503,
   'photographs-same': 422,
   'measuring-crashed': 500,
   'data-folder-unusable': 507,

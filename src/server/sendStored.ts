@@ -28,16 +28,15 @@ const cacheControl: Readonly<Record<Keeping, string>> = {
  * A file that has gone meanwhile answers `not-found`.
  */
 export async function sendStored(reply: FastifyReply, path: string, keeping: Keeping): Promise<FastifyReply> {
-  const size = await stat(path).then(
-    (found) => found.size,
-    () => null,
-  );
-  if (size === null) return sendFailure(reply, failure('not-found', { what: 'such file' }));
+  const found = await stat(path).catch(() => null);
+  if (found === null) return sendFailure(reply, failure('not-found', { what: 'such file' }));
   const ending = extname(path);
   if (ending === '.svg') reply.header('content-security-policy', documentPolicy);
+  const tag = `"${found.size}-${found.mtimeMs}"`;
+  reply.header('cache-control', cacheControl[keeping]).header('etag', tag);
+  if (reply.request.headers['if-none-match'] === tag) return reply.code(304).send();
   return reply
     .type(contentTypes[ending] ?? 'application/octet-stream')
-    .header('content-length', size)
-    .header('cache-control', cacheControl[keeping])
+    .header('content-length', found.size)
     .send(createReadStream(path));
 }

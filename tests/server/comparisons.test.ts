@@ -15,7 +15,7 @@ describe('a comparison', () => {
     expect(created.request.stone).toMatchObject({ corners: null, repeat: null, flat: null });
     const measured = await server.until(created.id, 'measured');
     expect(measured.record?.verdict).toBe('ok');
-    expect(measured.files).toEqual(['comparison.json', 'ladder.svg', 'stone.jpg']);
+    expect(measured.files).toEqual(['comparison.json', 'ladder.svg', 'stone.png']);
     expect(measured.finding).toBeTruthy();
     comparisonEntrySchema.parse(measured);
     const list = await server.json<List>('/api/comparisons');

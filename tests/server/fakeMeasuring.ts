@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import { setTimeout } from 'node:timers/promises';
 import { workerData } from 'node:worker_threads';
 import type { MeasuringJob } from '../../src/application/measuring/measuringJob.ts';
@@ -32,7 +33,7 @@ switch (behaviour) {
       ok({
         record: aRecord(verdict, job.sizeMm),
         files: new Map([
-          ['stone.jpg', Buffer.from('not looked into')],
+          ['stone.png', await readFile(job.stone.file)],
           ['ladder.svg', Buffer.from('<svg xmlns="http://www.w3.org/2000/svg"/>')],
           ['comparison.json', Buffer.from('{}')],
         ]),

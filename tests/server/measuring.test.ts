@@ -1,5 +1,6 @@
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
+import { decodePhotograph } from '../../src/imaging/codecs/decodePhotograph.ts';
 import type { ComparisonEntry } from '../../src/records/comparisonEntry.ts';
 import { openStore } from '../../src/store/openStore.ts';
 import { aRecord } from './aRecord.ts';
@@ -130,10 +131,21 @@ describe('a result', () => {
     expect(await ladder.text()).toContain('<svg');
     const record = await server.json<{ verdict: string }>(`/api/comparisons/${id}/files/comparison.json`);
     expect(record.verdict).toBe('ok');
+    const picture = `/api/comparisons/${id}/files/stone.png`;
+    const whole = Buffer.from(await (await server.call(picture)).arrayBuffer());
+    for (const width of [1, 240, 1920]) {
+      const copy = await server.call(`${picture}?width=${width}`);
+      const decoded = await decodePhotograph(new Uint8Array(await copy.arrayBuffer()), 'copy');
+      expect(decoded.ok && decoded.value.widthPx).toBe(64);
+    }
+    const unscaled = await server.call(`${picture}?width=5000`);
+    expect(Buffer.from(await unscaled.arrayBuffer())).toEqual(whole);
+    const tag = unscaled.headers.get('etag')!;
+    expect((await server.call(picture, { headers: { 'if-none-match': tag } })).status).toBe(304);
     const archive = await server.call(`/api/comparisons/${id}/download`);
     expect(archive.headers.get('content-disposition')).toContain('.zip');
     const files = unzipSync(new Uint8Array(await archive.arrayBuffer()));
-    expect(Object.keys(files).sort()).toEqual(['comparison.json', 'ladder.svg', 'stone.jpg']);
+    expect(Object.keys(files).sort()).toEqual(['comparison.json', 'ladder.svg', 'stone.png']);
     expect(JSON.parse(Buffer.from(files['comparison.json']!).toString())).toEqual(record);
   });
 });

@@ -67,8 +67,12 @@ export async function serverUnderTest(options: Partial<ServerOptions> = {}): Pro
     if (!response.ok) throw new Error(await response.text());
     return (await response.json()) as PhotographEntry;
   }
-  let shade = 0;
-  let print: PhotographEntry | null = null;
+  const kept = new Map<string, PhotographEntry>();
+  async function once(fileName: string): Promise<PhotographEntry> {
+    const entry = kept.get(fileName) ?? (await photograph(fileName, kept.size + 1));
+    kept.set(fileName, entry);
+    return entry;
+  }
   return {
     address,
     dataFolder,
@@ -77,10 +81,8 @@ export async function serverUnderTest(options: Partial<ServerOptions> = {}): Pro
     upload,
     photograph,
     async comparison(stoneName, more = {}) {
-      shade += 1;
-      const stone = await photograph(stoneName, shade);
-      print ??= await photograph('print.png', 250);
-      const proof = print;
+      const stone = await once(stoneName);
+      const proof = await once('print.png');
       const request = {
         title: `Low Water, ${stoneName}`,
         sizeMm: [300, 400],

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { comparisonArchive, comparisonFile } from '../../application/comparisonFile.ts';
+import { comparisonArchive } from '../../application/comparisonArchive.ts';
+import { comparisonFile, comparisonPicture } from '../../application/comparisonFile.ts';
 import type { Services } from '../../application/openServices.ts';
 import type { App } from '../app.ts';
 import { sendFailure } from '../failureReply.ts';
@@ -16,10 +17,22 @@ export function addComparisonFileRoutes(app: App, services: Services): void {
         tags,
         summary: 'One file of a result: a picture, a map, a chart, the sheet, the record',
         params: z.object({ id: z.string().max(64), name: z.string().max(100) }),
+        querystring: z.object({
+          width: z.coerce
+            .number()
+            .int()
+            .min(1)
+            .optional()
+            .describe('For pictures: a smaller copy, at least this wide where the picture is, px'),
+        }),
       },
     },
     async (request, reply) => {
-      const path = await comparisonFile(services, request.params.id, request.params.name);
+      const { id, name } = request.params;
+      const { width } = request.query;
+      const path = await (width === undefined
+        ? comparisonFile(services, id, name)
+        : comparisonPicture(services, id, name, width));
       return path.ok ? sendStored(reply, path.value, 'ask-again') : sendFailure(reply, path.error);
     },
   );

@@ -1,7 +1,9 @@
 import type { ServerResponse } from 'node:http';
 import type { ComparisonEvent } from '../../application/measuring/comparisonEvents.ts';
 import type { Services } from '../../application/openServices.ts';
+import { failure } from '../../foundation/failure.ts';
 import type { App } from '../app.ts';
+import { sendFailure } from '../failureReply.ts';
 import { eventListenersAllowed } from '../limits.ts';
 
 const heartbeatMs = 15_000;
@@ -40,7 +42,7 @@ export function addEventRoutes(app: App, services: Services): void {
       schema: { tags: ['events'], summary: 'Changes as they happen (server-sent events)' },
     },
     async (_request, reply) => {
-      if (listeners.size >= eventListenersAllowed) return reply.code(503).send();
+      if (listeners.size >= eventListenersAllowed) return sendFailure(reply, failure('listeners-too-many'));
       reply.hijack();
       const response = reply.raw;
       response.writeHead(200, {
