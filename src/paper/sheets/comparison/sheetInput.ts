@@ -1,0 +1,21 @@
+import type { ComparisonRecord } from '../../../records/comparison.ts';
+
+export interface SheetPictures {
+  /** JPEG of the work rectangle on the stone. */
+  readonly stone: Uint8Array;
+  /** JPEG of the print, turned and mirrored to lie as on the stone. */
+  readonly proof: Uint8Array;
+  /** PNG in stone orientation with lost, filled and scum hatched. */
+  readonly overlay: Uint8Array;
+}
+
+export interface ComparisonSheetInput {
+  readonly record: ComparisonRecord;
+  readonly title: string;
+  /** The date as people read it, such as "26 November 2026". */
+  readonly dateText: string;
+  /** Null where none could be made; then the sheet does without. */
+  readonly pictures: SheetPictures | null;
+  /** Kept in the file's own data only. Default: the first moment of 1970, so that equal input gives equal bytes. */
+  readonly createdAt?: Date;
+}

@@ -1,0 +1,92 @@
+import { findingSentence } from '../../studio/proofs/comparisonWords.ts';
+import { toneCurveSvg } from '../charts/toneCurve.ts';
+import { toneLadderRowSvgs } from '../charts/toneLadder.ts';
+import { areaFigures } from './comparison/areaFigures.ts';
+import { caveats, howMeasured, notKnown } from './comparison/howMeasured.ts';
+import { pictureStrip } from './comparison/pictureStrip.ts';
+import { refusedPage } from './comparison/refusedPage.ts';
+import type { ComparisonSheetInput } from './comparison/sheetInput.ts';
+import { warningList } from './comparison/warningList.ts';
+import { zoneTable } from './comparison/zoneTable.ts';
+import { page, type SheetContent, sheetPdf } from './pdfDocument.ts';
+import { headline, note, paragraph, partName, rule, stamp } from './sheetParts.ts';
+
+/**
+ * The comparison as a PDF to pin up: the finding, stone and print and what became of it, the tone ladder;
+ * then curves, every zone, warnings with what to do, how it was measured and what it cannot say. A refused
+ * record gives one page that says why. More zones flow onto further pages. Equal input gives equal bytes.
+ */
+export async function comparisonSheetPdf(input: ComparisonSheetInput): Promise<Uint8Array> {
+  const { record } = input;
+  return sheetPdf({
+    title: `${input.title}: stone against print`,
+    createdAt: input.createdAt ?? new Date(0),
+    foot: `${input.title}, ${input.dateText}. ${record.engine}`,
+    content: [
+      stamp(`Stone against print · ${input.title} · ${input.dateText}`),
+      headline(findingSentence(record)),
+      rule(1.5),
+      ...(record.verdict === 'ok'
+        ? measuredPages(input)
+        : [...pictures(input), ...refusedPage(record, record.verdict), ...warningList(record)]),
+    ],
+  });
+}
+
+function measuredPages(input: ComparisonSheetInput): readonly SheetContent[] {
+  const { record } = input;
+  return [
+    ...pictures(input),
+    areaFigures(record),
+    ...ladder(input),
+    ...curves(input),
+    ...zoneTable(record),
+    ...warningList(record),
+    ...methodPart(input),
+  ];
+}
+
+function pictures(input: ComparisonSheetInput): readonly SheetContent[] {
+  return input.pictures === null ? [] : [pictureStrip(input.pictures)];
+}
+
+function ladder({ record }: ComparisonSheetInput): readonly SheetContent[] {
+  const rows = toneLadderRowSvgs(record, { width: 700 });
+  if (rows.length === 0)
+    return [partName('Tone ladder'), paragraph('No zones were drawn, so there are no steps.')];
+  return [
+    partName('Tone ladder: drawn above, printed below, in their own greys'),
+    ...rows.map((svg): SheetContent => ({ svg, width: page.usablePt, margin: [0, 0, 0, 2] })),
+  ];
+}
+
+function curves({ record }: ComparisonSheetInput): readonly SheetContent[] {
+  if (record.toneCurves.length === 0) return [];
+  return [
+    {
+      stack: [partName('Tone curves'), { svg: toneCurveSvg(record, { width: 700 }), width: page.usablePt }],
+      unbreakable: true,
+      pageBreak: 'before',
+    },
+  ];
+}
+
+function methodPart({ record }: ComparisonSheetInput): readonly SheetContent[] {
+  const unknown = notKnown(record);
+  return [
+    partName('How it was measured'),
+    ...howMeasured(record).map(
+      ([term, text]): SheetContent => ({
+        columns: [{ text: term, bold: true, width: 84 }, { text }],
+        fontSize: 8.5,
+        margin: [0, 0, 0, 2],
+      }),
+    ),
+    ...(unknown.length === 0 ? [] : [partName('What it cannot say'), { ul: [...unknown] }]),
+    {
+      unbreakable: true,
+      stack: [partName('Before you trust a figure'), { ul: [...caveats], fontSize: 8.5 }],
+    },
+    note('Numbers come from photographs; the last word is with the print in the hand.'),
+  ];
+}

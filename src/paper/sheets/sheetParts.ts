@@ -1,0 +1,52 @@
+import { page, type SheetContent } from './pdfDocument.ts';
+
+const soft = '#4d463d';
+
+/** A rule across the page. */
+export function rule(thickness = 1, margin: [number, number, number, number] = [0, 4, 0, 6]): SheetContent {
+  return {
+    canvas: [
+      { type: 'line', x1: 0, y1: 0, x2: page.usablePt, y2: 0, lineWidth: thickness, lineColor: '#1a1714' },
+    ],
+    margin,
+  };
+}
+
+/** The small line above a headline: what this sheet is about. */
+export function stamp(text: string): SheetContent {
+  return { text, fontSize: 9, bold: true, color: soft, margin: [0, 0, 0, 2] };
+}
+
+/** The headline of a sheet: its finding, or its name. Long ones are set smaller. */
+export function headline(text: string): SheetContent {
+  const fontSize = text.length > 110 ? 20 : text.length > 70 ? 23 : 28;
+  return { text, font: 'ArchivoNarrow', bold: true, fontSize, lineHeight: 1, margin: [0, 0, 0, 4] };
+}
+
+/** The name of a part of a sheet, above a thin rule. */
+export function partName(text: string): SheetContent {
+  return {
+    stack: [{ text, font: 'ArchivoNarrow', bold: true, fontSize: 13 }, rule(0.75, [0, 1, 0, 5])],
+    margin: [0, 9, 0, 0],
+    headlineLevel: 1,
+  };
+}
+
+/** A paragraph of ordinary text. */
+export function paragraph(text: string): SheetContent {
+  return { text, margin: [0, 0, 0, 4] };
+}
+
+/** Smaller, softer text under a picture or a table. */
+export function note(text: string): SheetContent {
+  return { text, fontSize: 8, color: soft, margin: [0, 2, 0, 0] };
+}
+
+/** A picture as a data address, kept inside a box given in points. */
+export function picture(
+  bytes: Uint8Array,
+  kind: 'jpeg' | 'png',
+  fitPt: readonly [number, number],
+): SheetContent {
+  return { image: `data:image/${kind};base64,${Buffer.from(bytes).toString('base64')}`, fit: [...fitPt] };
+}
