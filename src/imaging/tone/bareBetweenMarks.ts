@@ -1,3 +1,4 @@
+import { median } from '../../science/statistics/quantile.ts';
 import type { ColourRaster } from '../raster.ts';
 import type { CellGrid } from './cellGrid.ts';
 
@@ -5,10 +6,10 @@ import type { CellGrid } from './cellGrid.ts';
 const upperShare = 0.3173;
 
 /** Less bare ground than this between the marks, and its level can't be told from half-covered pixels: our rule. */
-const leastBareShare = 0.2;
+const leastBareShare = 0.15;
 
 /** Half side of the window that is looked at, in cells: 6 mm at 2 mm cells. */
-const windowCells = 1;
+const windowCells = 3;
 
 /**
  * The level of bare ground between marks, from the shape of the brightest mode: the level above which pixels thin out as
@@ -75,6 +76,44 @@ export function bareBetweenMarks(
     ]);
   }
   return found;
+}
+
+/**
+ * Standard deviation of log light from pixel to pixel over a window of wholly bare ground: noise, and the ground's own mottle
+ * at that size. Median over such windows; over single cells where there are none.
+ */
+export function windowNoise(grid: CellGrid, bare: Uint8Array): number {
+  const found: number[] = [];
+  const step = windowCells * 2 + 1;
+  for (let row = windowCells; row < grid.rows - windowCells; row += step) {
+    for (let column = windowCells; column < grid.columns - windowCells; column += step) {
+      const variance = windowVariance(grid, bare, column, row);
+      if (variance !== null) found.push(variance);
+    }
+  }
+  if (found.length >= 10) return Math.sqrt(median(found));
+  return median([...bare.keys()].filter((cell) => bare[cell]).map((cell) => grid.spread[cell]!));
+}
+
+/** Variance over one window, within cells and between them; null unless nearly all of it is bare. */
+function windowVariance(grid: CellGrid, bare: Uint8Array, column: number, row: number): number | null {
+  let within = 0;
+  let sum = 0;
+  let squares = 0;
+  let count = 0;
+  for (let y = row - windowCells; y <= row + windowCells; y++) {
+    for (let x = column - windowCells; x <= column + windowCells; x++) {
+      const cell = y * grid.columns + x;
+      if (!bare[cell]) continue;
+      const level = grid.logLight[1][cell]!;
+      within += grid.spread[cell]! ** 2;
+      sum += level;
+      squares += level * level;
+      count++;
+    }
+  }
+  if (count < 0.9 * (2 * windowCells + 1) ** 2) return null;
+  return within / count + squares / count - (sum / count) ** 2;
 }
 
 /** Bisects for the level above which the share beyond one σ is that of a normal distribution's upper half. */

@@ -58,7 +58,7 @@ function startCells(grid: CellGrid, search: BareSearch, all: readonly number[]):
   const outside = all.filter((cell) => search.kinds[cell] === cellKind.outside);
   const expected = all.filter((cell) => search.kinds[cell] === cellKind.expectedBare);
   const pool =
-    expected.length >= 60
+    expected.length >= 240
       ? expected
       : all.filter(
           (cell) => search.kinds[cell] === cellKind.unknown || search.kinds[cell] === cellKind.expectedBare,
@@ -70,15 +70,15 @@ function startCells(grid: CellGrid, search: BareSearch, all: readonly number[]):
   if (!surface) return bright;
   const residual = residualOf(grid, surface);
   const paper = outside.filter((cell) => residual[cell]! > -0.15 && residual[cell]! < 0.25);
-  return paper.length >= 100 ? paper : bright;
+  return paper.length >= 400 ? paper : bright;
 }
 
 /** The brighter part of the cells, block by block, so that light falling off does not hide the far ones. */
 function brightCells(grid: CellGrid, pool: readonly number[]): number[] {
   const blocks = new Map<number, number[]>();
   for (const cell of pool) {
-    const column = Math.floor((cell % grid.columns) / 20);
-    const row = Math.floor(cell / grid.columns / 20);
+    const column = Math.floor((cell % grid.columns) / 40);
+    const row = Math.floor(cell / grid.columns / 40);
     const block = blocks.get(row * 1000 + column) ?? [];
     block.push(cell);
     blocks.set(row * 1000 + column, block);

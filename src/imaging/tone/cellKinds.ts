@@ -6,7 +6,7 @@ import { cellKind } from './bareCells.ts';
 import type { CellGrid } from './cellGrid.ts';
 
 /** Cells so near to a zone may hold a stray mark or a blurred edge. */
-const guardMm = 2.5;
+const guardMm = 1.2;
 
 /** Under a wash or a solid no bare ground shows. */
 const coversAll: ReadonlySet<string> = new Set(['wash', 'solid', 'tusche-water', 'tusche-spirit']);

@@ -17,13 +17,13 @@ export interface GroundField {
 export type BetweenMarks = ReadonlyMap<number, readonly [number, number, number]>;
 
 /** What a level between marks counts beside a bare cell. */
-const betweenWeight = 0.5;
+const betweenWeight = 1;
 
 /** Scales in cells at which the ground departs from a smooth surface, coarse to fine, and how many cells' worth of doubt pulls each to zero. */
 const scales = [
-  { sigmaCells: 16, doubt: 0.002 },
-  { sigmaCells: 6, doubt: 0.01 },
-  { sigmaCells: 2, doubt: 0.06 },
+  { sigmaCells: 32, doubt: 0.0003 },
+  { sigmaCells: 12, doubt: 0.002 },
+  { sigmaCells: 4, doubt: 0.008 },
 ] as const;
 
 /**

@@ -4,7 +4,7 @@ import { gaussianBlur } from '../operations/gaussianBlur.ts';
 import { sampleLinear } from '../operations/sampleLinear.ts';
 import type { Photograph } from '../photograph.ts';
 import type { ColourRaster, Frame } from '../raster.ts';
-import { bareBetweenMarks } from './bareBetweenMarks.ts';
+import { bareBetweenMarks, windowNoise } from './bareBetweenMarks.ts';
 import { type BareCells, cellKind, findBareCells } from './bareCells.ts';
 import { type CellGrid, cellGrid } from './cellGrid.ts';
 import { cellKinds } from './cellKinds.ts';
@@ -38,7 +38,7 @@ export interface SideTone {
 /** Log light by which a bare cell may depart from the smooth surface: stone mottles, paper hardly. */
 const toleranceLog = { stone: 0.05, proof: 0.03 };
 /** Cells of bare ground needed outside the work rectangle, all round, to trust them for the level: 4 cm². */
-const leastOutsideCells = 100;
+const leastOutsideCells = 400;
 
 /** Reads one object; null where no bare ground can be found on it. */
 export function readSide(input: SideInput): SideTone | null {
@@ -62,7 +62,7 @@ export function readSide(input: SideInput): SideTone | null {
   const ground = groundField(
     grid,
     bare,
-    betweenMarks(raster, grid, kinds, bare, noise, toleranceLog[input.side]),
+    betweenMarks(raster, grid, kinds, bare, toleranceLog[input.side]),
   );
   const darkness = darknessOf(raster, ground);
   return {
@@ -129,11 +129,10 @@ function betweenMarks(
   grid: CellGrid,
   kinds: Uint8Array,
   bare: BareCells,
-  noise: number,
   tolerance: number,
 ): BetweenMarks {
   const wanted = [...kinds.keys()].filter((cell) => kinds[cell] === cellKind.unknown && !bare.bare[cell]);
-  const levels = bareBetweenMarks(raster, grid, wanted, noise);
+  const levels = bareBetweenMarks(raster, grid, wanted, windowNoise(grid, bare.bare));
   return new Map(
     [...levels].filter(([cell, level]) => {
       const terms = surfaceTerms(grid, cell);

@@ -3,8 +3,8 @@ import type { Frame, Mask } from '../raster.ts';
 
 /** Tones are read at this many px to the millimetre: finer than the smoothing by four, coarse enough to be quick. */
 export const tonePxPerMm = 4;
-/** Side of a ground cell in raster px: 2 mm. */
-export const groundCellPx = 8;
+/** Side of a ground cell in raster px: 1 mm. */
+export const groundCellPx = 4;
 /** How far round the work rectangle the ground is looked for. */
 export const marginMm = 24;
 

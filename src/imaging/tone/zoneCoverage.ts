@@ -14,20 +14,20 @@ export interface ZoneReading {
   readonly covered: number;
 }
 
-/** Where the surroundings are bare the sum is taken so far outside the outline, so that blur and misfit lose nothing. */
-const growMm = 1.4;
-/** Else so far inside, so that the neighbours' marks don't come in. */
+/** Where the surroundings aren't bare, a zone is read so far inside its outline, so that the neighbours' marks don't come in. */
 const insetMm = 0.6;
+/** What blur may carry over the outline: left out of the ring in which the surroundings are judged. */
+const blurMm = 1;
 /** Bare surroundings: mean coverage in the ring outside below this. */
 const bareRing = 0.015;
 /** Ring in which the surroundings are judged. */
 const ringMm = 3;
 /** The ground's error is smooth over about a centimetre, so a zone's mean keeps most of it: share from blocks held out on rendered pairs. */
-const groundShare = 0.6;
+const groundShare = 1;
 /** What the unknown bend of a camera's own contrast curve does to a middle tone when no chips tell it. */
 const standardCurveDoubt = 0.008;
 /** Two readings of one sheet differ by about this, before repeats of the room say otherwise. */
-const startingFloor = 0.0015;
+const startingFloor = 0.0025;
 
 /** Reads one zone on one object: coverage is darkness over the solid's darkness. */
 export function zoneReading(
@@ -45,21 +45,17 @@ export function zoneReading(
   const covered = polygonPx > 0 ? whole.count / polygonPx : 0;
   if (covered < 0.05) return null;
   const outer = shareWithin(window, ringMm, frame.pxPerMm);
-  const grown = shareWithin(window, growMm, frame.pxPerMm);
+  const near = shareWithin(window, blurMm, frame.pxPerMm);
   const ring = sumOver(
     side,
     window,
-    outer.map((share, i) => share - grown[i]!),
+    outer.map((share, i) => share - near[i]!),
   );
   const alone = covered > 0.98 && ring.count > 0 && ring.darkness / ring.count < bareRing * solid.darkness;
-  const near = sumOver(side, window, grown);
   const inset = sumOver(side, window, shareWithin(window, -insetMm, frame.pxPerMm));
   const useInset = !alone && inset.count > 0.3 * whole.count;
-  const darkness = alone
-    ? near.darkness / whole.count
-    : useInset
-      ? inset.darkness / inset.count
-      : whole.darkness / whole.count;
+  const read = useInset ? inset : whole;
+  const darkness = read.darkness / read.count;
   const coverage = darkness / solid.darkness;
   return {
     coverage,
