@@ -7,9 +7,9 @@ export interface ToneCurveOptions {
   readonly width?: number;
 }
 
-const panelWidth = 228;
-const panelHeight = 262;
-const plot = { left: 34, top: 24, side: 180 };
+const panelWidth = 170;
+const panelHeight = 214;
+const plot = { left: 28, top: 22, side: 132 };
 
 /**
  * The tone curves as one SVG, a panel for each medium side by side: printed against drawn coverage in per
@@ -90,8 +90,9 @@ function panelSvg(curve: ToneCurve, record: ComparisonRecord): string {
     (point) => `<circle cx="${across(point.drawn)}" cy="${up(point.printed)}" r="2" fill="${chartInk.ink}"/>`,
   );
   return (
-    `<text x="${plot.left}" y="12" font-size="13" font-weight="bold" fill="${chartInk.ink}">` +
-    `${svgText(fitText(curve.medium, plot.side, 13))}</text>` +
+    `<text x="${plot.left}" y="12" font-size="13" fill="${chartInk.ink}">` +
+    `<tspan font-weight="bold">${svgText(fitText(curve.medium, plot.side - 60, 13))}</tspan>` +
+    `<tspan font-size="11" fill="${chartInk.soft}" dx="5">printed, %</tspan></text>` +
     axes() +
     `<path d="M${band}Z" fill="${chartInk.band}"/>` +
     `<path d="M${across(0)} ${up(0)}L${across(1)} ${up(1)}" stroke="${chartInk.soft}" stroke-width="0.9"` +
@@ -117,8 +118,7 @@ function axes(): string {
           text(across(0) - 6, up(tick) + 4, 'end', String(tick * 100)),
       )
       .join('') +
-    text(across(1), up(0) + 28, 'end', 'drawn, %') +
-    text(across(0) + 5, up(1) + 9, 'start', 'printed, %')
+    text(across(1), up(0) + 28, 'end', 'drawn, %')
   );
 }
 

@@ -3,13 +3,13 @@ import { toneCurveSvg } from '../charts/toneCurve.ts';
 import { toneLadderRowSvgs } from '../charts/toneLadder.ts';
 import { areaFigures } from './comparison/areaFigures.ts';
 import { caveats, howMeasured, notKnown } from './comparison/howMeasured.ts';
-import { pictureStrip } from './comparison/pictureStrip.ts';
+import { photographStrip, pictureStrip } from './comparison/pictureStrip.ts';
 import { refusedPage } from './comparison/refusedPage.ts';
 import type { ComparisonSheetInput } from './comparison/sheetInput.ts';
 import { warningList } from './comparison/warningList.ts';
 import { zoneTable } from './comparison/zoneTable.ts';
 import { page, type SheetContent, sheetPdf } from './pdfDocument.ts';
-import { headline, note, paragraph, partName, rule, stamp } from './sheetParts.ts';
+import { headline, paragraph, partName, rule, stamp } from './sheetParts.ts';
 
 /**
  * The comparison as a PDF to pin up: the finding, stone and print and what became of it, the tone ladder;
@@ -28,7 +28,7 @@ export async function comparisonSheetPdf(input: ComparisonSheetInput): Promise<U
       rule(1.5),
       ...(record.verdict === 'ok'
         ? measuredPages(input)
-        : [...pictures(input), ...refusedPage(record, record.verdict), ...warningList(record)]),
+        : [...photographs(input), ...refusedPage(record, record.verdict), ...warningList(record)]),
     ],
   });
 }
@@ -50,6 +50,10 @@ function pictures(input: ComparisonSheetInput): readonly SheetContent[] {
   return input.pictures === null ? [] : [pictureStrip(input.pictures)];
 }
 
+function photographs(input: ComparisonSheetInput): readonly SheetContent[] {
+  return input.pictures === null ? [] : [photographStrip(input.pictures)];
+}
+
 function ladder({ record }: ComparisonSheetInput): readonly SheetContent[] {
   const rows = toneLadderRowSvgs(record, { width: 700 });
   if (rows.length === 0)
@@ -64,29 +68,28 @@ function curves({ record }: ComparisonSheetInput): readonly SheetContent[] {
   if (record.toneCurves.length === 0) return [];
   return [
     {
-      stack: [partName('Tone curves'), { svg: toneCurveSvg(record, { width: 700 }), width: page.usablePt }],
+      stack: [
+        partName('Tone curves', false),
+        { svg: toneCurveSvg(record, { width: 700 }), width: page.usablePt },
+      ],
       unbreakable: true,
-      pageBreak: 'before',
     },
   ];
 }
 
 function methodPart({ record }: ComparisonSheetInput): readonly SheetContent[] {
-  const unknown = notKnown(record);
   return [
     partName('How it was measured'),
-    ...howMeasured(record).map(
+    ...[...howMeasured(record), ...notKnown(record)].map(
       ([term, text]): SheetContent => ({
         columns: [{ text: term, bold: true, width: 84 }, { text }],
-        fontSize: 8.5,
-        margin: [0, 0, 0, 2],
+        fontSize: 8,
+        margin: [0, 0, 0, 1],
       }),
     ),
-    ...(unknown.length === 0 ? [] : [partName('What it cannot say'), { ul: [...unknown] }]),
     {
       unbreakable: true,
-      stack: [partName('Before you trust a figure'), { ul: [...caveats], fontSize: 8.5 }],
+      stack: [partName('Before you trust a figure', false), { ul: [...caveats], fontSize: 8 }],
     },
-    note('Numbers come from photographs; the last word is with the print in the hand.'),
   ];
 }

@@ -54,6 +54,8 @@ export async function sheetPdf(sheet: SheetDefinition): Promise<Uint8Array> {
     pageMargins: [page.marginPt, 36, page.marginPt, 40],
     info: { title: sheet.title, creator: 'Stonetone', creationDate: sheet.createdAt },
     defaultStyle: { font: 'Archivo', fontSize: 9, lineHeight: 1.15, color: '#1a1714' },
+    // The name of a part never stays alone at the foot of a page.
+    pageBreakBefore: (node) => node.headlineLevel === 1 && node.startPosition.verticalRatio > 0.87,
     footer: (current, count) => ({
       margin: [page.marginPt, 8, page.marginPt, 0],
       fontSize: 8,

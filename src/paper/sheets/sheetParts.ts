@@ -23,12 +23,15 @@ export function headline(text: string): SheetContent {
   return { text, font: 'ArchivoNarrow', bold: true, fontSize, lineHeight: 1, margin: [0, 0, 0, 4] };
 }
 
-/** The name of a part of a sheet, above a thin rule. */
-export function partName(text: string): SheetContent {
+/**
+ * The name of a part of a sheet, above a thin rule. `movesOn` lets it go over to the next page by itself when
+ * it would stand alone at a foot; not inside a stack that is kept together anyway.
+ */
+export function partName(text: string, movesOn = true): SheetContent {
   return {
-    stack: [{ text, font: 'ArchivoNarrow', bold: true, fontSize: 13 }, rule(0.75, [0, 1, 0, 5])],
-    margin: [0, 9, 0, 0],
-    headlineLevel: 1,
+    stack: [{ text, font: 'ArchivoNarrow', bold: true, fontSize: 13 }, rule(0.75, [0, 1, 0, 4])],
+    margin: [0, 7, 0, 0],
+    ...(movesOn ? { headlineLevel: 1 } : {}),
   };
 }
 

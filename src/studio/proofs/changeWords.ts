@@ -9,11 +9,11 @@ interface ChangeWords {
 
 const words: Readonly<Record<Change, ChangeWords>> = {
   held: { word: 'held', meaning: 'printed as drawn, within what this measurement accepts' },
-  lost: { word: 'lost', meaning: 'drawn, but hardly any of it printed' },
+  lost: { word: 'lost', meaning: 'drawn, but hardly any printed' },
   lighter: { word: 'lighter', meaning: 'printed, but lighter than drawn' },
   darker: { word: 'darker', meaning: 'printed darker than drawn, still open' },
   filled: { word: 'filled', meaning: 'the small whites closed up' },
-  scum: { word: 'scum', meaning: 'bare on the stone, ink on the print: scum or tint' },
+  scum: { word: 'scum', meaning: 'ink where the stone is bare' },
   undecided: { word: 'undecided', meaning: 'the difference is no larger than the uncertainty' },
 };
 

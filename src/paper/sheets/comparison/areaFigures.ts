@@ -3,6 +3,7 @@ import { shareWords } from '../../../studio/proofs/coverageWords.ts';
 import { hatchLegendSvg } from '../../charts/hatchLegend.ts';
 import type { SheetContent } from '../pdfDocument.ts';
 import { note } from '../sheetParts.ts';
+import { columnGapPt, columnPt } from './pictureStrip.ts';
 
 /** Large figures for what was lost, filled and scummed over the area, each with its hatch and meaning. */
 export function areaFigures(record: ComparisonRecord): SheetContent {
@@ -16,7 +17,7 @@ export function areaFigures(record: ComparisonRecord): SheetContent {
           figure('filled', areas.filledFraction),
           figure('scum', areas.scumFraction),
         ],
-        columnGap: 14,
+        columnGap: columnGapPt,
       },
       note(areaNote(record, localOnly)),
     ],
@@ -24,13 +25,14 @@ export function areaFigures(record: ComparisonRecord): SheetContent {
   };
 }
 
-function figure(change: Change, fraction: number | null): SheetContent {
+function figure(change: Change, fraction: number | null) {
   const text = fraction === null ? 'not known' : shareWords(fraction);
-  const legend = hatchLegendSvg({ changes: [change], width: 280, idPrefix: `area-${change}` });
+  const legend = hatchLegendSvg({ changes: [change], width: 240, idPrefix: `area-${change}` });
   return {
+    width: columnPt,
     stack: [
-      { text, font: 'ArchivoNarrow', bold: true, fontSize: text.length > 6 ? 18 : 26, lineHeight: 1 },
-      { svg: legend, width: 182 },
+      { text, font: 'ArchivoNarrow', bold: true, fontSize: 24, lineHeight: 1 },
+      { svg: legend, width: columnPt },
     ],
   };
 }

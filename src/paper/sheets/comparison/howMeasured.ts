@@ -32,8 +32,8 @@ export function howMeasured(record: ComparisonRecord): readonly (readonly [strin
     const way = registration.mirrored ? 'mirrored' : 'not mirrored';
     lines.push([
       'Print on stone',
-      `found ${way}, turned by ${registration.turn}°. Places the fit did not see lie off by ` +
-        `${residualMm.median.toFixed(3)} mm in the middle, 9 of 10 within ${residualMm.p90.toFixed(2)} mm.`,
+      `found ${way}, turned by ${registration.turn}°. Of places that the fit did not see, half lie within ` +
+        `${residualMm.median.toFixed(3)} mm and 9 of 10 within ${residualMm.p90.toFixed(2)} mm.`,
     ]);
   }
   if (ground !== null) {
@@ -61,17 +61,17 @@ export function howMeasured(record: ComparisonRecord): readonly (readonly [strin
       `${shareWords(parameters.falseDiscoveryRate)} of what is shown is expected to be chance.`,
   ]);
   if (parameters.yuleNielsenN !== 1) lines.push(['Yule–Nielsen n', `${parameters.yuleNielsenN}.`]);
-  lines.push(['Intervals', '± is the larger arm of a 95 % interval.']);
   return lines;
 }
 
-/** What this measurement cannot say, in sentences; empty where nothing is known to be missing. */
-export function notKnown(record: ComparisonRecord): readonly string[] {
-  const limits: string[] = [];
-  if (record.ground?.stone.limit) limits.push(`On the stone: ${record.ground.stone.limit}`);
-  if (record.ground?.proof.limit) limits.push(`On the print: ${record.ground.proof.limit}`);
+/** What this measurement cannot say, as pairs of a term and a sentence; empty where nothing is known to be missing. */
+export function notKnown(record: ComparisonRecord): readonly (readonly [string, string])[] {
+  const limits: (readonly [string, string])[] = [];
+  const term = 'Cannot say';
+  if (record.ground?.stone.limit) limits.push([term, `on the stone: ${record.ground.stone.limit}`]);
+  if (record.ground?.proof.limit) limits.push([term, `on the print: ${record.ground.proof.limit}`]);
   if (record.verdict === 'ok' && (record.solid.stone === null || record.solid.proof === null)) {
-    limits.push('Without a solid on both sides no coverage can be given, only darkness.');
+    limits.push([term, 'without a solid on both sides no coverage can be compared, only darkness.']);
   }
   return limits;
 }

@@ -1,12 +1,12 @@
 import type { ComparisonRecord } from '../../../records/comparison.ts';
 
 export interface SheetPictures {
-  /** JPEG of the work rectangle on the stone. */
+  /** JPEG of the work rectangle on the stone; of a refused pair the photograph as taken. */
   readonly stone: Uint8Array;
-  /** JPEG of the print, turned and mirrored to lie as on the stone. */
+  /** JPEG of the print, turned and mirrored to lie as on the stone; of a refused pair the photograph as taken. */
   readonly proof: Uint8Array;
-  /** PNG in stone orientation with lost, filled and scum hatched. */
-  readonly overlay: Uint8Array;
+  /** PNG in stone orientation with lost, filled and scum hatched; null where there are no maps. */
+  readonly overlay: Uint8Array | null;
 }
 
 export interface ComparisonSheetInput {

@@ -1,4 +1,4 @@
-import type { Change, ComparisonRecord, CoverageInterval, ZoneResult } from '../../../records/comparison.ts';
+import type { ComparisonRecord, CoverageInterval, ZoneResult } from '../../../records/comparison.ts';
 import { changeWord } from '../../../studio/proofs/changeWords.ts';
 import { coverageFigure } from '../../../studio/proofs/coverageWords.ts';
 import { chartInk } from '../../charts/chartInk.ts';
@@ -21,7 +21,7 @@ export function zoneTable(record: ComparisonRecord): readonly SheetContent[] {
     zone.medium,
     toneCell(zone.drawn),
     toneCell(zone.printed),
-    hatchCell(zone.change, index),
+    hatchCell(zone, index),
     { text: changeText(zone), bold: zone.change !== 'held' },
   ]);
   return [
@@ -33,18 +33,19 @@ export function zoneTable(record: ComparisonRecord): readonly SheetContent[] {
         widths: ['auto', '*', 90, 54, 54, 24, 76],
         body: [head, ...rows],
       },
+      fontSize: 8.5,
       layout: {
         hLineWidth: (line: number) => (line === 1 ? 0.75 : line === 0 ? 0 : 0.25),
         hLineColor: () => chartInk.rule,
         vLineWidth: () => 0,
-        paddingTop: () => 1.5,
-        paddingBottom: () => 1,
+        paddingTop: () => 0.5,
+        paddingBottom: () => 0,
         paddingLeft: () => 0,
         paddingRight: () => 8,
       },
     },
     note(
-      'Coverage: 100 % is a full film. Drawn over the whole zone, printed over the part that the sheet covers.',
+      'Coverage: 100 % is a full film; ± is the larger arm of a 95 % interval. Drawn over the whole zone, printed where the sheet covers it.',
     ),
   ];
 }
@@ -61,12 +62,12 @@ function toneCell(tone: CoverageInterval | null): SheetContent {
   };
 }
 
-function hatchCell(change: Change, index: number): SheetContent {
-  if (change === 'held') return '';
-  const box = { x: 0.5, y: 0.5, width: 31, height: 13 };
-  const mark = hatchedRectangleSvg(change, box, chartInk.ink, `row-${index}`);
+function hatchCell(zone: ZoneResult, index: number): SheetContent {
+  if (zone.change === 'held' || zone.printed === null) return '';
+  const box = { x: 0.5, y: 0.5, width: 31, height: 11 };
+  const mark = hatchedRectangleSvg(zone.change, box, chartInk.ink, `row-${index}`);
   return {
-    svg: `<svg xmlns="http://www.w3.org/2000/svg" width="32" height="14" viewBox="0 0 32 14">${mark}</svg>`,
+    svg: `<svg xmlns="http://www.w3.org/2000/svg" width="32" height="12" viewBox="0 0 32 12">${mark}</svg>`,
     width: 20,
   };
 }
