@@ -16,8 +16,8 @@ const empty = { strokes: [], rings: [], dots: [], strokeWidth: 1 } as const;
 
 /**
  * One mark for each change, told apart without colour and after photocopying: rings (empty: nothing
- * came) for lost, crossed lines for filled, specks for scum, wide falling lines for lighter, close rising
- * lines for darker, level dashes for undecided; held stays blank.
+ * came) for lost, crossed lines for filled, bold staggered dashes for scum, wide falling lines for lighter, close rising
+ * lines for darker, fine dots for undecided; held stays blank.
  */
 export const hatchTiles: Readonly<Record<Change, HatchTile>> = {
   held: { ...empty, width: 8, height: 8 },
@@ -36,16 +36,16 @@ export const hatchTiles: Readonly<Record<Change, HatchTile>> = {
     ...empty,
     width: 10,
     height: 10,
-    dots: [
-      [2, 3, 1.1],
-      [7, 1.5, 0.7],
-      [5, 7.5, 1.2],
-      [9, 6, 0.8],
+    strokes: [
+      [1, 3, 6, 3],
+      [6, 8, 10, 8],
+      [0, 8, 1, 8],
     ],
+    strokeWidth: 1.8,
   },
   lighter: { ...empty, width: 9, height: 9, strokes: [[0, 0, 9, 9]], strokeWidth: 1 },
   darker: { ...empty, width: 4.5, height: 4.5, strokes: [[0, 4.5, 4.5, 0]], strokeWidth: 1.1 },
-  undecided: { ...empty, width: 10, height: 5, strokes: [[1.5, 2.5, 7, 2.5]], strokeWidth: 1.1 },
+  undecided: { ...empty, width: 7, height: 7, dots: [[3.5, 3.5, 0.9]] },
 };
 
 /** The order of the legend: what is wrong first. */

@@ -8,7 +8,7 @@ export interface ToneCurveOptions {
 }
 
 const panelWidth = 170;
-const panelHeight = 214;
+const panelHeight = 206;
 const plot = { left: 28, top: 22, side: 132 };
 
 /**
@@ -139,7 +139,7 @@ function marks(curve: ToneCurve, record: ComparisonRecord): string {
     lossLimit +
     (curve.lossPoint === null ? '' : mark(curve.lossPoint, '4 2')) +
     (curve.fillPoint === null ? '' : mark(curve.fillPoint, '1 2')) +
-    `<text x="${plot.left}" y="${panelHeight - 13}" font-size="12"` +
+    `<text x="${plot.left}" y="${panelHeight - 7}" font-size="12"` +
     `${found ? ` font-weight="bold" fill="${chartInk.tannin}"` : ` fill="${chartInk.soft}"`}>${words}</text>`
   );
 }

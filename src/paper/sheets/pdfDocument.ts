@@ -51,13 +51,13 @@ export const ptPerMm = 72 / 25.4;
 export async function sheetPdf(sheet: SheetDefinition): Promise<Uint8Array> {
   const definition: TDocumentDefinitions = {
     pageSize: 'A4',
-    pageMargins: [page.marginPt, 36, page.marginPt, 40],
+    pageMargins: [page.marginPt, 32, page.marginPt, 36],
     info: { title: sheet.title, creator: 'Stonetone', creationDate: sheet.createdAt },
     defaultStyle: { font: 'Archivo', fontSize: 9, lineHeight: 1.15, color: '#1a1714' },
     // The name of a part never stays alone at the foot of a page.
     pageBreakBefore: (node) => node.headlineLevel === 1 && node.startPosition.verticalRatio > 0.87,
     footer: (current, count) => ({
-      margin: [page.marginPt, 8, page.marginPt, 0],
+      margin: [page.marginPt, 6, page.marginPt, 0],
       fontSize: 8,
       color: '#4d463d',
       columns: [sheet.foot, { text: `page ${current} of ${count}`, alignment: 'right', width: 70 }],

@@ -30,7 +30,7 @@ export function headline(text: string): SheetContent {
 export function partName(text: string, movesOn = true): SheetContent {
   return {
     stack: [{ text, font: 'ArchivoNarrow', bold: true, fontSize: 13 }, rule(0.75, [0, 1, 0, 4])],
-    margin: [0, 7, 0, 0],
+    margin: [0, 6, 0, 0],
     ...(movesOn ? { headlineLevel: 1 } : {}),
   };
 }

@@ -82,9 +82,8 @@ export const caveats: readonly string[] = [
   'Graphite and waxy solids shine and read lighter than they are; tannin darkens the stone.',
   'A damp inked stone glares: photograph it inked and fanned dry, before powder.',
   'A print is darker wet than dry (0.03 to 0.1 in density, from memory, it varies): compare pulls of equal age.',
-  'Newsprint and rag paper do not compare. A good print gains a little in the middle tones.',
+  'Newsprint and rag paper do not compare. A good print gains in the middles. The fairer pair is a print and the inked stone.',
   'A photograph cannot resolve the grain: crayon tone is a local mean. Nor can it tell scum from tint.',
-  'A print against the inked stone is a fairer pair than a print against the drawn stone.',
 ];
 
 function responseWords(response: ResponseRecord): string {

@@ -13,7 +13,8 @@ export function warningList(record: ComparisonRecord): readonly SheetContent[] {
       return {
         unbreakable: true,
         text: [{ text: `${what}. `, bold: true }, `${warning.message} `, { text: toDo, italics: true }],
-        margin: [0, 0, 0, 4],
+        fontSize: 8.5,
+        margin: [0, 0, 0, 3],
       };
     }),
   ];
