@@ -8,6 +8,7 @@ import { type ComparisonEvents, createComparisonEvents } from './measuring/compa
 import { createMeasuringQueue, type MeasuringQueue } from './measuring/measuringQueue.ts';
 import { resumeInterrupted } from './measuring/resumeInterrupted.ts';
 import { createPictureDesk, type PictureDesk } from './pictures/pictureDesk.ts';
+import { createProtocolSheet } from './protocol/protocolSheet.ts';
 import { threadModule } from './threads/runInThread.ts';
 
 /** All that the use cases are given, for one open data folder. */
@@ -20,6 +21,8 @@ export interface Services {
   readonly newId: () => string;
   readonly largestBytes: number;
   readonly findingOf: (record: ComparisonRecord) => string;
+  /** The photograph protocol as a PDF. */
+  readonly protocolSheet: () => Promise<Result<Uint8Array>>;
   /** Ends what runs (measuring resumes at the next start) and closes the data folder. */
   close(): Promise<void>;
 }
@@ -52,6 +55,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     newId: randomUUID,
     largestBytes: options.largestBytes,
     findingOf: findingSentence,
+    protocolSheet: createProtocolSheet(),
     async close() {
       await Promise.all([queue.stop(), desk.stop()]);
       await store.close();

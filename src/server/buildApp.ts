@@ -19,6 +19,7 @@ import { addComparisonFileRoutes } from './routes/comparisonFileRoutes.ts';
 import { addComparisonRoutes } from './routes/comparisonRoutes.ts';
 import { addEventRoutes } from './routes/eventRoutes.ts';
 import { addPhotographRoutes } from './routes/photographRoutes.ts';
+import { addProtocolRoute } from './routes/protocolRoute.ts';
 import { addScreens } from './routes/screens.ts';
 
 export interface AppOptions {
@@ -66,6 +67,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addComparisonRoutes(app, services);
   addComparisonFileRoutes(app, services);
   addPhotographRoutes(app, services);
+  addProtocolRoute(app, services);
   addEventRoutes(app, services);
   addApiDescription(app);
   await addScreens(app, options.screens);

@@ -176,6 +176,7 @@ describe('the description', () => {
         "get /api/photographs/{id}/corners",
         "get /api/photographs/{id}/preview.jpg",
         "get /api/photographs/{id}/tiles/{level}/{column}/{row}.jpg",
+        "get /api/protocol.pdf",
         "post /api/comparisons",
         "post /api/comparisons/{id}/measuring",
         "post /api/photographs",

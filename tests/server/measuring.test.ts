@@ -150,6 +150,17 @@ describe('a result', () => {
   });
 });
 
+describe('the photograph protocol', () => {
+  it('is a PDF, the same each time', async () => {
+    const server = await serverUnderTest();
+    const first = await server.call('/api/protocol.pdf');
+    expect(first.headers.get('content-type')).toBe('application/pdf');
+    const bytes = Buffer.from(await first.arrayBuffer());
+    expect(bytes.subarray(0, 5).toString()).toBe('%PDF-');
+    expect(Buffer.from(await (await server.call('/api/protocol.pdf')).arrayBuffer())).toEqual(bytes);
+  });
+});
+
 describe('the sample', () => {
   it('lies measured in a fresh data folder, once, and stays away once removed', async () => {
     const dataFolder = await folderUnderTest();
