@@ -1,0 +1,129 @@
+import type { Point } from '../../science/geometry/point.ts';
+import { connectedPlaces } from '../operations/connectedPlaces.ts';
+import type { Photograph } from '../photograph.ts';
+
+/** A bright object on a darker table, as the photograph shows it. */
+export interface SheetOutline {
+  /** Convex hull, photograph px. */
+  readonly hullPx: readonly Point[];
+  /** 0..1: how clearly object and table differ. */
+  readonly confidence: number;
+}
+
+/** The photograph is looked at in this many px along its longer side. */
+const longSidePx = 500;
+
+/**
+ * Finds the sheet (or the stone) as the largest bright connected place, by the brightness that best separates two classes.
+ * @returns null where nothing stands out, or what does fills the whole picture.
+ */
+export function sheetOutline(photo: Photograph): SheetOutline | null {
+  const step = Math.max(1, Math.ceil(Math.max(photo.widthPx, photo.heightPx) / longSidePx));
+  const width = Math.floor(photo.widthPx / step);
+  const height = Math.floor(photo.heightPx / step);
+  const levels = smallLevels(photo, step, width, height);
+  const { threshold, separation } = bestThreshold(levels);
+  const mask = Uint8Array.from(levels, (level) => (level >= threshold ? 1 : 0));
+  const largest = connectedPlaces(opened(mask, width, height), width, height).reduce<readonly number[]>(
+    (best, place) => (place.pixels.length > best.length ? place.pixels : best),
+    [],
+  );
+  const share = largest.length / (width * height);
+  if (share < 0.03) return null;
+  const points = largest.map(
+    (i): Point => [((i % width) + 0.5) * step, (Math.floor(i / width) + 0.5) * step],
+  );
+  const hullPx = grownHull(convexHull(points), step / 2);
+  return { hullPx, confidence: share > 0.97 ? 0 : separation };
+}
+
+/** Brightness as log codes 0..255, boxes of `step` px averaged. */
+function smallLevels(photo: Photograph, step: number, width: number, height: number): Uint8Array {
+  const { codes, channels, widthPx, toLinear } = photo;
+  const out = new Uint8Array(width * height);
+  const stride = Math.max(1, Math.floor(step / 3));
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      let sum = 0;
+      let count = 0;
+      for (let dy = 0; dy < step; dy += stride) {
+        for (let dx = 0; dx < step; dx += stride) {
+          const at = ((y * step + dy) * widthPx + x * step + dx) * channels;
+          sum += toLinear[codes[at + (channels === 3 ? 1 : 0)]!]!;
+          count++;
+        }
+      }
+      const log = Math.log10(Math.max(sum / count, 1e-3)) / 3 + 1;
+      out[y * width + x] = Math.round(Math.min(1, Math.max(0, log)) * 255);
+    }
+  }
+  return out;
+}
+
+/** Otsu's threshold (1979, doi 10.1109/TSMC.1979.4310076) and the share of variance between its classes. */
+function bestThreshold(levels: Uint8Array): { threshold: number; separation: number } {
+  const histogram = new Float64Array(256);
+  for (const level of levels) histogram[level]!++;
+  const total = levels.length;
+  const mean = histogram.reduce((sum, count, level) => sum + count * level, 0) / total;
+  const variance = histogram.reduce((sum, count, level) => sum + count * (level - mean) ** 2, 0) / total;
+  let best = { threshold: 128, between: -1 };
+  let below = 0;
+  let sumBelow = 0;
+  for (let level = 1; level < 256; level++) {
+    below += histogram[level - 1]!;
+    sumBelow += histogram[level - 1]! * (level - 1);
+    if (below === 0 || below === total) continue;
+    const share = below / total;
+    const between =
+      share * (1 - share) * (sumBelow / below - (mean * total - sumBelow) / (total - below)) ** 2;
+    if (between > best.between) best = { threshold: level, between };
+  }
+  return { threshold: best.threshold, separation: variance > 0 ? best.between / variance : 0 };
+}
+
+/** Takes off single pixels and thin bridges: eroded once, then grown back within the mask. */
+function opened(mask: Uint8Array, width: number, height: number): Uint8Array {
+  const eroded = new Uint8Array(mask.length);
+  for (let y = 1; y < height - 1; y++) {
+    for (let x = 1; x < width - 1; x++) {
+      const i = y * width + x;
+      eroded[i] = mask[i]! & mask[i - 1]! & mask[i + 1]! & mask[i - width]! & mask[i + width]!;
+    }
+  }
+  const out = new Uint8Array(mask.length);
+  for (let y = 1; y < height - 1; y++) {
+    for (let x = 1; x < width - 1; x++) {
+      const i = y * width + x;
+      out[i] =
+        mask[i]! & (eroded[i]! | eroded[i - 1]! | eroded[i + 1]! | eroded[i - width]! | eroded[i + width]!);
+    }
+  }
+  return out;
+}
+
+/** Andrew's monotone chain (1979, doi 10.1016/0020-0190(79)90072-3). */
+export function convexHull(points: readonly Point[]): Point[] {
+  const sorted = points.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]);
+  const turn = (a: Point, b: Point, c: Point) =>
+    (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+  const chain = (ordered: readonly Point[]): Point[] => {
+    const kept: Point[] = [];
+    for (const point of ordered) {
+      while (kept.length >= 2 && turn(kept.at(-2)!, kept.at(-1)!, point) <= 0) kept.pop();
+      kept.push(point);
+    }
+    return kept.slice(0, -1);
+  };
+  return [...chain(sorted), ...chain(sorted.toReversed())];
+}
+
+/** Box centres lie half a box inside the true edge. */
+function grownHull(hull: readonly Point[], byPx: number): Point[] {
+  const cx = hull.reduce((sum, point) => sum + point[0], 0) / hull.length;
+  const cy = hull.reduce((sum, point) => sum + point[1], 0) / hull.length;
+  return hull.map(([x, y]): Point => {
+    const length = Math.hypot(x - cx, y - cy) || 1;
+    return [x + ((x - cx) / length) * byPx, y + ((y - cy) / length) * byPx];
+  });
+}

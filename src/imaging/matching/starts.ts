@@ -1,0 +1,128 @@
+import {
+  composeHomographies,
+  type Homography,
+  homographyFromPoints,
+  jacobianDeterminant,
+} from '../../science/geometry/homography.ts';
+import type { Corners, Point } from '../../science/geometry/point.ts';
+import type { Frame } from '../raster.ts';
+import { agreementOf } from './agreement.ts';
+import { type GreyPyramid, samplePyramid } from './greyPyramid.ts';
+import { prepareSearch, shiftSurfaces } from './shiftSurface.ts';
+
+/** One way the print might lie, mended by what its tiles agree on. */
+export interface Start {
+  /** From stone mm to the print's photograph. */
+  readonly homography: Homography;
+  readonly score: number;
+  readonly supporters: number;
+  readonly tiles: number;
+  /** Whether the print is the stone's mirror image, as it should be. */
+  readonly mirrored: boolean;
+}
+
+/** The longer side of the frame in which starts are compared, px. */
+const longSidePx = 400;
+/** Looked at round the work rectangle, mm: corners are priors of about a centimetre. */
+const roomMm = 20;
+const regionPx = 128;
+const searchRadiusPx = 28;
+const slackPx = 4;
+const tileSpacingPx = 48;
+const blurPx = 1.2;
+
+/**
+ * Tries the four turns and both mirrorings of each guess of the corners, each mended by the agreement of its tiles, and asks
+ * the best two once more from where they were mended to.
+ * @param guesses where the stone's TL, TR, BR, BL may have come to lie on the print.
+ * @returns all starts, the best first; empty where no guess spans a plane.
+ */
+export function rankStarts(
+  stone: GreyPyramid,
+  stoneHomography: Homography,
+  print: GreyPyramid,
+  sizeMm: Point,
+  guesses: readonly Corners[],
+): Start[] {
+  const frame = startFrame(sizeMm);
+  const marginPx = Math.round(roomMm * frame.pxPerMm);
+  const stoneGrey = samplePyramid(stone, { homography: stoneHomography, stretch: null }, frame);
+  const search = prepareSearch(
+    stoneGrey,
+    frame,
+    regionPx,
+    searchRadiusPx,
+    slackPx,
+    tileSpacingPx,
+    marginPx,
+    blurPx,
+  );
+  const reach = roomMm * 1.5 * frame.pxPerMm;
+  const ask = (homography: Homography, slack: number): Start => {
+    const grey = samplePyramid(print, { homography, stretch: null }, frame);
+    const agreed = agreementOf(
+      shiftSurfaces(search, grey, frame),
+      frame.widthPx,
+      frame.heightPx,
+      reach,
+      slack,
+    );
+    const mended = composeHomographies(homography, inMillimetres(agreed.mend, frame));
+    const middle: Point = [sizeMm[0] / 2, sizeMm[1] / 2];
+    return {
+      homography: mended,
+      score: agreed.score,
+      supporters: agreed.supporters,
+      tiles: search.tiles.length,
+      mirrored: jacobianDeterminant(mended, middle) < 0,
+    };
+  };
+  const rectangle = rectangleCorners(sizeMm);
+  const asked = guesses.flatMap((corners) =>
+    eightOrders(corners).flatMap((order) => {
+      const homography = homographyFromPoints(rectangle, order);
+      return homography ? [ask(homography, slackPx)] : [];
+    }),
+  );
+  const ranked = asked.toSorted((a, b) => b.score - a.score);
+  const again = ranked.slice(0, 2).map((start) => {
+    const second = ask(start.homography, 2);
+    return second.score > start.score ? second : start;
+  });
+  return [...again, ...ranked.slice(2)].toSorted((a, b) => b.score - a.score);
+}
+
+/** TL, TR, BR, BL of the work rectangle in stone mm. */
+export function rectangleCorners([widthMm, heightMm]: Point): Corners {
+  return [
+    [0, 0],
+    [widthMm, 0],
+    [widthMm, heightMm],
+    [0, heightMm],
+  ];
+}
+
+function startFrame([widthMm, heightMm]: Point): Frame {
+  const pxPerMm = longSidePx / Math.max(widthMm, heightMm);
+  const marginPx = Math.round(roomMm * pxPerMm);
+  return {
+    widthPx: Math.round(widthMm * pxPerMm) + 2 * marginPx,
+    heightPx: Math.round(heightMm * pxPerMm) + 2 * marginPx,
+    pxPerMm,
+    originMm: [-marginPx / pxPerMm, -marginPx / pxPerMm],
+  };
+}
+
+/** A homography among frame px as one among stone mm. */
+function inMillimetres(mend: Homography, frame: Frame): Homography {
+  const { pxPerMm, originMm } = frame;
+  const toMm: Homography = [1 / pxPerMm, 0, originMm[0], 0, 1 / pxPerMm, originMm[1], 0, 0, 1];
+  const toPx: Homography = [pxPerMm, 0, -originMm[0] * pxPerMm, 0, pxPerMm, -originMm[1] * pxPerMm, 0, 0, 1];
+  return composeHomographies(composeHomographies(toMm, mend), toPx);
+}
+
+function eightOrders([a, b, c, d]: Corners): Corners[] {
+  const turns = (corners: readonly Point[]): Corners[] =>
+    [0, 1, 2, 3].map((turn) => [0, 1, 2, 3].map((i) => corners[(i + turn) % 4]!) as unknown as Corners);
+  return [...turns([a, b, c, d]), ...turns([b, a, d, c])];
+}

@@ -1,0 +1,61 @@
+import type { Point } from '../../science/geometry/point.ts';
+import { quantile } from '../../science/statistics/quantile.ts';
+import type { Mask, Raster } from '../raster.ts';
+import type { StretchFit } from './stretchKriging.ts';
+
+export interface StatedErrors {
+  readonly residualMm: { readonly median: number; readonly p90: number };
+  /** Local standard deviation along one axis, mm, on a coarse grid over the work rectangle. */
+  readonly errorMm: Raster;
+}
+
+const gridStepMm = 20;
+/** No correspondence is better than this: pixel noise common to all tiles, lens and paper below the tiles' size. */
+const leastMm = 0.003;
+/** Lengths of a two-dimensional normal error at ten even quantiles, in standard deviations (Rayleigh distribution). */
+const rayleigh = Array.from({ length: 10 }, (_, i) => Math.sqrt(-2 * Math.log(1 - (i + 0.5) / 10)));
+
+/**
+ * What the registration may be off by: the fit's own standard deviations, scaled by how well it predicts tiles left out of it,
+ * as the median and the 90 % point of the length of the error over the covered rectangle.
+ */
+export function statedErrors(fit: StretchFit, [widthMm, heightMm]: Point, covered: Mask): StatedErrors {
+  const scale = heldOutScale(fit);
+  const columns = Math.max(2, Math.ceil(widthMm / gridStepMm));
+  const rows = Math.max(2, Math.ceil(heightMm / gridStepMm));
+  const pxPerMm = Math.max(columns / widthMm, rows / heightMm);
+  const data = new Float32Array(columns * rows);
+  const lengths: number[] = [];
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      const place: Point = [
+        Math.min(widthMm, (column + 0.5) / pxPerMm),
+        Math.min(heightMm, (row + 0.5) / pxPerMm),
+      ];
+      const { x, y } = fit.sdAt(place);
+      const deviation = scale * Math.hypot(x, y, leastMm) * Math.SQRT1_2;
+      data[row * columns + column] = deviation;
+      if (isCovered(covered, place)) lengths.push(...rayleigh.map((length) => length * deviation));
+    }
+  }
+  return {
+    residualMm: { median: quantile(lengths, 0.5), p90: quantile(lengths, 0.9) },
+    errorMm: { widthPx: columns, heightPx: rows, pxPerMm, originMm: [0, 0], data },
+  };
+}
+
+/** Root mean square of the left-out misfits in standard deviations, tails cut: 1 for an honest fit; never below. */
+function heldOutScale(fit: StretchFit): number {
+  const { x, y } = fit.leftOut();
+  const squares = [...x, ...y].map((value) => Math.min(9, value * value));
+  return Math.max(
+    1,
+    Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / Math.max(1, squares.length)),
+  );
+}
+
+function isCovered(mask: Mask, [xMm, yMm]: Point): boolean {
+  const x = Math.min(mask.widthPx - 1, Math.floor(xMm * mask.pxPerMm));
+  const y = Math.min(mask.heightPx - 1, Math.floor(yMm * mask.pxPerMm));
+  return mask.data[y * mask.widthPx + x]! > 0;
+}
