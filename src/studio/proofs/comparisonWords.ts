@@ -44,7 +44,7 @@ function zoneClauses(record: ComparisonRecord): string[] {
   const undecided = of('undecided');
   const held = of('held');
   if (held.length === zones.length)
-    return [zones.length === 1 ? 'the one zone held' : `all ${countWord(zones.length)} zones held`];
+    return [zones.length === 1 ? 'the one zone held' : `${allOrBoth(zones.length)} zones held`];
   const clauses: string[] = [];
   if (lost.length > 0) clauses.push(lostClause(lost, record.toneCurves));
   if (filled.length > 0) clauses.push(filledClause(filled));
@@ -53,8 +53,7 @@ function zoneClauses(record: ComparisonRecord): string[] {
   if (off !== '') clauses.push(off);
   if (undecided.length === zones.length) clauses.push(`${allOf(zones.length)} undecided`);
   else if (undecided.length > 0) clauses.push(`${undecided.length} of ${zones.length} zones undecided`);
-  if (clauses.length <= 2 && held.length > 0)
-    clauses.push(`the other ${held.length > 1 ? held.length : 'one'} held`);
+  if (clauses.length <= 2 && held.length > 0) clauses.push(`the other ${countWord(held.length)} held`);
   return clauses;
 }
 
@@ -100,7 +99,11 @@ function zonesCounted(count: number): string {
 }
 
 function allOf(count: number): string {
-  return count === 1 ? 'the one zone is' : `all ${countWord(count)} zones are`;
+  return count === 1 ? 'the one zone is' : `${allOrBoth(count)} zones are`;
+}
+
+function allOrBoth(count: number): string {
+  return count === 2 ? 'both' : `all ${countWord(count)}`;
 }
 
 const countWords = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];

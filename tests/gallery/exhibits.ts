@@ -1,0 +1,77 @@
+import { readFileSync } from 'node:fs';
+import { hatchLegendSvg } from '../../src/paper/charts/hatchLegend.ts';
+import { toneCurveSvg } from '../../src/paper/charts/toneCurve.ts';
+import { toneLadderSvg } from '../../src/paper/charts/toneLadder.ts';
+import { comparisonSheetPdf } from '../../src/paper/sheets/comparisonSheet.ts';
+import { protocolSheetPdf } from '../../src/paper/sheets/protocolSheet.ts';
+import type { ComparisonRecord } from '../../src/records/comparison.ts';
+import { lowWater } from './records/lowWater.ts';
+import { manyZones } from './records/manyZones.ts';
+import { noMatch, unmirrored } from './records/refused.ts';
+import { noZones, partial } from './records/withGaps.ts';
+
+export interface ChartExhibit {
+  readonly name: string;
+  readonly svg: () => string;
+}
+
+export interface SheetExhibit {
+  readonly name: string;
+  readonly pages: number;
+  readonly pdf: () => Promise<Uint8Array>;
+}
+
+const phoneWidth = 340;
+
+export const charts: readonly ChartExhibit[] = [
+  { name: 'tone-ladder', svg: () => toneLadderSvg(lowWater) },
+  { name: 'tone-ladder-phone', svg: () => toneLadderSvg(lowWater, { width: phoneWidth }) },
+  { name: 'tone-ladder-gaps', svg: () => toneLadderSvg(partial) },
+  { name: 'tone-ladder-no-zones', svg: () => toneLadderSvg(noZones) },
+  { name: 'tone-ladder-many-zones', svg: () => toneLadderSvg(manyZones) },
+  { name: 'tone-curve', svg: () => toneCurveSvg(lowWater) },
+  { name: 'tone-curve-phone', svg: () => toneCurveSvg(lowWater, { width: phoneWidth }) },
+  { name: 'tone-curve-none', svg: () => toneCurveSvg(noZones) },
+  { name: 'hatch-legend', svg: () => hatchLegendSvg() },
+];
+
+export const sheets: readonly SheetExhibit[] = [
+  comparison('sheet-low-water', lowWater, 2),
+  comparison('sheet-gaps', partial, 2),
+  comparison('sheet-no-zones', noZones, 1),
+  comparison('sheet-many-zones', manyZones, 5),
+  comparison('sheet-unmirrored', unmirrored, 1),
+  comparison('sheet-no-match', noMatch, 1),
+  {
+    name: 'sheet-no-pictures',
+    pages: 1,
+    pdf: () =>
+      comparisonSheetPdf({
+        record: unmirrored,
+        title: 'Low Water, pull 4',
+        dateText: '26 November 2026',
+        pictures: null,
+      }),
+  },
+  { name: 'sheet-protocol', pages: 1, pdf: protocolSheetPdf },
+];
+
+function comparison(name: string, record: ComparisonRecord, pages: number): SheetExhibit {
+  const read = (file: string) => readFileSync(new URL(`pictures/${file}`, import.meta.url));
+  return {
+    name,
+    pages,
+    pdf: () =>
+      comparisonSheetPdf({
+        record,
+        title: 'Low Water, pull 4',
+        dateText: '26 November 2026',
+        pictures: {
+          stone: read('stone.jpg'),
+          proof: read('proof.jpg'),
+          overlay: record.maps === null ? null : read('overlay.png'),
+        },
+        createdAt: new Date('2026-11-26T09:40:00Z'),
+      }),
+  };
+}
