@@ -47,8 +47,8 @@ export const lowWater: ComparisonRecord = {
     proof: { value: 1.31, low: 1.24, high: 1.39, basis: 'measured', warnings: [] },
   },
   zones: [
-    zoneOf('A1', 'sky, first veil', 'wash', 0.05, 0.004, 'lost', 0.008),
-    zoneOf('A2', 'sky, second veil', 'wash', 0.094, 0.021, 'lost', 0.009),
+    zoneOf('A1', 'sky, first veil', 'wash', 0.104, 0.012, 'lost', 0.008),
+    zoneOf('A2', 'sky, second veil', 'wash', 0.118, 0.031, 'lost', 0.009),
     zoneOf('A3', 'sky, cloud edge', 'wash', 0.16, 0.09, 'lighter'),
     zoneOf('A4', 'sky, under the cloud', 'wash', 0.27, 0.24, 'held'),
     zoneOf('A5', 'sky at the horizon', 'wash', 0.44, 0.46, 'held'),
@@ -71,14 +71,14 @@ export const lowWater: ComparisonRecord = {
     {
       medium: 'wash',
       points: [
-        { drawn: 0.05, printed: 0.004, low: 0, high: 0.014 },
-        { drawn: 0.094, printed: 0.021, low: 0.01, high: 0.032 },
+        { drawn: 0.104, printed: 0.012, low: 0.002, high: 0.022 },
+        { drawn: 0.118, printed: 0.031, low: 0.02, high: 0.042 },
         { drawn: 0.16, printed: 0.09, low: 0.076, high: 0.104 },
         { drawn: 0.27, printed: 0.24, low: 0.226, high: 0.254 },
         { drawn: 0.44, printed: 0.46, low: 0.446, high: 0.474 },
         { drawn: 0.68, printed: 0.81, low: 0.796, high: 0.824 },
       ],
-      lossPoint: 0.12,
+      lossPoint: 0.13,
       fillPoint: null,
     },
     {
