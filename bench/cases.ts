@@ -133,7 +133,7 @@ export const cases: Readonly<Record<string, () => PairCase | Promise<PairCase>>>
   },
   'periodic-24mp': () => ({
     ...plain('periodic-24mp', 112, { megapixels: 24, cellsPerMm: 10, cornerErrorMm: 8 }),
-    drawing: wovenSheet(),
+    drawing: wovenSheet(112),
   }),
   'no-marks': () => ({
     ...plain('no-marks', 113, { damage: portraitDamage }),

@@ -84,11 +84,14 @@ def measure_tiles(pair, stone_map, proof_map, px_per_mm, tile_mm, step_mm, sharp
 
 def agreement(pair, stone_map, proof_map):
     """How well tiles agree under one start: peaks whose shifts follow one affine map."""
-    mm, moved, _, _ = measure_tiles(pair, stone_map, proof_map, 2, 32, 16, sharp=6.5, most_mm=13)
+    mm, moved, _, _ = measure_tiles(pair, stone_map, proof_map, 2, 64, 16, sharp=6.5, most_mm=15)
     if len(mm) < 6:
         return 0, None
-    _, inliers = cv2.estimateAffine2D(mm, moved, ransacReprojThreshold=2.0, confidence=0.999)
-    return (0, None) if inliers is None else (int(inliers.sum()), (mm, moved, inliers.ravel() > 0))
+    # A millimetre: a neighbouring stitch of a pattern is further off than that.
+    affine, inliers = cv2.estimateAffine2D(mm, moved, ransacReprojThreshold=1.0, confidence=0.999, maxIters=5000)
+    if inliers is None or np.abs(affine[:, :2] - np.eye(2)).max() > 0.06:
+        return 0, None
+    return int(inliers.sum()), (mm, moved, inliers.ravel() > 0)
 
 
 def register(pair):
