@@ -198,6 +198,14 @@ export const failureRegistry = {
     sentence: 'The etch table could not be used: {why}.',
     remedy: 'Name tannic or acid-in-gum, or mend {field} in your table; docs/formats.md shows the form.',
   },
+  'mixture-malformed': {
+    sentence: 'The mixing question could not be read: {why}.',
+    remedy: 'See docs/formats.md for the kinds of question and what each needs.',
+  },
+  'mixture-impossible': {
+    sentence: 'No such mixture can be made: {why}.',
+    remedy: 'Check the strengths and amounts.',
+  },
 } as const satisfies Record<string, FailureEntry>;
 
 export type FailureCode = keyof typeof failureRegistry;

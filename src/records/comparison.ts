@@ -120,7 +120,11 @@ export interface ComparisonParameters {
   readonly sizeMm: Point;
   readonly smoothingMm: number;
   readonly lost: { readonly drawnAtLeast: number; readonly keptAtMost: number };
-  readonly filled: { readonly drawnAtLeast: number; readonly drawnAtMost: number; readonly printedAtLeast: number };
+  readonly filled: {
+    readonly drawnAtLeast: number;
+    readonly drawnAtMost: number;
+    readonly printedAtLeast: number;
+  };
   readonly scum: { readonly drawnAtMost: number; readonly printedAtLeast: number };
   readonly heldWithin: number;
   readonly falseDiscoveryRate: number;
@@ -151,7 +155,12 @@ export interface ComparisonRecord {
     /** Share of the work rectangle that the sheet covered, 0..1. */
     readonly covered: number | null;
   };
-  readonly maps: { readonly lost: string; readonly filled: string; readonly scum: string; readonly pxPerMm: number } | null;
+  readonly maps: {
+    readonly lost: string;
+    readonly filled: string;
+    readonly scum: string;
+    readonly pxPerMm: number;
+  } | null;
 }
 
 export const defaultParameters: Omit<ComparisonParameters, 'sizeMm'> = {

@@ -32,13 +32,7 @@ export interface ComparisonRequest {
   readonly chips: readonly Chip[];
 }
 
-export type MeasuringStage =
-  | 'reading'
-  | 'matching'
-  | 'light'
-  | 'tones'
-  | 'maps'
-  | 'sheets';
+export type MeasuringStage = 'reading' | 'matching' | 'light' | 'tones' | 'maps' | 'sheets';
 
 export type ComparisonState = 'waiting' | 'measuring' | 'measured' | 'refused' | 'failed' | 'cancelled';
 

@@ -54,4 +54,6 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'zone-off-stone': 422,
   'zone-id-reserved': 422,
   'table-malformed': 400,
+  'mixture-malformed': 400,
+  'mixture-impossible': 422,
 };

@@ -8,7 +8,7 @@ export interface CornerSuggestion {
   readonly corners: Corners | null;
   /** 0..1. */
   readonly confidence: number;
-  /** What was taken for the rectangle, such as `marks` or `sheet`. */
+  /** What was taken for the rectangle, such as `outline`; `none` where there was nothing. */
   readonly kind: string;
 }
 

@@ -3,6 +3,7 @@ import { workerData } from 'node:worker_threads';
 import { ok } from '../../foundation/result.ts';
 import { decodePhotograph } from '../../imaging/codecs/decodePhotograph.ts';
 import { writePyramid } from '../../imaging/codecs/writePyramid.ts';
+import { suggestCorners } from '../../imaging/matching/suggestCorners.ts';
 import { answer } from '../threads/answer.ts';
 import { ingestPhotograph } from './ingestPhotograph.ts';
 import type { PictureAnswers, PictureTask } from './pictureTask.ts';
@@ -19,7 +20,8 @@ async function perform(task: PictureTask): Promise<PictureAnswers[PictureTask['k
     }
     case 'corners': {
       const photograph = await decodePhotograph(await readFile(task.file), task.fileName);
-      return photograph.ok ? ok({ corners: null, confidence: 0, kind: 'none' }) : photograph;
+      if (!photograph.ok) return photograph;
+      return ok(suggestCorners(photograph.value) ?? { corners: null, confidence: 0, kind: 'none' });
     }
     default:
       return task satisfies never;

@@ -1,0 +1,104 @@
+import { encodeJpeg, encodePng } from '../../imaging/codecs/encodePicture.ts';
+import type { ChangeMaps } from '../../imaging/maps/changeMaps.ts';
+import { sampleLinear } from '../../imaging/operations/sampleLinear.ts';
+import type { Photograph } from '../../imaging/photograph.ts';
+import type { PlaneMap } from '../../imaging/planeMap.ts';
+import type { Frame, Mask } from '../../imaging/raster.ts';
+import { linearToSrgb } from '../../science/colour/srgbTransfer.ts';
+import type { Point } from '../../science/geometry/point.ts';
+
+/** Pictures of the work rectangle are made at this many px to the millimetre, less where that would be too large. */
+const picturePxPerMm = 4;
+const longestPx = 2000;
+
+/** sRGB code of linear light in steps of 1/4095: quick, and exact to a code. */
+const codeOf = Uint8Array.from({ length: 4096 }, (_, i) => Math.round(255 * linearToSrgb(i / 4095)));
+
+interface RgbPicture {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly codes: Uint8Array;
+}
+
+/** Stone and print straightened to the work rectangle as it lies on the stone, and the print with its changes hatched. */
+export async function comparisonPictures(
+  photos: { readonly stone: Photograph; readonly proof: Photograph },
+  maps: { readonly stone: PlaneMap; readonly proof: PlaneMap },
+  changes: ChangeMaps | null,
+  sizeMm: Point,
+): Promise<Map<string, Uint8Array>> {
+  const frame = pictureFrame(sizeMm);
+  const stone = straightened(photos.stone, maps.stone, frame);
+  const proof = straightened(photos.proof, maps.proof, frame);
+  const files = new Map<string, Uint8Array>([
+    ['stone.jpg', await encodeJpeg({ ...stone, channels: 3 }, 86)],
+    ['proof.jpg', await encodeJpeg({ ...proof, channels: 3 }, 86)],
+  ]);
+  if (!changes) return files;
+  files.set('overlay.png', await encodePng({ ...hatched(proof, frame, changes), channels: 3 }));
+  for (const name of ['lost', 'filled', 'scum'] as const) {
+    const { widthPx, heightPx, data } = changes[name];
+    files.set(`${name}.png`, await encodePng({ widthPx, heightPx, channels: 1, codes: data }));
+  }
+  return files;
+}
+
+function pictureFrame([widthMm, heightMm]: Point): Frame {
+  const pxPerMm = Math.min(picturePxPerMm, longestPx / Math.max(widthMm, heightMm));
+  return {
+    widthPx: Math.round(widthMm * pxPerMm),
+    heightPx: Math.round(heightMm * pxPerMm),
+    pxPerMm,
+    originMm: [0, 0],
+  };
+}
+
+/** Off the photograph it is middle grey. */
+function straightened(photo: Photograph, map: PlaneMap, frame: Frame): RgbPicture {
+  const { planes } = sampleLinear(photo, map, frame);
+  const count = frame.widthPx * frame.heightPx;
+  const codes = new Uint8Array(count * 3);
+  for (let i = 0; i < count; i++) {
+    for (let channel = 0; channel < 3; channel++) {
+      const linear = planes[channel]![i]!;
+      codes[3 * i + channel] = Number.isNaN(linear)
+        ? 128
+        : codeOf[Math.min(4095, Math.max(0, Math.round(linear * 4095)))]!;
+    }
+  }
+  return { widthPx: frame.widthPx, heightPx: frame.heightPx, codes };
+}
+
+/** Tannin brown; hatching tells the kinds apart without it. */
+const hatchInk = [122, 62, 20] as const;
+const spacingMm = 2.4;
+const strokeMm = 0.6;
+
+/** Whether a hatch line of each kind passes: lost leans right, filled leans left, scum lies level. */
+const strokes = {
+  lost: (xMm: number, yMm: number) => (xMm + yMm) % spacingMm < strokeMm,
+  filled: (xMm: number, yMm: number) => (((xMm - yMm) % spacingMm) + spacingMm) % spacingMm < strokeMm,
+  scum: (_xMm: number, yMm: number) => yMm % spacingMm < strokeMm,
+} as const;
+
+/** The print paled, with what changed hatched over it. */
+function hatched(print: RgbPicture, frame: Frame, changes: ChangeMaps): RgbPicture {
+  const codes = print.codes.map((code) => 255 - Math.round((255 - code) * 0.55));
+  for (let y = 0, i = 0; y < frame.heightPx; y++) {
+    const yMm = (y + 0.5) / frame.pxPerMm;
+    for (let x = 0; x < frame.widthPx; x++, i++) {
+      const xMm = (x + 0.5) / frame.pxPerMm;
+      for (const kind of ['lost', 'filled', 'scum'] as const) {
+        if (!strokes[kind](xMm, yMm) || !at(changes[kind], xMm, yMm)) continue;
+        codes.set(hatchInk, 3 * i);
+      }
+    }
+  }
+  return { ...print, codes };
+}
+
+function at(mask: Mask, xMm: number, yMm: number): boolean {
+  const x = Math.min(mask.widthPx - 1, Math.floor(xMm * mask.pxPerMm));
+  const y = Math.min(mask.heightPx - 1, Math.floor(yMm * mask.pxPerMm));
+  return mask.data[y * mask.widthPx + x]! > 0;
+}

@@ -1,0 +1,66 @@
+import type { Registered, Registration } from '../../imaging/matching/register.ts';
+import type { ToneResult } from '../../imaging/tone/measureTone.ts';
+import type { ComparisonParameters, ComparisonRecord } from '../../records/comparison.ts';
+import { comparisonSchema, defaultParameters } from '../../records/comparison.ts';
+import { engineVersion } from '../engineVersion.ts';
+import type { MeasureInput } from './measureInput.ts';
+
+/** The usual thresholds, with those that were given in their place. */
+export function parametersOf(input: MeasureInput): ComparisonParameters {
+  return { ...defaultParameters, ...input.parameters, sizeMm: input.sizeMm };
+}
+
+/** A refused pair: why, and nothing measured. */
+export function refusedRecord(
+  input: MeasureInput,
+  refused: Exclude<Registration, { readonly verdict: 'ok' }>,
+): ComparisonRecord {
+  return {
+    schema: comparisonSchema,
+    engine: engineVersion,
+    parameters: parametersOf(input),
+    verdict: refused.verdict,
+    reason: refused.reason,
+    warnings: [],
+    registration: null,
+    ground: null,
+    response: null,
+    solid: { stone: null, proof: null },
+    strength: { stone: null, proof: null },
+    zones: [],
+    toneCurves: [],
+    areas: { lostFraction: null, filledFraction: null, scumFraction: null, covered: null },
+    maps: null,
+  };
+}
+
+/** A measured pair. */
+export function measuredRecord(
+  input: MeasureInput,
+  registered: Registered,
+  tone: ToneResult,
+): ComparisonRecord {
+  return {
+    schema: comparisonSchema,
+    engine: engineVersion,
+    parameters: parametersOf(input),
+    verdict: 'ok',
+    reason: null,
+    warnings: tone.warnings,
+    registration: {
+      kind: registered.kind,
+      turn: registered.turn,
+      mirrored: registered.mirrored,
+      residualMm: registered.residualMm,
+      samples: registered.samples,
+    },
+    ground: tone.ground,
+    response: tone.response,
+    solid: tone.solid,
+    strength: tone.strength,
+    zones: tone.zones,
+    toneCurves: tone.toneCurves,
+    areas: tone.areas,
+    maps: tone.maps && { lost: 'lost.png', filled: 'filled.png', scum: 'scum.png', pxPerMm: tone.mapPxPerMm },
+  };
+}

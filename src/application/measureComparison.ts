@@ -1,0 +1,122 @@
+import { failure } from '../foundation/failure.ts';
+import { fail, ok, type Result } from '../foundation/result.ts';
+import { type Registered, type Registration, register } from '../imaging/matching/register.ts';
+import type { Photograph } from '../imaging/photograph.ts';
+import { measureTone, type RepeatedPhotograph } from '../imaging/tone/measureTone.ts';
+import type { MeasuringStage } from '../records/comparisonEntry.ts';
+import { argumentsFailure, picturesFailure } from './comparison/checkInput.ts';
+import { comparisonPictures } from './comparison/comparisonPictures.ts';
+import { measuredRecord, parametersOf, refusedRecord } from './comparison/comparisonRecord.ts';
+import { comparisonSheets, picturesAsTaken } from './comparison/comparisonSheets.ts';
+import { type DecodedPhotographs, decodeAll } from './comparison/decodeAll.ts';
+import type { MeasuredComparison, MeasureInput, MeasuringHooks } from './comparison/measureInput.ts';
+import { repeatMap } from './comparison/repeatMap.ts';
+
+/** Where each stage begins, as a share of the whole: measured on 24-megapixel pairs. */
+const stageBegins: Record<MeasuringStage, number> = {
+  reading: 0,
+  matching: 0.12,
+  light: 0.5,
+  tones: 0.5,
+  maps: 0.85,
+  sheets: 0.88,
+};
+
+/**
+ * Measures what printed against what was drawn: reads both photographs, brings the print onto the stone, reads tones, and
+ * makes the record with its pictures and sheets.
+ * @returns a refused pair (wrong way round, no match) as a record too; failures of input, and `cancelled`.
+ */
+export async function measureComparison(
+  input: MeasureInput,
+  hooks: MeasuringHooks,
+): Promise<Result<MeasuredComparison>> {
+  const report = (stage: MeasuringStage, share = 0, ends = stageBegins[stage]) =>
+    hooks.progress({ stage, fraction: stageBegins[stage] + share * (ends - stageBegins[stage]) });
+  const unusable = argumentsFailure(input);
+  if (unusable) return fail(unusable);
+  report('reading');
+  const decoded = await decodeAll(input);
+  if (!decoded.ok) return decoded;
+  const photos = decoded.value;
+  const misplaced = picturesFailure(input, photos);
+  if (misplaced) return fail(misplaced);
+  if (hooks.cancelled()) return fail(failure('cancelled'));
+  report('matching');
+  const registration = register({
+    stone: photos.stone,
+    proof: photos.proof,
+    sizeMm: input.sizeMm,
+    stoneCorners: input.stone.corners,
+    proofCorners: input.proof.corners,
+    onProgress: (share) => report('matching', share, stageBegins.tones),
+    cancelled: hooks.cancelled,
+  });
+  if (!registration.ok) return registration;
+  if (registration.value.verdict !== 'ok')
+    return ok(await refusedComparison(input, photos, registration.value));
+  return measuredComparison(input, photos, registration.value, hooks, report);
+}
+
+async function refusedComparison(
+  input: MeasureInput,
+  photos: DecodedPhotographs,
+  refused: Exclude<Registration, { readonly verdict: 'ok' }>,
+): Promise<MeasuredComparison> {
+  const record = refusedRecord(input, refused);
+  return { record, files: await comparisonSheets(record, titleOf(input), await picturesAsTaken(photos)) };
+}
+
+async function measuredComparison(
+  input: MeasureInput,
+  photos: DecodedPhotographs,
+  registered: Registered,
+  hooks: MeasuringHooks,
+  report: (stage: MeasuringStage, share?: number, ends?: number) => void,
+): Promise<Result<MeasuredComparison>> {
+  const repeated = (side: 'stone' | 'proof'): RepeatedPhotograph | null => {
+    const again: Photograph | null = photos.repeats[side];
+    if (!again) return null;
+    const map = repeatMap(
+      photos[side],
+      side === 'stone' ? registered.stoneMap : registered.proofMap,
+      again,
+      input.sizeMm,
+    );
+    return map && { photo: again, map };
+  };
+  const tone = measureTone({
+    stone: photos.stone,
+    proof: photos.proof,
+    stoneMap: registered.stoneMap,
+    proofMap: registered.proofMap,
+    sizeMm: input.sizeMm,
+    covered: registered.covered,
+    errorMm: registered.errorMm,
+    partial: registered.partial,
+    zones: input.zones,
+    chips: input.chips,
+    flats: photos.flats,
+    repeats: { stone: repeated('stone'), proof: repeated('proof') },
+    parameters: parametersOf(input),
+    onProgress: (share) => report(share < 0.9 ? 'tones' : 'maps', share < 0.9 ? share : 0, stageBegins.maps),
+    cancelled: hooks.cancelled,
+  });
+  if (!tone) return fail(failure('cancelled'));
+  report('sheets');
+  const record = measuredRecord(input, registered, tone);
+  const maps = { stone: registered.stoneMap, proof: registered.proofMap };
+  const pictures = await comparisonPictures(photos, maps, tone.maps, input.sizeMm);
+  if (hooks.cancelled()) return fail(failure('cancelled'));
+  const sheets = await comparisonSheets(record, titleOf(input), {
+    stone: pictures.get('stone.jpg')!,
+    proof: pictures.get('proof.jpg')!,
+    overlay: pictures.get('overlay.png') ?? null,
+  });
+  hooks.progress({ stage: 'sheets', fraction: 1 });
+  return ok({ record, files: new Map([...pictures, ...sheets]) });
+}
+
+function titleOf(input: MeasureInput): string {
+  return `${input.proof.fileName} against ${input.stone.fileName}`;
+}

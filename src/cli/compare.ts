@@ -1,0 +1,107 @@
+import type { MeasureInput, MeasureSide } from '../application/comparison/measureInput.ts';
+import { measureComparison } from '../application/measureComparison.ts';
+import { readChips } from '../contract/chips.ts';
+import { readZones } from '../contract/zones.ts';
+import { ok, type Result } from '../foundation/result.ts';
+import type { ComparisonRecord } from '../records/comparison.ts';
+import { findingSentence } from '../studio/proofs/comparisonWords.ts';
+import { type Arguments, type OptionList, readArguments, required } from './arguments.ts';
+import { readCorners, readSize } from './compareArguments.ts';
+import { exitDone, exitRefused } from './exitStatus.ts';
+import { writeFolder } from './outputFolder.ts';
+import { readPhotograph, readText } from './readInput.ts';
+import { reportFailure } from './report.ts';
+
+export const compareOptions: OptionList = {
+  stone: 'stone.jpg',
+  proof: 'print.jpg',
+  size: '300x400',
+  'stone-corners': '"x,y x,y x,y x,y"',
+  'proof-corners': '"x,y x,y x,y x,y"',
+  'stone-repeat': 'stone-again.jpg',
+  'proof-repeat': 'print-again.jpg',
+  'stone-flat': 'white-sheet.jpg',
+  'proof-flat': 'white-sheet.jpg',
+  zones: 'zones.json',
+  chips: 'chips.json',
+  out: 'result',
+};
+
+/** `stonetone compare`: measures a print against its stone and writes the record, pictures and sheet into a folder. */
+export async function compare(words: readonly string[]): Promise<number> {
+  const given = readArguments(words, compareOptions);
+  if (!given.ok) return reportFailure(given.error);
+  const out = required(given.value, 'out', compareOptions.out!);
+  if (!out.ok) return reportFailure(out.error);
+  const input = await measureInputOf(given.value);
+  if (!input.ok) return reportFailure(input.error);
+  const measured = await measureComparison(input.value, { progress: showProgress, cancelled: () => false });
+  endProgress();
+  if (!measured.ok) return reportFailure(measured.error);
+  const written = await writeFolder(out.value, measured.value.files);
+  if (!written.ok) return reportFailure(written.error);
+  sayResult(measured.value.record, out.value);
+  return measured.value.record.verdict === 'ok' ? exitDone : exitRefused;
+}
+
+async function measureInputOf(given: Arguments): Promise<Result<MeasureInput>> {
+  const sizeText = required(given, 'size', compareOptions.size!);
+  if (!sizeText.ok) return sizeText;
+  const sizeMm = readSize(sizeText.value);
+  if (!sizeMm.ok) return sizeMm;
+  const stone = await sideOf(given, 'stone');
+  if (!stone.ok) return stone;
+  const proof = await sideOf(given, 'proof');
+  if (!proof.ok) return proof;
+  const zones = await listOf(given, 'zones', readZones);
+  if (!zones.ok) return zones;
+  const chips = await listOf(given, 'chips', readChips);
+  if (!chips.ok) return chips;
+  return ok({
+    stone: stone.value,
+    proof: proof.value,
+    sizeMm: sizeMm.value,
+    zones: zones.value,
+    chips: chips.value,
+  });
+}
+
+async function sideOf(given: Arguments, side: 'stone' | 'proof'): Promise<Result<MeasureSide>> {
+  const file = required(given, side, compareOptions[side]!);
+  if (!file.ok) return file;
+  const corners = readCorners(given.options.get(`${side}-corners`), side);
+  if (!corners.ok) return corners;
+  const photo = await readPhotograph(file.value);
+  if (!photo.ok) return photo;
+  const repeat = await readPhotograph(given.options.get(`${side}-repeat`));
+  if (!repeat.ok) return repeat;
+  const flat = await readPhotograph(given.options.get(`${side}-flat`));
+  if (!flat.ok) return flat;
+  return ok({ ...photo.value!, corners: corners.value, repeat: repeat.value, flat: flat.value });
+}
+
+async function listOf<T>(
+  given: Arguments,
+  name: 'zones' | 'chips',
+  read: (text: string) => Result<readonly T[]>,
+): Promise<Result<readonly T[]>> {
+  const file = given.options.get(name);
+  if (file === undefined) return ok([]);
+  const text = await readText(file);
+  return text.ok ? read(text.value) : text;
+}
+
+function showProgress({ stage, fraction }: { readonly stage: string; readonly fraction: number }): void {
+  if (process.stderr.isTTY) process.stderr.write(`\r${stage} ${Math.round(fraction * 100)} %   `);
+}
+
+function endProgress(): void {
+  if (process.stderr.isTTY) process.stderr.write('\r                      \r');
+}
+
+function sayResult(record: ComparisonRecord, folder: string): void {
+  console.log(findingSentence(record));
+  if (record.reason) console.log(`Why: ${record.reason}.`);
+  for (const warning of record.warnings) console.log(`${warning.code}: ${warning.message}`);
+  console.log(`Written to ${folder}.`);
+}

@@ -1,0 +1,23 @@
+/** What `stonetone help` says. */
+export const helpText = `Stonetone: the measuring bench, process planner and run log of a small stone-lithography studio.
+
+stonetone serve [--data DIR] [--port N]
+    Serves the screens on this machine only. Port 0 picks a free one.
+
+stonetone compare --stone F --proof F --size 300x400 --out DIR
+    [--stone-corners "x,y x,y x,y x,y"] [--proof-corners "x,y x,y x,y x,y"]
+    [--stone-repeat F] [--proof-repeat F] [--stone-flat F] [--proof-flat F]
+    [--zones zones.json] [--chips chips.json]
+    Measures what printed against what was drawn. Corners in px, of the work rectangle on the stone clockwise
+    from top left; on the print where the stone's top left, top right, bottom right and bottom left came to lie.
+    Ends with 0 measured, 2 bad input, 3 refused (unmirrored or no match).
+
+stonetone plan work.json --out DIR
+    Plans the etch of a work: plan.json. Ends with 0 for every plan, also one that can't be kept.
+stonetone plan --media
+    Prints the media that plans and zones know.
+
+stonetone mix in.json
+    Works out a mixture: dilution, alligation, drops, degrees Baumé, pH.
+
+stonetone help | version`;

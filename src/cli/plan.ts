@@ -1,0 +1,106 @@
+import { dirname, resolve } from 'node:path';
+import { planFromInput, startingTables } from '../application/plan/planFromInput.ts';
+import { etchTableSchema } from '../contract/etchTable.ts';
+import { fieldPath, issueReason } from '../contract/fieldPath.ts';
+import { type PlanInput, planInputSchema } from '../contract/planInput.ts';
+import { failure } from '../foundation/failure.ts';
+import { fail, ok, type Result } from '../foundation/result.ts';
+import type { EtchPlan, EtchTable } from '../records/etch.ts';
+import { mediumCatalogue } from '../studio/etch/mediumCatalogue.ts';
+import { type OptionList, readArguments, required } from './arguments.ts';
+import { exitDone } from './exitStatus.ts';
+import { writeFolder } from './outputFolder.ts';
+import { readText } from './readInput.ts';
+import { reportFailure } from './report.ts';
+
+export const planOptions: OptionList = { out: 'plan', media: '' };
+
+/** `stonetone plan`: plans the etch of a work, or prints the catalogue of media. */
+export async function plan(words: readonly string[]): Promise<number> {
+  const given = readArguments(words, planOptions);
+  if (!given.ok) return reportFailure(given.error);
+  if (given.value.options.has('media')) {
+    console.log(
+      JSON.stringify(
+        mediumCatalogue.map(({ id, name }) => ({ id, name })),
+        null,
+        1,
+      ),
+    );
+    return exitDone;
+  }
+  const file = given.value.rest[0];
+  if (!file)
+    return reportFailure(failure('argument-missing', { name: 'the work', example: 'such as work.json' }));
+  const out = required(given.value, 'out', planOptions.out!);
+  if (!out.ok) return reportFailure(out.error);
+  const planned = await planOfFile(file);
+  if (!planned.ok) return reportFailure(planned.error);
+  const text = `${JSON.stringify(planned.value, null, 1)}\n`;
+  const written = await writeFolder(out.value, new Map([['plan.json', new TextEncoder().encode(text)]]));
+  if (!written.ok) return reportFailure(written.error);
+  console.log(planSentence(planned.value));
+  console.log(`Written to ${out.value}.`);
+  return exitDone;
+}
+
+async function planOfFile(file: string): Promise<Result<EtchPlan>> {
+  const text = await readText(file);
+  if (!text.ok) return text;
+  const json = parsed(text.value);
+  if (!json.ok) return fail(failure('plan-malformed', { why: `${file} is not JSON`, field: 'the file' }));
+  const input = planInputSchema.safeParse(json.value);
+  if (!input.success) {
+    const path = fieldPath(input.error);
+    return fail(
+      failure('plan-malformed', { why: issueReason(input.error), field: path || 'the file' }, path),
+    );
+  }
+  const table = await tableOf(input.data, dirname(file));
+  return table.ok ? planFromInput({ ...input.data, table: table.value }) : table;
+}
+
+/** A table by name, by path beside the work, or as it stands in the work. */
+async function tableOf({ table }: PlanInput, folder: string): Promise<Result<EtchTable>> {
+  if (typeof table !== 'string') return ok(table);
+  const named = startingTables.find((candidate) => candidate.id === table);
+  if (named) return ok(named);
+  const text = await readText(resolve(folder, table));
+  if (!text.ok)
+    return fail(
+      failure(
+        'table-malformed',
+        { why: `${table} is neither a table's name nor a file`, field: 'table' },
+        'table',
+      ),
+    );
+  const json = parsed(text.value);
+  if (!json.ok)
+    return fail(failure('table-malformed', { why: `${table} is not JSON`, field: 'the file' }, 'table'));
+  const read = etchTableSchema.safeParse(json.value);
+  if (read.success) return ok(read.data);
+  const path = fieldPath(read.error);
+  return fail(failure('table-malformed', { why: issueReason(read.error), field: path || 'the file' }, path));
+}
+
+function parsed(text: string): Result<unknown, null> {
+  try {
+    return ok(JSON.parse(text.replace(/^\uFEFF/, '')));
+  } catch {
+    return fail(null);
+  }
+}
+
+function planSentence({ schedule, totals }: EtchPlan): string {
+  const amounts = totals.map((part) => `${part.ml} ml ${part.material}`).join(', ');
+  switch (schedule.feasible) {
+    case true:
+      return `Can be kept, ends within ${schedule.skewSeconds} s of each other. ${amounts}.`;
+    case false:
+      return `Can't be kept: ${schedule.reason}. ${amounts}.`;
+    case 'unknown':
+      return `Not known whether it can be kept: ${schedule.reason}. ${amounts}.`;
+    default:
+      return schedule.feasible satisfies never;
+  }
+}

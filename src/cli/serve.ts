@@ -1,0 +1,35 @@
+import { resolve } from 'node:path';
+import { failure } from '../foundation/failure.ts';
+import { loadSampleComparison } from '../sample/saltreach/sampleComparison.ts';
+import { startServer } from '../server/startServer.ts';
+import { type OptionList, readArguments } from './arguments.ts';
+import { exitDone } from './exitStatus.ts';
+import { reportFailure } from './report.ts';
+
+export const serveOptions: OptionList = { data: './data', port: '4180' };
+
+/** `stonetone serve`: serves the screens on the loopback address until interrupted. */
+export async function serve(words: readonly string[]): Promise<number> {
+  const given = readArguments(words, serveOptions);
+  if (!given.ok) return reportFailure(given.error);
+  const portText = given.value.options.get('port') ?? serveOptions.port!;
+  const port = Number(portText);
+  if (!Number.isInteger(port) || port < 0 || port > 65_535 || portText.trim() === '') {
+    const why = 'it is not a whole number from 0 to 65535';
+    return reportFailure(failure('argument-malformed', { name: '--port', why, example: '--port 4180' }));
+  }
+  const dataFolder = resolve(given.value.options.get('data') ?? serveOptions.data!);
+  const started = await startServer({ dataFolder, port, sample: loadSampleComparison });
+  if (!started.ok) return reportFailure(started.error);
+  console.log(`Stonetone is at ${started.value.address} (data in ${dataFolder}). Ctrl+C stops it.`);
+  await interrupted();
+  await started.value.stop();
+  return exitDone;
+}
+
+function interrupted(): Promise<void> {
+  return new Promise((done) => {
+    process.once('SIGINT', () => done());
+    process.once('SIGTERM', () => done());
+  });
+}
