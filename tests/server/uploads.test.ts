@@ -2,7 +2,9 @@ import { readdir, readFile, rm } from 'node:fs/promises';
 import { connect } from 'node:net';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { cornerSuggestionSchema } from '../../src/contract/corners.ts';
 import { photographEntrySchema } from '../../src/contract/photograph.ts';
+import { openCodes } from '../../src/imaging/codecs/pictureLibrary.ts';
 import type { PhotographEntry } from '../../src/records/comparisonEntry.ts';
 import { aPicture, type ServerUnderTest, serverUnderTest } from './serverUnderTest.ts';
 
@@ -63,6 +65,23 @@ describe('a photograph', () => {
       expect(status, outside).toBeGreaterThanOrEqual(400);
       expect(status, outside).toBeLessThan(500);
     }
+  });
+
+  it('is searched for the rectangle on it, and says so where there is none', async () => {
+    const server = await serverUnderTest();
+    const [widthPx, heightPx] = [600, 800];
+    const codes = new Uint8Array(widthPx * heightPx).fill(40);
+    for (let y = 100; y < 700; y += 1) codes.fill(230, y * widthPx + 100, y * widthPx + 500);
+    const sheet = await openCodes(codes, widthPx, heightPx, 1).png().toBuffer();
+    const { id } = (await (await server.upload('sheet.png', sheet)).json()) as PhotographEntry;
+    const found = cornerSuggestionSchema.parse(await server.json(`/api/photographs/${id}/corners`));
+    const corners = found.corners!.flat();
+    for (const [index, expected] of [100, 100, 500, 100, 500, 700, 100, 700].entries()) {
+      expect(Math.abs(corners[index]! - expected)).toBeLessThan(6);
+    }
+    const even = await server.photograph('even.png');
+    const none = cornerSuggestionSchema.parse(await server.json(`/api/photographs/${even.id}/corners`));
+    expect(none).toEqual({ corners: null, confidence: 0, kind: 'none' });
   });
 
   it('shows its tiles again after the cache was emptied', async () => {
