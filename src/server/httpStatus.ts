@@ -56,6 +56,4 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'table-malformed': 400,
   'mixture-malformed': 400,
   'mixture-impossible': 422,
-  'mixture-malformed': 400,
-  'mixture-impossible': 422,
 };
