@@ -31,7 +31,7 @@ const portraitDamage: Damage = {
     { kind: 'closed', centreMm: [150, 330], radiiMm: [18, 9], amount: 0.98 },
     { kind: 'scum', centreMm: [60, 275], radiiMm: [22, 16], amount: 0.1 },
   ],
-  edgeScum: { coverage: 0.12, reachMm: 9 },
+  edgeScum: { coverage: 0.12, reachMm: 9, sides: ['right', 'bottom'] },
   uniformScum: 0,
 };
 
@@ -131,6 +131,14 @@ export const cases: Readonly<Record<string, () => PairCase | Promise<PairCase>>>
     const base = plain('strong-cast', 122, { warnings: ['cast'] });
     return { ...base, print: { ...base.print, sensor: { ...plainSensor, cast: [1.12, 0.82, 0.4] } } };
   },
+  'scum-all-round': () =>
+    plain('scum-all-round', 123, {
+      damage: {
+        ...noDamage,
+        edgeScum: { coverage: 0.12, reachMm: 9, sides: ['left', 'top', 'right', 'bottom'] },
+      },
+    }),
+  'plain-24mp': () => plain('plain-24mp', 124, { megapixels: 24, cellsPerMm: 10, damage: portraitDamage }),
   'periodic-24mp': () => ({
     ...plain('periodic-24mp', 112, { megapixels: 24, cellsPerMm: 10, cornerErrorMm: 8 }),
     drawing: wovenSheet(112),

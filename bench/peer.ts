@@ -48,7 +48,7 @@ async function pairFolders(): Promise<string[]> {
     const entries = await readdir(given, { withFileTypes: true });
     return entries.filter((entry) => entry.isDirectory()).map(({ name }) => join(given, name));
   }
-  const names = ['plain', 'harsh', 'periodic-24mp'];
+  const names = ['plain', 'harsh', 'plain-24mp'];
   for (const name of names) await writePair(await cases[name]!(), join(scratch, name));
   return names.map((name) => join(scratch, name));
 }

@@ -45,8 +45,12 @@ export interface Patch {
 
 export interface Damage {
   readonly patches: readonly Patch[];
-  /** Scum in the border, falling off to nothing `reachMm` inside the work rectangle's edge; null for none. */
-  readonly edgeScum: { readonly coverage: number; readonly reachMm: number } | null;
+  /** Scum along some sides (of the stone), falling off to nothing `reachMm` inside the work rectangle; null for none. */
+  readonly edgeScum: {
+    readonly coverage: number;
+    readonly reachMm: number;
+    readonly sides: readonly ('left' | 'top' | 'right' | 'bottom')[];
+  } | null;
   /** The same faint scum over every bare place, 0..1. */
   readonly uniformScum: number;
 }
@@ -132,7 +136,8 @@ function addEdgeScum(
     for (let column = 0; column < field.columns; column++) {
       const xMm = (column + 0.5) / cellsPerMm + field.originMm[0];
       const cell = row * field.columns + column;
-      const insideMm = Math.min(xMm, yMm, sizeMm[0] - xMm, sizeMm[1] - yMm) + 2.5 * wobble.data[cell]!;
+      const fromMm = { left: xMm, top: yMm, right: sizeMm[0] - xMm, bottom: sizeMm[1] - yMm };
+      const insideMm = Math.min(...edge.sides.map((side) => fromMm[side])) + 2.5 * wobble.data[cell]!;
       // It thins out again towards the rim of the painted border, so that it never ends in a line.
       const outer = smoothStep(field.originMm[0] + 2, field.originMm[0] + 12, insideMm);
       const share = edge.coverage * outer * (1 - smoothStep(edge.reachMm - 3, edge.reachMm + 1, insideMm));
