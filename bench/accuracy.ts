@@ -12,7 +12,7 @@ import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { accuracyTable, caseLine, type ScoredCase, type TableLine } from './accuracyTable.ts';
 import { type BenchPair, renderedBenchPair } from './benchPair.ts';
-import { cases, kindOf, smallCases } from './cases.ts';
+import { cases, kindOf, smallCase, smallCases } from './cases.ts';
 import { fullLimits, smallLimits } from './limits.ts';
 import { measurePair } from './measurePair.ts';
 import { readPairFolder } from './pairFolder.ts';
@@ -35,8 +35,7 @@ async function* pairs(): AsyncGenerator<{ name: string; make: () => Promise<Benc
     yield {
       name,
       make: async () => {
-        const pair = await cases[name]!();
-        return renderedBenchPair(small ? { ...pair, megapixels: 2 } : pair, kindOf(name));
+        return renderedBenchPair(small ? await smallCase(name) : await cases[name]!(), kindOf(name));
       },
     };
 }

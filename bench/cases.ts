@@ -178,6 +178,16 @@ export const cases: Readonly<Record<string, () => PairCase | Promise<PairCase>>>
   'faint-scum': () => plain('faint-scum', 120, { damage: { ...noDamage, uniformScum: 0.065 }, flats: true }),
 };
 
+/** The small set: at 2 megapixels a pixel is wider than a third of a millimetre, of which the engine must warn. */
+export async function smallCase(name: string): Promise<PairCase> {
+  const pair = await cases[name]!();
+  return {
+    ...pair,
+    megapixels: 2,
+    warnings: pair.verdict === 'ok' ? [...pair.warnings, 'few-pixels'] : pair.warnings,
+  };
+}
+
 export const smallCases = ['plain', 'no-change', 'wrong-way-round', 'another-stone', 'half-missing'] as const;
 
 /** Which limits a case is held to. */

@@ -104,7 +104,10 @@ function zoneScores(pair: BenchPair, record: ScoredRecord): ZoneScore[] {
         interval(zone.drawn, truth.drawn),
         ...(printed ? [interval(printed.stated, printed.truth)] : []),
       ],
-      changeRight: truth.change === null || zone.change === null ? null : zone.change === truth.change,
+      changeRight:
+        truth.change === null || zone.change === null || zone.printed === null
+          ? null
+          : zone.change === truth.change,
     });
   }
   return scores;

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { accuracyTable, caseLine, type ScoredCase } from '../../bench/accuracyTable.ts';
 import { renderedBenchPair } from '../../bench/benchPair.ts';
-import { cases, kindOf, smallCases } from '../../bench/cases.ts';
+import { kindOf, smallCase, smallCases } from '../../bench/cases.ts';
 import { smallLimits } from '../../bench/limits.ts';
 import { measurePair } from '../../bench/measurePair.ts';
 
@@ -11,8 +11,7 @@ describe('the engine on small pairs of known truth', () => {
 
   beforeAll(async () => {
     for (const name of smallCases) {
-      const pair = { ...(await cases[name]!()), megapixels: 2 };
-      scored.push(await measurePair(await renderedBenchPair(pair, kindOf(name))));
+      scored.push(await measurePair(await renderedBenchPair(await smallCase(name), kindOf(name))));
     }
   }, 300_000);
 
