@@ -7,6 +7,11 @@ import type { ShiftSurface } from './shiftSurface.ts';
 export interface Agreement {
   /** Sum over tiles of how far the agreed shift stands above chance. */
   readonly score: number;
+  /**
+   * Sum over tiles of how far the agreed shift stands above every other shift of that tile: what speaks for this place
+   * and no other. A grid that fits at every period adds nothing.
+   */
+  readonly distinct: number;
   /** Tiles that take part. */
   readonly supporters: number;
   readonly tiles: number;
@@ -97,6 +102,7 @@ export function agreementOf(
 ): Agreement {
   const nothing: Agreement = {
     score: 0,
+    distinct: 0,
     supporters: 0,
     tiles: surfaces.length,
     mend: [1, 0, 0, 0, 1, 0, 0, 0, 1],
@@ -130,7 +136,39 @@ export function agreementOf(
     const three = [0, 1, 2].map(() => peaks[Math.floor(random() * peaks.length)]!);
     consider(straightThrough(surfaces, three));
   }
-  return { ...bendToHomography(surfaces, best, slack), score: bestScore, tiles: surfaces.length };
+  return {
+    ...bendToHomography(surfaces, best, slack),
+    score: bestScore,
+    distinct: distinctScore(surfaces, best, slack),
+    tiles: surfaces.length,
+  };
+}
+
+function distinctScore(
+  surfaces: readonly ShiftSurface[],
+  [a, b, c, d, e, f]: readonly number[],
+  slack: number,
+): number {
+  let score = 0;
+  for (const surface of surfaces) {
+    const dx = a! + b! * surface.x + c! * surface.y;
+    const dy = d! + e! * surface.x + f! * surface.y;
+    const agreed = heightAt(surface, dx, dy);
+    if (agreed <= chanceHeight) continue;
+    const elsewhere = highestElsewhere(surface, dx, dy, slack + 2);
+    score += Math.max(0, Math.min(agreed - elsewhere, mostPerTile - chanceHeight));
+  }
+  return score;
+}
+
+function highestElsewhere({ radius, values }: ShiftSurface, dx: number, dy: number, apart: number): number {
+  let best = chanceHeight;
+  for (let y = -radius, i = 0; y <= radius; y++) {
+    for (let x = -radius; x <= radius; x++, i++) {
+      if (values[i]! > best && (Math.abs(x - dx) > apart || Math.abs(y - dy) > apart)) best = values[i]!;
+    }
+  }
+  return best;
 }
 
 /** The highest place of a surface within `slack` of a shift, to a fraction of a px by parabolas. */

@@ -51,8 +51,8 @@ export type Registration =
   | Registered
   | { readonly verdict: 'unmirrored' | 'no-match'; readonly reason: string; readonly kind: string };
 
-/** A start is believed when it scores this much at least, and so many times its best rival. */
-const leastScore = 25;
+/** A start is believed when its distinct evidence comes to this at least, and to so many times its best rival's. */
+const leastDistinct = 20;
 const overRival = 2;
 /** With less of the rectangle than this covered by the sheet the record is `partial`. */
 const wholeShare = 0.98;
@@ -114,12 +114,12 @@ export function register(input: RegisterInput): Result<Registration> {
 }
 
 function refusalOf(starts: readonly Start[]): Registration | null {
-  const [best, rival] = starts;
-  if (!best || best.score < leastScore) return noMatch('nothing of the drawing could be found on the print');
-  if (rival && best.score < overRival * rival.score && rival.mirrored !== best.mirrored) {
-    return noMatch('no one position of the print fits the stone clearly better than the next');
+  const [best, ...others] = starts;
+  if (!best || best.distinct < leastDistinct) {
+    return noMatch('nothing of the drawing could be found on the print');
   }
-  if (rival && best.score < overRival * rival.score && !samePlace(best, rival)) {
+  const rivals = others.filter((other) => !samePlace(best, other));
+  if (rivals.some((rival) => best.distinct < overRival * rival.distinct)) {
     return noMatch('no one position of the print fits the stone clearly better than the next');
   }
   if (!best.mirrored) {

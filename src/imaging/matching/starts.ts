@@ -15,6 +15,8 @@ export interface Start {
   /** From stone mm to the print's photograph. */
   readonly homography: Homography;
   readonly score: number;
+  /** The part of the evidence that fits here and nowhere else; see `agreementOf`. */
+  readonly distinct: number;
   readonly supporters: number;
   readonly tiles: number;
   /** Whether the print is the stone's mirror image, as it should be. */
@@ -28,12 +30,13 @@ const roomMm = 20;
 const regionPx = 128;
 const searchRadiusPx = 28;
 const slackPx = 4;
+const mendedSlackPx = 2;
 const tileSpacingPx = 48;
 const blurPx = 1.2;
 
 /**
- * Tries the four turns and both mirrorings of each guess of the corners, each mended by the agreement of its tiles, and asks
- * the best two once more from where they were mended to.
+ * Tries the four turns and both mirrorings of each guess of the corners, each mended by the agreement of its tiles, asks the
+ * best two again from where they were mended to, and then the best once more.
  * @param guesses where the stone's TL, TR, BR, BL may have come to lie on the print.
  * @returns all starts, the best first; empty where no guess spans a plane.
  */
@@ -72,6 +75,7 @@ export function rankStarts(
     return {
       homography: mended,
       score: agreed.score,
+      distinct: agreed.distinct,
       supporters: agreed.supporters,
       tiles: search.tiles.length,
       mirrored: jacobianDeterminant(mended, middle) < 0,
@@ -85,11 +89,15 @@ export function rankStarts(
     }),
   );
   const ranked = asked.toSorted((a, b) => b.score - a.score);
-  const again = ranked.slice(0, 2).map((start) => {
-    const second = ask(start.homography, 2);
-    return second.score > start.score ? second : start;
-  });
-  return [...again, ...ranked.slice(2)].toSorted((a, b) => b.score - a.score);
+  const again = ranked.slice(0, 2).map((start) => better(start, ask(start.homography, mendedSlackPx)));
+  const reranked = [...again, ...ranked.slice(2)].toSorted((a, b) => b.score - a.score);
+  const [best, ...others] = reranked;
+  return best ? [better(best, ask(best.homography, mendedSlackPx)), ...others] : [];
+}
+
+/** A start asked again is nearer home, unless it lost much of its support. */
+function better(before: Start, after: Start): Start {
+  return after.score >= 0.8 * before.score ? after : before;
 }
 
 /** TL, TR, BR, BL of the work rectangle in stone mm. */
