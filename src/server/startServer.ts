@@ -1,5 +1,5 @@
 import type { AddressInfo } from 'node:net';
-import { openServices } from '../application/openServices.ts';
+import { openServices, type Services } from '../application/openServices.ts';
 import { placeSample, type SampleComparison } from '../application/placeSample.ts';
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
@@ -58,10 +58,7 @@ export async function startServer(options: ServerOptions): Promise<Result<Runnin
     await app.close();
     await services.close();
   }
-  if (options.sample) {
-    const placed = await placeSample(services, options.sample);
-    if (!placed.ok) console.error(`The sample could not be placed: ${placed.error.message}`);
-  }
+  if (options.sample) await placeOrTell(services, options.sample);
   const port = await listen(app, host, options.port);
   if (!port.ok) {
     await stop();
@@ -70,6 +67,15 @@ export async function startServer(options: ServerOptions): Promise<Result<Runnin
   hosts = loopbackHosts(port.value);
   const shown = host === '::1' ? '[::1]' : host;
   return ok({ address: `http://${shown}:${port.value}`, stop });
+}
+
+/** A person's own work does not depend on the sample: without it the program starts all the same. */
+async function placeOrTell(services: Services, sample: () => Promise<SampleComparison>): Promise<void> {
+  const why = await placeSample(services, sample).then(
+    (placed) => (placed.ok ? null : placed.error.message),
+    (error: unknown) => (error instanceof Error ? error.message : String(error)),
+  );
+  if (why !== null) console.error(`The sample could not be placed: ${why}`);
 }
 
 async function listen(app: App, host: string, port: number): Promise<Result<number>> {

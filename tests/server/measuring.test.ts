@@ -1,5 +1,5 @@
 import { unzipSync } from 'fflate';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished, vi } from 'vitest';
 import { decodePhotograph } from '../../src/imaging/codecs/decodePhotograph.ts';
 import type { ComparisonEntry } from '../../src/records/comparisonEntry.ts';
 import { openStore } from '../../src/store/openStore.ts';
@@ -193,5 +193,14 @@ describe('the sample', () => {
     await second.stop();
     const third = await serverUnderTest({ dataFolder, sample });
     expect(await list(third)).toEqual([]);
+  });
+
+  it('that cannot be had does not keep the program from starting', async () => {
+    const told = vi.spyOn(console, 'error').mockImplementation(() => {});
+    onTestFinished(() => told.mockRestore());
+    const sample = () => Promise.reject(new Error('no such folder'));
+    const server = await serverUnderTest({ sample });
+    expect((await server.call('/api/comparisons')).status).toBe(200);
+    expect(told).toHaveBeenCalledWith(expect.stringContaining('no such folder'));
   });
 });

@@ -59,11 +59,7 @@ export function readSide(input: SideInput): SideTone | null {
   const noise = median(
     [...bare.bare.keys()].filter((cell) => bare.bare[cell]).map((cell) => grid.spread[cell]!),
   );
-  const ground = groundField(
-    grid,
-    bare,
-    betweenMarks(raster, grid, kinds, bare, toleranceLog[input.side]),
-  );
+  const ground = groundField(grid, bare, betweenMarks(raster, grid, kinds, bare, toleranceLog[input.side]));
   const darkness = darknessOf(raster, ground);
   return {
     frame,
@@ -131,16 +127,34 @@ function betweenMarks(
   bare: BareCells,
   tolerance: number,
 ): BetweenMarks {
-  const wanted = [...kinds.keys()].filter((cell) => kinds[cell] === cellKind.unknown && !bare.bare[cell]);
-  const levels = bareBetweenMarks(raster, grid, wanted, windowNoise(grid, bare.bare));
+  const unknown = (cell: number) => kinds[cell] === cellKind.unknown && !bare.bare[cell];
+  const wanted = [...kinds.keys()].filter(
+    (cell) =>
+      (cell % grid.columns) % blockCells === 1 &&
+      Math.floor(cell / grid.columns) % blockCells === 1 &&
+      unknown(cell),
+  );
+  const middles = bareBetweenMarks(raster, grid, wanted, windowNoise(grid, bare.bare));
+  const levels = [...middles].flatMap(([cell, level]) =>
+    blockRound(cell, grid.columns)
+      .filter(unknown)
+      .map((near) => [near, level] as const),
+  );
   return new Map(
-    [...levels].filter(([cell, level]) => {
+    levels.filter(([cell, level]) => {
       const terms = surfaceTerms(grid, cell);
       const off =
         level.reduce((sum, value, channel) => sum + value - surfaceAt(bare.surface, channel, terms), 0) / 3;
       return Math.abs(off) <= tolerance;
     }),
   );
+}
+
+/** Windows overlap so much that one in three cells each way says all: its level stands for the block round it. */
+const blockCells = 3;
+
+function blockRound(cell: number, columns: number): number[] {
+  return [-1, 0, 1].flatMap((dy) => [-1, 0, 1].map((dx) => cell + dy * columns + dx));
 }
 
 function groundRecordOf(input: SideInput, kinds: Uint8Array, bare: BareCells): GroundRecord {

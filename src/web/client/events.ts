@@ -1,0 +1,50 @@
+import type { QueryClient } from '@tanstack/react-query';
+import type { ComparisonEntry, ComparisonState, MeasuringProgress } from '../../records/comparisonEntry.ts';
+
+interface ComparisonEvent {
+  readonly id: string;
+  readonly state: ComparisonState;
+  readonly progress: MeasuringProgress | null;
+}
+
+export const listKey = ['comparisons'] as const;
+export const entryKey = (id: string) => ['comparison', id] as const;
+
+/** Brings one event into what the page holds: progress in place, a change of state by asking again. */
+export function applyComparisonEvent(queries: QueryClient, event: ComparisonEvent): void {
+  const held = queries.getQueryData<ComparisonEntry>(entryKey(event.id));
+  if (held)
+    queries.setQueryData(entryKey(event.id), { ...held, state: event.state, progress: event.progress });
+  if (held?.state !== event.state) {
+    void queries.invalidateQueries({ queryKey: entryKey(event.id) });
+    void queries.invalidateQueries({ queryKey: listKey });
+  }
+}
+
+/**
+ * Listens to the server's one stream while the page can be seen.
+ * A hidden page lets go of it: a browser keeps only six connections to a host, and a studio keeps many tabs.
+ * Returns the function that stops listening.
+ */
+export function listenToEvents(queries: QueryClient): () => void {
+  let source: EventSource | null = null;
+  const close = () => {
+    source?.close();
+    source = null;
+  };
+  const follow = () => {
+    if (document.visibilityState === 'hidden') return close();
+    if (source) return;
+    source = new EventSource('/api/events');
+    source.addEventListener('comparison', (message) =>
+      applyComparisonEvent(queries, JSON.parse((message as MessageEvent<string>).data) as ComparisonEvent),
+    );
+    source.addEventListener('open', () => void queries.invalidateQueries({ refetchType: 'active' }));
+  };
+  follow();
+  document.addEventListener('visibilitychange', follow);
+  return () => {
+    document.removeEventListener('visibilitychange', follow);
+    close();
+  };
+}

@@ -1,0 +1,268 @@
+import type { Point } from '../../science/geometry/point.ts';
+import { hatchings, type MapKind } from '../look/hatching.ts';
+import { type LinkedView, type PlaceMm, toScreenPx } from './linkedView.ts';
+import { type Lift, type LiftedSheet, liftedSheet } from './sheetLift.ts';
+
+/** A picture of the work rectangle and the colour of the bare ground at its rim. */
+export interface GroundedPicture {
+  readonly picture: CanvasImageSource;
+  readonly ground: string;
+}
+
+/** Everything that is seen at once. Masks hold their yes in the alpha channel. */
+export interface LiftScene {
+  readonly sizeMm: Point;
+  readonly stone: GroundedPicture;
+  readonly print: GroundedPicture;
+  readonly masks: Readonly<Partial<Record<MapKind, CanvasImageSource>>>;
+  readonly zones: readonly {
+    readonly id: string;
+    readonly letter: string;
+    readonly polygonMm: readonly Point[];
+  }[];
+  readonly picked: string | null;
+}
+
+/** How far stone and sheet reach beyond the work rectangle, mm. */
+export function rimMm(sizeMm: Point): number {
+  return Math.min(sizeMm[0], sizeMm[1]) * 0.045;
+}
+
+/** The whole sheet, rim included. */
+export function sheetPlace(sizeMm: Point): PlaceMm {
+  const rim = rimMm(sizeMm);
+  return { min: [-rim, -rim], max: [sizeMm[0] + rim, sizeMm[1] + rim] };
+}
+
+/** Paints stones, prints and maps on one canvas; keeps what is costly to make again. */
+export class LiftPainter {
+  readonly #scratch = document.createElement('canvas');
+  readonly #patterns = new Map<string, CanvasPattern>();
+
+  /** Paints the scene. `ratio` is device px per screen px; the canvas has already its device size. */
+  paint(
+    context: CanvasRenderingContext2D,
+    scene: LiftScene,
+    view: LinkedView,
+    lift: Lift,
+    ratio: number,
+  ): void {
+    const { canvas } = context;
+    context.setTransform(1, 0, 0, 1, 0, 0);
+    context.clearRect(0, 0, canvas.width, canvas.height);
+    context.setTransform(ratio, 0, 0, ratio, 0, 0);
+    context.imageSmoothingQuality = 'high';
+    const place = sheetPlace(scene.sizeMm);
+    this.#layFace(context, scene.stone, view, scene.sizeMm, place);
+    const sheet = liftedSheet(view, place, lift);
+    if (!sheet.gone) {
+      castShadow(context, sheet);
+      context.save();
+      clipTo(context, sheet.lyingPx);
+      this.#layFace(context, scene.print, view, scene.sizeMm, place);
+      for (const kind of ['lost', 'filled', 'scum'] as const) {
+        const mask = scene.masks[kind];
+        if (mask) this.#layHatching(context, kind, mask, view, scene.sizeMm, ratio);
+      }
+      context.restore();
+      rollEdge(context, sheet, scene, view);
+    }
+    outlineZones(context, scene, view);
+  }
+
+  #layFace(
+    context: CanvasRenderingContext2D,
+    face: GroundedPicture,
+    view: LinkedView,
+    sizeMm: Point,
+    place: PlaceMm,
+  ): void {
+    const [left, top] = toScreenPx(view, place.min);
+    const [right, bottom] = toScreenPx(view, place.max);
+    context.fillStyle = face.ground;
+    context.fillRect(left, top, right - left, bottom - top);
+    const [x, y] = toScreenPx(view, [0, 0]);
+    context.drawImage(face.picture, x, y, sizeMm[0] * view.pxPerMm, sizeMm[1] * view.pxPerMm);
+  }
+
+  #layHatching(
+    context: CanvasRenderingContext2D,
+    kind: MapKind,
+    mask: CanvasImageSource,
+    view: LinkedView,
+    sizeMm: Point,
+    ratio: number,
+  ): void {
+    const { canvas } = context;
+    this.#scratch.width = canvas.width;
+    this.#scratch.height = canvas.height;
+    const scratch = this.#scratch.getContext('2d');
+    if (!scratch) return;
+    const [x, y] = toScreenPx(view, [0, 0]).map((value) => value * ratio) as [number, number];
+    const [width, height] = [sizeMm[0] * view.pxPerMm * ratio, sizeMm[1] * view.pxPerMm * ratio];
+    const border = 1.5 * ratio;
+    // The border: the mask pushed to four sides, less the mask itself.
+    for (const [dx, dy] of [
+      [-border, 0],
+      [border, 0],
+      [0, -border],
+      [0, border],
+    ] as const)
+      scratch.drawImage(mask, x + dx, y + dy, width, height);
+    scratch.globalCompositeOperation = 'source-in';
+    scratch.fillStyle = hatchings[kind].colour;
+    scratch.fillRect(0, 0, canvas.width, canvas.height);
+    scratch.globalCompositeOperation = 'destination-out';
+    scratch.drawImage(mask, x, y, width, height);
+    context.save();
+    context.setTransform(1, 0, 0, 1, 0, 0);
+    context.drawImage(this.#scratch, 0, 0);
+    scratch.globalCompositeOperation = 'source-over';
+    scratch.clearRect(0, 0, canvas.width, canvas.height);
+    scratch.drawImage(mask, x, y, width, height);
+    scratch.globalCompositeOperation = 'source-in';
+    scratch.fillStyle = this.#pattern(scratch, kind, ratio);
+    scratch.fillRect(0, 0, canvas.width, canvas.height);
+    scratch.globalCompositeOperation = 'source-over';
+    context.drawImage(this.#scratch, 0, 0);
+    context.restore();
+  }
+
+  #pattern(context: CanvasRenderingContext2D, kind: MapKind, ratio: number): CanvasPattern {
+    const key = `${kind} ${ratio}`;
+    const held = this.#patterns.get(key);
+    if (held) return held;
+    const { latticePx, path, strokePx, colour } = hatchings[kind];
+    const tile = document.createElement('canvas');
+    tile.width = tile.height = Math.round(latticePx * ratio);
+    const pen = tile.getContext('2d')!;
+    pen.scale(tile.width / latticePx, tile.width / latticePx);
+    pen.strokeStyle = colour;
+    pen.lineWidth = strokePx;
+    pen.stroke(new Path2D(path));
+    const pattern = context.createPattern(tile, 'repeat')!;
+    this.#patterns.set(key, pattern);
+    return pattern;
+  }
+}
+
+function clipTo(context: CanvasRenderingContext2D, outlinePx: readonly Point[]): void {
+  context.beginPath();
+  for (const [x, y] of outlinePx) context.lineTo(x, y);
+  context.closePath();
+  context.clip();
+}
+
+/** The shadow that the lifted edge throws on the stone. */
+function castShadow(context: CanvasRenderingContext2D, sheet: LiftedSheet): void {
+  const reach = sheet.rollPx * 1.5;
+  const [topX, top] = sheet.foldTopPx;
+  const [bottomX, bottom] = sheet.foldBottomPx;
+  // Across the fold, so that the shadow leans with it.
+  const length = Math.hypot(bottomX - topX, bottom - top) || 1;
+  const across: Point = [(bottom - top) / length, (topX - bottomX) / length];
+  const shade = context.createLinearGradient(topX, top, topX - across[0] * reach, top - across[1] * reach);
+  shade.addColorStop(0, 'rgba(20, 14, 8, 0.55)');
+  shade.addColorStop(1, 'rgba(20, 14, 8, 0)');
+  context.fillStyle = shade;
+  context.beginPath();
+  context.moveTo(topX + 2, top);
+  context.lineTo(topX - reach, top);
+  context.lineTo(bottomX - reach, bottom);
+  context.lineTo(bottomX + 2, bottom);
+  context.fill();
+}
+
+/** The rolled edge: the back of the paper, with the print showing through a little. */
+function rollEdge(
+  context: CanvasRenderingContext2D,
+  sheet: LiftedSheet,
+  scene: LiftScene,
+  view: LinkedView,
+): void {
+  const [topX, top] = sheet.foldTopPx;
+  const [bottomX, bottom] = sheet.foldBottomPx;
+  const roll = sheet.rollPx;
+  const span = bottom - top;
+  context.save();
+  // A soft shade on the sheet behind the roll.
+  const behind = context.createLinearGradient(topX + roll, 0, topX + roll * 1.9, 0);
+  behind.addColorStop(0, 'rgba(20, 14, 8, 0.28)');
+  behind.addColorStop(1, 'rgba(20, 14, 8, 0)');
+  context.save();
+  clipTo(context, sheet.lyingPx);
+  context.transform(1, 0, (bottomX - topX) / span, 1, (-(bottomX - topX) / span) * top, 0);
+  context.fillStyle = behind;
+  context.fillRect(topX + roll * 0.8, top, roll * 1.2, span);
+  context.restore();
+
+  context.beginPath();
+  context.moveTo(topX, top - 4);
+  context.bezierCurveTo(
+    topX + roll * 0.3,
+    top + span * 0.25,
+    bottomX + roll * 0.42,
+    top + span * 0.65,
+    bottomX,
+    bottom + 3,
+  );
+  context.lineTo(bottomX + roll * 0.82, bottom + 5);
+  context.bezierCurveTo(
+    bottomX + roll * 1.35,
+    top + span * 0.66,
+    topX + roll * 1.2,
+    top + span * 0.24,
+    topX + roll * 0.9,
+    top - 5,
+  );
+  context.closePath();
+  context.clip();
+  const across = context.createLinearGradient(0, 0, roll * 1.15, 0);
+  across.addColorStop(0, '#ffffff');
+  across.addColorStop(0.5, '#efeade');
+  across.addColorStop(0.82, '#cdc5b5');
+  across.addColorStop(1, '#a79f90');
+  context.transform(1, 0, (bottomX - topX) / span, 1, topX - ((bottomX - topX) / span) * top, 0);
+  context.fillStyle = across;
+  context.fillRect(-roll * 0.3, top - 8, roll * 2, span + 16);
+  // What is printed shows faintly through the back, the other way round.
+  context.globalAlpha = 0.1;
+  const [x, y] = toScreenPx(view, [0, 0]);
+  context.scale(-1, 1);
+  context.drawImage(
+    scene.print.picture,
+    x - topX - roll,
+    y,
+    scene.sizeMm[0] * view.pxPerMm,
+    scene.sizeMm[1] * view.pxPerMm,
+  );
+  context.restore();
+}
+
+function outlineZones(context: CanvasRenderingContext2D, scene: LiftScene, view: LinkedView): void {
+  const zone = scene.zones.find(({ id }) => id === scene.picked);
+  if (!zone) return;
+  context.save();
+  context.beginPath();
+  for (const point of zone.polygonMm) context.lineTo(...toScreenPx(view, point));
+  context.closePath();
+  context.lineJoin = 'round';
+  context.strokeStyle = '#fbf9f3';
+  context.lineWidth = 6;
+  context.stroke();
+  context.strokeStyle = '#7a3e12';
+  context.lineWidth = 3;
+  context.stroke();
+  const [x, y] = toScreenPx(view, topLeftOf(zone.polygonMm));
+  context.font = '750 26px "Archivo Variable", sans-serif';
+  const width = context.measureText(zone.letter).width + 20;
+  context.fillStyle = '#7a3e12';
+  context.fillRect(x - 2, y - 36, width, 36);
+  context.fillStyle = '#fff';
+  context.fillText(zone.letter, x + 8, y - 9);
+  context.restore();
+}
+
+function topLeftOf(polygonMm: readonly Point[]): Point {
+  return polygonMm.reduce((best, point) => (point[0] + point[1] < best[0] + best[1] ? point : best));
+}

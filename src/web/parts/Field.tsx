@@ -1,0 +1,38 @@
+import './Field.css';
+import { type InputHTMLAttributes, useId } from 'react';
+
+/** A line to write on, with its words above, a hint below, and what is wrong with it where something is. */
+export function Field({
+  label,
+  hint,
+  unit,
+  trouble,
+  ...rest
+}: {
+  label: string;
+  hint?: string;
+  unit?: string;
+  trouble?: string | null;
+} & InputHTMLAttributes<HTMLInputElement>) {
+  const id = useId();
+  const described = [hint && `${id}-hint`, trouble && `${id}-trouble`].filter(Boolean).join(' ') || undefined;
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      <span className="field-line">
+        <input id={id} aria-describedby={described} aria-invalid={trouble ? true : undefined} {...rest} />
+        {unit && <span className="soft">{unit}</span>}
+      </span>
+      {hint && (
+        <p id={`${id}-hint`} className="soft field-hint">
+          {hint}
+        </p>
+      )}
+      {trouble && (
+        <p id={`${id}-trouble`} className="field-trouble">
+          {trouble}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,60 @@
+import './FileLine.css';
+import { Notice } from './Notice.tsx';
+
+/** One thing that may be added from a file: what it is for, what is held, and how to change or drop it. */
+export function FileLine({
+  title,
+  advice,
+  held,
+  accept,
+  busy = false,
+  trouble,
+  onFile,
+  onDrop,
+}: {
+  title: string;
+  advice: string;
+  /** Name of what is held; null when nothing is. */
+  held: string | null;
+  accept: string;
+  busy?: boolean;
+  trouble: { readonly message: string; readonly remedy: string } | null;
+  onFile: (file: File) => void;
+  onDrop: () => void;
+}) {
+  return (
+    <li className="file-line">
+      <div>
+        <b>{title}</b>
+        <p className="soft">{held ?? advice}</p>
+      </div>
+      <div className="file-line-acts">
+        {held && (
+          <button type="button" className="button quiet" onClick={onDrop} aria-label={`Leave out: ${title}`}>
+            Leave out
+          </button>
+        )}
+        <label className="button plain">
+          {busy ? 'Copying …' : held ? 'Change' : 'Add'}
+          <input
+            className="unseen"
+            type="file"
+            accept={accept}
+            disabled={busy}
+            aria-label={`${held ? 'Change' : 'Add'}: ${title}`}
+            onChange={(event) => {
+              const file = event.target.files?.[0];
+              if (file) onFile(file);
+              event.target.value = '';
+            }}
+          />
+        </label>
+      </div>
+      {trouble && (
+        <Notice kind="trouble" title={trouble.message}>
+          {trouble.remedy}
+        </Notice>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,24 @@
+import './Notice.css';
+import type { ReactNode } from 'react';
+
+/**
+ * A few plain words about something wrong or worth knowing: what it is, and what to do.
+ * `trouble` stops the work and is read out at once; `caution` is a warning about a result; `aside` only tells.
+ */
+export function Notice({
+  kind,
+  title,
+  children,
+}: {
+  kind: 'trouble' | 'caution' | 'aside';
+  title: string;
+  children?: ReactNode;
+}) {
+  return (
+    <div className={`notice ${kind}`} role={kind === 'trouble' ? 'alert' : undefined}>
+      <p>
+        <b>{title}</b> {children}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,33 @@
+import './PageHead.css';
+import { type ReactNode, useEffect, useRef } from 'react';
+
+/**
+ * The head of a screen: a small line that says what one looks at, and the finding or the thing to do as the headline.
+ * Takes the focus when the screen opens, so that a keyboard or a voice starts here.
+ */
+export function PageHead({
+  stamp,
+  headline,
+  children,
+}: {
+  stamp: ReactNode;
+  headline: string;
+  children?: ReactNode;
+}) {
+  const head = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    document.title = `${headline} · Stonetone`;
+  }, [headline]);
+  useEffect(() => head.current?.focus({ preventScroll: true }), []);
+  return (
+    <div className="page-head">
+      <div>
+        <p className="stamp">{stamp}</p>
+        <h1 ref={head} tabIndex={-1} className={headline.length > 52 ? 'big long' : 'big'}>
+          {headline}
+        </h1>
+      </div>
+      {children && <div className="page-head-act">{children}</div>}
+    </div>
+  );
+}

@@ -1,0 +1,99 @@
+import './PhotographPlaceholder.css';
+import { type DragEvent, useId, useState } from 'react';
+import type { PhotographEntry } from '../../records/comparisonEntry.ts';
+import { previewAddress } from '../client/photographs.ts';
+import type { ShownFailure } from '../client/shownFailure.ts';
+import { Notice } from './Notice.tsx';
+
+/** What the place is told about a photograph that is being copied in. */
+interface Upload {
+  readonly share: number | null;
+  readonly trouble: ShownFailure | null;
+  readonly take: (file: File) => void;
+}
+
+export const pictureKinds = 'image/*,.heic,.heif,.tif,.tiff';
+
+/** A place where a photograph is to lie: a bare stone or an empty sheet until one is dropped or chosen. */
+export function PhotographPlaceholder({
+  kind,
+  title,
+  advice,
+  photograph,
+  upload,
+  onSecond,
+}: {
+  kind: 'stone' | 'print';
+  title: string;
+  advice: string;
+  photograph: PhotographEntry | null;
+  upload: Upload;
+  /** Takes the second of two files dropped together. */
+  onSecond: (file: File) => void;
+}) {
+  const id = useId();
+  const [over, setOver] = useState(false);
+  const drop = (event: DragEvent) => {
+    event.preventDefault();
+    setOver(false);
+    const [first, second] = event.dataTransfer.files;
+    if (first) upload.take(first);
+    if (second) onSecond(second);
+  };
+  return (
+    <section
+      aria-labelledby={`${id}-title`}
+      className={`photograph-place ${kind}${over ? ' over' : ''}`}
+      onDragOver={(event) => {
+        event.preventDefault();
+        setOver(true);
+      }}
+      onDragLeave={() => setOver(false)}
+      onDrop={drop}
+    >
+      <div className="photograph-bed">
+        {photograph ? (
+          <img src={previewAddress(photograph.id, 900)} alt={`${title}: ${photograph.fileName}`} />
+        ) : (
+          <span className="photograph-bare" />
+        )}
+        {upload.share !== null && (
+          <p className="photograph-copying" role="status">
+            Copying it in, {Math.round(upload.share * 100)} %
+          </p>
+        )}
+      </div>
+      <div className="photograph-words">
+        <div>
+          <h2 id={`${id}-title`} className="big">
+            {title}
+          </h2>
+          <p className="soft">
+            {photograph
+              ? `${photograph.fileName}, ${photograph.widthPx} × ${photograph.heightPx} px`
+              : advice}
+          </p>
+        </div>
+        <label className="button plain">
+          {photograph ? 'Choose another' : 'Choose a photograph'}
+          <input
+            className="unseen"
+            type="file"
+            accept={pictureKinds}
+            aria-label={`${photograph ? 'Choose another' : 'Choose a'} photograph: ${title}`}
+            onChange={(event) => {
+              const file = event.target.files?.[0];
+              if (file) upload.take(file);
+              event.target.value = '';
+            }}
+          />
+        </label>
+      </div>
+      {upload.trouble && (
+        <Notice kind="trouble" title={upload.trouble.message}>
+          {upload.trouble.remedy}
+        </Notice>
+      )}
+    </section>
+  );
+}

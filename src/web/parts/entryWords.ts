@@ -1,0 +1,49 @@
+import type { ComparisonSummary, MeasuringStage } from '../../records/comparisonEntry.ts';
+
+/** The stages of a measurement, in order. */
+export const stages: readonly MeasuringStage[] = ['reading', 'matching', 'light', 'tones', 'maps', 'sheets'];
+
+/** What is being done in a stage. */
+export const stageWords: Readonly<Record<MeasuringStage, string>> = {
+  reading: 'Reading the photographs',
+  matching: 'Laying the print on the stone',
+  light: 'Finding the bare ground and the light',
+  tones: 'Measuring the tones',
+  maps: 'Mapping what was lost and what filled in',
+  sheets: 'Drawing the sheet to pin up',
+};
+
+/** Where a comparison without a finding stands. */
+export function stateWords({ state, progress }: Pick<ComparisonSummary, 'state' | 'progress'>): string {
+  switch (state) {
+    case 'waiting':
+      return 'Waiting for its turn';
+    case 'measuring':
+      return progress ? stageWords[progress.stage] : 'Being measured';
+    case 'measured':
+      return 'Measured';
+    case 'refused':
+      return 'Could not be compared';
+    case 'failed':
+      return 'The measurement stopped';
+    case 'cancelled':
+      return 'Cancelled before it was measured';
+    default: {
+      const unheard: never = state;
+      return unheard;
+    }
+  }
+}
+
+/** A moment (ISO, any zone) as a day and time where the reader is. */
+export function dayWords(iso: string): string {
+  const moment = new Date(iso);
+  if (Number.isNaN(moment.getTime())) return '';
+  return moment.toLocaleString('en-GB', {
+    day: 'numeric',
+    month: 'long',
+    year: 'numeric',
+    hour: 'numeric',
+    minute: '2-digit',
+  });
+}

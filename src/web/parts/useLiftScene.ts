@@ -1,0 +1,51 @@
+import { useEffect, useState } from 'react';
+import type { Zone } from '../../records/zone.ts';
+import type { Point } from '../../science/geometry/point.ts';
+import { comparisonFile } from '../client/comparisons.ts';
+import type { LiftScene } from '../managers/liftPainter.ts';
+import { asAlpha, grounded, loadPicture } from '../managers/sheetPictures.ts';
+import { zoneLetter } from '../managers/zonePlace.ts';
+
+type Pictures = Pick<LiftScene, 'stone' | 'print' | 'masks'>;
+
+// Phones give a page little memory for canvases; 8 px/mm on a 300 x 400 mm stone still fits.
+const longestPx = 3200;
+const longestMaskPx = 1600;
+
+/** Loads the straightened pictures and masks of a comparison. `failed` when a picture could not be had. */
+export function useLiftScene(
+  id: string,
+  sizeMm: Point,
+  zones: readonly Zone[],
+): { scene: Omit<LiftScene, 'picked'> | null; failed: boolean } {
+  const [pictures, setPictures] = useState<Pictures | null>(null);
+  const [failed, setFailed] = useState(false);
+  useEffect(() => {
+    let wanted = true;
+    const load = (name: string) => loadPicture(comparisonFile(id, name));
+    const mask = (name: string) =>
+      load(name).then(
+        (picture) => asAlpha(picture, longestMaskPx),
+        () => undefined,
+      );
+    Promise.all([
+      load('stone.jpg'),
+      load('proof.jpg'),
+      mask('lost.png'),
+      mask('filled.png'),
+      mask('scum.png'),
+    ]).then(
+      ([stone, print, lost, filled, scum]) => {
+        if (!wanted) return;
+        const masks = { ...(lost && { lost }), ...(filled && { filled }), ...(scum && { scum }) };
+        setPictures({ stone: grounded(stone, longestPx), print: grounded(print, longestPx), masks });
+      },
+      () => wanted && setFailed(true),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [id]);
+  const lettered = zones.map((zone, index) => ({ ...zone, letter: zoneLetter(index) }));
+  return { scene: pictures && { ...pictures, sizeMm, zones: lettered }, failed };
+}

@@ -1,0 +1,48 @@
+import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
+import { lazy, Suspense, useEffect } from 'react';
+import { Route, Switch } from 'wouter';
+import { listenToEvents } from '../client/events.ts';
+import { FailedRequest } from '../client/shownFailure.ts';
+import { Masthead } from '../parts/Masthead.tsx';
+import { ComparisonList } from './ComparisonList.tsx';
+import { NotFound } from './NotFound.tsx';
+
+// The list must stand at once; what draws pictures comes when it is asked for.
+const ComparisonScreen = lazy(() => import('./ComparisonScreen.tsx'));
+const NewComparison = lazy(() => import('./NewComparison.tsx'));
+
+const queries = new QueryClient({
+  defaultOptions: {
+    queries: {
+      staleTime: 30_000,
+      // The server's own answer stands; only a broken line is worth trying again.
+      retry: (count, thrown) => !(thrown instanceof FailedRequest) && count < 2,
+    },
+  },
+});
+
+/** The whole page: its head and the screen that the address asks for. */
+export function App() {
+  useEffect(() => listenToEvents(queries), []);
+  return (
+    <QueryClientProvider client={queries}>
+      <Masthead />
+      <main id="main" tabIndex={-1}>
+        <Suspense fallback={<p className="unseen">Opening …</p>}>
+          <Switch>
+            <Route path="/">
+              <ComparisonList />
+            </Route>
+            <Route path="/new/*?">
+              <NewComparison />
+            </Route>
+            <Route path="/comparisons/:id">{({ id }) => <ComparisonScreen key={id} id={id} />}</Route>
+            <Route>
+              <NotFound />
+            </Route>
+          </Switch>
+        </Suspense>
+      </main>
+    </QueryClientProvider>
+  );
+}

@@ -1,0 +1,108 @@
+import './ComparisonList.css';
+import { keepPreviousData, useInfiniteQuery } from '@tanstack/react-query';
+import { useDeferredValue, useState } from 'react';
+import { listComparisons } from '../client/comparisons.ts';
+import { listKey } from '../client/events.ts';
+import { shownFailure } from '../client/shownFailure.ts';
+import { Button, ButtonLink } from '../parts/Button.tsx';
+import { EmptyPage } from '../parts/EmptyPage.tsx';
+import { Notice } from '../parts/Notice.tsx';
+import { PageHead } from '../parts/PageHead.tsx';
+import { RackItem } from '../parts/RackItem.tsx';
+
+/** Every comparison of the room, standing on the rack with its finding. */
+export function ComparisonList() {
+  const [typed, setTyped] = useState('');
+  const search = useDeferredValue(typed.trim());
+  const pages = useInfiniteQuery({
+    queryKey: [...listKey, search],
+    queryFn: ({ pageParam }) => listComparisons(search, pageParam),
+    initialPageParam: null as string | null,
+    getNextPageParam: (last) => last.next,
+    placeholderData: keepPreviousData,
+  });
+  const comparisons = pages.data?.pages.flatMap((page) => page.comparisons) ?? [];
+  const nothingYet = pages.isSuccess && search === '' && comparisons.length === 0;
+  const onlySample = search === '' && comparisons.length > 0 && comparisons.every(({ sample }) => sample);
+  return (
+    <>
+      <PageHead stamp="Proof desk" headline="What printed, against what was drawn">
+        {!nothingYet && (
+          <ButtonLink kind="act" href="/new">
+            Compare a print
+          </ButtonLink>
+        )}
+      </PageHead>
+      {pages.isError && (
+        <div className="list-note">
+          <Notice kind="trouble" title={shownFailure(pages.error).message}>
+            {shownFailure(pages.error).remedy}
+          </Notice>
+        </div>
+      )}
+      {nothingYet && <NothingYet />}
+      {!nothingYet && (comparisons.length > 0 || search !== '') && !onlySample && (
+        <search className="list-search">
+          <label htmlFor="list-search">Search titles and findings</label>
+          <input
+            id="list-search"
+            type="search"
+            value={typed}
+            onChange={(event) => setTyped(event.target.value)}
+          />
+        </search>
+      )}
+      <p className="unseen" role="status">
+        {pages.isSuccess && search !== '' ? `${comparisons.length} found` : ''}
+      </p>
+      {comparisons.length > 0 && (
+        <ul className="rack" aria-label="Comparisons">
+          {comparisons.map((comparison) => (
+            <RackItem key={comparison.id} comparison={comparison} />
+          ))}
+        </ul>
+      )}
+      {search !== '' && pages.isSuccess && comparisons.length === 0 && (
+        <p className="list-note">Nothing here has “{search}” in its title or finding.</p>
+      )}
+      {onlySample && <YoursBeside />}
+      {pages.hasNextPage && (
+        <p className="list-note">
+          <Button onClick={() => void pages.fetchNextPage()} disabled={pages.isFetchingNextPage}>
+            Show older ones
+          </Button>
+        </p>
+      )}
+    </>
+  );
+}
+
+function NothingYet() {
+  return (
+    <EmptyPage
+      title="Nothing on the rack yet"
+      act={
+        <ButtonLink kind="act" href="/new">
+          Compare a print
+        </ButtonLink>
+      }
+    >
+      <p>
+        First photograph a drawn stone, then a print pulled from it, both square and under the same light.
+        Stonetone lays one on the other and says what was lost, what filled in, and whether that is more than
+        the noise.
+      </p>
+    </EmptyPage>
+  );
+}
+
+function YoursBeside() {
+  return (
+    <div className="list-note list-yours">
+      <p>
+        This one belongs to Saltreach Stone Room, an invented studio, so that you can see what a result looks
+        like. Photograph a drawn stone and a print from it, and yours will stand beside it.
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,52 @@
+import { useQuery } from '@tanstack/react-query';
+import { openComparison } from '../client/comparisons.ts';
+import { entryKey } from '../client/events.ts';
+import { FailedRequest, shownFailure } from '../client/shownFailure.ts';
+import { Notice } from '../parts/Notice.tsx';
+import { PageHead } from '../parts/PageHead.tsx';
+import { Measuring } from './Measuring.tsx';
+import { NotFound } from './NotFound.tsx';
+import { Result } from './Result.tsx';
+import { Unmeasured } from './Unmeasured.tsx';
+
+/** One comparison, in whatever state it is. */
+export default function ComparisonScreen({ id }: { id: string }) {
+  const found = useQuery({
+    queryKey: entryKey(id),
+    queryFn: () => openComparison(id),
+    // The event stream tells of progress; asking now and then carries over where it was cut.
+    refetchInterval: ({ state }) =>
+      state.data?.state === 'waiting' || state.data?.state === 'measuring' ? 4000 : false,
+  });
+  if (found.isError && !found.data) {
+    const trouble = shownFailure(found.error);
+    if (found.error instanceof FailedRequest && trouble.code.endsWith('missing')) return <NotFound />;
+    return (
+      <>
+        <PageHead stamp="Proof desk" headline="This comparison could not be opened" />
+        <div className="list-note">
+          <Notice kind="trouble" title={trouble.message}>
+            {trouble.remedy}
+          </Notice>
+        </div>
+      </>
+    );
+  }
+  const entry = found.data;
+  if (!entry) return <p className="unseen">Opening …</p>;
+  switch (entry.state) {
+    case 'waiting':
+    case 'measuring':
+      return <Measuring entry={entry} />;
+    case 'measured':
+      return entry.record ? <Result entry={entry} record={entry.record} /> : <Unmeasured entry={entry} />;
+    case 'refused':
+    case 'failed':
+    case 'cancelled':
+      return <Unmeasured entry={entry} />;
+    default: {
+      const unheard: never = entry.state;
+      return unheard;
+    }
+  }
+}

@@ -1,0 +1,48 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import { deleteComparison } from '../client/comparisons.ts';
+import { listKey } from '../client/events.ts';
+import { shownFailure } from '../client/shownFailure.ts';
+import { Button } from '../parts/Button.tsx';
+import { Notice } from '../parts/Notice.tsx';
+import { Sure } from '../parts/Sure.tsx';
+
+/** Deletes a comparison, after asking once more. */
+export function DeleteComparison({ id, title }: { id: string; title: string }) {
+  const [asking, setAsking] = useState(false);
+  const queries = useQueryClient();
+  const [, go] = useLocation();
+  const remove = useMutation({
+    mutationFn: () => deleteComparison(id),
+    onSuccess: () => {
+      void queries.invalidateQueries({ queryKey: listKey });
+      go('/');
+    },
+  });
+  return (
+    <div>
+      <Button kind="quiet" onClick={() => setAsking(true)}>
+        Delete this comparison
+      </Button>
+      {remove.isError && (
+        <Notice kind="trouble" title={shownFailure(remove.error).message}>
+          {shownFailure(remove.error).remedy}
+        </Notice>
+      )}
+      {asking && (
+        <Sure
+          title={`Delete “${title}”?`}
+          act="Delete"
+          onLeave={() => setAsking(false)}
+          onAct={() => {
+            setAsking(false);
+            remove.mutate();
+          }}
+        >
+          <p>Its measurements, maps and sheets go with it and cannot be had back.</p>
+        </Sure>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,41 @@
+import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
+import { comparisonDownload, comparisonFile } from '../client/comparisons.ts';
+import { Fold } from '../parts/Fold.tsx';
+import './DownloadList.css';
+
+const fileWords: Readonly<Record<string, string>> = {
+  'sheet.pdf': 'Sheet to pin up, two pages (PDF)',
+  'overlay.png': 'Print on stone with the map (PNG)',
+  'stone.jpg': 'The stone, straightened (JPEG)',
+  'proof.jpg': 'The print, straightened and turned over (JPEG)',
+  'lost.png': 'Map of what was lost (PNG)',
+  'filled.png': 'Map of what filled in (PNG)',
+  'scum.png': 'Map of scum or tint (PNG)',
+  'ladder.svg': 'Tone ladder (SVG)',
+  'curve.svg': 'Tone curve (SVG)',
+  'comparison.json': 'All numbers (JSON)',
+};
+
+/** Everything of a comparison to take away, each with what it is. */
+export function DownloadList({ entry }: { entry: ComparisonEntry }) {
+  if (entry.files.length === 0) return null;
+  const order = Object.keys(fileWords);
+  const place = (name: string) => (order.indexOf(name) === -1 ? order.length : order.indexOf(name));
+  const files = [...entry.files].sort((a, b) => place(a) - place(b));
+  return (
+    <Fold title="Take it with you">
+      <ul className="download-list">
+        <li>
+          <a href={comparisonDownload(entry.id)}>Everything in one archive (ZIP)</a>
+        </li>
+        {files.map((name) => (
+          <li key={name}>
+            <a href={comparisonFile(entry.id, name)} download={name}>
+              {fileWords[name] ?? name}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </Fold>
+  );
+}

@@ -1,0 +1,63 @@
+import './Measuring.css';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
+import { cancelMeasuring } from '../client/comparisons.ts';
+import { entryKey } from '../client/events.ts';
+import { shownFailure } from '../client/shownFailure.ts';
+import { Button } from '../parts/Button.tsx';
+import { stages, stageWords, stateWords } from '../parts/entryWords.ts';
+import { Notice } from '../parts/Notice.tsx';
+import { PageHead } from '../parts/PageHead.tsx';
+
+/** A comparison that waits or is being measured: its stages in words, and the way to stop it. */
+export function Measuring({ entry }: { entry: ComparisonEntry }) {
+  const queries = useQueryClient();
+  const cancel = useMutation({
+    mutationFn: () => cancelMeasuring(entry.id),
+    onSuccess: () => queries.invalidateQueries({ queryKey: entryKey(entry.id) }),
+  });
+  const { progress } = entry;
+  const at = progress ? stages.indexOf(progress.stage) : -1;
+  return (
+    <>
+      <PageHead
+        stamp={entry.title}
+        headline={entry.state === 'waiting' ? 'Waiting for its turn' : 'Being measured'}
+      />
+      <div className="measuring">
+        <ol>
+          {stages.map((stage, index) => (
+            <li
+              key={stage}
+              className={index < at ? 'done' : index === at ? 'now' : 'later'}
+              aria-current={index === at ? 'step' : undefined}
+            >
+              <span className="measuring-sign" aria-hidden="true" />
+              <span className="measuring-words">{stageWords[stage]}</span>
+              <span className="soft">
+                {index < at && 'done'}
+                {index === at && progress && `${Math.round(progress.fraction * 100)} % of the whole`}
+              </span>
+            </li>
+          ))}
+        </ol>
+        <p className="unseen" role="status">
+          {stateWords(entry)}
+        </p>
+        <p className="soft">
+          {entry.state === 'waiting'
+            ? 'Stonetone measures one pair at a time. You may leave this page; it goes on.'
+            : 'You may leave this page; it goes on, and the finding will stand on the proof desk.'}
+        </p>
+        {cancel.isError && (
+          <Notice kind="trouble" title={shownFailure(cancel.error).message}>
+            {shownFailure(cancel.error).remedy}
+          </Notice>
+        )}
+        <Button onClick={() => cancel.mutate()} disabled={cancel.isPending}>
+          {cancel.isPending ? 'Stopping …' : 'Cancel the measurement'}
+        </Button>
+      </div>
+    </>
+  );
+}

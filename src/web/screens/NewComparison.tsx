@@ -1,0 +1,84 @@
+import './NewComparison.css';
+import { useEffect } from 'react';
+import { Link, Redirect, Route, Switch, useLocation } from 'wouter';
+import { openPhotograph } from '../client/photographs.ts';
+import { FailedRequest } from '../client/shownFailure.ts';
+import { type Draft, missingPart, withPhotograph } from '../managers/draft.ts';
+import { CornersStep } from './CornersStep.tsx';
+import { PhotographsStep } from './PhotographsStep.tsx';
+import { SizeStep } from './SizeStep.tsx';
+import { draftKeeper, useDraft } from './useDraft.ts';
+
+const steps = [
+  { path: '/new', name: 'Photographs' },
+  { path: '/new/stone', name: 'Corners of the stone' },
+  { path: '/new/print', name: 'Corners of the print' },
+  { path: '/new/size', name: 'Size' },
+] as const;
+
+/** Setting up a comparison, one thing at a time; each step can be gone back to, and a reload loses nothing. */
+export default function NewComparison() {
+  const draft = useDraft();
+  useForgottenPhotographs(draft);
+  const ready = missingPart(draft) !== 'photographs';
+  return (
+    <>
+      <StepWords ready={ready} />
+      <Switch>
+        <Route path="/new">
+          <PhotographsStep />
+        </Route>
+        <Route path="/new/stone">
+          {ready ? <CornersStep key="stone" side="stone" /> : <Redirect to="/new" replace />}
+        </Route>
+        <Route path="/new/print">
+          {ready ? <CornersStep key="proof" side="proof" /> : <Redirect to="/new" replace />}
+        </Route>
+        <Route path="/new/size">{ready ? <SizeStep /> : <Redirect to="/new" replace />}</Route>
+        <Route>
+          <Redirect to="/new" replace />
+        </Route>
+      </Switch>
+    </>
+  );
+}
+
+function StepWords({ ready }: { ready: boolean }) {
+  const [here] = useLocation();
+  return (
+    <nav className="step-words" aria-label="Steps">
+      <ol>
+        {steps.map(({ path, name }, index) => (
+          <li key={path}>
+            {ready || path === '/new' ? (
+              <Link href={path} aria-current={here === path ? 'step' : undefined}>
+                <b>{index + 1}</b> <span>{name}</span>
+              </Link>
+            ) : (
+              <span className="step-later">
+                <b>{index + 1}</b> <span>{name}</span>
+              </span>
+            )}
+          </li>
+        ))}
+      </ol>
+    </nav>
+  );
+}
+
+/** A draft kept in the browser may name photographs that the server no longer has: those are asked for again. */
+function useForgottenPhotographs(draft: Draft): void {
+  const held = [draft.stone.photograph?.id, draft.proof.photograph?.id].join(' ');
+  useEffect(() => {
+    for (const side of ['stone', 'proof'] as const) {
+      const photograph = draftKeeper.current()[side].photograph;
+      if (!photograph) continue;
+      openPhotograph(photograph.id).catch((thrown) => {
+        const gone = thrown instanceof FailedRequest && thrown.failure.code !== 'internal';
+        if (gone && draftKeeper.current()[side].photograph?.id === photograph.id)
+          draftKeeper.change((current) => withPhotograph(current, side, 'photograph', null));
+      });
+    }
+    void held;
+  }, [held]);
+}

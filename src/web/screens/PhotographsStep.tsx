@@ -1,0 +1,62 @@
+import './PhotographsStep.css';
+import { useEffect } from 'react';
+import { useLocation } from 'wouter';
+import { protocolAddress } from '../client/photographs.ts';
+import { missingPart } from '../managers/draft.ts';
+import { Button } from '../parts/Button.tsx';
+import { PageHead } from '../parts/PageHead.tsx';
+import { PhotographPlaceholder } from '../parts/PhotographPlaceholder.tsx';
+import { useDraft } from './useDraft.ts';
+import { usePhotographUpload } from './usePhotographUpload.ts';
+
+/** First step: the two photographs, dropped, pasted or chosen. */
+export function PhotographsStep() {
+  const draft = useDraft();
+  const [, go] = useLocation();
+  const stone = usePhotographUpload('stone', 'photograph');
+  const proof = usePhotographUpload('proof', 'photograph');
+  const ready = missingPart(draft) !== 'photographs';
+  useEffect(() => {
+    const paste = (event: ClipboardEvent) => {
+      const pictures = [...(event.clipboardData?.files ?? [])];
+      const first = draft.stone.photograph ? proof : stone;
+      if (pictures[0]) first.take(pictures[0]);
+      if (pictures[1] && first === stone) proof.take(pictures[1]);
+    };
+    document.addEventListener('paste', paste);
+    return () => document.removeEventListener('paste', paste);
+  });
+  return (
+    <>
+      <PageHead stamp="New comparison" headline="One photograph of the stone, one of the print" />
+      <p className="step-lead">
+        Both square on and under the same light, with bare stone and clean paper showing all round. Drop them
+        here, paste them, or choose them. <a href={protocolAddress}>The sheet on how to photograph (PDF)</a>
+      </p>
+      <div className="photograph-pair">
+        <PhotographPlaceholder
+          kind="stone"
+          title="The drawn stone"
+          advice="drawn, or inked and fanned dry before powder"
+          photograph={draft.stone.photograph}
+          upload={stone}
+          onSecond={proof.take}
+        />
+        <PhotographPlaceholder
+          kind="print"
+          title="A print from it"
+          advice="as it came off the press, flat"
+          photograph={draft.proof.photograph}
+          upload={proof}
+          onSecond={stone.take}
+        />
+      </div>
+      <div className="new-foot">
+        <Button kind="act" disabled={!ready} onClick={() => go('/new/stone')}>
+          Set the corners
+        </Button>
+        {!ready && <p className="soft">Both photographs are needed first.</p>}
+      </div>
+    </>
+  );
+}

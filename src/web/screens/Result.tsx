@@ -1,0 +1,101 @@
+import './Result.css';
+import { useRef, useState } from 'react';
+import type { ComparisonRecord } from '../../records/comparison.ts';
+import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
+import { comparisonFile } from '../client/comparisons.ts';
+import type { MapKind } from '../look/hatching.ts';
+import { ButtonFile } from '../parts/Button.tsx';
+import { dayWords } from '../parts/entryWords.ts';
+import { Figure } from '../parts/Figure.tsx';
+import { percentFigure } from '../parts/figures.ts';
+import { HatchSwatch } from '../parts/HatchSwatch.tsx';
+import { LiftPicture } from '../parts/LiftPicture.tsx';
+import { MapLegend } from '../parts/MapLegend.tsx';
+import { PageHead } from '../parts/PageHead.tsx';
+import { ZoneTable } from '../parts/ZoneTable.tsx';
+import { DeleteComparison } from './DeleteComparison.tsx';
+import { DownloadList } from './DownloadList.tsx';
+import { MeasuredHow } from './MeasuredHow.tsx';
+import { ToneSection } from './ToneSection.tsx';
+import { WarningList } from './WarningList.tsx';
+
+/** A measured comparison: the finding, the print on its stone, and the numbers with what they stand on. */
+export function Result({ entry, record }: { entry: ComparisonEntry; record: ComparisonRecord }) {
+  const [shown, setShown] = useState<Readonly<Record<MapKind, boolean>>>({
+    lost: true,
+    filled: true,
+    scum: true,
+  });
+  const [picked, setPicked] = useState<string | null>(null);
+  const picture = useRef<HTMLDivElement>(null);
+  const { areas } = record;
+  const pick = (id: string | null) => {
+    setPicked(id);
+    // On a narrow page the picture is above the list; what was picked must be seen.
+    if (id && picture.current && picture.current.getBoundingClientRect().top < -80)
+      picture.current.scrollIntoView({ block: 'start' });
+  };
+  return (
+    <div className="result">
+      <div className="result-left">
+        <PageHead
+          stamp={`${entry.title} · ${entry.sample ? 'sample from Saltreach, an invented studio' : dayWords(entry.createdAt)}`}
+          headline={entry.finding ?? 'Measured'}
+        />
+        <div className="result-picture" ref={picture}>
+          <LiftPicture
+            id={entry.id}
+            sizeMm={entry.request.sizeMm}
+            zones={entry.request.zones}
+            shown={shown}
+            picked={picked}
+            onPick={pick}
+          />
+        </div>
+        <div className="result-legend">
+          <MapLegend shown={shown} onShown={(kind, show) => setShown((now) => ({ ...now, [kind]: show }))} />
+        </div>
+      </div>
+      <div className="result-sheet">
+        <section aria-labelledby="result-areas">
+          <h2 id="result-areas" className="stamp">
+            Share of{' '}
+            {areas.covered !== null && areas.covered < 0.995
+              ? 'what the sheet covered'
+              : 'the whole rectangle'}
+          </h2>
+          <div className="result-figures">
+            {(['lost', 'filled', 'scum'] as const).map((kind) => {
+              const share = areas[`${kind}Fraction`];
+              return (
+                <Figure key={kind} value={percentFigure(share)} beside={share === null ? '' : '%'}>
+                  <HatchSwatch kind={kind} /> {share === null ? `${kind}: not known` : kind}
+                </Figure>
+              );
+            })}
+          </div>
+        </section>
+        <ToneSection entry={entry} record={record} />
+        {record.zones.length > 0 && (
+          <section aria-labelledby="result-zones">
+            <h2 id="result-zones" className="stamp">
+              Zones, coverage with 95 % interval
+            </h2>
+            <ZoneTable zones={record.zones} picked={picked} onPick={pick} />
+          </section>
+        )}
+        <WarningList warnings={record.warnings} />
+        {entry.files.includes('sheet.pdf') && (
+          <ButtonFile kind="act" href={comparisonFile(entry.id, 'sheet.pdf')}>
+            Sheet to pin up (PDF)
+          </ButtonFile>
+        )}
+        <div>
+          <MeasuredHow record={record} />
+          <DownloadList entry={entry} />
+        </div>
+        {!entry.sample && <DeleteComparison id={entry.id} title={entry.title} />}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,190 @@
+import './SizeStep.css';
+import { useQueryClient } from '@tanstack/react-query';
+import { useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import type { Chip, Zone } from '../../records/zone.ts';
+import { addComparison } from '../client/comparisons.ts';
+import { entryKey, listKey } from '../client/events.ts';
+import { type ShownFailure, shownFailure } from '../client/shownFailure.ts';
+import { cornerAspect } from '../managers/cornerMarks.ts';
+import { draftRequest, missingPart, titleFromFile, typedMm, withPhotograph } from '../managers/draft.ts';
+import { Button } from '../parts/Button.tsx';
+import { Field } from '../parts/Field.tsx';
+import { Notice } from '../parts/Notice.tsx';
+import { PageHead } from '../parts/PageHead.tsx';
+import { ListFileLine } from './ListFileLine.tsx';
+import { PhotographLine } from './PhotographLine.tsx';
+import { stepOfPath } from './stepOfPath.ts';
+import { draftKeeper, useDraft } from './useDraft.ts';
+
+/** Last step: how large the work rectangle is, and whatever else sharpens the measurement. */
+export function SizeStep() {
+  const draft = useDraft();
+  const queries = useQueryClient();
+  const [, go] = useLocation();
+  const [trouble, setTrouble] = useState<ShownFailure | null>(null);
+  const [sending, setSending] = useState(false);
+  const missing = missingPart(draft);
+  const [width, height] = [typedMm(draft.width), typedMm(draft.height)];
+  const request = draftRequest(draft);
+  const lopsided =
+    width && height && draft.stone.corners
+      ? shapeTrouble(width / height, cornerAspect(draft.stone.corners))
+      : null;
+
+  const measure = async () => {
+    if (!request) return;
+    setSending(true);
+    setTrouble(null);
+    try {
+      const entry = await addComparison(request);
+      queries.setQueryData(entryKey(entry.id), entry);
+      void queries.invalidateQueries({ queryKey: listKey });
+      draftKeeper.clear();
+      go(`/comparisons/${entry.id}`);
+    } catch (thrown) {
+      setTrouble(shownFailure(thrown));
+      setSending(false);
+    }
+  };
+  const elsewhere = trouble && stepOfPath(trouble);
+
+  return (
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        void measure();
+      }}
+    >
+      <PageHead stamp="Last step" headline="How large is the rectangle between the marks?" />
+      <div className="size-step">
+        <div className="size-fields">
+          <div className="size-pair">
+            <Field
+              label="Width"
+              unit="mm"
+              inputMode="decimal"
+              autoComplete="off"
+              value={draft.width}
+              trouble={draft.width !== '' && width === null ? 'A number from 10 to 3000.' : null}
+              onChange={(event) => draftKeeper.change((now) => ({ ...now, width: event.target.value }))}
+            />
+            <span className="size-times" aria-hidden="true">
+              ×
+            </span>
+            <Field
+              label="Height"
+              unit="mm"
+              inputMode="decimal"
+              autoComplete="off"
+              value={draft.height}
+              trouble={draft.height !== '' && height === null ? 'A number from 10 to 3000.' : null}
+              onChange={(event) => draftKeeper.change((now) => ({ ...now, height: event.target.value }))}
+            />
+          </div>
+          <p className="soft">
+            From mark 1 to mark 2, and from mark 1 to mark 4, as you look at the stone. A ruler is good
+            enough; every place is told in these millimetres.
+          </p>
+          {lopsided && (
+            <Notice kind="caution" title={lopsided}>
+              If the ruler is right, look at the marks again.
+            </Notice>
+          )}
+          <Field
+            label="Title"
+            autoComplete="off"
+            maxLength={200}
+            placeholder={titleFromFile(draft.stone.photograph?.fileName ?? '')}
+            hint="Such as the stone, the work and the pull: “S-03 Low Water, pull 4”."
+            value={draft.title}
+            onChange={(event) => draftKeeper.change((now) => ({ ...now, title: event.target.value }))}
+          />
+        </div>
+        <section aria-labelledby="size-more">
+          <h2 id="size-more" className="big">
+            If you have them
+          </h2>
+          <ul>
+            <ListFileLine<Zone>
+              title="Zones of the drawing"
+              advice="zones.json: what was drawn where, and in which medium"
+              fields={['id', 'name', 'medium', 'polygonMm']}
+              held={draft.zones && `${draft.zones.fileName}, ${draft.zones.zones.length} zones`}
+              onList={(list) =>
+                draftKeeper.change((now) => ({
+                  ...now,
+                  zones: list && { fileName: list.fileName, zones: list.items },
+                }))
+              }
+            />
+            <ListFileLine<Chip>
+              title="Grey chips"
+              advice="chips.json: patches of known reflectance; they sharpen every tone"
+              fields={['photo', 'name', 'polygonPx', 'reflectance']}
+              held={draft.chips && `${draft.chips.fileName}, ${draft.chips.chips.length} chips`}
+              onList={(list) =>
+                draftKeeper.change((now) => ({
+                  ...now,
+                  chips: list && { fileName: list.fileName, chips: list.items },
+                }))
+              }
+            />
+            {(
+              [
+                ['stone', 'repeat', 'The stone once more', 'set up and photographed afresh: shows the noise'],
+                ['proof', 'repeat', 'The print once more', 'set up and photographed afresh: shows the noise'],
+                [
+                  'stone',
+                  'flat',
+                  'White sheet in the stone’s light',
+                  'blank paper in the same place: shows uneven light',
+                ],
+                [
+                  'proof',
+                  'flat',
+                  'White sheet in the print’s light',
+                  'blank paper in the same place: shows uneven light',
+                ],
+              ] as const
+            ).map(([side, place, title, advice]) => (
+              <PhotographLine
+                key={`${side} ${place}`}
+                side={side}
+                place={place}
+                title={title}
+                advice={advice}
+                held={draft[side][place]?.fileName ?? null}
+                onDrop={() => draftKeeper.change((now) => withPhotograph(now, side, place, null))}
+              />
+            ))}
+          </ul>
+        </section>
+      </div>
+      {trouble && (
+        <div className="size-trouble">
+          <Notice kind="trouble" title={trouble.message}>
+            {trouble.remedy} {elsewhere && <Link href={elsewhere.address}>{elsewhere.words}</Link>}
+          </Notice>
+        </div>
+      )}
+      <div className="new-foot">
+        <Button kind="act" type="submit" disabled={!request || sending}>
+          {sending ? 'Handing it over …' : 'Measure'}
+        </Button>
+        {missing === 'size' && <p className="soft">Width and height are needed first.</p>}
+        {missing === 'stone-corners' && <Link href="/new/stone">The stone’s corners are not set yet</Link>}
+        {missing === 'proof-corners' && <Link href="/new/print">The print’s corners are not set yet</Link>}
+      </div>
+    </form>
+  );
+}
+
+/** Words where size and marks disagree in shape by more than a tilted camera explains. */
+function shapeTrouble(sizeAspect: number, markAspect: number): string | null {
+  const ratio = sizeAspect / markAspect;
+  if (ratio > 0.75 && ratio < 1.34) return null;
+  return ratio > 1
+    ? 'The marks enclose something taller than this size.'
+    : 'The marks enclose something wider than this size.';
+}

@@ -1,0 +1,85 @@
+import './Unmeasured.css';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
+import { startMeasuring } from '../client/comparisons.ts';
+import { entryKey } from '../client/events.ts';
+import { previewAddress } from '../client/photographs.ts';
+import { shownFailure } from '../client/shownFailure.ts';
+import { Button } from '../parts/Button.tsx';
+import { stateWords } from '../parts/entryWords.ts';
+import { Notice } from '../parts/Notice.tsx';
+import { PageHead } from '../parts/PageHead.tsx';
+import { DeleteComparison } from './DeleteComparison.tsx';
+import { DownloadList } from './DownloadList.tsx';
+import { unmeasuredWords } from './unmeasuredWords.ts';
+import { useSetUpAnew } from './useSetUpAnew.ts';
+
+/** A comparison with nothing measured: refused, stopped or cancelled. Why, and what to do. */
+export function Unmeasured({ entry }: { entry: ComparisonEntry }) {
+  const queries = useQueryClient();
+  const again = useMutation({
+    mutationFn: () => startMeasuring(entry.id),
+    onSuccess: () => queries.invalidateQueries({ queryKey: entryKey(entry.id) }),
+  });
+  const { setUpAnew, busy } = useSetUpAnew(entry);
+  const { why, remedies, first } = unmeasuredWords(entry);
+  const { stone, proof } = entry.request;
+  return (
+    <>
+      <PageHead stamp={entry.title} headline={entry.finding ?? stateWords(entry)} />
+      <div className="unmeasured">
+        <div className="unmeasured-pictures">
+          <figure>
+            <img src={previewAddress(stone.photograph, 900)} alt="The stone as photographed" />
+            <figcaption>The stone, as photographed</figcaption>
+          </figure>
+          <figure>
+            <img src={previewAddress(proof.photograph, 900)} alt="The print as photographed" />
+            <figcaption>The print, as photographed</figcaption>
+          </figure>
+        </div>
+        <div className="unmeasured-words">
+          {why && <p>{why}</p>}
+          {remedies.length > 0 && (
+            <>
+              <h2 className="big">What to do</h2>
+              <ol>
+                {remedies.map((remedy) => (
+                  <li key={remedy}>{remedy}</li>
+                ))}
+              </ol>
+            </>
+          )}
+          {again.isError && (
+            <Notice kind="trouble" title={shownFailure(again.error).message}>
+              {shownFailure(again.error).remedy}
+            </Notice>
+          )}
+          <div className="unmeasured-acts">
+            {first === 'anew' ? (
+              <>
+                <Button kind="act" onClick={setUpAnew} disabled={busy}>
+                  Set it up again
+                </Button>
+                <Button onClick={() => again.mutate()} disabled={again.isPending}>
+                  Measure once more as it is
+                </Button>
+              </>
+            ) : (
+              <>
+                <Button kind="act" onClick={() => again.mutate()} disabled={again.isPending}>
+                  Measure again
+                </Button>
+                <Button onClick={setUpAnew} disabled={busy}>
+                  Change how it is set up
+                </Button>
+              </>
+            )}
+          </div>
+          <DownloadList entry={entry} />
+          {!entry.sample && <DeleteComparison id={entry.id} title={entry.title} />}
+        </div>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,51 @@
+/**
+ * Runs every check one after the other, whatever the earlier ones said, and ends with one line `N passed, N failed`.
+ * A step counts as one; tests count one each.
+ */
+import { spawnSync } from 'node:child_process';
+import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+const results = join(tmpdir(), `stonetone-tests-${process.pid}.json`);
+const steps = [
+  ['types', ['tsc', '--noEmit', '-p', '.']],
+  ['lint', ['biome', 'check', '--diagnostic-level=error', '--max-diagnostics=40']],
+  ['import rules', ['depcruise', 'src', '--config', '.dependency-cruiser.cjs']],
+  ['build for node', ['tsc', '-p', 'tsconfig.build.json']],
+  ['build for the browser', ['vite', 'build', '--logLevel', 'warn']],
+];
+
+let passed = 0;
+let failed = 0;
+let skipped = 0;
+
+for (const [name, command] of steps) {
+  const run = spawnSync('npx', ['--no-install', ...command], { encoding: 'utf8' });
+  const good = run.status === 0;
+  if (good) passed++;
+  else failed++;
+  console.log(`${good ? 'passed' : 'FAILED'}  ${name}`);
+  if (!good) console.log(`${run.stdout}\n${run.stderr}`);
+}
+
+const tests = spawnSync('npx', ['--no-install', 'vitest', 'run', '--reporter=dot', '--reporter=json', `--outputFile.json=${results}`], {
+  stdio: ['ignore', 'inherit', 'inherit'],
+});
+if (existsSync(results)) {
+  const counts = JSON.parse(readFileSync(results, 'utf8'));
+  passed += counts.numPassedTests;
+  failed += counts.numFailedTests;
+  skipped += counts.numPendingTests;
+  // A file that could not even be loaded holds no test that failed: it counts as one.
+  const broken = counts.testResults.filter((file) => file.status === 'failed' && file.assertionResults.length === 0);
+  for (const file of broken) console.log(`FAILED  ${file.name}: ${file.message}`);
+  failed += broken.length;
+  rmSync(results);
+} else {
+  failed++;
+}
+if (tests.status !== 0 && failed === 0) failed++;
+
+console.log(`${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`);
+process.exitCode = failed > 0 ? 1 : 0;
