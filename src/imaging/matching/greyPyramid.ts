@@ -1,4 +1,4 @@
-import { mapRow, photographPxPerFramePx } from '../operations/mapPoint.ts';
+import { photographPxPerFramePx, rowMapper } from '../operations/mapPoint.ts';
 import type { Photograph } from '../photograph.ts';
 import type { PlaneMap } from '../planeMap.ts';
 import type { Frame } from '../raster.ts';
@@ -94,10 +94,11 @@ export function samplePyramid(pyramid: GreyPyramid, map: PlaneMap, frame: Frame)
 
 function sampleLevel(level: Level, scale: number, map: PlaneMap, frame: Frame, out: Float32Array): void {
   const { codes, widthPx, heightPx } = level;
-  const xs = new Float32Array(frame.widthPx);
-  const ys = new Float32Array(frame.widthPx);
+  const xs = new Float64Array(frame.widthPx);
+  const ys = new Float64Array(frame.widthPx);
+  const mapRow = rowMapper(map, frame);
   for (let row = 0, index = 0; row < frame.heightPx; row++) {
-    mapRow(map, frame, row, xs, ys);
+    mapRow(row, xs, ys);
     for (let i = 0; i < frame.widthPx; i++, index++) {
       const x = xs[i]! * scale - 0.5;
       const y = ys[i]! * scale - 0.5;
@@ -121,15 +122,16 @@ function samplePhotograph(photo: Photograph, map: PlaneMap, frame: Frame, out: F
   const { codes, channels, widthPx, heightPx } = photo;
   const unit = (codes instanceof Uint16Array ? 1 / 65535 : 1 / 255) / 256;
   const stride = widthPx * channels;
-  const xs = new Float32Array(frame.widthPx);
-  const ys = new Float32Array(frame.widthPx);
+  const xs = new Float64Array(frame.widthPx);
+  const ys = new Float64Array(frame.widthPx);
+  const mapRow = rowMapper(map, frame);
   const grey = channels === 1;
   const brightness = (at: number): number =>
     grey
       ? codes[at]! * 256
       : redShare * codes[at]! + greenShare * codes[at + 1]! + blueShare * codes[at + 2]!;
   for (let row = 0, index = 0; row < frame.heightPx; row++) {
-    mapRow(map, frame, row, xs, ys);
+    mapRow(row, xs, ys);
     for (let i = 0; i < frame.widthPx; i++, index++) {
       const x = xs[i]! - 0.5;
       const y = ys[i]! - 0.5;

@@ -1,5 +1,6 @@
 import type { Frame } from '../raster.ts';
 import { createSpectrum, type Spectrum } from './spectrum.ts';
+import { threeQuarterMagnitude } from './whitening.ts';
 
 /** Agreement of one tile of the stone with the print at every shift within a radius, over the noise of the surface. */
 export interface ShiftSurface {
@@ -23,7 +24,6 @@ export interface SurfaceSearch {
   readonly lowPass: Float64Array;
 }
 
-const whitening = 0.75;
 const largestMissing = 0.5;
 
 function loadTile(
@@ -48,7 +48,7 @@ function loadTile(
       const w = taper[x]! * taper[y]!;
       if (w === 0) continue;
       const value = valueAt(left + x, top + y);
-      if (value !== value) missing += w;
+      if (Number.isNaN(value)) missing += w;
       else {
         sum += w * value;
         weight += w;
@@ -60,7 +60,7 @@ function loadTile(
     for (let x = 0; x < size; x++) {
       const w = taper[x]! * taper[y]!;
       const value = w === 0 ? Number.NaN : valueAt(left + x, top + y);
-      grid[2 * (y * size + x) + part] = value === value ? w * (value - mean) : 0;
+      grid[2 * (y * size + x) + part] = !Number.isNaN(value) ? w * (value - mean) : 0;
     }
   }
   return missing / (missing + weight);
@@ -161,7 +161,7 @@ export function shiftSurfaces(search: SurfaceSearch, print: Float32Array, frame:
         const real = ar * br + ai * bi;
         const imaginary = ar * bi - ai * br;
         const power = real * real + imaginary * imaginary;
-        const gain = power > 0 ? power ** (-0.5 * whitening) * lowPass[kx]! * lowPass[ky]! : 0;
+        const gain = power > 0 ? (lowPass[kx]! * lowPass[ky]!) / threeQuarterMagnitude(power) : 0;
         grid[at] = real * gain;
         grid[at + 1] = imaginary * gain;
         energy += power * gain * gain;

@@ -1,4 +1,5 @@
 import { createSpectrum } from './spectrum.ts';
+import { threeQuarterMagnitude } from './whitening.ts';
 
 /** What two tiles say of the shift between them, in tile px. */
 export interface TileShift {
@@ -25,7 +26,7 @@ export type TileMatcher = (
 const mostMissing = 0.25;
 
 /**
- * Makes a matcher by partly whitened correlation: the cross spectrum over its magnitude to the power `whitening`, times a
+ * Makes a matcher by partly whitened correlation: the cross spectrum over its magnitude to the power 3/4, times a
  * Gaussian low-pass, is a surface whose highest place near zero is found on whole pixels and then exactly, by Newton's
  * method on the trigonometric sum itself, so that no interpolating curve biases it. (Whitened correlation: Knapp, C. H. &
  * Carter, G. C. (1976), IEEE Trans. ASSP 24(4), doi 10.1109/TASSP.1976.1162830.)
@@ -36,12 +37,7 @@ const mostMissing = 0.25;
  * @param radius largest shift looked for, px
  * @param blurPx σ of the low-pass, px
  */
-export function createTileMatcher(
-  size: number,
-  radius: number,
-  blurPx: number,
-  whitening = 0.75,
-): TileMatcher {
+export function createTileMatcher(size: number, radius: number, blurPx: number): TileMatcher {
   const spectrum = createSpectrum(size);
   const grid = new Float64Array(2 * size * size);
   const taper = Float64Array.from(
@@ -62,7 +58,6 @@ export function createTileMatcher(
   const angle = (2 * Math.PI) / size;
   const cosines = Float64Array.from({ length: size }, (_, i) => Math.cos(angle * i));
   const sines = Float64Array.from({ length: size }, (_, i) => Math.sin(angle * i));
-  const half = -0.5 * whitening;
 
   /** Fills the packed grid with both tiles, tapered and without their means; false where too much is missing. */
   const load = (
@@ -83,15 +78,15 @@ export function createTileMatcher(
         const a = first[start + x]!;
         const b = second[start + x]!;
         const weight = taper[x]! * taper[y]!;
-        if (a === a) {
+        if (!Number.isNaN(a)) {
           sumFirst += weight * a;
           weightFirst += weight;
         }
-        if (b === b) {
+        if (!Number.isNaN(b)) {
           sumSecond += weight * b;
           weightSecond += weight;
         }
-        if (a !== a || b !== b) missing++;
+        if (Number.isNaN(a) || Number.isNaN(b)) missing++;
       }
     }
     if (missing > mostMissing * size * size) return false;
@@ -103,8 +98,8 @@ export function createTileMatcher(
         const a = first[start + x]!;
         const b = second[start + x]!;
         const weight = taper[x]! * taper[y]!;
-        grid[at] = a === a ? weight * (a - meanFirst) : 0;
-        grid[at + 1] = b === b ? weight * (b - meanSecond) : 0;
+        grid[at] = !Number.isNaN(a) ? weight * (a - meanFirst) : 0;
+        grid[at + 1] = !Number.isNaN(b) ? weight * (b - meanSecond) : 0;
       }
     }
     return true;
@@ -130,7 +125,8 @@ export function createTileMatcher(
         const imaginary = ar * bi - ai * br;
         const power = real * real + imaginary * imaginary;
         const twice = kx === 0 ? 0.5 : 1;
-        const gain = power > 0 ? twice * power ** half * lowPass[kx]! * lowPass[Math.abs(ky)]! : 0;
+        const gain =
+          power > 0 ? (twice * lowPass[kx]! * lowPass[Math.abs(ky)]!) / threeQuarterMagnitude(power) : 0;
         crossReal[kx * columns + j] = real * gain;
         crossImaginary[kx * columns + j] = imaginary * gain;
       }

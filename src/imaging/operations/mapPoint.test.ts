@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PlaneMap, Stretch } from '../planeMap.ts';
 import type { Frame } from '../raster.ts';
-import { mapPoint, mapRow, photographPxPerFramePx, stretchAt } from './mapPoint.ts';
+import { mapPoint, photographPxPerFramePx, rowMapper, stretchAt } from './mapPoint.ts';
 
 function stretchOf(dx: (x: number, y: number) => number, dy: (x: number, y: number) => number): Stretch {
   const columns = 9;
@@ -57,11 +57,11 @@ describe('mapPoint', () => {
     ] satisfies PlaneMap[]) {
       const xs = new Float64Array(frame.widthPx);
       const ys = new Float64Array(frame.widthPx);
-      mapRow(map, frame, 123, xs, ys);
+      rowMapper(map, frame)(123, xs, ys);
       for (const i of [0, 5, 100, 516]) {
         const [x, y] = mapPoint(map, [-3 + (i + 0.5) / 4, -2 + 123.5 / 4]);
-        expect(xs[i]).toBeCloseTo(x, 2);
-        expect(ys[i]).toBeCloseTo(y, 2);
+        expect(xs[i]).toBeCloseTo(x, 3);
+        expect(ys[i]).toBeCloseTo(y, 3);
       }
     }
   });

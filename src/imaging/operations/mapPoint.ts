@@ -5,91 +5,90 @@ import type { Frame } from '../raster.ts';
 /** Pixels of a row between exact evaluations of the stretch, which is close to straight between them. */
 const knotSpacingPx = 8;
 
+/** How a place on a line of nodes is made of them: weights of `count` nodes from `first` on. */
+interface NodeWeights {
+  readonly first: number;
+  readonly count: number;
+  readonly weights: Float64Array;
+}
+
 /**
- * Catmull–Rom weights of the four nodes around a place (Catmull & Rom 1974, doi 10.1016/B978-0-12-079050-0.50020-5).
- * They pass through the nodes, and keep a straight line straight.
+ * Catmull–Rom weights of the nodes around a place (Catmull & Rom 1974, doi 10.1016/B978-0-12-079050-0.50020-5).
+ * They pass through the nodes and keep a straight line straight; beyond the ends the last slope goes on.
+ * @param place in node units
  */
-function cubicWeights(t: number, weights: Float64Array): void {
+function nodeWeights(place: number, nodes: number): NodeWeights {
+  const count = Math.min(4, nodes);
+  const weights = new Float64Array(count);
+  if (nodes === 1) {
+    weights[0] = 1;
+    return { first: 0, count, weights };
+  }
+  const base = Math.max(0, Math.min(nodes - 2, Math.floor(place)));
+  const first = Math.max(0, Math.min(nodes - count, base - 1));
+  const add = (node: number, weight: number): void => {
+    weights[node - first]! += weight;
+  };
+  const t = place - base;
+  if (t < 0 || t > 1) {
+    add(base, 1 - t);
+    add(base + 1, t);
+    return { first, count, weights };
+  }
   const t2 = t * t;
   const t3 = t2 * t;
-  weights[0] = 0.5 * (-t3 + 2 * t2 - t);
-  weights[1] = 0.5 * (3 * t3 - 5 * t2 + 2);
-  weights[2] = 0.5 * (-3 * t3 + 4 * t2 + t);
-  weights[3] = 0.5 * (t3 - t2);
+  const before = 0.5 * (-t3 + 2 * t2 - t);
+  const after = 0.5 * (t3 - t2);
+  add(base, 0.5 * (3 * t3 - 5 * t2 + 2));
+  add(base + 1, 0.5 * (-3 * t3 + 4 * t2 + t));
+  if (base > 0) add(base - 1, before);
+  else {
+    add(0, 2 * before);
+    add(1, -before);
+  }
+  if (base + 2 < nodes) add(base + 2, after);
+  else {
+    add(nodes - 1, 2 * after);
+    add(nodes - 2, -after);
+  }
+  return { first, count, weights };
 }
 
-/** Node `index` of a line of `count` nodes that start at `start`, `stride` apart; straight on beyond both ends. */
-function nodeAt(
-  nodes: ArrayLike<number>,
-  start: number,
-  stride: number,
-  count: number,
-  index: number,
-): number {
-  if (count === 1) return nodes[start]!;
-  if (index < 0) {
-    const end = nodes[start]!;
-    return end + (end - nodes[start + stride]!) * -index;
-  }
-  if (index >= count) {
-    const end = nodes[start + (count - 1) * stride]!;
-    return end + (end - nodes[start + (count - 2) * stride]!) * (index - count + 1);
-  }
-  return nodes[start + index * stride]!;
-}
-
-/** Base node for a place in node units: the last cell goes on beyond the grid, where the line is straight. */
-function baseNode(place: number, count: number): number {
-  return Math.max(0, Math.min(count - 2, Math.floor(place)));
-}
-
-/** Value of one line of nodes at a place in node units; beyond the ends the last slope goes on. */
-function alongLine(
-  nodes: ArrayLike<number>,
-  start: number,
-  stride: number,
-  count: number,
-  place: number,
-  weights: Float64Array,
-): number {
-  if (count === 1) return nodes[start]!;
-  if (place < 0) return nodes[start]! + (nodes[start + stride]! - nodes[start]!) * place;
-  if (place > count - 1) {
-    const end = nodes[start + (count - 1) * stride]!;
-    return end + (end - nodes[start + (count - 2) * stride]!) * (place - count + 1);
-  }
-  const base = baseNode(place, count);
-  cubicWeights(place - base, weights);
+/** What a line of nodes comes to under some weights. */
+function weighted(nodes: Float64Array, { first, count, weights }: NodeWeights): number {
   let sum = 0;
-  for (let k = 0; k < 4; k++) sum += weights[k]! * nodeAt(nodes, start, stride, count, base + k - 1);
+  for (let k = 0; k < count; k++) sum += weights[k]! * nodes[first + k]!;
   return sum;
+}
+
+/** What the columns of a grid of nodes come to under weights of its rows, into `line`. */
+function collapseRows(grid: Float32Array, columns: number, rows: NodeWeights, line: Float64Array): void {
+  line.fill(0);
+  for (let k = 0; k < rows.count; k++) {
+    const weight = rows.weights[k]!;
+    const start = (rows.first + k) * columns;
+    for (let column = 0; column < columns; column++) line[column]! += weight * grid[start + column]!;
+  }
 }
 
 /**
  * Displacement in mm at a place in stone mm: bicubic between nodes, straight on beyond the grid.
  */
 export function stretchAt(stretch: Stretch, [xMm, yMm]: Point): Point {
-  const weights = new Float64Array(4);
-  const line = stretchLine(stretch, yMm);
-  const place = (xMm - stretch.originMm[0]) / stretch.stepMm;
-  return [
-    alongLine(line.dx, 0, 1, stretch.columns, place, weights),
-    alongLine(line.dy, 0, 1, stretch.columns, place, weights),
-  ];
-}
-
-/** The stretch of one horizontal line: what its columns of nodes come to at that height. */
-function stretchLine(stretch: Stretch, yMm: number): { dx: Float64Array; dy: Float64Array } {
-  const weights = new Float64Array(4);
-  const { columns, rows } = stretch;
-  const place = (yMm - stretch.originMm[1]) / stretch.stepMm;
-  const dx = new Float64Array(columns);
-  const dy = new Float64Array(columns);
-  for (let column = 0; column < columns; column++) {
-    dx[column] = alongLine(stretch.dxMm, column, columns, rows, place, weights);
-    dy[column] = alongLine(stretch.dyMm, column, columns, rows, place, weights);
+  const { columns, stepMm, originMm } = stretch;
+  const across = nodeWeights((xMm - originMm[0]) / stepMm, columns);
+  const down = nodeWeights((yMm - originMm[1]) / stepMm, stretch.rows);
+  let dx = 0;
+  let dy = 0;
+  for (let j = 0; j < down.count; j++) {
+    for (let k = 0; k < across.count; k++) {
+      const weight = down.weights[j]! * across.weights[k]!;
+      const at = (down.first + j) * columns + across.first + k;
+      dx += weight * stretch.dxMm[at]!;
+      dy += weight * stretch.dyMm[at]!;
+    }
   }
-  return { dx, dy };
+  return [dx, dy];
 }
 
 /** Carries a place in stone mm to photograph px (pixel centres at +0.5). */
@@ -102,19 +101,15 @@ export function mapPoint(map: PlaneMap, stoneMm: Point): Point {
   return [(h[0]! * x + h[1]! * y + h[2]!) / w, (h[3]! * x + h[4]! * y + h[5]!) / w];
 }
 
+/** Carries the pixel centres of a row of a frame to photograph px, into arrays at least as long as the row. */
+export type RowMapper = (row: number, outX: Float64Array, outY: Float64Array) => void;
+
 /**
- * Carries the pixel centres of one row of a frame to photograph px, into `outX` and `outY` (length ≥ frame.widthPx).
- * Between knots eight pixels apart the stretch is taken as straight: under 1e-4 mm for a stretch that bends over ≥ 30 mm.
+ * Prepares carrying a frame's rows to photograph px. Between knots eight pixels apart the stretch is taken as
+ * straight: under 1e-4 mm off for a stretch that bends over ≥ 30 mm.
  */
-export function mapRow(
-  map: PlaneMap,
-  frame: Frame,
-  row: number,
-  outX: Float32Array | Float64Array,
-  outY: typeof outX,
-): void {
-  const h = map.homography;
-  const [h0, h1, h2, h3, h4, h5, h6, h7, h8] = h as number[] as [
+export function rowMapper(map: PlaneMap, frame: Frame): RowMapper {
+  const [h0, h1, h2, h3, h4, h5, h6, h7, h8] = map.homography as [
     number,
     number,
     number,
@@ -125,48 +120,52 @@ export function mapRow(
     number,
     number,
   ];
+  const width = frame.widthPx;
   const stepMm = 1 / frame.pxPerMm;
   const startMm = frame.originMm[0] + 0.5 * stepMm;
-  const yMm = frame.originMm[1] + (row + 0.5) * stepMm;
+  const yOf = (row: number): number => frame.originMm[1] + (row + 0.5) * stepMm;
   const stretch = map.stretch;
   if (!stretch) {
-    for (let i = 0; i < frame.widthPx; i++) {
-      const x = startMm + i * stepMm;
-      const w = 1 / (h6 * x + h7 * yMm + h8);
-      outX[i] = (h0 * x + h1 * yMm + h2) * w;
-      outY[i] = (h3 * x + h4 * yMm + h5) * w;
-    }
-    return;
+    return (row, outX, outY) => {
+      const yMm = yOf(row);
+      for (let i = 0; i < width; i++) {
+        const x = startMm + i * stepMm;
+        const w = 1 / (h6 * x + h7 * yMm + h8);
+        outX[i] = (h0 * x + h1 * yMm + h2) * w;
+        outY[i] = (h3 * x + h4 * yMm + h5) * w;
+      }
+    };
   }
-  const line = stretchLine(stretch, yMm);
-  const weights = new Float64Array(4);
-  const knotAt = (nodes: Float64Array, i: number): number =>
-    alongLine(
-      nodes,
-      0,
-      1,
+  const knots = Array.from({ length: Math.ceil(width / knotSpacingPx) + 1 }, (_, knot) =>
+    nodeWeights(
+      (startMm + knot * knotSpacingPx * stepMm - stretch.originMm[0]) / stretch.stepMm,
       stretch.columns,
-      (startMm + i * stepMm - stretch.originMm[0]) / stretch.stepMm,
-      weights,
-    );
-  let dx = knotAt(line.dx, 0);
-  let dy = knotAt(line.dy, 0);
-  for (let from = 0; from < frame.widthPx; from += knotSpacingPx) {
-    const nextDx = knotAt(line.dx, from + knotSpacingPx);
-    const nextDy = knotAt(line.dy, from + knotSpacingPx);
-    const slopeX = (nextDx - dx) / knotSpacingPx;
-    const slopeY = (nextDy - dy) / knotSpacingPx;
-    const to = Math.min(frame.widthPx, from + knotSpacingPx);
-    for (let i = from; i < to; i++) {
-      const x = startMm + i * stepMm + dx + slopeX * (i - from);
-      const y = yMm + dy + slopeY * (i - from);
-      const w = 1 / (h6 * x + h7 * y + h8);
-      outX[i] = (h0 * x + h1 * y + h2) * w;
-      outY[i] = (h3 * x + h4 * y + h5) * w;
+    ),
+  );
+  const lineX = new Float64Array(stretch.columns);
+  const lineY = new Float64Array(stretch.columns);
+  return (row, outX, outY) => {
+    const yMm = yOf(row);
+    const down = nodeWeights((yMm - stretch.originMm[1]) / stretch.stepMm, stretch.rows);
+    collapseRows(stretch.dxMm, stretch.columns, down, lineX);
+    collapseRows(stretch.dyMm, stretch.columns, down, lineY);
+    let dx = weighted(lineX, knots[0]!);
+    let dy = weighted(lineY, knots[0]!);
+    for (let from = 0, knot = 1; from < width; from += knotSpacingPx, knot++) {
+      const slopeX = (weighted(lineX, knots[knot]!) - dx) / knotSpacingPx;
+      const slopeY = (weighted(lineY, knots[knot]!) - dy) / knotSpacingPx;
+      const to = Math.min(width, from + knotSpacingPx);
+      for (let i = from; i < to; i++) {
+        const x = startMm + i * stepMm + dx + slopeX * (i - from);
+        const y = yMm + dy + slopeY * (i - from);
+        const w = 1 / (h6 * x + h7 * y + h8);
+        outX[i] = (h0 * x + h1 * y + h2) * w;
+        outY[i] = (h3 * x + h4 * y + h5) * w;
+      }
+      dx += slopeX * knotSpacingPx;
+      dy += slopeY * knotSpacingPx;
     }
-    dx = nextDx;
-    dy = nextDy;
-  }
+  };
 }
 
 /**

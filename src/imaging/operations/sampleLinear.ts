@@ -1,7 +1,8 @@
+import type { Point } from '../../science/geometry/point.ts';
 import type { Photograph } from '../photograph.ts';
 import type { PlaneMap } from '../planeMap.ts';
 import type { ColourRaster, Frame, Raster } from '../raster.ts';
-import { mapRow, photographPxPerFramePx } from './mapPoint.ts';
+import { photographPxPerFramePx, rowMapper } from './mapPoint.ts';
 
 /** The share of each channel in a grey: sRGB luminance (IEC 61966-2-1). */
 const luminance = [0.2126, 0.7152, 0.0722] as const;
@@ -64,6 +65,7 @@ export function sampleLinearRows(
 ): void {
   const taps = tapsOf(map, frame);
   const fine = tapFrame(frame, taps);
+  const mapRow = rowMapper(map, fine);
   const xs = new Float64Array(fine.widthPx);
   const ys = new Float64Array(fine.widthPx);
   const { codes, toLinear, channels, widthPx, heightPx } = photo;
@@ -76,7 +78,7 @@ export function sampleLinearRows(
   for (let row = band.from; row < band.to; row++) {
     const start = row * width;
     for (let tapRow = 0; tapRow < taps; tapRow++) {
-      mapRow(map, fine, row * taps + tapRow, xs, ys);
+      mapRow(row * taps + tapRow, xs, ys);
       for (let column = 0, tap = 0; column < width; column++) {
         let sumRed = 0;
         let sumGreen = 0;
@@ -134,6 +136,9 @@ export function sampleLinearRows(
   }
 }
 
+/** Rows sampled in colour at a time on the way to luminance. */
+const stripRows = 32;
+
 /** Fills some rows of one plane of the frame's size with luminance; see `sampleGrey`. */
 export function sampleGreyRows(
   photo: Photograph,
@@ -142,15 +147,15 @@ export function sampleGreyRows(
   plane: Float32Array,
   band: RowBand,
 ): void {
-  const strip: Frame = { ...frame, heightPx: 1 };
   const width = frame.widthPx;
-  const planes = [new Float32Array(width), new Float32Array(width), new Float32Array(width)] as const;
-  const stepMm = 1 / frame.pxPerMm;
-  for (let row = band.from; row < band.to; row++) {
-    const line: Frame = { ...strip, originMm: [frame.originMm[0], frame.originMm[1] + row * stepMm] };
-    sampleLinearRows(photo, map, line, planes, { from: 0, to: 1 });
-    const start = row * width;
-    for (let i = 0; i < width; i++) {
+  const strip = () => new Float32Array(width * stripRows);
+  const planes = [strip(), strip(), strip()] as const;
+  for (let from = band.from; from < band.to; from += stripRows) {
+    const rows = Math.min(stripRows, band.to - from);
+    const originMm: Point = [frame.originMm[0], frame.originMm[1] + from / frame.pxPerMm];
+    sampleLinearRows(photo, map, { ...frame, heightPx: rows, originMm }, planes, { from: 0, to: rows });
+    const start = from * width;
+    for (let i = 0; i < rows * width; i++) {
       plane[start + i] =
         luminance[0] * planes[0][i]! + luminance[1] * planes[1][i]! + luminance[2] * planes[2][i]!;
     }
