@@ -29,16 +29,22 @@ for (const [name, command] of steps) {
   if (!good) console.log(`${run.stdout}\n${run.stderr}`);
 }
 
-const tests = spawnSync('npx', ['--no-install', 'vitest', 'run', '--reporter=dot', '--reporter=json', `--outputFile.json=${results}`], {
-  stdio: ['ignore', 'inherit', 'inherit'],
-});
+const tests = spawnSync(
+  'npx',
+  ['--no-install', 'vitest', 'run', '--reporter=dot', '--reporter=json', `--outputFile.json=${results}`],
+  {
+    stdio: ['ignore', 'inherit', 'inherit'],
+  },
+);
 if (existsSync(results)) {
   const counts = JSON.parse(readFileSync(results, 'utf8'));
   passed += counts.numPassedTests;
   failed += counts.numFailedTests;
   skipped += counts.numPendingTests;
   // A file that could not even be loaded holds no test that failed: it counts as one.
-  const broken = counts.testResults.filter((file) => file.status === 'failed' && file.assertionResults.length === 0);
+  const broken = counts.testResults.filter(
+    (file) => file.status === 'failed' && file.assertionResults.length === 0,
+  );
   for (const file of broken) console.log(`FAILED  ${file.name}: ${file.message}`);
   failed += broken.length;
   rmSync(results);

@@ -15,7 +15,10 @@ const smoothingLevels = 48;
 
 /** Holds text against the kept file of that name, to the letter. */
 export function expectKeptText(name: string, text: string): void {
-  if (updating) return keep(name, text);
+  if (updating) {
+    keep(name, text);
+    return;
+  }
   expect(text, `${name} differs from the kept file; UPDATE_GALLERY=1 writes it afresh`).toBe(
     readFileSync(join(keptFolder, name), 'utf8'),
   );

@@ -108,13 +108,16 @@ function correlations(places: readonly Point[], length: number): Float64Array {
   const out = new Float64Array(n * n);
   for (let i = 0; i < n; i++) {
     for (let j = 0; j <= i; j++) {
-      out[i * n + j] = matern(
-        Math.hypot(places[i]![0] - places[j]![0], places[i]![1] - places[j]![1]),
-        length,
-      );
+      out[i * n + j] = matern(distance(places[i]!, places[j]!), length);
     }
   }
   return out;
+}
+
+function distance(a: Point, b: Point): number {
+  const x = a[0] - b[0];
+  const y = a[1] - b[1];
+  return Math.sqrt(x * x + y * y);
 }
 
 function middleOf(places: readonly Point[]): Point {
@@ -132,13 +135,17 @@ const lengthShares = [0.12, 0.2, 0.35, 0.6, 1.1];
 const varianceRatios = [0.1, 1, 10, 100, 1000, 10000];
 
 /** Most displacements used to judge length and variance; the fit itself uses all. */
-const mostForLikelihood = 160;
+const mostForLikelihood = 130;
 
 /**
  * Chooses length, variance and noise factor by restricted maximum likelihood over a small grid, the noise factor in closed
- * form. Both axes share them. At least 8 displacements are needed; with fewer the fallback is no stretch but the straight part.
+ * form. Both axes share them. `lengths` (mm) are the ones tried. At least 8 displacements are needed; with fewer the fallback is no stretch but the straight part.
  */
-export function chooseKrigingScale(displacements: readonly Displacement[], diagonalMm: number): KrigingScale {
+export function chooseKrigingScale(
+  displacements: readonly Displacement[],
+  diagonalMm: number,
+  lengths: readonly number[] = lengthShares.map((share) => share * diagonalMm),
+): KrigingScale {
   const every = Math.max(1, Math.ceil(displacements.length / mostForLikelihood));
   const some = displacements.filter((_, index) => index % every === 0);
   const sorted = some.map((d) => d.varianceX + d.varianceY).sort((a, b) => a - b);
@@ -153,8 +160,7 @@ export function chooseKrigingScale(displacements: readonly Displacement[], diago
   let best: KrigingScale = { lengthMm: diagonalMm * 0.6, variance: 0, noiseFactor: 1 };
   if (some.length < 8) return best;
   let bestLikelihood = Number.NEGATIVE_INFINITY;
-  for (const share of lengthShares) {
-    const lengthMm = share * diagonalMm;
+  for (const lengthMm of lengths) {
     const correlation = correlations(places, lengthMm);
     let fallingFor = 0;
     let bestHere = Number.NEGATIVE_INFINITY;
@@ -206,11 +212,7 @@ export function fitStretch(displacements: readonly Displacement[], scale: Krigin
   );
   if (!x || !y) return null;
   const toAll = (place: Point): Float64Array =>
-    Float64Array.from(
-      places,
-      (other) =>
-        scale.variance * matern(Math.hypot(place[0] - other[0], place[1] - other[1]), scale.lengthMm),
-    );
+    Float64Array.from(places, (other) => scale.variance * matern(distance(place, other), scale.lengthMm));
   const sdOf = (solved: Axis, cross: Float64Array, row: readonly number[]): number => {
     const lowered = cross.slice();
     solveLower(solved.factor, n, lowered);
@@ -243,17 +245,20 @@ export function fitStretch(displacements: readonly Displacement[], scale: Krigin
     scale,
     displacements,
     at(place) {
-      const cross = toAll(place);
       const row = trendRow(place, middle);
       let dx = 0;
       let dy = 0;
+      for (let i = 0; i < n; i++) {
+        const other = places[i]!;
+        const shared = matern(distance(place, other), scale.lengthMm);
+        dx += shared * x.dual[i]!;
+        dy += shared * y.dual[i]!;
+      }
+      dx *= scale.variance;
+      dy *= scale.variance;
       for (let term = 0; term < trendTerms; term++) {
         dx += row[term]! * x.beta[term]!;
         dy += row[term]! * y.beta[term]!;
-      }
-      for (let i = 0; i < n; i++) {
-        dx += cross[i]! * x.dual[i]!;
-        dy += cross[i]! * y.dual[i]!;
       }
       return { dx, dy };
     },
@@ -289,7 +294,7 @@ export function fitStretchRobustly(
     if (next.length === kept.length || next.length < 8) break;
     const few = kept.length - next.length < 0.01 * kept.length;
     kept = next;
-    if (!scale && round < 2) chosen = chooseKrigingScale(kept, diagonalMm);
+    if (!scale && round < 2) chosen = chooseKrigingScale(kept, diagonalMm, [chosen.lengthMm]);
     fit = fitStretch(kept, chosen);
     if (few) break;
   }

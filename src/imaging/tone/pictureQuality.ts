@@ -41,7 +41,7 @@ export function pictureWarnings(input: SideInput, side: SideTone): ComparisonWar
       message: `The photograph of the ${name} has only ${pxPerMm.toFixed(1)} px per millimetre: fine marks can't be told. Come closer, or use the full resolution.`,
     });
   }
-  if (side.clipped <= qualityLimits.noTone && sharpnessOf(input, side, pxPerMm) < qualityLimits.sharpness) {
+  if (side.clipped <= qualityLimits.noTone && sharpnessOf(input, pxPerMm) < qualityLimits.sharpness) {
     found.push({
       code: 'blurred',
       message: `The photograph of the ${name} is blurred: steady the camera, use the timer, and take it again.`,
@@ -72,7 +72,7 @@ export function pictureWarnings(input: SideInput, side: SideTone): ComparisonWar
  * Fine against coarser structure at the photograph's own resolution, where something is drawn: variance between σ 0 and 1 px
  * over variance between 1 and 3 px, noise as seen on bare ground taken off. About 0.1 to 1 for a sharp photograph.
  */
-function sharpnessOf(input: SideInput, side: SideTone, pxPerMm: number): number {
+function sharpnessOf(input: SideInput, pxPerMm: number): number {
   const sizeMm = 24;
   const px = Math.min(320, Math.round(sizeMm * pxPerMm));
   const ratios: { fine: number; coarse: number }[] = [];

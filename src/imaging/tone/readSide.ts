@@ -1,6 +1,7 @@
 import type { GroundRecord, ResponseRecord } from '../../records/comparison.ts';
 import { median } from '../../science/statistics/quantile.ts';
 import { gaussianBlur } from '../operations/gaussianBlur.ts';
+import { photographPxPerFramePx } from '../operations/mapPoint.ts';
 import { sampleLinear } from '../operations/sampleLinear.ts';
 import type { Photograph } from '../photograph.ts';
 import type { ColourRaster, Frame } from '../raster.ts';
@@ -31,6 +32,8 @@ export interface SideTone {
   readonly response: ResponseRecord;
   /** Standard deviation of log light from pixel to pixel on bare ground. */
   readonly noise: number;
+  /** Photograph px to the millimetre. */
+  readonly photoPxPerMm: number;
   /** Share of the counted pixels in which a channel is clipped. */
   readonly clipped: number;
 }
@@ -72,6 +75,7 @@ export function readSide(input: SideInput): SideTone | null {
     groundRecord: groundRecordOf(input, kinds, bare),
     response: { origin: fitted ? 'chips' : 'standard-curve', residual: fitted?.residual ?? null },
     noise,
+    photoPxPerMm: photographPxPerFramePx(input.map, frame) * frame.pxPerMm,
     clipped: clippedShare(input.photo, input.map, frame, counts),
   };
 }

@@ -26,8 +26,10 @@ const ringMm = 3;
 const groundShare = 1;
 /** What the unknown bend of a camera's own contrast curve does to a middle tone when no chips tell it. */
 const standardCurveDoubt = 0.008;
+/** How much of a rim, in photograph px, blur may carry over an outline: a lens's blur of about a third of a px. */
+const blurPx = 0.14;
 /** Two readings of one sheet differ by about this, before repeats of the room say otherwise. */
-const startingFloor = 0.0025;
+const startingFloor = 0.003;
 
 /** Reads one zone on one object: coverage is darkness over the solid's darkness. */
 export function zoneReading(
@@ -100,6 +102,7 @@ function partsOf(
   const areaPx = own.reduce((sum, share) => sum + share, 0);
   const areaMm2 = areaPx / side.frame.pxPerMm ** 2;
   const perimeterMm = outlineLength(window, side.frame.pxPerMm);
+  const misfitMm = alone ? 0 : errorAt(errorMm, window, side);
   const hump = 4 * c * (1 - c);
   const { response } = side;
   return {
@@ -109,9 +112,8 @@ function partsOf(
     solid: (c * solid.error) / solid.darkness,
     response:
       hump * (response.origin === 'chips' ? 0.5 * (response.residual ?? 0) + 0.001 : standardCurveDoubt),
-    registration: alone
-      ? 0
-      : (errorAt(errorMm, window, side) * perimeterMm * 0.25 * c) / Math.max(areaMm2, 1),
+    registration:
+      (c * perimeterMm * Math.hypot(0.25 * misfitMm, blurPx / side.photoPxPerMm)) / Math.max(areaMm2, 1),
     floor: floor ?? startingFloor,
   };
 }

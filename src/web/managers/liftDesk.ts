@@ -82,7 +82,10 @@ export class LiftDesk {
   /** Moves over to a place (null: the whole stone) and a lift; at once where `lastsMs` is 0. */
   travelTo(place: PlaceMm | null, lift: Lift, lastsMs: number, nowMs: number): void {
     const to = { view: place ? viewOnPlace(place, this.#area, 40) : this.#whole, lift: heldLift(lift) };
-    if (lastsMs <= 0) return this.#put(to);
+    if (lastsMs <= 0) {
+      this.#put(to);
+      return;
+    }
     this.#travel = { from: this.#state, to, startedAt: nowMs, lastsMs };
     this.#changed();
   }
