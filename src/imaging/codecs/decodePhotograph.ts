@@ -5,7 +5,7 @@ import { decodeHeic } from './heicLibrary.ts';
 import { openPicture } from './pictureLibrary.ts';
 import { convertGreyInPlace, convertRgbInPlace } from './profile/convertColours.ts';
 import { type ColourProfile, readProfile } from './profile/readProfile.ts';
-import { srgbTable } from './profile/srgb.ts';
+import { srgbTable } from './profile/srgbTable.ts';
 import {
   defaultPictureLimits,
   libraryReason,

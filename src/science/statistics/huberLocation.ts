@@ -1,3 +1,4 @@
+import { normalUpperTail } from './normalTail.ts';
 import { median, medianAbsoluteDeviation } from './quantile.ts';
 
 const longestRun = 200;
@@ -57,21 +58,9 @@ function mean(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0) / values.length;
 }
 
-/** Variance of a standard normal variable cut at ± bend: what proposal 2 sets its scale by. */
+/** Variance of a standard normal variable drawn in to ± bend: what proposal 2 sets its scale by. */
 function cutVariance(bend: number): number {
-  const steps = 2000;
-  const width = bend / steps;
-  const density = (z: number) => Math.exp(-z * z * 0.5) / Math.sqrt(2 * Math.PI);
-  let inside = 0;
-  let share = 0;
-  // Simpson's rule over 0..bend; the two halves are alike.
-  for (let i = 0; i <= steps; i++) {
-    const z = i * width;
-    const weight = i === 0 || i === steps ? 1 : i % 2 === 1 ? 4 : 2;
-    inside += weight * z * z * density(z);
-    share += weight * density(z);
-  }
-  inside *= (2 * width) / 3;
-  share *= (2 * width) / 3;
-  return inside + bend * bend * (1 - share);
+  const beyond = 2 * normalUpperTail(bend);
+  const density = Math.exp((-bend * bend) / 2) / Math.sqrt(2 * Math.PI);
+  return 1 - beyond - 2 * bend * density + bend * bend * beyond;
 }

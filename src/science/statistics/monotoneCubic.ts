@@ -94,14 +94,12 @@ function circleSlopes(secants: readonly number[]): number[] {
     secants[last - 1]!,
   ];
   for (const [i, secant] of secants.entries()) {
-    const turns = i > 0 && secants[i - 1]! * secant <= 0;
+    if (i + 1 < last && secant * secants[i + 1]! <= 0) slopes[i + 1] = 0;
     if (secant === 0) {
       slopes[i] = 0;
       slopes[i + 1] = 0;
       continue;
     }
-    if (turns) slopes[i] = 0;
-    if (i + 1 < last && secant * secants[i + 1]! <= 0) slopes[i + 1] = 0;
     const left = slopes[i]! / secant;
     const right = slopes[i + 1]! / secant;
     const reach = Math.hypot(left, right);

@@ -1,7 +1,7 @@
-import { invert3, type Matrix3, multiply3 } from './matrix3.ts';
+import { invert3, type Matrix3, multiply3 } from '../../../science/colour/matrix3.ts';
+import { linearToSrgb } from '../../../science/colour/srgbTransfer.ts';
 import { srgbToConnection } from './primaries.ts';
 import type { ToneResponse } from './readToneCurve.ts';
-import { linearToSrgb } from './srgb.ts';
 
 /** A profile within this of sRGB, in code values 0..1, is sRGB: rounding of its table and s15Fixed16 numbers. */
 const sameAsSrgb = 0.002;

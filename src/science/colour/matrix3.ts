@@ -39,3 +39,12 @@ export function invert3(m: Matrix3): Matrix3 {
   ];
   return cofactors.map((value) => value / determinant);
 }
+
+/** The product of a matrix and a column. */
+export function apply3(m: Matrix3, [x, y, z]: readonly [number, number, number]): [number, number, number] {
+  return [
+    m[0]! * x + m[1]! * y + m[2]! * z,
+    m[3]! * x + m[4]! * y + m[5]! * z,
+    m[6]! * x + m[7]! * y + m[8]! * z,
+  ];
+}
