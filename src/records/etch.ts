@@ -1,5 +1,6 @@
 import type { Basis } from '../foundation/measured.ts';
 import type { Point } from '../science/geometry/point.ts';
+import type { Medium } from './medium.ts';
 import type { Deposit, Intention } from './zone.ts';
 
 /** Where a row of an etch table comes from, in words. */
@@ -83,10 +84,13 @@ export interface PlanRequest {
   readonly stone: {
     readonly widthMm: number;
     readonly heightMm: number;
-    readonly thicknessMm: number;
+    /** null where it was never measured. */
+    readonly thicknessMm: number | null;
     readonly colour: string;
   };
   readonly zones: readonly PlanZone[];
+  /** The studio's own media, beside the starting catalogue. */
+  readonly ownMedia?: readonly Medium[];
   readonly table: EtchTable;
   readonly tannic: TannicSolution | null;
   readonly people: 1 | 2;

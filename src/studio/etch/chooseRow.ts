@@ -1,4 +1,5 @@
 import type { EtchRow, EtchStrength, EtchTable, PlanZone } from '../../records/etch.ts';
+import type { Medium } from '../../records/medium.ts';
 import { mediumOf, strengthOfDeposit } from './mediumCatalogue.ts';
 
 /** The row that a zone's etch follows, or null, and in words why. */
@@ -22,21 +23,25 @@ export function strengthOfTone(coverage: number): 'light' | 'middle' | 'dark' {
 /**
  * Chooses the table row for a zone from its medium, deposit and measured tone.
  * Where they disagree the weaker etch is chosen, because a second etch can follow but lost lights never return.
+ * @param ownMedia the studio's own media, beside the starting catalogue.
  * @returns row null where the medium is unknown or the table has no row for it.
  */
-export function chooseRow(zone: PlanZone, table: EtchTable): ChosenRow {
-  const wish = wishedStrength(zone);
+export function chooseRow(zone: PlanZone, table: EtchTable, ownMedia: readonly Medium[] = []): ChosenRow {
+  const wish = wishedStrength(zone, ownMedia);
   if (wish.strength === null) return { row: null, why: wish.why };
   const row = table.rows.find((candidate) => candidate.strength === wish.strength);
   if (!row) return { row: null, why: `${noRule} (this table has no row for ${zone.medium})` };
   return { row, why: wish.why };
 }
 
-function wishedStrength(zone: PlanZone): { strength: EtchStrength | null; why: string } {
+function wishedStrength(
+  zone: PlanZone,
+  ownMedia: readonly Medium[],
+): { strength: EtchStrength | null; why: string } {
   if (zone.intention === 'stop-out' || zone.intention === 'scraped-white') {
     return { strength: 'ground', why: 'meant to stay bare: etched as ground' };
   }
-  const medium = mediumOf(zone.medium);
+  const medium = mediumOf(zone.medium, ownMedia);
   if (!medium) return { strength: null, why: `${noRule} (${zone.medium} is not in the catalogue)` };
   switch (medium.rule.kind) {
     case 'none':

@@ -68,7 +68,7 @@ function zoneArea(zone: PlanRequest['zones'][number], request: PlanRequest): Are
     id: zone.id,
     name: zone.name,
     areaCm2: unionArea([zone.polygonMm]) / 100,
-    chosen: chooseRow(zone, request.table),
+    chosen: chooseRow(zone, request.table, request.ownMedia),
   };
 }
 

@@ -1,20 +1,6 @@
 import type { EtchStrength } from '../../records/etch.ts';
+import type { Medium, StrengthRule } from '../../records/medium.ts';
 import type { Deposit } from '../../records/zone.ts';
-
-/** How a medium decides the strength of its etch. */
-export type StrengthRule =
-  /** The medium itself decides; a lighter deposit weakens it. */
-  | { readonly kind: 'fixed'; readonly strength: EtchStrength }
-  /** The deposit decides; without one, the measured tone. */
-  | { readonly kind: 'by-deposit'; readonly otherwise: EtchStrength | null }
-  /** No table has a rule for it. */
-  | { readonly kind: 'none' };
-
-export interface Medium {
-  readonly id: string;
-  readonly name: string;
-  readonly rule: StrengthRule;
-}
 
 const fixed = (strength: EtchStrength): StrengthRule => ({ kind: 'fixed', strength });
 const byDeposit = (otherwise: EtchStrength | null): StrengthRule => ({ kind: 'by-deposit', otherwise });
@@ -48,9 +34,9 @@ export const mediumCatalogue: readonly Medium[] = [
   { id: 'blank', name: 'bare stone', rule: fixed('ground') },
 ];
 
-/** The medium of that id; undefined where the catalogue has none. */
-export function mediumOf(id: string): Medium | undefined {
-  return mediumCatalogue.find((medium) => medium.id === id);
+/** The medium of that id; undefined where neither the catalogue nor the studio's own media have it. */
+export function mediumOf(id: string, own: readonly Medium[] = []): Medium | undefined {
+  return mediumCatalogue.find((medium) => medium.id === id) ?? own.find((medium) => medium.id === id);
 }
 
 /** The strength that a deposit asks for, when nothing is known of the medium; a spanning wash has none of its own. */

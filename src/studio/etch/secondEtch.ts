@@ -1,35 +1,10 @@
 import type { EtchStrength, EtchTable } from '../../records/etch.ts';
-
-/** How a zone came up, read from the roll-up and the proof. */
-export type Reading = 'as drawn' | 'lights lost' | 'closing' | 'scum' | 'not read';
-
-export interface SecondEtchZone {
-  readonly id: string;
-  readonly name: string;
-  readonly first: EtchStrength | null;
-  readonly reading: Reading;
-}
-
-export interface SecondEtchStep {
-  readonly what: string;
-  /** How it is seen that the step is done. */
-  readonly endSign: string;
-  readonly basis: string;
-}
-
-export interface SecondEtchPlan {
-  readonly line: 'full' | 'quick';
-  readonly zones: readonly {
-    readonly id: string;
-    readonly name: string;
-    /** null: no second etch here. */
-    readonly strength: EtchStrength | null;
-    readonly etch: string | null;
-    readonly why: string;
-  }[];
-  readonly steps: readonly SecondEtchStep[];
-  readonly cautions: readonly string[];
-}
+import type {
+  SecondEtchLine,
+  SecondEtchPlan,
+  SecondEtchStep,
+  SecondEtchZone,
+} from '../../records/secondEtch.ts';
 
 const practice = 'common practice, no source';
 const order: readonly EtchStrength[] = ['ground', 'scant', 'light', 'middle', 'dark'];
@@ -41,7 +16,7 @@ const order: readonly EtchStrength[] = ['ground', 'scant', 'light', 'middle', 'd
  */
 export function secondEtchPlan(
   zones: readonly SecondEtchZone[],
-  line: 'full' | 'quick',
+  line: SecondEtchLine,
   table: EtchTable,
 ): SecondEtchPlan {
   return {

@@ -1,4 +1,5 @@
 import type { Edge, ImageExtent } from '../../records/stone.ts';
+import type { BorderCheck } from '../../records/stoneVerdicts.ts';
 
 /** Common practice, no source: gum border at the sides and at the ends, where the scraper lands. */
 export const borderRules = {
@@ -8,15 +9,6 @@ export const borderRules = {
   scraperOverImageMm: 10,
   scraperInsideStoneMm: 10,
 };
-
-export interface BorderCheck {
-  readonly marginsMm: Readonly<Record<Edge, number>>;
-  /** Whether each border is wide enough. */
-  readonly enough: Readonly<Record<Edge, boolean>>;
-  readonly sentences: readonly string[];
-  /** Scraper lengths that fit: wider than the image, inside the stone; null where none does. */
-  readonly scraperMm: { readonly least: number; readonly most: number } | null;
-}
 
 /**
  * Checks the gummed borders round an image. The press travels from head to tail; both are ends, the others sides.

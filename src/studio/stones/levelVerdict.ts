@@ -1,15 +1,8 @@
 import type { CornerThicknessMm } from '../../records/stone.ts';
+import type { StoneVerdict } from '../../records/stoneVerdicts.ts';
 
 /** From memory, varies: level within 0.1 mm under a straightedge, corners within 0.4 mm. */
 export const levelLimits = { straightedgeMm: 0.1, cornersMm: 0.4, thinMm: 40 };
-
-export interface StoneVerdict {
-  readonly level: 'level' | 'not level' | 'not measured';
-  readonly wedge: 'even' | 'wedge' | 'not measured';
-  /** Difference between thickest and thinnest corner; null unless all four are measured. */
-  readonly wedgeMm: number | null;
-  readonly sentences: readonly string[];
-}
 
 /**
  * Judges the last straightedge reading and the corner thicknesses; thinness is warned of, since a thin stone can break in the press.
