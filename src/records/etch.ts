@@ -67,6 +67,21 @@ export interface TannicSolution {
   readonly gum: boolean | null;
 }
 
+/** One strength's share of a wash that spans deposits. */
+export interface WashPart {
+  readonly strength: 'light' | 'middle' | 'dark';
+  readonly areaCm2: number;
+  /** Closed rings in stone mm; a place inside an odd number of them belongs to this part. */
+  readonly outlinesMm: readonly (readonly Point[])[];
+}
+
+/** A wash split by its measured tone, lightest part first; a single part: it spans nothing. */
+export interface WashSplit {
+  readonly parts: readonly WashPart[];
+  /** How it was split, in words, with what could not be read. */
+  readonly why: string;
+}
+
 /** A zone as a plan needs it. */
 export interface PlanZone {
   readonly id: string;
@@ -78,6 +93,8 @@ export interface PlanZone {
   readonly polygonMm: readonly Point[];
   /** Coverage 0..1 as measured or judged on the stone. */
   readonly tone?: { readonly mean: number; readonly darkest: number };
+  /** Where a tone map of the zone was at hand: what its wash was split into. */
+  readonly split?: WashSplit;
 }
 
 export interface PlanRequest {
@@ -107,11 +124,33 @@ export interface EtchPart {
   readonly drops?: number;
 }
 
+/** What is laid for a split wash's one strength, as it stands in the row of its zone. */
+export interface PlannedPart {
+  /** The zone's id, a colon and the strength; touches of this part in the schedule carry it. */
+  readonly id: string;
+  /** The zone's letter and a number, lightest first. */
+  readonly letter: string;
+  readonly areaCm2: number;
+  readonly filmMl: number;
+  readonly strength: EtchStrength;
+  readonly etch: { readonly name: string; readonly parts: readonly EtchPart[]; readonly ml: number };
+  readonly contactSeconds: EtchRow['contactSeconds'];
+  readonly longestGapSeconds: number;
+  readonly layFrom: number | null;
+  readonly layTo: number | null;
+  readonly endsAt: number | null;
+  readonly basis: string;
+}
+
 export interface PlannedZone {
   readonly id: string;
+  /** How the map and the step sheet call it: A, B, C …, the ground G. */
+  readonly letter: string;
   readonly name: string;
   readonly areaCm2: number;
-  /** null where the table has no rule. */
+  /** Area times depth of liquid, before losses and rounding; null where the table has no rule. */
+  readonly filmMl: number | null;
+  /** null where the table has no rule; of a split wash that of its lightest part. */
   readonly strength: EtchStrength | null;
   readonly etch: { readonly name: string; readonly parts: readonly EtchPart[]; readonly ml: number } | null;
   readonly contactSeconds: {
@@ -127,6 +166,25 @@ export interface PlannedZone {
   readonly basis: string;
   /** Why this row and not another. */
   readonly why: string;
+  /**
+   * What a wash was split into, lightest first; empty for a zone laid as one. The row itself then holds sums of
+   * area and millilitres, the widest span of times, the contact of the lightest part and the shortest gap.
+   */
+  readonly parts: readonly PlannedPart[];
+}
+
+/** How much of one material the whole plan takes. */
+export interface BatchNeed {
+  readonly material: string;
+  /** Its share of all films, before losses and rounding. */
+  readonly filmMl: number;
+  /** To have ready: the sum of what each zone measures out. */
+  readonly ml: number;
+  readonly drops?: number;
+  /** Solid to weigh for a solution of stated concentration, grams; null where it isn't one or isn't stated. */
+  readonly grams: number | null;
+  /** Ids of the zones that take it. */
+  readonly zones: readonly string[];
 }
 
 export interface ScheduleStep {
@@ -134,6 +192,7 @@ export interface ScheduleStep {
   readonly from: number;
   readonly to: number;
   readonly action: 'lay' | 'move' | 'lift';
+  /** A zone's id, or that of a split wash's part. */
   readonly zone: string;
 }
 
@@ -161,6 +220,7 @@ export interface EtchPlan {
   readonly zones: readonly PlannedZone[];
   readonly schedule: EtchSchedule;
   readonly totals: readonly EtchPart[];
+  readonly batches: readonly BatchNeed[];
   readonly neighbours: readonly {
     readonly a: string;
     readonly b: string;

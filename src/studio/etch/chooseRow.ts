@@ -12,7 +12,7 @@ const weakestFirst: readonly EtchStrength[] = ['ground', 'scant', 'light', 'midd
 const noRule = 'no rule here: test a patch first';
 
 /** Below the first a deposit counts as light, below the second as middle, else dark. Our rule, no source. */
-const toneSteps = { light: 0.3, middle: 0.65 };
+export const toneSteps = { light: 0.3, middle: 0.65 };
 
 /** The strength for a measured coverage 0..1, where neither medium nor deposit decides. Our rule, no source. */
 export function strengthOfTone(coverage: number): 'light' | 'middle' | 'dark' {
@@ -32,6 +32,12 @@ export function chooseRow(zone: PlanZone, table: EtchTable, ownMedia: readonly M
   const row = table.rows.find((candidate) => candidate.strength === wish.strength);
   if (!row) return { row: null, why: `${noRule} (this table has no row for ${zone.medium})` };
   return { row, why: wish.why };
+}
+
+/** Whether a zone's deposit is a wash that may span strengths, and neither its medium nor its intention decides alone. */
+export function spansDeposits(zone: PlanZone, ownMedia: readonly Medium[] = []): boolean {
+  const bare = zone.intention === 'stop-out' || zone.intention === 'scraped-white';
+  return !bare && zone.deposit === 'wash' && mediumOf(zone.medium, ownMedia)?.rule.kind === 'by-deposit';
 }
 
 function wishedStrength(
@@ -89,6 +95,8 @@ function fromDeposit(otherwise: EtchStrength | null, mediumName: string, zone: P
 }
 
 function spanningWash(mediumName: string, zone: PlanZone): { strength: EtchStrength; why: string } {
+  const [lightest] = zone.split?.parts ?? [];
+  if (lightest) return { strength: lightest.strength, why: `${mediumName}: ${zone.split!.why}` };
   const darkest = zone.tone ? `, though its darkest place is ${Math.round(zone.tone.darkest * 100)} %` : '';
   if (zone.tone && strengthOfTone(zone.tone.mean) === strengthOfTone(zone.tone.darkest)) {
     const strength = strengthOfTone(zone.tone.mean);

@@ -34,7 +34,7 @@ const rowOf = (plan: ReturnType<typeof etchPlan>, id: string) => plan.zones.find
 test('40 × 50 cm with 900 cm² of zones leaves 1100 cm² of ground: 55 ml of film, rounded up with losses', () => {
   const ground = rowOf(etchPlan(request([zone('a', 'crayon-4', box(20, 20, 300, 300))])), 'ground');
   expect(ground.areaCm2).toBe(1100);
-  expect((1100 * 0.5) / 10).toBe(55);
+  expect(ground.filmMl).toBe(55);
   expect(ground.etch).toEqual({ name: 'gum alone', parts: [{ material: 'gum', ml: 65 }], ml: 65 });
 });
 
@@ -110,6 +110,41 @@ test('acid in gum: whole drops in proportion to the gum, fewer on yellow stone t
     return rowOf(plan, 'post').etch!.parts.find((part) => part.drops)!.drops!;
   };
   expect([dropsOn('yellow'), dropsOn('grey'), dropsOn('dark grey')]).toEqual([5, 6, 6]);
+});
+
+test('amounts by hand: film 0.5 mm, a tenth lost, each part up to the next 5 ml, at least 5 ml in all', () => {
+  const plan = etchPlan(
+    request([
+      zone('mud', 'crayon-2', box(20, 20, 200, 150)),
+      zone('post', 'solid', box(240, 20, 20, 30)),
+      zone('reeds', 'pen', box(240, 60, 100, 80)),
+    ]),
+  );
+  const byHand = {
+    // 300 cm²: 15 ml, with losses 16.5, two parts of 8.25 each up to 10
+    mud: { filmMl: 15, ml: 20 },
+    // 6 cm²: 0.3 ml, the working minimum of 5
+    post: { filmMl: 0.3, ml: 5 },
+    // 80 cm²: 4 ml, the working minimum of 5, two parts of 2.5 each up to 5
+    reeds: { filmMl: 4, ml: 10 },
+    // 2000 − 386 = 1614 cm²: 80.7 ml, with losses 88.77, up to 90
+    ground: { filmMl: 80.7, ml: 90 },
+  };
+  for (const [id, { filmMl, ml }] of Object.entries(byHand)) {
+    expect([id, rowOf(plan, id).filmMl, rowOf(plan, id).etch!.ml]).toEqual([id, filmMl, ml]);
+  }
+  expect(plan.batches).toEqual([
+    // 80.7 + 15/2 + 4/2
+    { material: 'gum', filmMl: 90.2, ml: 105, grams: null, zones: ['ground', 'mud', 'reeds'] },
+    // 15/2 + 0.3 + 4/2; 20 ml at 30 g/l
+    { material: 'tannic solution', filmMl: 9.8, ml: 20, grams: 0.6, zones: ['mud', 'post', 'reeds'] },
+  ]);
+});
+
+test('zones are lettered in their order, the ground G', () => {
+  const zones = Array.from({ length: 26 }, (_, i) => zone(`z${i}`, 'stumping', box(5 + 15 * i, 20, 10, 10)));
+  const letters = etchPlan(request(zones)).zones.map((row) => row.letter);
+  expect(letters.join(' ')).toBe('G A B C D E F H J K L M N P Q R S T U V W X Y Z AA AB AC');
 });
 
 test('totals add every part once', () => {

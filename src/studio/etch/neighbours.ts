@@ -13,6 +13,7 @@ const strengthOrder: readonly EtchStrength[] = ['ground', 'scant', 'light', 'mid
 /**
  * Pairs of zones with different etches that lie nearer than the guard, nearest first:
  * the stronger must not be dragged into the weaker.
+ * @param zones may name one id several times, each with another outline: the nearest counts.
  * @param strengths by zone id; zones without a rule are left out.
  * @param guardMm 0 or more.
  */
@@ -21,7 +22,7 @@ export function closeNeighbours(
   strengths: ReadonlyMap<string, EtchStrength>,
   guardMm: number,
 ): Neighbour[] {
-  const found: Neighbour[] = [];
+  const found = new Map<string, Neighbour>();
   for (const [index, a] of zones.entries()) {
     for (const b of zones.slice(index + 1)) {
       const first = strengths.get(a.id);
@@ -29,14 +30,18 @@ export function closeNeighbours(
       if (!first || !second || first === second) continue;
       const gapMm = outlineDistance(a.polygonMm, b.polygonMm);
       if (gapMm >= guardMm) continue;
+      const pair = JSON.stringify([a.id, b.id]);
+      if ((found.get(pair)?.gapMm ?? Number.POSITIVE_INFINITY) <= gapMm) continue;
       const [strong, weak] = strengthOrder.indexOf(first) > strengthOrder.indexOf(second) ? [a, b] : [b, a];
-      found.push({
+      found.set(pair, {
         a: a.id,
         b: b.id,
-        gapMm: Math.round(gapMm * 100) / 100,
+        gapMm,
         why: `${strong.name} takes the stronger etch: keep it out of ${weak.name}`,
       });
     }
   }
-  return found.toSorted((one, other) => one.gapMm - other.gapMm);
+  return [...found.values()]
+    .toSorted((one, other) => one.gapMm - other.gapMm)
+    .map((pair) => ({ ...pair, gapMm: Math.round(pair.gapMm * 100) / 100 }));
 }
