@@ -79,6 +79,9 @@ export interface WorkDraft {
   readonly note: string;
 }
 
+/** A draft of a new work; `stage` null: as the origin says, grained for a new one. */
+export type WorkInput = Omit<WorkDraft, 'stage'> & { readonly stage: WorkStage | null };
+
 /** A work as it is kept: one image's life on a stone. */
 export interface Work extends WorkDraft {
   readonly id: string;
