@@ -4,14 +4,14 @@ import { openDatabase, takeLock } from './database/openDatabase.ts';
 import { type DataFolder, dataFolderAt, prepareDataFolder, sweepIncoming } from './files/dataFolder.ts';
 import { type PhotographFiles, photographFilesIn } from './files/photographFiles.ts';
 import { type ResultFiles, resultFilesIn } from './files/resultFiles.ts';
+import { type Decide, decideIn, type KeptRecords, keptRecordsIn } from './keptRecords.ts';
 import { type ComparisonRepository, comparisonRepositoryIn } from './repositories/comparisonRepository.ts';
-import { type PhotographRepository, photographRepositoryIn } from './repositories/photographRepository.ts';
 
 /** One data folder, open: its rows and its files. */
-export interface Store {
+export interface Store extends KeptRecords {
   readonly folder: DataFolder;
   readonly comparisons: ComparisonRepository;
-  readonly photographs: PhotographRepository;
+  readonly decide: Decide;
   readonly photographFiles: PhotographFiles;
   readonly resultFiles: ResultFiles;
   /** Closes the database and gives the folder free. */
@@ -26,7 +26,8 @@ async function openLocked(folder: DataFolder, release: () => void): Promise<Resu
   return ok({
     folder,
     comparisons: comparisonRepositoryIn(database),
-    photographs: photographRepositoryIn(database),
+    ...keptRecordsIn(database),
+    decide: decideIn(database),
     photographFiles: photographFilesIn(folder),
     resultFiles: resultFilesIn(folder),
     async close() {

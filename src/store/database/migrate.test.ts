@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { sql } from 'kysely';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { keptRecordsIn } from '../keptRecords.ts';
 import { comparisonRepositoryIn } from '../repositories/comparisonRepository.ts';
 import { currentVersion, databaseVersion, migrate } from './migrate.ts';
 import { type OpenDatabase, openDatabase, openFile } from './openDatabase.ts';
@@ -20,6 +21,20 @@ const dataOf: readonly (readonly string[])[] = [
      VALUES ('two', 'High Water', '2026-02-02T04:00:00.000Z', 'waiting', '{"zones":[]}', '2026-02-02T04:00:00.000Z', 1)`,
   ],
   [],
+  [
+    `INSERT INTO stones VALUES ('stone', '2026-03-01T00:00:00.000Z', '2026-03-01T00:00:00.000Z', 1, 0, 0, 's-01', 'S-01',
+      's-000000000001', 400, 500, 'grey', '{"name":"S-01"}')`,
+    `INSERT INTO works VALUES ('work', '2026-03-01T00:00:00.000Z', '2026-03-02T00:00:00.000Z', 3, 0, 0, 'low water',
+      'stone', 'Low Water', 'drawn', 0, 1, '{"title":"Low Water","stoneId":"stone"}')`,
+    `INSERT INTO work_photographs VALUES ('work', 'aa')`,
+    `INSERT INTO work_media VALUES ('work', 'river-crayon', 'Sky')`,
+    `INSERT INTO media VALUES ('river-crayon', 'River crayon', 1, '{"kind":"none"}')`,
+    `INSERT INTO batches VALUES ('batch', '2026-03-01T00:00:00.000Z', '2026-03-01T00:00:00.000Z', 1, 0, 0, 'may', 'tannic',
+      '{"name":"May","kind":"tannic"}')`,
+    `INSERT INTO etch_table_versions VALUES ('own', 2, 'Ours', 0, '2026-03-01T00:00:00.000Z', '[]')`,
+    `INSERT INTO plans VALUES ('plan', 'work', 'first', '2026-03-03T00:00:00.000Z', 3, 'own', 2, 'batch', 'true',
+      '{"id":"plan"}')`,
+  ],
 ];
 
 let folder: string;
@@ -45,6 +60,16 @@ async function opened(file: string): Promise<OpenDatabase> {
   return result.value;
 }
 
+async function expectRecords(database: OpenDatabase['database']): Promise<void> {
+  const records = keptRecordsIn(database);
+  expect(await records.works.find('work')).toMatchObject({ title: 'Low Water', version: 3, stage: 'drawn' });
+  expect(await records.stones.find('stone')).toMatchObject({ name: 'S-01' });
+  expect(await records.media.lastUse('river-crayon')).toEqual({ workTitle: 'Low Water', zoneName: 'Sky' });
+  expect(await records.plans.listFirst('work')).toMatchObject([
+    { id: 'plan', table: { id: 'own', version: 2, name: 'Ours' }, feasible: true },
+  ]);
+}
+
 describe('migrations', () => {
   it('bring every earlier version with data in it to the current one, losing nothing', async () => {
     expect(dataOf.length).toBe(currentVersion);
@@ -65,6 +90,7 @@ describe('migrations', () => {
         const found = await comparisons.list({ search: 'lost low', after: null, limit: 10 });
         expect(found?.comparisons.map((entry) => entry.id)).toEqual(['one']);
       }
+      if (version >= 4) await expectRecords(database);
       await close();
     }
   });

@@ -1,3 +1,5 @@
+import { recordMigration } from './recordMigration.ts';
+
 /**
  * The database's versions in order: entry n brings version n to n + 1.
  * Written as plain statements, since they must keep meaning what they meant; a released entry is never edited.
@@ -45,4 +47,5 @@ export const migrations: readonly (readonly string[])[] = [
     `DROP INDEX comparisons_newest`,
     `CREATE INDEX comparisons_newest ON comparisons (created_at DESC, id DESC, search_text) WHERE archived_at IS NULL`,
   ],
+  recordMigration,
 ];

@@ -1,3 +1,5 @@
+import type { RecordTables } from './recordTables.ts';
+
 /** One kept photograph; its bytes lie beside the database under their hash. */
 export interface PhotographTable {
   /** SHA-256 of the kept bytes, hexadecimal. */
@@ -38,7 +40,7 @@ export interface ComparisonPhotographTable {
   readonly photograph_id: string;
 }
 
-export interface Tables {
+export interface Tables extends RecordTables {
   readonly photographs: PhotographTable;
   readonly comparisons: ComparisonTable;
   readonly comparison_photographs: ComparisonPhotographTable;

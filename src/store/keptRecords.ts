@@ -1,0 +1,59 @@
+import type { Kysely } from 'kysely';
+import type { Result } from '../foundation/result.ts';
+import type { Tables } from './database/tables.ts';
+import { type BatchRepository, batchRepositoryIn } from './repositories/batchRepository.ts';
+import { type EtchTableRepository, etchTableRepositoryIn } from './repositories/etchTableRepository.ts';
+import { type MediumRepository, mediumRepositoryIn } from './repositories/mediumRepository.ts';
+import { type PhotographRepository, photographRepositoryIn } from './repositories/photographRepository.ts';
+import { type PlanRepository, planRepositoryIn } from './repositories/planRepository.ts';
+import { type StoneRepository, stoneRepositoryIn } from './repositories/stoneRepository.ts';
+import { type WorkRepository, workRepositoryIn } from './repositories/workRepository.ts';
+
+/** The rows that a decision reads and writes. */
+export interface KeptRecords {
+  readonly stones: StoneRepository;
+  readonly works: WorkRepository;
+  readonly plans: PlanRepository;
+  readonly etchTables: EtchTableRepository;
+  readonly media: MediumRepository;
+  readonly batches: BatchRepository;
+  readonly photographs: PhotographRepository;
+}
+
+/**
+ * Runs one decision in one transaction. A failure, like a thrown error, leaves everything as it was.
+ * Inside, only the records that are handed in may be used: the database has one connection.
+ */
+export type Decide = <T, E>(
+  decision: (records: KeptRecords) => Promise<Result<T, E>>,
+) => Promise<Result<T, E>>;
+
+/** The records of an open database or of a transaction. */
+export function keptRecordsIn(database: Kysely<Tables>): KeptRecords {
+  return {
+    stones: stoneRepositoryIn(database),
+    works: workRepositoryIn(database),
+    plans: planRepositoryIn(database),
+    etchTables: etchTableRepositoryIn(database),
+    media: mediumRepositoryIn(database),
+    batches: batchRepositoryIn(database),
+    photographs: photographRepositoryIn(database),
+  };
+}
+
+/** Decisions over an open database. */
+export function decideIn(database: Kysely<Tables>): Decide {
+  return async (decision) => {
+    const undo = new Error('undo');
+    let outcome: Awaited<ReturnType<typeof decision>> | null = null;
+    try {
+      await database.transaction().execute(async (transaction) => {
+        outcome = await decision(keptRecordsIn(transaction));
+        if (!outcome.ok) throw undo;
+      });
+    } catch (error) {
+      if (error !== undo) throw error;
+    }
+    return outcome!;
+  };
+}
