@@ -66,3 +66,36 @@ export async function sheetPdf(sheet: SheetDefinition): Promise<Uint8Array> {
   };
   return new Uint8Array(await pdfMake.createPdf(definition).getBuffer());
 }
+
+/** Sheets of paper, width and height upright in mm: ISO 216 for A4 and A3; letter is 8.5 by 11 inches. */
+export const paperSizesMm = { a4: [210, 297], a3: [297, 420], letter: [215.9, 279.4] } as const;
+
+export type Paper = keyof typeof paperSizesMm;
+
+export interface PicturePages {
+  readonly title: string;
+  readonly createdAt: Date;
+  /** All pages are of one size. */
+  readonly sizeMm: readonly [number, number];
+  /** One picture a page, of the page's own size, so that a millimetre of it is a millimetre of paper. */
+  readonly svgs: readonly string[];
+}
+
+/** Sets pictures as a PDF, each filling its page to the edges, true to size. Archivo is at hand in them. */
+export async function picturePagesPdf({ title, createdAt, sizeMm, svgs }: PicturePages): Promise<Uint8Array> {
+  const [width, height] = [sizeMm[0] * ptPerMm, sizeMm[1] * ptPerMm];
+  const definition: TDocumentDefinitions = {
+    pageSize: { width, height },
+    pageMargins: 0,
+    info: { title, creator: 'Stonetone', creationDate: createdAt },
+    defaultStyle: { font: 'Archivo' },
+    content: svgs.map((svg, index) => ({
+      svg,
+      width,
+      height,
+      absolutePosition: { x: 0, y: 0 },
+      ...(index > 0 ? { pageBreak: 'before' as const } : {}),
+    })),
+  };
+  return new Uint8Array(await pdfMake.createPdf(definition).getBuffer());
+}

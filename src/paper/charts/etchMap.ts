@@ -1,0 +1,76 @@
+import type { EtchStrength } from '../../records/etch.ts';
+import { chartFont, chartInk, svgText } from './chartInk.ts';
+import { type EtchMapInput, type MapArea, mapAreas, mapSideWords } from './etchMap/mapAreas.ts';
+import { mapLabelsSvg } from './etchMap/mapLabels.ts';
+import { mapLegendSvg } from './etchMap/mapLegend.ts';
+import { type Box, hatchedPlaceSvg } from './strengthHatching.ts';
+
+export interface EtchMapOptions {
+  /** As the print will show it: left and right changed over. Default: as seen on the stone. */
+  readonly mirrored?: boolean;
+  /** How many times smaller than life the picture will be shown: letters and lines grow by it. Default 1: true size. */
+  readonly reduction?: number;
+  /** With the side it shows and the meaning of the hatching beneath. Default true. */
+  readonly legend?: boolean;
+}
+
+/**
+ * The etch map as one SVG: the stone seen from above, its zones where they lie, hatched by strength, each with its
+ * letter, millilitres and minutes. One unit is one millimetre of stone; so are width and height, with 1 printed mm
+ * of margin all round for the outline.
+ */
+export function etchMapSvg(input: EtchMapInput, options: EtchMapOptions = {}): string {
+  const { widthMm, heightMm } = input.request.stone;
+  const unit = options.reduction ?? 1;
+  const mirrored = options.mirrored ?? false;
+  const all = { left: 0, top: 0, right: widthMm, bottom: heightMm };
+  const legend = options.legend === false ? null : mapLegendSvg(input, mirrored, unit, heightMm + 5 * unit);
+  const width = Math.max(widthMm, legend?.width ?? 0) + 2 * unit;
+  const height = heightMm + 2 * unit + (legend ? legend.height + 5 * unit : 0);
+  return (
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm"` +
+    ` viewBox="${-unit} ${-unit} ${width} ${height}" role="img"` +
+    ` aria-label="${svgText(mapName(input, mirrored))}" ${chartFont}>` +
+    etchMapMarks(input, mirrored, unit, all, all) +
+    `${legend?.svg ?? ''}</svg>`
+  );
+}
+
+/**
+ * The marks of the map without a picture around them, for a tile or a sheet. Stone mm; the ground comes first.
+ * @param unit stone mm for one printed mm. @param shown nothing outside is hatched (outlines may reach over it).
+ * @param labelled letters stand in this box, for what shows in it.
+ */
+export function etchMapMarks(
+  input: EtchMapInput,
+  mirrored: boolean,
+  unit: number,
+  shown: Box,
+  labelled: Box,
+): string {
+  const areas = mapAreas(input, mirrored);
+  return areas.map((area) => areaSvg(area, unit, shown)).join('') + mapLabelsSvg(areas, unit, labelled);
+}
+
+function areaSvg({ strength, rings }: MapArea, unit: number, shown: Box): string {
+  const path = rings.map((ring) => `M${ring.map(([x, y]) => `${round(x)} ${round(y)}`).join('L')}Z`).join('');
+  const dash = strength === null ? ` stroke-dasharray="${2.4 * unit} ${1.6 * unit}"` : '';
+  return (
+    `<path d="${path}" fill="#ffffff" fill-rule="evenodd"/>` +
+    (strength === null ? '' : hatchedPlaceSvg(strength, rings, chartInk.ink, unit, shown)) +
+    `<path d="${path}" fill="none" stroke="${chartInk.ink}" stroke-width="${outlineMm * unit}"${dash}/>`
+  );
+}
+
+/** Printed width of every outline; its middle runs along the zone's edge. */
+export const outlineMm = 0.5;
+
+function mapName({ plan }: EtchMapInput, mirrored: boolean): string {
+  const words = (strength: EtchStrength | null) => strength ?? 'no rule';
+  const zones = plan.zones.map((row) => `${row.letter} ${row.name}, ${words(row.strength)}`).join('; ');
+  return `Etch map. ${mapSideWords(mirrored)}. ${zones}`;
+}
+
+function round(value: number): number {
+  return Math.round(value * 100) / 100;
+}
