@@ -1,7 +1,7 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import type { Point } from '../../science/geometry/point.ts';
 import { crossesItself, signedArea } from '../../science/geometry/polygon.ts';
-import { groundId } from '../../studio/etch/etchPlan.ts';
+import { groundId } from '../../studio/etch/planAreas.ts';
 
 /** A point may lie this far over the edge: what a click or a rounding brings. Our rule. */
 const edgeToleranceMm = 0.5;
