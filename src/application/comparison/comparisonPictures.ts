@@ -4,6 +4,7 @@ import { sampleLinear } from '../../imaging/operations/sampleLinear.ts';
 import type { Photograph } from '../../imaging/photograph.ts';
 import type { PlaneMap } from '../../imaging/planeMap.ts';
 import type { Frame, Mask } from '../../imaging/raster.ts';
+import { hatchMarksAt } from '../../paper/charts/hatching.ts';
 import { linearToSrgb } from '../../science/colour/srgbTransfer.ts';
 import type { Point } from '../../science/geometry/point.ts';
 
@@ -69,36 +70,43 @@ function straightened(photo: Photograph, map: PlaneMap, frame: Frame): RgbPictur
   return { widthPx: frame.widthPx, heightPx: frame.heightPx, codes };
 }
 
-/** Tannin brown; hatching tells the kinds apart without it. */
-const hatchInk = [122, 62, 20] as const;
-const spacingMm = 2.4;
-const strokeMm = 0.6;
+/** The ink of charts and legends, which a photocopy keeps. */
+const hatchInk = [0x1a, 0x17, 0x14] as const;
+/** Hatch units over the longer side: on a page the marks come out as large as those of the legend, whatever the stone. */
+const unitsAcross = 480;
 
-/** Whether a hatch line of each kind passes: lost leans right, filled leans left, scum lies level. */
-const strokes = {
-  lost: (xMm: number, yMm: number) => (xMm + yMm) % spacingMm < strokeMm,
-  filled: (xMm: number, yMm: number) => (((xMm - yMm) % spacingMm) + spacingMm) % spacingMm < strokeMm,
-  scum: (_xMm: number, yMm: number) => yMm % spacingMm < strokeMm,
-} as const;
-
-/** The print paled, with what changed hatched over it. */
+/** The print paled, with what changed hatched over it by the signs of the legend, and outlined. */
 function hatched(print: RgbPicture, frame: Frame, changes: ChangeMaps): RgbPicture {
   const codes = print.codes.map((code) => 255 - Math.round((255 - code) * 0.55));
+  const unitsPerPx = unitsAcross / Math.max(frame.widthPx, frame.heightPx);
+  const rimMm = 1 / unitsPerPx / frame.pxPerMm;
   for (let y = 0, i = 0; y < frame.heightPx; y++) {
     const yMm = (y + 0.5) / frame.pxPerMm;
     for (let x = 0; x < frame.widthPx; x++, i++) {
       const xMm = (x + 0.5) / frame.pxPerMm;
       for (const kind of ['lost', 'filled', 'scum'] as const) {
-        if (!strokes[kind](xMm, yMm) || !at(changes[kind], xMm, yMm)) continue;
-        codes.set(hatchInk, 3 * i);
+        const mask = changes[kind];
+        if (!at(mask, xMm, yMm)) continue;
+        const marked = hatchMarksAt(kind, (x + 0.5) * unitsPerPx, (y + 0.5) * unitsPerPx);
+        if (marked || isRim(mask, xMm, yMm, rimMm)) codes.set(hatchInk, 3 * i);
       }
     }
   }
   return { ...print, codes };
 }
 
+/** Whether a place inside a mask is within `rimMm` of its outline, looked for along both axes. */
+function isRim(mask: Mask, xMm: number, yMm: number, rimMm: number): boolean {
+  return (
+    !at(mask, xMm - rimMm, yMm) ||
+    !at(mask, xMm + rimMm, yMm) ||
+    !at(mask, xMm, yMm - rimMm) ||
+    !at(mask, xMm, yMm + rimMm)
+  );
+}
+
 function at(mask: Mask, xMm: number, yMm: number): boolean {
-  const x = Math.min(mask.widthPx - 1, Math.floor(xMm * mask.pxPerMm));
-  const y = Math.min(mask.heightPx - 1, Math.floor(yMm * mask.pxPerMm));
-  return mask.data[y * mask.widthPx + x]! > 0;
+  const x = Math.floor(xMm * mask.pxPerMm);
+  const y = Math.floor(yMm * mask.pxPerMm);
+  return x >= 0 && y >= 0 && x < mask.widthPx && y < mask.heightPx && mask.data[y * mask.widthPx + x]! > 0;
 }

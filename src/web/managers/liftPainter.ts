@@ -1,5 +1,6 @@
+import { hatchTiles } from '../../paper/charts/hatching.ts';
 import type { Point } from '../../science/geometry/point.ts';
-import { hatchings, type MapKind } from '../look/hatching.ts';
+import { hatchScale, type MapKind, mapInk, mapKinds } from '../look/mapInk.ts';
 import { type LinkedView, type PlaceMm, toScreenPx } from './linkedView.ts';
 import { type Lift, type LiftedSheet, liftedSheet } from './sheetLift.ts';
 
@@ -21,6 +22,8 @@ export interface LiftScene {
     readonly polygonMm: readonly Point[];
   }[];
   readonly picked: string | null;
+  /** Whether every zone is outlined with its letter, or only the picked one. */
+  readonly lettered: boolean;
 }
 
 /** How far stone and sheet reach beyond the work rectangle, mm. */
@@ -54,20 +57,22 @@ export class LiftPainter {
     context.imageSmoothingQuality = 'high';
     const place = sheetPlace(scene.sizeMm);
     this.#layFace(context, scene.stone, view, scene.sizeMm, place);
+    if (scene.lettered) outlineZones(context, scene, view);
     const sheet = liftedSheet(view, place, lift);
     if (!sheet.gone) {
       castShadow(context, sheet);
       context.save();
       clipTo(context, sheet.lyingPx);
       this.#layFace(context, scene.print, view, scene.sizeMm, place);
-      for (const kind of ['lost', 'filled', 'scum'] as const) {
+      for (const kind of mapKinds) {
         const mask = scene.masks[kind];
         if (mask) this.#layHatching(context, kind, mask, view, scene.sizeMm, ratio);
       }
+      if (scene.lettered) outlineZones(context, scene, view);
       context.restore();
       rollEdge(context, sheet, scene, view);
     }
-    outlineZones(context, scene, view);
+    outlinePicked(context, scene, view);
   }
 
   #layFace(
@@ -110,7 +115,7 @@ export class LiftPainter {
     ] as const)
       scratch.drawImage(mask, x + dx, y + dy, width, height);
     scratch.globalCompositeOperation = 'source-in';
-    scratch.fillStyle = hatchings[kind].colour;
+    scratch.fillStyle = mapInk[kind].stroke;
     scratch.fillRect(0, 0, canvas.width, canvas.height);
     scratch.globalCompositeOperation = 'destination-out';
     scratch.drawImage(mask, x, y, width, height);
@@ -132,15 +137,25 @@ export class LiftPainter {
     const key = `${kind} ${ratio}`;
     const held = this.#patterns.get(key);
     if (held) return held;
-    const { latticePx, path, strokePx, colour } = hatchings[kind];
-    const tile = document.createElement('canvas');
-    tile.width = tile.height = Math.round(latticePx * ratio);
-    const pen = tile.getContext('2d')!;
-    pen.scale(tile.width / latticePx, tile.width / latticePx);
-    pen.strokeStyle = colour;
-    pen.lineWidth = strokePx;
-    pen.stroke(new Path2D(path));
-    const pattern = context.createPattern(tile, 'repeat')!;
+    const tile = hatchTiles[kind];
+    const canvas = document.createElement('canvas');
+    canvas.width = Math.round(tile.width * hatchScale * ratio);
+    canvas.height = Math.round(tile.height * hatchScale * ratio);
+    const pen = canvas.getContext('2d')!;
+    pen.scale(canvas.width / tile.width, canvas.height / tile.height);
+    pen.strokeStyle = mapInk[kind].stroke;
+    pen.lineWidth = tile.strokeWidth;
+    pen.beginPath();
+    for (const [x1, y1, x2, y2] of tile.strokes) {
+      pen.moveTo(x1, y1);
+      pen.lineTo(x2, y2);
+    }
+    for (const [x, y, radius] of tile.rings) {
+      pen.moveTo(x + radius, y);
+      pen.arc(x, y, radius, 0, 2 * Math.PI);
+    }
+    pen.stroke();
+    const pattern = context.createPattern(canvas, 'repeat')!;
     this.#patterns.set(key, pattern);
     return pattern;
   }
@@ -239,13 +254,48 @@ function rollEdge(
   context.restore();
 }
 
+/** Every zone where it lies: a hairline and a small letter at its upper left. */
 function outlineZones(context: CanvasRenderingContext2D, scene: LiftScene, view: LinkedView): void {
+  context.save();
+  context.lineJoin = 'round';
+  for (const [colour, width] of [
+    ['rgba(251, 249, 243, 0.75)', 2.5],
+    ['rgba(26, 23, 20, 0.8)', 0.9],
+  ] as const) {
+    context.strokeStyle = colour;
+    context.lineWidth = width;
+    for (const { polygonMm } of scene.zones) {
+      outline(context, polygonMm, view);
+      context.stroke();
+    }
+  }
+  const letterPx = Math.min(Math.max(8.5 * view.pxPerMm, 10), 15);
+  context.font = `700 ${letterPx}px "Archivo Variable", sans-serif`;
+  context.textAlign = 'center';
+  for (const { letter, polygonMm } of scene.zones) {
+    const [x, y] = toScreenPx(view, topLeftOf(polygonMm));
+    const height = letterPx * 1.35;
+    const width = Math.max(height, context.measureText(letter).width + 0.6 * letterPx);
+    context.fillStyle = '#fbf9f3';
+    context.fillRect(x, y, width, height);
+    context.strokeRect(x, y, width, height);
+    context.fillStyle = '#1a1714';
+    context.fillText(letter, x + width / 2, y + height - 0.3 * letterPx);
+  }
+  context.restore();
+}
+
+function outline(context: CanvasRenderingContext2D, polygonMm: readonly Point[], view: LinkedView): void {
+  context.beginPath();
+  for (const point of polygonMm) context.lineTo(...toScreenPx(view, point));
+  context.closePath();
+}
+
+function outlinePicked(context: CanvasRenderingContext2D, scene: LiftScene, view: LinkedView): void {
   const zone = scene.zones.find(({ id }) => id === scene.picked);
   if (!zone) return;
   context.save();
-  context.beginPath();
-  for (const point of zone.polygonMm) context.lineTo(...toScreenPx(view, point));
-  context.closePath();
+  outline(context, zone.polygonMm, view);
   context.lineJoin = 'round';
   context.strokeStyle = '#fbf9f3';
   context.lineWidth = 6;

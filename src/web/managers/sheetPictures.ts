@@ -28,6 +28,19 @@ export function asAlpha(mask: HTMLImageElement, longestPx: number): HTMLCanvasEl
   return canvas;
 }
 
+/** How much the masks mark in each of `columns` equally wide columns, left to right, in alpha of 0..255 summed. */
+export function markedByColumn(masks: readonly HTMLCanvasElement[], columns: number): number[] {
+  const small = document.createElement('canvas');
+  small.width = columns;
+  small.height = columns;
+  const context = small.getContext('2d', { willReadFrequently: true })!;
+  for (const mask of masks) context.drawImage(mask, 0, 0, columns, columns);
+  const { data } = context.getImageData(0, 0, columns, columns);
+  const marked = new Array<number>(columns).fill(0);
+  for (let at = 0; at < columns * columns; at++) marked[at % columns]! += data[4 * at + 3]!;
+  return marked;
+}
+
 function drawn(picture: HTMLImageElement, longestPx: number): HTMLCanvasElement {
   const scale = Math.min(1, longestPx / Math.max(picture.naturalWidth, picture.naturalHeight));
   const canvas = document.createElement('canvas');

@@ -1,18 +1,52 @@
 import './HatchSwatch.css';
 import { useId } from 'react';
-import { hatchings, type MapKind } from '../look/hatching.ts';
+import { hatchTiles } from '../../paper/charts/hatching.ts';
+import type { Change } from '../../records/comparison.ts';
+import { hatchScale, mapInk } from '../look/mapInk.ts';
 
-/** The sign of one kind of change as the map shows it. */
-export function HatchSwatch({ kind }: { kind: MapKind }) {
+/** The sign of one kind of change, as map, ladder and sheet show it. `small` stands beside a word in a table. */
+export function HatchSwatch({ kind, small = false }: { kind: Change; small?: boolean }) {
   const id = useId();
-  const { latticePx, path, strokePx, colour, under } = hatchings[kind];
+  const { width, height, strokes, rings, dots, strokeWidth } = hatchTiles[kind];
+  const { stroke, under } = mapInk[kind];
+  const [across, down] = small ? [22, 16] : [36, 26];
   return (
-    <svg className="hatch-swatch" viewBox="0 0 36 26" width="36" height="26" aria-hidden="true">
-      <pattern id={id} width={latticePx} height={latticePx} patternUnits="userSpaceOnUse">
-        <path d={path} fill="none" stroke={colour} strokeWidth={strokePx} />
+    <svg
+      className="hatch-swatch"
+      viewBox={`0 0 ${across} ${down}`}
+      width={across}
+      height={down}
+      aria-hidden="true"
+    >
+      <pattern
+        id={id}
+        width={width}
+        height={height}
+        patternUnits="userSpaceOnUse"
+        patternTransform={`scale(${small ? 1 : hatchScale})`}
+        stroke={stroke}
+        strokeWidth={strokeWidth}
+      >
+        {strokes.map(([x1, y1, x2, y2]) => (
+          <line key={`${x1} ${y1} ${x2} ${y2}`} x1={x1} y1={y1} x2={x2} y2={y2} />
+        ))}
+        {rings.map(([x, y, radius]) => (
+          <circle key={`${x} ${y}`} cx={x} cy={y} r={radius} fill="none" />
+        ))}
+        {dots.map(([x, y, radius]) => (
+          <circle key={`${x} ${y}`} cx={x} cy={y} r={radius} fill={stroke} stroke="none" />
+        ))}
       </pattern>
-      <rect x="0.75" y="0.75" width="34.5" height="24.5" fill={under} stroke={colour} strokeWidth="1.5" />
-      <rect x="1.5" y="1.5" width="33" height="23" fill={`url(#${id})`} />
+      <rect x="0" y="0" width={across} height={down} fill={under} />
+      <rect
+        x="0.75"
+        y="0.75"
+        width={across - 1.5}
+        height={down - 1.5}
+        fill={`url(#${id})`}
+        stroke={stroke}
+        strokeWidth="1.5"
+      />
     </svg>
   );
 }

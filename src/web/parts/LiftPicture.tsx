@@ -2,15 +2,14 @@ import './LiftPicture.css';
 import { type KeyboardEvent, type PointerEvent, useEffect, useMemo, useRef, useState } from 'react';
 import type { Zone } from '../../records/zone.ts';
 import type { Point } from '../../science/geometry/point.ts';
-import type { MapKind } from '../look/hatching.ts';
+import type { MapKind } from '../look/mapInk.ts';
 import { LiftDesk } from '../managers/liftDesk.ts';
 import { LiftPainter } from '../managers/liftPainter.ts';
 import { toStoneMm } from '../managers/linkedView.ts';
 import { liftWords } from '../managers/sheetLift.ts';
 import { withSurroundings, zoneAt, zoneBounds } from '../managers/zonePlace.ts';
+import type { ShownMarks } from './MapLegend.tsx';
 import { useLiftScene } from './useLiftScene.ts';
-
-const firstLift = 0.36;
 
 /** The stone with its print on it as a sheet that can be lifted by its edge; one zoom and pan for both. */
 export function LiftPicture({
@@ -24,7 +23,7 @@ export function LiftPicture({
   id: string;
   sizeMm: Point;
   zones: readonly Zone[];
-  shown: Readonly<Record<MapKind, boolean>>;
+  shown: ShownMarks;
   picked: string | null;
   onPick: (id: string | null) => void;
 }) {
@@ -46,9 +45,10 @@ export function LiftPicture({
   }, [desk]);
 
   const ready = scene !== null;
+  const opening = scene?.opening ?? null;
   useEffect(() => {
-    if (ready) desk.travelTo(null, firstLift, calm() ? 0 : 900, performance.now());
-  }, [ready, desk]);
+    if (opening !== null) desk.travelTo(null, opening, calm() ? 0 : 900, performance.now());
+  }, [opening, desk]);
 
   useEffect(() => {
     const zone = zones.find((one) => one.id === picked);
@@ -82,7 +82,13 @@ export function LiftPicture({
       const masks = Object.fromEntries(
         Object.entries(scene.masks).filter(([kind]) => shown[kind as MapKind]),
       );
-      painter.paint(context, { ...scene, masks, picked }, desk.state.view, desk.state.lift, ratio);
+      painter.paint(
+        context,
+        { ...scene, masks, picked, lettered: shown.zones },
+        desk.state.view,
+        desk.state.lift,
+        ratio,
+      );
     };
     return () => cancelAnimationFrame(frame);
   });

@@ -1,35 +1,50 @@
 import './MapLegend.css';
-import type { MapKind } from '../look/hatching.ts';
+import type { ReactNode } from 'react';
+import { type MapKind, mapKinds } from '../look/mapInk.ts';
 import { HatchSwatch } from './HatchSwatch.tsx';
 
+/** What is marked on the picture. */
+export type ShownMarks = Readonly<Record<MapKind | 'zones', boolean>>;
+
 const words: Readonly<Record<MapKind, string>> = {
-  lost: 'Lost: drawn, did not print',
-  filled: 'Filled: closed up',
-  scum: 'Scum or tint: printed where nothing was drawn',
+  lost: 'Lost: did not print',
+  filled: 'Filled in',
+  scum: 'Scum or tint: ink on bare ground',
 };
 
-/** The map's signs with their words; each can be hidden and shown. */
+/** The map's signs with their words; each can be hidden and shown, and so can the zones where there are any. */
 export function MapLegend({
   shown,
+  zoned,
   onShown,
 }: {
-  shown: Readonly<Record<MapKind, boolean>>;
-  onShown: (kind: MapKind, shown: boolean) => void;
+  shown: ShownMarks;
+  zoned: boolean;
+  onShown: (mark: keyof ShownMarks, shown: boolean) => void;
 }) {
+  const line = (mark: keyof ShownMarks, sign: ReactNode, word: string) => (
+    <label key={mark}>
+      <input
+        type="checkbox"
+        checked={shown[mark]}
+        onChange={(event) => onShown(mark, event.target.checked)}
+      />
+      {sign}
+      <span>{word}</span>
+    </label>
+  );
   return (
     <fieldset className="map-legend">
-      <legend className="unseen">Marks on the print</legend>
-      {(['lost', 'filled', 'scum'] as const).map((kind) => (
-        <label key={kind}>
-          <input
-            type="checkbox"
-            checked={shown[kind]}
-            onChange={(event) => onShown(kind, event.target.checked)}
-          />
-          <HatchSwatch kind={kind} />
-          <span>{words[kind]}</span>
-        </label>
-      ))}
+      <legend className="unseen">Marks on the picture</legend>
+      {mapKinds.map((kind) => line(kind, <HatchSwatch kind={kind} />, words[kind]))}
+      {zoned &&
+        line(
+          'zones',
+          <b className="zone-swatch" aria-hidden="true">
+            A
+          </b>,
+          'Zones',
+        )}
     </fieldset>
   );
 }

@@ -20,7 +20,7 @@ export function Masthead() {
         <Link href="/new" aria-current={atNew ? 'page' : undefined}>
           New comparison
         </Link>
-        <a href={protocolAddress}>
+        <a href={protocolAddress} className="masthead-paper">
           How to photograph <span className="soft">PDF</span>
         </a>
       </nav>

@@ -51,10 +51,6 @@ export function MirrorDrawing() {
           </text>
         </g>
       </svg>
-      <figcaption>
-        Mark 1 goes where the stone’s top left came to lie. On a print that lies upright, that is its top
-        right.
-      </figcaption>
     </figure>
   );
 }

@@ -1,14 +1,10 @@
 import './ToneLadder.css';
+import { coverageGrey } from '../../paper/charts/chartInk.ts';
 import type { LadderStep } from '../managers/ladderSteps.ts';
-import { halfWidth } from './figures.ts';
+import { coverageParts } from './figures.ts';
+import { HatchSwatch } from './HatchSwatch.tsx';
 
-/** The grey of a coverage on paper, so that a step looks as it printed. */
-function stepGrey(coverage: number): string {
-  const code = Math.round(250 - Math.min(Math.max(coverage, 0), 1) * 226);
-  return `rgb(${code}, ${code - 3}, ${code - 9})`;
-}
-
-/** The trade's step scale: drawn steps above, what they printed below, each in its own grey, with ±. */
+/** The trade's step scale: drawn steps above, what they printed below, each in its own grey, in per cent with ±. */
 export function ToneLadder({ steps, label }: { steps: readonly LadderStep[]; label: string }) {
   return (
     <table className="tone-ladder" aria-label={label}>
@@ -18,12 +14,12 @@ export function ToneLadder({ steps, label }: { steps: readonly LadderStep[]; lab
             drawn
           </th>
           {steps.map((step) => (
-            <td key={step.drawn} style={{ background: stepGrey(step.drawn) }} aria-hidden="true" />
+            <td key={step.drawn} style={{ background: coverageGrey(step.drawn) }} aria-hidden="true" />
           ))}
         </tr>
         <tr className="ladder-figures">
           {steps.map((step) => (
-            <td key={step.drawn}>{step.drawn.toFixed(2)}</td>
+            <td key={step.drawn}>{Math.round(step.drawn * 100)}</td>
           ))}
         </tr>
         <tr className="ladder-field">
@@ -31,19 +27,38 @@ export function ToneLadder({ steps, label }: { steps: readonly LadderStep[]; lab
             print
           </th>
           {steps.map((step) => (
-            <td key={step.drawn} style={{ background: stepGrey(step.printed) }} aria-hidden="true" />
+            <td key={step.drawn} style={{ background: coverageGrey(step.printed) }} aria-hidden="true" />
           ))}
         </tr>
         <tr className="ladder-figures printed">
           {steps.map((step) => (
             <td key={step.drawn} className={step.became ?? undefined}>
-              {step.printed.toFixed(2)}
-              <small> ± {halfWidth(-step.plusMinus, step.plusMinus)}</small>
-              {step.became && <b>{step.became}</b>}
+              <StepFigure step={step} />
+              {step.became && (
+                <b>
+                  <HatchSwatch kind={step.became} small /> {step.became}
+                </b>
+              )}
             </td>
           ))}
         </tr>
       </tbody>
     </table>
+  );
+}
+
+function StepFigure({ step: { printed, plusMinus } }: { step: LadderStep }) {
+  const figure = coverageParts({
+    coverage: printed,
+    low: printed - plusMinus,
+    high: printed + plusMinus,
+  });
+  return (
+    figure && (
+      <>
+        {figure.value}
+        <small> {figure.plusMinus}</small>
+      </>
+    )
   );
 }

@@ -1,19 +1,11 @@
 import './ZoneTable.css';
-import type { Change, ZoneResult } from '../../records/comparison.ts';
+import type { CoverageInterval, ZoneResult } from '../../records/comparison.ts';
+import { changeMeaning, changeWord } from '../../studio/proofs/changeWords.ts';
 import { zoneLetter } from '../managers/zonePlace.ts';
-import { coverageWords } from './figures.ts';
+import { coverageParts } from './figures.ts';
+import { HatchSwatch } from './HatchSwatch.tsx';
 
-const changeWords: Readonly<Record<Change, string>> = {
-  held: 'held',
-  lost: 'lost',
-  lighter: 'lighter',
-  darker: 'darker',
-  filled: 'filled',
-  scum: 'scum',
-  undecided: 'can’t tell',
-};
-
-/** Zones with their coverage drawn and printed, ±, and what became of them. Picking one shows its place. */
+/** Zones with their coverage drawn and printed in per cent, ±, and what became of them. Picking one shows its place. */
 export function ZoneTable({
   zones,
   picked,
@@ -47,12 +39,31 @@ export function ZoneTable({
                 <b>{zoneLetter(index)}</b> <span>{zone.name}</span>
               </button>
             </th>
-            <td>{coverageWords(zone.drawn)}</td>
-            <td>{coverageWords(zone.printed)}</td>
-            <td className={zone.change === 'held' ? undefined : 'changed'}>{changeWords[zone.change]}</td>
+            <td>
+              <Coverage reading={zone.drawn} />
+            </td>
+            <td>
+              <Coverage reading={zone.printed} />
+            </td>
+            <td className={zone.change === 'held' ? undefined : 'changed'} title={changeMeaning(zone.change)}>
+              <span>
+                {changeWord(zone.change)}
+                {zone.change !== 'held' && <HatchSwatch kind={zone.change} small />}
+              </span>
+            </td>
           </tr>
         ))}
       </tbody>
     </table>
+  );
+}
+
+function Coverage({ reading }: { reading: CoverageInterval | null }) {
+  const figure = coverageParts(reading);
+  if (!figure) return <span className="soft">not known</span>;
+  return (
+    <>
+      {figure.value} <small>{figure.plusMinus}</small>
+    </>
   );
 }

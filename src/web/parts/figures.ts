@@ -1,17 +1,22 @@
-/** A share 0..1 as a percentage for a large figure: `<1` for a trace, whole numbers otherwise; `–` where nothing is known. */
-export function percentFigure(share: number | null): string {
-  if (share === null) return '–';
-  if (share > 0 && share < 0.005) return '<1';
-  return String(Math.round(share * 100));
+import type { CoverageInterval } from '../../records/comparison.ts';
+import { shareWords } from '../../studio/proofs/coverageWords.ts';
+
+/** A share 0..1 as a large figure and its sign: `0.4` and `%`; `–` and nothing where it is not known. */
+export function shareFigure(share: number | null): { value: string; beside: string } {
+  if (share === null) return { value: '–', beside: '' };
+  return { value: shareWords(share).replace('under ', '<').replace(' %', ''), beside: '%' };
 }
 
-/** A coverage to two places with half its 95 % interval: `0.24 ± 0.02`. An interval under 0.005 reads ± 0.01. */
-export function coverageWords(reading: { coverage: number; low: number; high: number } | null): string {
-  if (reading === null) return '–';
-  return `${reading.coverage.toFixed(2)} ± ${halfWidth(reading.low, reading.high)}`;
-}
-
-/** Half of an interval to two places, rounded up to 0.01 so that no reading claims to be exact. */
-export function halfWidth(low: number, high: number): string {
-  return Math.max(0.01, (high - low) / 2).toFixed(2);
+/**
+ * A coverage in whole per cents and the longer arm of its 95 % interval, apart: `24` and `± 2`.
+ * The arm is rounded up and never under 1, so that no reading claims to be exact; null where nothing is known.
+ */
+export function coverageParts(reading: CoverageInterval | null): { value: string; plusMinus: string } | null {
+  if (reading === null) return null;
+  const { coverage, low, high } = reading;
+  const arm = 100 * Math.max(high - coverage, coverage - low);
+  return {
+    value: String(Math.round(100 * coverage) + 0),
+    plusMinus: `± ${Math.max(1, Math.ceil(arm - 1e-6))}`,
+  };
 }

@@ -2,22 +2,24 @@ import { useEffect, useState } from 'react';
 import type { Zone } from '../../records/zone.ts';
 import type { Point } from '../../science/geometry/point.ts';
 import { comparisonFile } from '../client/comparisons.ts';
+import { firstLift } from '../managers/firstLift.ts';
 import type { LiftScene } from '../managers/liftPainter.ts';
-import { asAlpha, grounded, loadPicture } from '../managers/sheetPictures.ts';
+import type { Lift } from '../managers/sheetLift.ts';
+import { asAlpha, grounded, loadPicture, markedByColumn } from '../managers/sheetPictures.ts';
 import { zoneLetter } from '../managers/zonePlace.ts';
 
-type Pictures = Pick<LiftScene, 'stone' | 'print' | 'masks'>;
+type Pictures = Pick<LiftScene, 'stone' | 'print' | 'masks'> & { readonly opening: Lift };
 
 // Phones give a page little memory for canvases; 8 px/mm on a 300 x 400 mm stone still fits.
 const longestPx = 3200;
 const longestMaskPx = 1600;
 
-/** Loads the straightened pictures and masks of a comparison. `failed` when a picture could not be had. */
+/** Loads the straightened pictures and masks of a comparison. `opening` is the lift to open with; `failed` when a picture could not be had. */
 export function useLiftScene(
   id: string,
   sizeMm: Point,
   zones: readonly Zone[],
-): { scene: Omit<LiftScene, 'picked'> | null; failed: boolean } {
+): { scene: (Omit<LiftScene, 'picked' | 'lettered'> & { readonly opening: Lift }) | null; failed: boolean } {
   const [pictures, setPictures] = useState<Pictures | null>(null);
   const [failed, setFailed] = useState(false);
   useEffect(() => {
@@ -38,7 +40,12 @@ export function useLiftScene(
       ([stone, print, lost, filled, scum]) => {
         if (!wanted) return;
         const masks = { ...(lost && { lost }), ...(filled && { filled }), ...(scum && { scum }) };
-        setPictures({ stone: grounded(stone, longestPx), print: grounded(print, longestPx), masks });
+        setPictures({
+          stone: grounded(stone, longestPx),
+          print: grounded(print, longestPx),
+          masks,
+          opening: firstLift(markedByColumn(Object.values(masks), 50)),
+        });
       },
       () => wanted && setFailed(true),
     );

@@ -1,6 +1,7 @@
 import './ComparisonList.css';
 import { keepPreviousData, useInfiniteQuery } from '@tanstack/react-query';
 import { useDeferredValue, useState } from 'react';
+import { Link } from 'wouter';
 import { listComparisons } from '../client/comparisons.ts';
 import { listKey } from '../client/events.ts';
 import { shownFailure } from '../client/shownFailure.ts';
@@ -9,6 +10,7 @@ import { EmptyPage } from '../parts/EmptyPage.tsx';
 import { Notice } from '../parts/Notice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { RackItem } from '../parts/RackItem.tsx';
+import { StoneSlab } from '../parts/StoneSlab.tsx';
 
 /** Every comparison of the room, standing on the rack with its finding. */
 export function ComparisonList() {
@@ -56,16 +58,19 @@ export function ComparisonList() {
         {pages.isSuccess && search !== '' ? `${comparisons.length} found` : ''}
       </p>
       {comparisons.length > 0 && (
-        <ul className="rack" aria-label="Comparisons">
+        <ul
+          className={comparisons.length <= 2 && search === '' ? 'rack few' : 'rack'}
+          aria-label="Comparisons"
+        >
           {comparisons.map((comparison) => (
             <RackItem key={comparison.id} comparison={comparison} />
           ))}
+          {onlySample && <YoursBeside />}
         </ul>
       )}
       {search !== '' && pages.isSuccess && comparisons.length === 0 && (
         <p className="list-note">Nothing here has “{search}” in its title or finding.</p>
       )}
-      {onlySample && <YoursBeside />}
       {pages.hasNextPage && (
         <p className="list-note">
           <Button onClick={() => void pages.fetchNextPage()} disabled={pages.isFetchingNextPage}>
@@ -96,13 +101,25 @@ function NothingYet() {
   );
 }
 
+/** A bare stone beside the sample's: where one's own will stand. */
 function YoursBeside() {
   return (
-    <div className="list-note list-yours">
-      <p>
-        This one belongs to Saltreach Stone Room, an invented studio, so that you can see what a result looks
-        like. Photograph a drawn stone and a print from it, and yours will stand beside it.
-      </p>
-    </div>
+    <li className="rack-item">
+      <Link href="/new">
+        <span className="rack-stone">
+          <StoneSlab>
+            <span className="rack-bare" />
+          </StoneSlab>
+        </span>
+        <span className="rack-words">
+          <span className="rack-title">Yours</span>
+          <span className="big rack-finding">Photograph a drawn stone and a print from it</span>
+          <span className="soft">
+            Stonetone lays one on the other and says what was lost, what filled in, and whether that is more
+            than the noise.
+          </span>
+        </span>
+      </Link>
+    </li>
   );
 }

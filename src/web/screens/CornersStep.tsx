@@ -62,7 +62,10 @@ export function CornersStep({ side }: { side: SideName }) {
           headline={headlines[side]}
         />
       </div>
-      <div className="corners-board">
+      <div
+        className="corners-board"
+        style={{ '--board-aspect': photograph.widthPx / photograph.heightPx } as React.CSSProperties}
+      >
         <CornerBoard
           photograph={photograph}
           corners={corners}
@@ -94,7 +97,8 @@ export function CornersStep({ side }: { side: SideName }) {
             <b className="big">{active + 1}</b> <span>{names[active]}</span>
           </p>
           <p className="soft">
-            {corners[active][0].toFixed(0)}, {corners[active][1].toFixed(0)} px, {magnified} × full size
+            {magnified === 1 ? 'Full size' : `${magnified} × full size`}, at {corners[active][0].toFixed(0)},{' '}
+            {corners[active][1].toFixed(0)} px
           </p>
           <div className="corners-closer">
             <Button kind="quiet" onClick={() => magnify(true)} disabled={magnified === 8}>
@@ -120,7 +124,7 @@ export function CornersStep({ side }: { side: SideName }) {
           {looked === 'none' &&
             setBy !== 'hand' &&
             'Nothing like a rectangle was found, so they stand anywhere. '}
-          Drag a mark, or push it with the arrow keys: 1 px, with Shift 10. Tab goes to the next. For the last
+          Drag a mark, or push it with the arrow keys (Shift: by ten). Tab goes to the next. For the last
           pixel, push the picture inside the loupe.
         </p>
         {side === 'stone' ? (
@@ -128,12 +132,15 @@ export function CornersStep({ side }: { side: SideName }) {
             The marks enclose the rectangle whose size you know: corner marks, or the edges of the drawing.
           </p>
         ) : (
-          <>
+          <div className="corners-mirror">
             <MirrorDrawing />
-            <Button kind="plain" onClick={() => set(handedOn(corners))}>
-              Hand each number on
-            </Button>
-          </>
+            <div>
+              <p>On a print that lies upright, mark 1 is at its top right.</p>
+              <Button kind="quiet" onClick={() => set(handedOn(corners))}>
+                Turned? Hand each number on
+              </Button>
+            </div>
+          </div>
         )}
         {side === 'proof' && draft.stone.photograph && draft.stone.corners && (
           <div className="corners-check">
@@ -151,7 +158,7 @@ export function CornersStep({ side }: { side: SideName }) {
                 label="Print, turned over"
               />
             </div>
-            <p className="soft">They must look the same way round. If not, hand the numbers on.</p>
+            <p className="soft">Both must stand the same way round.</p>
           </div>
         )}
       </div>

@@ -3,14 +3,14 @@ import { useRef, useState } from 'react';
 import type { ComparisonRecord } from '../../records/comparison.ts';
 import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
 import { comparisonFile } from '../client/comparisons.ts';
-import type { MapKind } from '../look/hatching.ts';
+import { mapKinds } from '../look/mapInk.ts';
 import { ButtonFile } from '../parts/Button.tsx';
 import { dayWords } from '../parts/entryWords.ts';
 import { Figure } from '../parts/Figure.tsx';
-import { percentFigure } from '../parts/figures.ts';
+import { shareFigure } from '../parts/figures.ts';
 import { HatchSwatch } from '../parts/HatchSwatch.tsx';
 import { LiftPicture } from '../parts/LiftPicture.tsx';
-import { MapLegend } from '../parts/MapLegend.tsx';
+import { MapLegend, type ShownMarks } from '../parts/MapLegend.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { ZoneTable } from '../parts/ZoneTable.tsx';
 import { DeleteComparison } from './DeleteComparison.tsx';
@@ -21,11 +21,7 @@ import { WarningList } from './WarningList.tsx';
 
 /** A measured comparison: the finding, the print on its stone, and the numbers with what they stand on. */
 export function Result({ entry, record }: { entry: ComparisonEntry; record: ComparisonRecord }) {
-  const [shown, setShown] = useState<Readonly<Record<MapKind, boolean>>>({
-    lost: true,
-    filled: true,
-    scum: true,
-  });
+  const [shown, setShown] = useState<ShownMarks>({ lost: true, filled: true, scum: true, zones: true });
   const [picked, setPicked] = useState<string | null>(null);
   const picture = useRef<HTMLDivElement>(null);
   const { areas } = record;
@@ -37,7 +33,10 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
   };
   return (
     <div className="result">
-      <div className="result-left">
+      <div
+        className="result-left"
+        style={{ '--aspect': entry.request.sizeMm[0] / entry.request.sizeMm[1] } as React.CSSProperties}
+      >
         <PageHead
           stamp={`${entry.title} · ${entry.sample ? 'sample from Saltreach, an invented studio' : dayWords(entry.createdAt)}`}
           headline={entry.finding ?? 'Measured'}
@@ -53,7 +52,11 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
           />
         </div>
         <div className="result-legend">
-          <MapLegend shown={shown} onShown={(kind, show) => setShown((now) => ({ ...now, [kind]: show }))} />
+          <MapLegend
+            shown={shown}
+            zoned={entry.request.zones.length > 0}
+            onShown={(mark, show) => setShown((now) => ({ ...now, [mark]: show }))}
+          />
         </div>
       </div>
       <div className="result-sheet">
@@ -65,10 +68,10 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
               : 'the whole rectangle'}
           </h2>
           <div className="result-figures">
-            {(['lost', 'filled', 'scum'] as const).map((kind) => {
+            {mapKinds.map((kind) => {
               const share = areas[`${kind}Fraction`];
               return (
-                <Figure key={kind} value={percentFigure(share)} beside={share === null ? '' : '%'}>
+                <Figure key={kind} {...shareFigure(share)}>
                   <HatchSwatch kind={kind} /> {share === null ? `${kind}: not known` : kind}
                 </Figure>
               );
@@ -79,7 +82,7 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
         {record.zones.length > 0 && (
           <section aria-labelledby="result-zones">
             <h2 id="result-zones" className="stamp">
-              Zones, coverage with 95 % interval
+              Zones: coverage in per cent, ± 95 %
             </h2>
             <ZoneTable zones={record.zones} picked={picked} onPick={pick} />
           </section>

@@ -1,6 +1,7 @@
 import { useState } from 'react';
-import type { ComparisonRecord, ToneCurve } from '../../records/comparison.ts';
+import type { Change, ComparisonRecord, ToneCurve } from '../../records/comparison.ts';
 import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
+import { shareWords } from '../../studio/proofs/coverageWords.ts';
 import { comparisonFile } from '../client/comparisons.ts';
 import { ladderSteps } from '../managers/ladderSteps.ts';
 import { Fold } from '../parts/Fold.tsx';
@@ -9,7 +10,8 @@ import './ToneSection.css';
 
 /** The tone ladder of one medium at a time, its loss and fill points in words, and the curve for a second look. */
 export function ToneSection({ entry, record }: { entry: ComparisonEntry; record: ComparisonRecord }) {
-  const [chosen, setChosen] = useState(0);
+  const telling = record.toneCurves.findIndex((one) => one.lossPoint !== null || one.fillPoint !== null);
+  const [chosen, setChosen] = useState(Math.max(telling, 0));
   const curve = record.toneCurves[chosen];
   if (!curve) return null;
   const { lost, filled } = record.parameters;
@@ -35,8 +37,11 @@ export function ToneSection({ entry, record }: { entry: ComparisonEntry; record:
           ))}
         </fieldset>
       )}
-      <ToneLadder steps={steps} label={`Tone ladder, ${curve.medium}: coverage drawn and printed, 0 to 1`} />
-      <p className="tone-points">{pointWords(curve)}</p>
+      <ToneLadder
+        steps={steps}
+        label={`Tone ladder, ${curve.medium}: coverage drawn and printed, in per cent`}
+      />
+      <p className="tone-points">{pointWords(curve, record)}</p>
       {entry.files.includes('curve.svg') && (
         <Fold title="The curve, for a second look">
           <img
@@ -50,10 +55,21 @@ export function ToneSection({ entry, record }: { entry: ComparisonEntry; record:
   );
 }
 
-/** Where tones are lost and where they close, in words. */
-function pointWords({ lossPoint, fillPoint }: ToneCurve): string {
+/** Where tones are lost and where they close over all zones of a medium, in words; single zones may do otherwise. */
+function pointWords({ medium, lossPoint, fillPoint }: ToneCurve, record: ComparisonRecord): string {
+  const some = (change: Change) =>
+    record.zones.some((zone) => zone.medium === medium && zone.change === change);
   const lost =
-    lossPoint === null ? 'No tone of it is lost' : `Drawn tones under ${lossPoint.toFixed(2)} are lost`;
-  const filled = fillPoint === null ? 'none closes up.' : `those over ${fillPoint.toFixed(2)} close up.`;
+    lossPoint !== null
+      ? `Drawn tones under ${shareWords(lossPoint)} are lost`
+      : some('lost')
+        ? 'Lights are lost in places, not throughout'
+        : 'No light of it is lost';
+  const filled =
+    fillPoint !== null
+      ? `those over ${shareWords(fillPoint)} close up.`
+      : some('filled')
+        ? 'darks close in places.'
+        : 'no dark closes up.';
   return `${lost}; ${filled}`;
 }
