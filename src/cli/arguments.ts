@@ -7,21 +7,28 @@ export type OptionList = Readonly<Record<string, string>>;
 export interface Arguments {
   /** By name without dashes; only those that were given. */
   readonly options: ReadonlyMap<string, string>;
-  /** Words that belong to no option, in order. */
-  readonly rest: readonly string[];
+  /** The one word that belongs to no option, such as a file; null without one. */
+  readonly word: string | null;
 }
 
 /**
- * Reads `--name value` and `--name=value`. Unknown names, names without a value and names given twice are failures.
+ * Reads `--name value` and `--name=value`. Unknown names, names without a value, names given twice and words too many
+ * are failures.
  * @param known each option's name with an example of its value; an empty example: the option takes no value.
+ * @param wordsAllowed how many words may belong to no option.
  */
-export function readArguments(words: readonly string[], known: OptionList): Result<Arguments> {
+export function readArguments(
+  words: readonly string[],
+  known: OptionList,
+  wordsAllowed: 0 | 1 = 0,
+): Result<Arguments> {
   const options = new Map<string, string>();
-  const rest: string[] = [];
+  let free: string | null = null;
   for (let i = 0; i < words.length; i++) {
     const word = words[i]!;
     if (!word.startsWith('--')) {
-      rest.push(word);
+      if (wordsAllowed === 0 || free !== null) return fail(failure('argument-unknown', { name: word }));
+      free = word;
       continue;
     }
     const [name, joined] = splitOnce(word.slice(2));
@@ -35,14 +42,14 @@ export function readArguments(words: readonly string[], known: OptionList): Resu
       continue;
     }
     const value = joined ?? words[++i];
-    if (value === undefined) {
+    if (value === undefined || (joined === undefined && isOption(value, known))) {
       return fail(
         failure('argument-missing', { name: `a value for --${name}`, example: `--${name} ${example}` }),
       );
     }
     options.set(name, value);
   }
-  return ok({ options, rest });
+  return ok({ options, word: free });
 }
 
 /** The value of an option that must be there. */
@@ -51,6 +58,11 @@ export function required(given: Arguments, name: string, example: string): Resul
   return value === undefined
     ? fail(failure('argument-missing', { name: `--${name}`, example: `such as --${name} ${example}` }))
     : ok(value);
+}
+
+/** A file may be called --odd; one called as an option is must be given as --name=value. */
+function isOption(word: string, known: OptionList): boolean {
+  return word.startsWith('--') && splitOnce(word.slice(2))[0] in known;
 }
 
 function splitOnce(word: string): [string, string | undefined] {

@@ -1,3 +1,4 @@
+import { comparisonFileNames } from '../application/comparison/comparisonFileNames.ts';
 import type { MeasureInput, MeasureSide } from '../application/comparison/measureInput.ts';
 import { measureComparison } from '../application/measureComparison.ts';
 import { readChips } from '../contract/chips.ts';
@@ -8,7 +9,7 @@ import { findingSentence } from '../studio/proofs/comparisonWords.ts';
 import { type Arguments, type OptionList, readArguments, required } from './arguments.ts';
 import { readCorners, readSize } from './compareArguments.ts';
 import { exitDone, exitRefused } from './exitStatus.ts';
-import { writeFolder } from './outputFolder.ts';
+import { checkFolder, writeFolder } from './outputFolder.ts';
 import { readPhotograph, readText } from './readInput.ts';
 import { reportFailure } from './report.ts';
 
@@ -33,12 +34,14 @@ export async function compare(words: readonly string[]): Promise<number> {
   if (!given.ok) return reportFailure(given.error);
   const out = required(given.value, 'out', compareOptions.out!);
   if (!out.ok) return reportFailure(out.error);
+  const writable = await checkFolder(out.value);
+  if (!writable.ok) return reportFailure(writable.error);
   const input = await measureInputOf(given.value);
   if (!input.ok) return reportFailure(input.error);
   const measured = await measureComparison(input.value, { progress: showProgress, cancelled: () => false });
   endProgress();
   if (!measured.ok) return reportFailure(measured.error);
-  const written = await writeFolder(out.value, measured.value.files);
+  const written = await writeFolder(out.value, measured.value.files, comparisonFileNames);
   if (!written.ok) return reportFailure(written.error);
   sayResult(measured.value.record, out.value);
   return measured.value.record.verdict === 'ok' ? exitDone : exitRefused;

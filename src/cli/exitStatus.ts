@@ -19,6 +19,7 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'corners-collinear': 2,
   'corners-not-found': 2,
   'file-missing': 2,
+  'file-unreadable': 2,
   'file-empty': 2,
   'picture-unknown-kind': 2,
   'picture-damaged': 2,

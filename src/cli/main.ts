@@ -1,25 +1,21 @@
 import { engineVersion } from '../application/engineVersion.ts';
 import { failure } from '../foundation/failure.ts';
-import { compare } from './compare.ts';
 import { exitDone } from './exitStatus.ts';
 import { helpText } from './help.ts';
-import { mix } from './mix.ts';
-import { plan } from './plan.ts';
 import { reportFailure } from './report.ts';
-import { serve } from './serve.ts';
 
-/** Runs one command. @returns the exit status. */
+/** Runs one command; each is loaded only when asked for, as some bring heavy libraries. @returns the exit status. */
 export async function main(words: readonly string[]): Promise<number> {
   const [command, ...rest] = words;
   switch (command) {
     case 'compare':
-      return compare(rest);
+      return (await import('./compare.ts')).compare(rest);
     case 'serve':
-      return serve(rest);
+      return (await import('./serve.ts')).serve(rest);
     case 'plan':
-      return plan(rest);
+      return (await import('./plan.ts')).plan(rest);
     case 'mix':
-      return mix(rest);
+      return (await import('./mix.ts')).mix(rest);
     case 'version':
       console.log(engineVersion);
       return exitDone;

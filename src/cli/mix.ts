@@ -9,9 +9,9 @@ import { reportFailure } from './report.ts';
 
 /** `stonetone mix in.json`: works out one mixing question and prints the answer as JSON. */
 export async function mix(words: readonly string[]): Promise<number> {
-  const given = readArguments(words, {});
+  const given = readArguments(words, {}, 1);
   if (!given.ok) return reportFailure(given.error);
-  const file = given.value.rest[0];
+  const file = given.value.word;
   if (!file)
     return reportFailure(failure('argument-missing', { name: 'the question', example: 'such as in.json' }));
   const text = await readText(file);

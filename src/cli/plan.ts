@@ -9,7 +9,7 @@ import type { EtchPlan, EtchTable } from '../records/etch.ts';
 import { mediumCatalogue } from '../studio/etch/mediumCatalogue.ts';
 import { type OptionList, readArguments, required } from './arguments.ts';
 import { exitDone } from './exitStatus.ts';
-import { writeFolder } from './outputFolder.ts';
+import { checkFolder, writeFolder } from './outputFolder.ts';
 import { readText } from './readInput.ts';
 import { reportFailure } from './report.ts';
 
@@ -17,7 +17,7 @@ export const planOptions: OptionList = { out: 'plan', media: '' };
 
 /** `stonetone plan`: plans the etch of a work, or prints the catalogue of media. */
 export async function plan(words: readonly string[]): Promise<number> {
-  const given = readArguments(words, planOptions);
+  const given = readArguments(words, planOptions, 1);
   if (!given.ok) return reportFailure(given.error);
   if (given.value.options.has('media')) {
     console.log(
@@ -29,11 +29,13 @@ export async function plan(words: readonly string[]): Promise<number> {
     );
     return exitDone;
   }
-  const file = given.value.rest[0];
+  const file = given.value.word;
   if (!file)
     return reportFailure(failure('argument-missing', { name: 'the work', example: 'such as work.json' }));
   const out = required(given.value, 'out', planOptions.out!);
   if (!out.ok) return reportFailure(out.error);
+  const writable = await checkFolder(out.value);
+  if (!writable.ok) return reportFailure(writable.error);
   const planned = await planOfFile(file);
   if (!planned.ok) return reportFailure(planned.error);
   const text = `${JSON.stringify(planned.value, null, 1)}\n`;

@@ -3,7 +3,8 @@ import { exitStatus } from './exitStatus.ts';
 
 /** Says a failure on the error stream in one sentence with what to do, and gives the exit status. */
 export function reportFailure(failure: Failure): 1 | 2 {
-  const place = failure.path ? ` (${failure.path})` : '';
+  const { path, message } = failure;
+  const place = path && !message.includes(path) ? ` (${path})` : '';
   console.error(`${failure.code}: ${failure.message}${place} ${failure.remedy}`);
   return exitStatus(failure);
 }

@@ -43,6 +43,10 @@ export const failureRegistry = {
     remedy: 'Set its four corners by hand.',
   },
   'file-missing': { sentence: 'The file {file} is not there.', remedy: 'Check the name and the folder.' },
+  'file-unreadable': {
+    sentence: '{file} cannot be read: {why}.',
+    remedy: 'Give a file that you may read.',
+  },
   'file-empty': {
     sentence: 'The file {file} is empty.',
     remedy: 'Copy the photograph again from the camera.',

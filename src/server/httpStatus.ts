@@ -13,6 +13,7 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'corners-collinear': 422,
   'corners-not-found': 422,
   'file-missing': 422,
+  'file-unreadable': 422,
   'file-empty': 422,
   'picture-unknown-kind': 415,
   'picture-damaged': 422,

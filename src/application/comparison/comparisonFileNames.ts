@@ -1,0 +1,13 @@
+/** Every file that a comparison may write. A refused one writes fewer, so the others of an earlier one must go. */
+export const comparisonFileNames: readonly string[] = [
+  'comparison.json',
+  'sheet.pdf',
+  'ladder.svg',
+  'curve.svg',
+  'stone.jpg',
+  'proof.jpg',
+  'overlay.png',
+  'lost.png',
+  'filled.png',
+  'scum.png',
+];
