@@ -55,7 +55,9 @@ export function PhotographPlaceholder({
         {photograph ? (
           <img src={previewAddress(photograph.id, 900)} alt={`${title}: ${photograph.fileName}`} />
         ) : (
-          <span className="photograph-bare" />
+          <span className="photograph-bare">
+            <span>{over ? 'Let go' : 'Drop the photograph here'}</span>
+          </span>
         )}
         {upload.share !== null && (
           <p className="photograph-copying" role="status">

@@ -5,7 +5,6 @@ import { previewAddress } from '../client/photographs.ts';
 import { cornerAspect } from '../managers/cornerMarks.ts';
 import { straightening } from '../managers/straightened.ts';
 
-const longestPx = 164;
 const previewPx = 800;
 
 /** A photograph laid so that its four marks are the corners of the picture: what will be compared, in small. */
@@ -13,15 +12,23 @@ export function StraightenedPhotograph({
   photograph,
   corners,
   aspectOf = corners,
+  aspect: given,
+  longestPx = 150,
   label,
+  shownLabel = true,
 }: {
   photograph: PhotographEntry;
   corners: Corners;
   /** The corners that give the picture its proportions. */
   aspectOf?: Corners;
+  /** Width over height, where it is known. */
+  aspect?: number;
+  longestPx?: number;
   label: string;
+  /** Whether the label is seen, or only read out. */
+  shownLabel?: boolean;
 }) {
-  const aspect = Math.min(Math.max(cornerAspect(aspectOf), 0.3), 3);
+  const aspect = Math.min(Math.max(given ?? cornerAspect(aspectOf), 0.3), 3);
   const box: Point = aspect > 1 ? [longestPx, longestPx / aspect] : [longestPx * aspect, longestPx];
   const shrink = previewPx / photograph.widthPx;
   const laid = straightening(corners.map(([x, y]) => [x * shrink, y * shrink]) as unknown as Corners, box);
@@ -38,7 +45,7 @@ export function StraightenedPhotograph({
           />
         )}
       </div>
-      <figcaption>{label}</figcaption>
+      {shownLabel && <figcaption>{label}</figcaption>}
     </figure>
   );
 }

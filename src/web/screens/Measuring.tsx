@@ -8,6 +8,7 @@ import { Button } from '../parts/Button.tsx';
 import { stages, stageWords, stateWords } from '../parts/entryWords.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
+import { LayingDown } from './LayingDown.tsx';
 
 /** A comparison that waits or is being measured: its stages in words, and the way to stop it. */
 export function Measuring({ entry }: { entry: ComparisonEntry }) {
@@ -25,6 +26,7 @@ export function Measuring({ entry }: { entry: ComparisonEntry }) {
         headline={entry.state === 'waiting' ? 'Waiting for its turn' : 'Being measured'}
       />
       <div className="measuring">
+        <LayingDown entry={entry} />
         <ol>
           {stages.map((stage, index) => (
             <li

@@ -10,6 +10,7 @@ import { cornerAspect } from '../managers/cornerMarks.ts';
 import { draftRequest, missingPart, titleFromFile, typedMm, withPhotograph } from '../managers/draft.ts';
 import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
+import { MeasuredStone } from '../parts/MeasuredStone.tsx';
 import { Notice } from '../parts/Notice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { ListFileLine } from './ListFileLine.tsx';
@@ -82,10 +83,15 @@ export function SizeStep() {
               onChange={(event) => draftKeeper.change((now) => ({ ...now, height: event.target.value }))}
             />
           </div>
-          <p className="soft">
-            From mark 1 to mark 2, and from mark 1 to mark 4, as you look at the stone. A ruler is good
-            enough; every place is told in these millimetres.
-          </p>
+          <p className="soft">A ruler is good enough; every place is told in these millimetres.</p>
+          {draft.stone.photograph && draft.stone.corners && (
+            <MeasuredStone
+              photograph={draft.stone.photograph}
+              corners={draft.stone.corners}
+              widthMm={width}
+              heightMm={height}
+            />
+          )}
           {lopsided && (
             <Notice kind="caution" title={lopsided}>
               If the ruler is right, look at the marks again.

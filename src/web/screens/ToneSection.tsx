@@ -67,7 +67,7 @@ function pointWords({ medium, lossPoint, fillPoint }: ToneCurve, record: Compari
         : 'No light of it is lost';
   const filled =
     fillPoint !== null
-      ? `those over ${shareWords(fillPoint)} close up.`
+      ? `tones over ${shareWords(fillPoint)} close up.`
       : some('filled')
         ? 'darks close in places.'
         : 'no dark closes up.';

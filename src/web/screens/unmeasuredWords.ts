@@ -12,7 +12,7 @@ export function unmeasuredWords(
   entry: Pick<ComparisonEntry, 'state' | 'record' | 'failure'>,
 ): UnmeasuredWords {
   const verdict = entry.record?.verdict;
-  const why = entry.record?.reason ?? entry.failure?.message ?? null;
+  const why = asSentence(entry.record?.reason ?? entry.failure?.message ?? null);
   if (verdict === 'unmirrored')
     return {
       why,
@@ -37,4 +37,10 @@ export function unmeasuredWords(
   const remedy = entry.failure?.remedy;
   const often = entry.failure?.code === 'internal' || entry.failure?.code.startsWith('measuring');
   return { why, remedies: remedy ? [remedy] : [], first: often ? 'again' : 'anew' };
+}
+
+/** With a capital and a full stop, whoever wrote it. */
+function asSentence(words: string | null): string | null {
+  if (!words) return null;
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}${/[.!?]$/.test(words) ? '' : '.'}`;
 }

@@ -1,0 +1,36 @@
+import './MeasuredStone.css';
+import type { PhotographEntry } from '../../records/comparisonEntry.ts';
+import type { Corners } from '../../science/geometry/point.ts';
+import { StraightenedPhotograph } from './StraightenedPhotograph.tsx';
+
+/** What lies between the marks on the stone, with the two lengths along its sides; unknown ones are left open. */
+export function MeasuredStone({
+  photograph,
+  corners,
+  widthMm,
+  heightMm,
+}: {
+  photograph: PhotographEntry;
+  corners: Corners;
+  widthMm: number | null;
+  heightMm: number | null;
+}) {
+  return (
+    <div className="measured-stone">
+      <p className="measured-across">
+        <b>1</b> <span>{widthMm === null ? 'width' : `${widthMm} mm`}</span> <b>2</b>
+      </p>
+      <p className="measured-down">
+        <span>{heightMm === null ? 'height' : `${heightMm} mm`}</span> <b>4</b>
+      </p>
+      <StraightenedPhotograph
+        photograph={photograph}
+        corners={corners}
+        {...(widthMm !== null && heightMm !== null && { aspect: widthMm / heightMm })}
+        longestPx={228}
+        label="The stone between the marks"
+        shownLabel={false}
+      />
+    </div>
+  );
+}
