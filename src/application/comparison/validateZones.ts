@@ -1,10 +1,10 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import type { Zone } from '../../records/zone.ts';
+import { outlineFault } from '../../science/geometry/outlineFault.ts';
 import type { Point } from '../../science/geometry/point.ts';
-import { convexHull, crossesItself, signedArea } from '../../science/geometry/polygon.ts';
 
 /** A point may lie this far outside the work rectangle: outlines are drawn by hand along its border. */
-export const borderToleranceMm = 0.5;
+const borderToleranceMm = 0.5;
 /** The area of a pen dot; less encloses nothing that could be measured. */
 const smallestAreaMm2 = 0.01;
 
@@ -28,16 +28,8 @@ function judgeOutline(id: string, polygonMm: readonly Point[], sizeMm: Point, pa
   if (outside >= 0) {
     return failure('zone-outside', { id, width: sizeMm[0], height: sizeMm[1] }, `${path}[${outside}]`);
   }
-  const distinct = polygonMm.filter(([x, y], index) => {
-    const [nextX, nextY] = polygonMm[(index + 1) % polygonMm.length]!;
-    return x !== nextX || y !== nextY;
-  });
-  if (distinct.length < 3 || Math.abs(signedArea(convexHull(distinct))) < smallestAreaMm2) {
-    return failure('zone-degenerate', { id }, path);
-  }
-  if (crossesItself(distinct)) return failure('zone-self-crossing', { id }, path);
-  if (Math.abs(signedArea(distinct)) < smallestAreaMm2) return failure('zone-degenerate', { id }, path);
-  return null;
+  const fault = outlineFault(polygonMm, smallestAreaMm2);
+  return fault && failure(`zone-${fault}`, { id }, path);
 }
 
 function within(value: number, extent: number): boolean {

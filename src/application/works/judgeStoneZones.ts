@@ -1,6 +1,6 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
+import { outlineFault } from '../../science/geometry/outlineFault.ts';
 import type { Point } from '../../science/geometry/point.ts';
-import { crossesItself, signedArea } from '../../science/geometry/polygon.ts';
 import { groundId } from '../../studio/etch/planAreas.ts';
 
 /** A point may lie this far over the edge: what a click or a rounding brings. Our rule. */
@@ -32,11 +32,8 @@ export function judgeStoneZones(
       const size = { width: stone.widthMm, height: stone.heightMm };
       return failure('zone-off-stone', { id: zone.id, ...size }, `${path}.polygonMm[${off}]`);
     }
-    if (crossesItself(zone.polygonMm))
-      return failure('zone-self-crossing', { id: zone.id }, `${path}.polygonMm`);
-    if (Math.abs(signedArea(zone.polygonMm)) < smallestAreaMm2) {
-      return failure('zone-degenerate', { id: zone.id }, `${path}.polygonMm`);
-    }
+    const fault = outlineFault(zone.polygonMm, smallestAreaMm2);
+    if (fault) return failure(`zone-${fault}`, { id: zone.id }, `${path}.polygonMm`);
   }
   return null;
 }
