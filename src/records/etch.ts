@@ -1,5 +1,6 @@
 import type { Basis } from '../foundation/measured.ts';
 import type { Point } from '../science/geometry/point.ts';
+import type { EtchStrength } from './etchStrength.ts';
 import type { Medium } from './medium.ts';
 import type { Deposit, Intention } from './zone.ts';
 
@@ -9,9 +10,6 @@ export interface RowBasis {
   /** Author, year, title and place for published advice; otherwise what the studio noted. */
   readonly note: string;
 }
-
-/** The four strengths of an etch, weakest first; `scant` is for media with little or no grease. */
-export type EtchStrength = 'ground' | 'scant' | 'light' | 'middle' | 'dark';
 
 /** How an etch is made up: parts by volume, or drops of acid into gum. */
 export type EtchRecipe =

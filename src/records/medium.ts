@@ -1,4 +1,4 @@
-import type { EtchStrength } from './etch.ts';
+import type { EtchStrength } from './etchStrength.ts';
 
 /** How a medium decides the strength of its etch. */
 export type StrengthRule =

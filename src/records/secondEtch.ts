@@ -1,4 +1,4 @@
-import type { EtchStrength } from './etch.ts';
+import type { EtchStrength } from './etchStrength.ts';
 
 /** How a zone came up, read from the roll-up and the proof. */
 export type Reading = 'as drawn' | 'lights lost' | 'closing' | 'scum' | 'not read';

@@ -1,4 +1,4 @@
-import type { EtchStrength } from '../../records/etch.ts';
+import type { EtchStrength } from '../../records/etchStrength.ts';
 import type { Point } from '../../science/geometry/point.ts';
 
 /** Parallel lines, whole or broken, in printed mm. */

@@ -1,4 +1,5 @@
-import type { EtchRow, EtchStrength, EtchTable, PlanZone } from '../../records/etch.ts';
+import type { EtchRow, EtchTable, PlanZone } from '../../records/etch.ts';
+import type { EtchStrength } from '../../records/etchStrength.ts';
 import type { Medium } from '../../records/medium.ts';
 import { mediumOf, strengthOfDeposit } from './mediumCatalogue.ts';
 

@@ -1,4 +1,5 @@
-import type { EtchPlan, EtchStrength, PlannedZone, PlanRequest, PlanZone } from '../../records/etch.ts';
+import type { EtchPlan, PlannedZone, PlanRequest, PlanZone } from '../../records/etch.ts';
+import type { EtchStrength } from '../../records/etchStrength.ts';
 import { totalAmounts } from './amounts.ts';
 import { batchNeeds, type MeasuredOut } from './batchNeeds.ts';
 import { planCautions } from './cautions.ts';

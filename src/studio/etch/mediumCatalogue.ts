@@ -1,4 +1,4 @@
-import type { EtchStrength } from '../../records/etch.ts';
+import type { EtchStrength } from '../../records/etchStrength.ts';
 import type { Medium, StrengthRule } from '../../records/medium.ts';
 import type { Deposit } from '../../records/zone.ts';
 

@@ -1,4 +1,5 @@
-import type { EtchStrength, PlanZone } from '../../records/etch.ts';
+import type { PlanZone } from '../../records/etch.ts';
+import type { EtchStrength } from '../../records/etchStrength.ts';
 import { outlineDistance } from '../../science/geometry/polygonArea.ts';
 
 export interface Neighbour {

@@ -1,4 +1,5 @@
-import type { EtchRow, EtchSchedule, EtchStrength } from '../../records/etch.ts';
+import type { EtchRow, EtchSchedule } from '../../records/etch.ts';
+import type { EtchStrength } from '../../records/etchStrength.ts';
 import { offeredChanges } from './schedule/changes.ts';
 import { findSchedule } from './schedule/findSchedule.ts';
 import type { Task } from './schedule/task.ts';

@@ -1,4 +1,5 @@
-import type { EtchStrength, EtchTable } from '../../records/etch.ts';
+import type { EtchTable } from '../../records/etch.ts';
+import type { EtchStrength } from '../../records/etchStrength.ts';
 import type {
   SecondEtchLine,
   SecondEtchPlan,

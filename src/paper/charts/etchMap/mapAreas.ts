@@ -1,4 +1,5 @@
-import type { EtchPlan, EtchStrength, PlannedPart, PlannedZone, PlanRequest } from '../../../records/etch.ts';
+import type { EtchPlan, PlannedPart, PlannedZone, PlanRequest } from '../../../records/etch.ts';
+import type { EtchStrength } from '../../../records/etchStrength.ts';
 import type { Point } from '../../../science/geometry/point.ts';
 import { contactWords } from '../../../studio/etch/clockWords.ts';
 

@@ -1,4 +1,5 @@
-import type { EtchPlan, EtchStrength, PlannedPart, PlannedZone } from '../../../records/etch.ts';
+import type { EtchPlan, PlannedPart, PlannedZone } from '../../../records/etch.ts';
+import type { EtchStrength } from '../../../records/etchStrength.ts';
 import type { Point } from '../../../science/geometry/point.ts';
 import { chartInk, svgText } from '../chartInk.ts';
 import { hatchedPlaceSvg } from '../strengthHatching.ts';
