@@ -1,4 +1,4 @@
-import type { EtchStrength } from '../../records/etch.ts';
+import type { EtchStrength } from '../../records/etchStrength.ts';
 import { chartFont, chartInk, svgText } from './chartInk.ts';
 import { type EtchMapInput, type MapArea, mapAreas, mapSideWords } from './etchMap/mapAreas.ts';
 import { mapLabelsSvg } from './etchMap/mapLabels.ts';
