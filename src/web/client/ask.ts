@@ -1,4 +1,4 @@
-import { FailedRequest, failureFromBody } from './shownFailure.ts';
+import { currentFromBody, FailedRequest, failureFromBody } from './shownFailure.ts';
 
 /**
  * One request to the server; resolves to the parsed JSON body, or undefined where there is none (204).
@@ -11,11 +11,11 @@ export async function ask<T>(path: string, options: RequestInit = {}): Promise<T
   });
   if (answer.status === 204) return undefined as T;
   const body: unknown = await answer.json().catch(() => null);
-  if (!answer.ok) throw new FailedRequest(failureFromBody(answer.status, body));
+  if (!answer.ok) throw new FailedRequest(failureFromBody(answer.status, body), currentFromBody(body));
   return body as T;
 }
 
 /** The options of a request that carries a JSON body. */
-export function withJson(method: 'POST' | 'PUT', body: unknown): RequestInit {
+export function withJson(method: 'POST' | 'PUT' | 'PATCH', body: unknown): RequestInit {
   return { method, body: JSON.stringify(body), headers: { 'content-type': 'application/json' } };
 }

@@ -9,10 +9,13 @@ export interface ShownFailure {
 /** Carries a shown failure through code that only knows exceptions (the query cache). */
 export class FailedRequest extends Error {
   readonly failure: ShownFailure;
+  /** The record as it is kept now, where a save came second. */
+  readonly current: unknown;
 
-  constructor(failure: ShownFailure) {
+  constructor(failure: ShownFailure, current: unknown = null) {
     super(failure.message);
     this.failure = failure;
+    this.current = current;
   }
 }
 
@@ -46,4 +49,9 @@ export function failureFromBody(status: number, body: unknown): ShownFailure {
     message: `Stonetone answered in a way this page does not know (${status}).`,
     remedy: 'Load the page again; if it stays, tell the maintainers.',
   };
+}
+
+/** The record that a refused save carries beside its words; null where it carries none. */
+export function currentFromBody(body: unknown): unknown {
+  return typeof body === 'object' && body !== null && 'current' in body ? body.current : null;
 }

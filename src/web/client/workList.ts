@@ -1,0 +1,44 @@
+import type { WorkStage } from '../../records/work.ts';
+import type { WorkEntry, WorkSummary } from '../../records/workEntry.ts';
+import { ask, withJson } from './ask.ts';
+import { type ListQuery, pageAddress } from './pages.ts';
+
+export const worksKey = ['works'] as const;
+
+/** One page of the works, last changed first; `next` asks for the page after it, null at the end. */
+export interface WorkPage {
+  readonly works: readonly WorkSummary[];
+  readonly next: string | null;
+}
+
+/** A work about to be started: from graining on, or halfway with its past unknown until somebody fills it in. */
+export interface NewWork {
+  readonly title: string;
+  readonly stoneId: string;
+  readonly origin:
+    | { readonly kind: 'new' }
+    | {
+        readonly kind: 'halfway';
+        readonly stage: WorkStage;
+        readonly gummed: 'yes' | 'no' | 'unknown';
+      };
+}
+
+/** One page of the works at a stage (null: at any), after the place `after`. */
+export function listWorks(
+  query: ListQuery & { readonly stage: WorkStage | null },
+  after: string | null,
+  signal?: AbortSignal,
+  limit = 50,
+): Promise<WorkPage> {
+  const { stage } = query;
+  return ask(
+    pageAddress('/api/works', query, after, { stage, limit: String(limit) }),
+    signal ? { signal } : {},
+  );
+}
+
+/** Starts a work on a stone. */
+export function startWork(work: NewWork): Promise<WorkEntry> {
+  return ask('/api/works', withJson('POST', work));
+}

@@ -1,0 +1,31 @@
+import type { WorkStage } from '../../records/work.ts';
+
+/** The stages of a work in the order of the line. */
+export const workStages: readonly WorkStage[] = [
+  'grained',
+  'drawn',
+  'first-etch',
+  'washed-out',
+  'rolled-up',
+  'trial-proofs',
+  'second-etch',
+  'proofs',
+  'edition',
+  'closed-down',
+  'regrained',
+];
+
+/** What was done last to the stone, as the trade says it. */
+export const workStageWords: Readonly<Record<WorkStage, string>> = {
+  grained: 'grained, to be drawn on',
+  drawn: 'drawn, not etched',
+  'first-etch': 'first etch given',
+  'washed-out': 'washed out, base on',
+  'rolled-up': 'rolled up',
+  'trial-proofs': 'trial proofs pulled',
+  'second-etch': 'second etch given',
+  proofs: 'proofing',
+  edition: 'edition printing',
+  'closed-down': 'closed down',
+  regrained: 'regrained, work gone',
+};
