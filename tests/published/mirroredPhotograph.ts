@@ -6,7 +6,7 @@ import type { Point } from '../../src/science/geometry/point.ts';
 /** A picture of `data/`, decoded. */
 export async function publishedPhotograph(name: string): Promise<Photograph> {
   const decoded = await decodePhotograph(readFileSync(new URL(`data/${name}`, import.meta.url)), name);
-  if (!decoded.ok) throw new Error(`${name}: ${decoded.failure.code}`);
+  if (!decoded.ok) throw new Error(`${name}: ${decoded.error.code}`);
   return decoded.value;
 }
 
