@@ -1,6 +1,6 @@
 import type { Registered, Registration } from '../../imaging/matching/register.ts';
 import type { ToneResult } from '../../imaging/tone/measureTone.ts';
-import type { ComparisonParameters, ComparisonRecord } from '../../records/comparison.ts';
+import type { ComparisonParameters, ComparisonRecord, ComparisonWarning } from '../../records/comparison.ts';
 import { comparisonSchema, defaultParameters } from '../../records/comparison.ts';
 import { engineVersion } from '../engineVersion.ts';
 import type { MeasureInput } from './measureInput.ts';
@@ -46,7 +46,7 @@ export function measuredRecord(
     parameters: parametersOf(input),
     verdict: 'ok',
     reason: null,
-    warnings: tone.warnings,
+    warnings: [...cornerWarnings(registered), ...tone.warnings],
     registration: {
       kind: registered.kind,
       turn: registered.turn,
@@ -63,4 +63,12 @@ export function measuredRecord(
     areas: tone.areas,
     maps: tone.maps && { lost: 'lost.png', filled: 'filled.png', scum: 'scum.png', pxPerMm: tone.mapPxPerMm },
   };
+}
+
+/** Corners that nobody set are said, since the whole frame of millimetres rests on those of the stone. */
+function cornerWarnings({ cornersFound }: Registered): ComparisonWarning[] {
+  if (!cornersFound.stone) return [];
+  const message =
+    'The corners on the stone were found by the tool, not set: check on the pictures that the work rectangle is right, and set them by hand where it is not.';
+  return [{ code: 'corners-found', message }];
 }

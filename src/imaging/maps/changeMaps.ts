@@ -4,6 +4,9 @@ import type { Mask } from '../raster.ts';
 import type { CoverageMap } from './coverageMaps.ts';
 import { significantPlaces } from './significantPlaces.ts';
 
+/** The most that the stone's mottle is allowed for in telling bare ground. */
+const mottle = 0.015;
+
 export interface ChangeMaps {
   readonly lost: Mask;
   readonly filled: Mask;
@@ -59,8 +62,9 @@ export function changeMaps(
       by: Math.min(p - filled.printedAtLeast + 0.02, (filled.drawnAtMost - d) * 0.5 + 0.02),
       deviation: Math.hypot(sp, 0.5 * sd),
     })),
-    scum: claim((d, p, _sd, sp) => ({
-      passes: d <= scum.drawnAtMost && p >= scum.printedAtLeast,
+    scum: claim((d, p, sd, sp) => ({
+      // The stone's own mottle passes for a tone of a per cent or so: that is no drawing.
+      passes: d <= scum.drawnAtMost + Math.min(mottle, sd) && p >= scum.printedAtLeast,
       by: p - 0.5 * scum.printedAtLeast,
       deviation: sp,
     })),

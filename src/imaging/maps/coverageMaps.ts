@@ -26,24 +26,14 @@ export function coverageMap(
   sigmaMm: number,
   errorMm: Raster | null,
 ): CoverageMap {
-  const { frame } = side;
-  const values = new Float32Array(side.darkness.length);
-  const weights = new Float32Array(side.darkness.length);
-  for (let i = 0; i < values.length; i++) {
-    if (!side.counts[i] || Number.isNaN(side.darkness[i]!)) continue;
-    values[i] = side.darkness[i]! / solidDarkness;
-    weights[i] = 1;
-  }
-  const sigmaPx = sigmaMm * frame.pxPerMm;
-  const sums = gaussianBlur(values, frame.widthPx, frame.heightPx, sigmaPx);
-  const counts = gaussianBlur(weights, frame.widthPx, frame.heightPx, sigmaPx);
   const map = mapFrame(sizeMm);
-  const data = new Float32Array(map.widthPx * map.heightPx).fill(Number.NaN);
-  for (let y = 0; y < map.heightPx; y++) {
-    for (let x = 0; x < map.widthPx; x++) {
-      data[y * map.widthPx + x] = meanOfFour(sums, counts, frame, x, y);
-    }
-  }
+  const { values, weights } = pooled(side, solidDarkness, map);
+  // Pooling is a blur of its own, a box of one map px: what is left to do is a little less than the whole.
+  const sigmaPx = Math.sqrt(Math.max(0, (sigmaMm * mapPxPerMm) ** 2 - 1 / 12));
+  const data = gaussianBlur(values, map.widthPx, map.heightPx, sigmaPx);
+  const counts = gaussianBlur(weights, map.widthPx, map.heightPx, sigmaPx);
+  for (let i = 0; i < data.length; i++)
+    data[i] = counts[i]! >= leastWeightAt(map, i, sigmaPx) ? data[i]! / counts[i]! : Number.NaN;
   return { ...map, data, deviation: deviationOf(data, map, side, errorMm) };
 }
 
@@ -57,21 +47,39 @@ export function mapFrame([widthMm, heightMm]: readonly [number, number]): Frame 
   };
 }
 
-/** Mean of the four fine pixels under one map pixel. */
-function meanOfFour(sums: Float32Array, counts: Float32Array, frame: Frame, x: number, y: number): number {
+/** Coverage and counted share of the fine pixels under each map pixel. */
+function pooled(
+  side: SideTone,
+  solidDarkness: number,
+  map: Frame,
+): { values: Float32Array; weights: Float32Array } {
+  const { frame, darkness, counts } = side;
   const step = frame.pxPerMm / mapPxPerMm;
-  const left = Math.round(-frame.originMm[0] * frame.pxPerMm) + x * step;
-  const top = Math.round(-frame.originMm[1] * frame.pxPerMm) + y * step;
-  let sum = 0;
-  let count = 0;
-  for (let dy = 0; dy < step; dy++) {
-    for (let dx = 0; dx < step; dx++) {
-      const i = (top + dy) * frame.widthPx + left + dx;
-      sum += sums[i]!;
-      count += counts[i]!;
+  const left = Math.round(-frame.originMm[0] * frame.pxPerMm);
+  const top = Math.round(-frame.originMm[1] * frame.pxPerMm);
+  const values = new Float32Array(map.widthPx * map.heightPx);
+  const weights = new Float32Array(values.length);
+  const share = 1 / (step * step);
+  for (let y = 0; y < map.heightPx * step; y++) {
+    const row = Math.floor(y / step) * map.widthPx;
+    const from = (top + y) * frame.widthPx + left;
+    for (let x = 0; x < map.widthPx * step; x++) {
+      const value = darkness[from + x]!;
+      if (!counts[from + x] || Number.isNaN(value)) continue;
+      const at = row + Math.floor(x / step);
+      values[at]! += (value / solidDarkness) * share;
+      weights[at]! += share;
     }
   }
-  return count / (step * step) >= leastWeight ? sum / count : Number.NaN;
+  return { values, weights };
+}
+
+/** At the rectangle's own edge up to three quarters of the kernel lie outside: that is no missing sheet. */
+function leastWeightAt(map: Frame, i: number, sigmaPx: number): number {
+  const x = i % map.widthPx;
+  const y = Math.floor(i / map.widthPx);
+  const near = (at: number, length: number) => (Math.min(at, length - 1 - at) < sigmaPx ? 0.6 : 1);
+  return leastWeight * near(x, map.widthPx) * near(y, map.heightPx);
 }
 
 /** Ground (fading as coverage rises), misregistration times gradient, and a floor for noise. */

@@ -95,16 +95,17 @@ function curveThrough(pairs: readonly Pair[]): ToneCurve['points'] {
         .size >= leastBlocks,
   );
   if (steps.length === 0) return [];
-  const smooth = (own: readonly Pair[]) =>
+  const moments = blocks.map((block) => steps.map((at) => momentsAt(block, at)));
+  const smooth = (chosen: readonly (readonly Moments[])[]) =>
     isotonic(
-      steps.map((at) => kernelMean(own, at)),
+      steps.map((_, i) => localLinear(chosen.map((block) => block[i]!))),
       null,
     );
-  const middle = smooth(pairs);
+  const middle = smooth(moments);
   const random = seededRandom(pairs.length);
   const drawsByStep: number[][] = steps.map(() => []);
   for (let round = 0; round < resamples; round++) {
-    const own = blocks.flatMap(() => blocks[Math.floor(random() * blocks.length)]!);
+    const own = blocks.map(() => moments[Math.floor(random() * blocks.length)]!);
     for (const [i, value] of smooth(own).entries()) if (!Number.isNaN(value)) drawsByStep[i]!.push(value);
   }
   return steps.map((at, i) => ({
@@ -117,17 +118,19 @@ function curveThrough(pairs: readonly Pair[]): ToneCurve['points'] {
 
 function groupedByBlock(pairs: readonly Pair[]): (readonly Pair[])[] {
   const blocks = new Map<number, Pair[]>();
-  for (const pair of pairs) blocks.set(pair.block, [...(blocks.get(pair.block) ?? []), pair]);
+  for (const pair of pairs) {
+    const own = blocks.get(pair.block);
+    if (own) own.push(pair);
+    else blocks.set(pair.block, [pair]);
+  }
   return [...blocks.values()];
 }
 
-/** Local linear mean at a drawn tone (Fan 1992, doi 10.1080/01621459.1992.10476255), which a slope in the data does not bias. */
-function kernelMean(pairs: readonly Pair[], at: number): number {
-  let s0 = 0;
-  let s1 = 0;
-  let s2 = 0;
-  let t0 = 0;
-  let t1 = 0;
+/** Weighted sums that a local line needs; those of several blocks simply add. */
+type Moments = readonly [s0: number, s1: number, s2: number, t0: number, t1: number];
+
+function momentsAt(pairs: readonly Pair[], at: number): Moments {
+  let [s0, s1, s2, t0, t1] = [0, 0, 0, 0, 0];
   for (const pair of pairs) {
     const off = pair.drawn - at;
     if (Math.abs(off) > 3 * kernelWidth) continue;
@@ -137,6 +140,19 @@ function kernelMean(pairs: readonly Pair[], at: number): number {
     s2 += weight * off * off;
     t0 += weight * pair.printed;
     t1 += weight * off * pair.printed;
+  }
+  return [s0, s1, s2, t0, t1];
+}
+
+/** Local linear mean (Fan 1992, doi 10.1080/01621459.1992.10476255), which a slope in the data does not bias. */
+function localLinear(blocks: readonly Moments[]): number {
+  let [s0, s1, s2, t0, t1] = [0, 0, 0, 0, 0];
+  for (const block of blocks) {
+    s0 += block[0];
+    s1 += block[1];
+    s2 += block[2];
+    t0 += block[3];
+    t1 += block[4];
   }
   const determinant = s0 * s2 - s1 * s1;
   if (s0 === 0) return Number.NaN;

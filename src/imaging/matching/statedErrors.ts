@@ -11,7 +11,7 @@ export interface StatedErrors {
 
 const gridStepMm = 20;
 /** No correspondence is better than this: pixel noise common to all tiles, lens and paper below the tiles' size. */
-const leastMm = 0.003;
+const leastMm = 0.001;
 /** Lengths of a two-dimensional normal error at ten even quantiles, in standard deviations (Rayleigh distribution). */
 const rayleigh = Array.from({ length: 10 }, (_, i) => Math.sqrt(-2 * Math.log(1 - (i + 0.5) / 10)));
 

@@ -294,7 +294,7 @@ export function fitStretchRobustly(
     if (next.length === kept.length || next.length < 8) break;
     const few = kept.length - next.length < 0.01 * kept.length;
     kept = next;
-    if (!scale && round < 2) chosen = chooseKrigingScale(kept, diagonalMm, [chosen.lengthMm]);
+    if (!scale) chosen = chooseKrigingScale(kept, diagonalMm, [chosen.lengthMm]);
     fit = fitStretch(kept, chosen);
     if (few) break;
   }

@@ -22,6 +22,12 @@ export type TileMatcher = (
   top: number,
 ) => TileShift | null;
 
+/**
+ * Squared frequency, in turns per tile, below which nothing is believed: unevenness of the light, which whitening would raise
+ * and which lies still while the drawing moves.
+ */
+const leastFrequency = 6;
+
 /** Largest share of a tile that may lie outside either photograph. */
 const mostMissing = 0.25;
 
@@ -125,8 +131,10 @@ export function createTileMatcher(size: number, radius: number, blurPx: number):
         const imaginary = ar * bi - ai * br;
         const power = real * real + imaginary * imaginary;
         const twice = kx === 0 ? 0.5 : 1;
-        const gain =
-          power > 0 ? (twice * lowPass[kx]! * lowPass[Math.abs(ky)]!) / threeQuarterMagnitude(power) : 0;
+        const seen = power > 0 && kx * kx + ky * ky >= leastFrequency;
+        const gain = seen
+          ? (twice * lowPass[kx]! * lowPass[Math.abs(ky)]!) / threeQuarterMagnitude(power)
+          : 0;
         crossReal[kx * columns + j] = real * gain;
         crossImaginary[kx * columns + j] = imaginary * gain;
       }

@@ -1,6 +1,6 @@
 import { median, medianAbsoluteDeviation, quantile } from '../../science/statistics/quantile.ts';
 import type { CellGrid } from './cellGrid.ts';
-import { fitSurface, type LightSurface, residualOf, surfaceTerms } from './lightSurface.ts';
+import { fitSurface, type LightSurface, residualOf, residualPlanes } from './lightSurface.ts';
 
 /** What is known of a cell before looking at it. */
 export const cellKind = { unknown: 0, expectedBare: 1, neverBare: 2, outside: 3 } as const;
@@ -34,15 +34,16 @@ export function findBareCells(grid: CellGrid, search: BareSearch): BareCells | n
   if (!surface) return null;
   const smooth = 1.8 * median(start.map((cell) => grid.spread[cell]!));
   let chosen: number[] = [];
-  for (const widen of [3, 2, 1.3, 1, 1]) {
-    const residual = residualOf(grid, surface);
+  for (const widen of search.startOutside ? fromPaper : fromBright) {
+    const planes = residualPlanes(grid, surface);
+    const residual = planes[0]!.map((value, cell) => (value + planes[1]![cell]! + planes[2]![cell]!) / 3);
     const level = modeOf(start.map((cell) => residual[cell]!));
     chosen = all.filter(
       (cell) =>
         search.kinds[cell] !== cellKind.neverBare &&
         grid.spread[cell]! <= smooth &&
         Math.abs(residual[cell]! - level) <= search.toleranceLog * widen &&
-        sameColour(grid, surface!, cell, search.toleranceLog * widen),
+        colourGap(planes, cell) <= 1.5 * search.toleranceLog * widen,
     );
     const refitted = fitSurface(grid, chosen);
     if (!refitted) return null;
@@ -53,9 +54,15 @@ export function findBareCells(grid: CellGrid, search: BareSearch): BareCells | n
   return { surface, bare };
 }
 
+/**
+ * How far beyond the tolerance each round looks. Bright cells are a rough start; clean paper is a good one, and looking far
+ * from it would let a faint scum back in.
+ */
+const fromBright = [3, 2, 1.3, 1, 1];
+const fromPaper = [1.4, 1.2, 1, 1];
+
 /** The cells to begin with: those expected bare, or the brighter ones everywhere where nothing is expected. */
 function startCells(grid: CellGrid, search: BareSearch, all: readonly number[]): number[] {
-  const outside = all.filter((cell) => search.kinds[cell] === cellKind.outside);
   const expected = all.filter((cell) => search.kinds[cell] === cellKind.expectedBare);
   const pool =
     expected.length >= 240
@@ -64,13 +71,59 @@ function startCells(grid: CellGrid, search: BareSearch, all: readonly number[]):
           (cell) => search.kinds[cell] === cellKind.unknown || search.kinds[cell] === cellKind.expectedBare,
         );
   const bright = brightCells(grid, pool);
-  if (!search.startOutside) return bright;
-  // Only outside cells that could be the same paper under the same light: the table is something else.
+  return search.startOutside ? cleanestPaper(grid, search, all, pool, bright) : bright;
+}
+
+/** Light by which paper under the same lamps may differ from place to place: anything else outside is table. */
+const paperRange = { darker: -0.15, brighter: 0.25 };
+/** Width of a bin of log light, and the share of the fullest bin that makes a level of its own. */
+const binLog = 0.01;
+const leastPeakShare = 0.12;
+
+/**
+ * Paper shows nothing brighter than itself: of the levels at which many cells lie, inside the rectangle and round it, the
+ * brightest is clean paper, and a scum that covers more of the sheet doesn't pass for it.
+ */
+function cleanestPaper(
+  grid: CellGrid,
+  search: BareSearch,
+  all: readonly number[],
+  pool: readonly number[],
+  bright: readonly number[],
+): number[] {
   const surface = fitSurface(grid, bright);
-  if (!surface) return bright;
+  if (!surface) return [...bright];
   const residual = residualOf(grid, surface);
-  const paper = outside.filter((cell) => residual[cell]! > -0.15 && residual[cell]! < 0.25);
-  return paper.length >= 400 ? paper : bright;
+  const quiet = 1.8 * median(bright.map((cell) => grid.spread[cell]!));
+  const outside = all.filter((cell) => search.kinds[cell] === cellKind.outside);
+  const paper = [...pool, ...outside].filter(
+    (cell) =>
+      grid.spread[cell]! <= quiet &&
+      residual[cell]! > paperRange.darker &&
+      residual[cell]! < paperRange.brighter,
+  );
+  const level = brightestLevel(paper.map((cell) => residual[cell]!));
+  const near = paper.filter((cell) => Math.abs(residual[cell]! - level) <= 2 * search.toleranceLog);
+  return near.length >= 400 ? near : [...bright];
+}
+
+/** The brightest local peak of the histogram that holds a fair share of the cells. */
+function brightestLevel(values: readonly number[]): number {
+  const counts = new Map<number, number>();
+  for (const value of values) {
+    const bin = Math.round(value / binLog);
+    counts.set(bin, (counts.get(bin) ?? 0) + 1);
+  }
+  const smooth = (bin: number) => [-1, 0, 1].reduce((sum, step) => sum + (counts.get(bin + step) ?? 0), 0);
+  const bins = [...counts.keys()].toSorted((a, b) => b - a);
+  const fullest = Math.max(...bins.map(smooth));
+  const peak = bins.find(
+    (bin) =>
+      smooth(bin) >= leastPeakShare * fullest &&
+      smooth(bin) >= smooth(bin - 1) &&
+      smooth(bin) >= smooth(bin + 1),
+  );
+  return (peak ?? 0) * binLog;
 }
 
 /** The brighter part of the cells, block by block, so that light falling off does not hide the far ones. */
@@ -106,12 +159,8 @@ function modeOf(values: readonly number[]): number {
   return centre + best * width;
 }
 
-/** Whether the channels differ from the surface alike: another material differs in colour. */
-function sameColour(grid: CellGrid, surface: LightSurface, cell: number, tolerance: number): boolean {
-  const terms = surfaceTerms(grid, cell);
-  const residuals = surface.coefficients.map(
-    (own, channel) =>
-      grid.logLight[channel]![cell]! - terms.reduce((sum, term, i) => sum + term * own[i]!, 0),
-  );
-  return Math.max(...residuals) - Math.min(...residuals) <= 1.5 * tolerance;
+/** How far apart the channels' departures from the surface lie: another material differs in colour. */
+function colourGap(planes: readonly Float32Array[], cell: number): number {
+  const [red, green, blue] = [planes[0]![cell]!, planes[1]![cell]!, planes[2]![cell]!];
+  return Math.max(red, green, blue) - Math.min(red, green, blue);
 }

@@ -14,6 +14,8 @@ export interface FoundSolid {
 
 /** Smaller dark places are lines or specks, not a film: our rule. */
 const leastAreaMm2 = 15;
+/** The darkest level is looked for on one pixel in so many. */
+const sampleStep = 7;
 /** A place belongs to the darkest while it lies within this of the darkest level: our rule. */
 const withinDarkness = 0.06;
 
@@ -29,9 +31,9 @@ export function findSolid(darkness: Float32Array, counts: Uint8Array, frame: Fra
   const filled = darkness.map((value, i) => (counts[i] && !Number.isNaN(value) ? value : 0));
   const smooth = gaussianBlur(filled, widthPx, heightPx, 0.4 * pxPerMm);
   const sample: number[] = [];
-  for (let i = 0; i < smooth.length; i += 3) if (counts[i]) sample.push(smooth[i]!);
+  for (let i = 0; i < smooth.length; i += sampleStep) if (counts[i]) sample.push(smooth[i]!);
   // The level that only 15 mm² exceed: darker than that there is no film to speak of.
-  const share = Math.min(0.5, (leastAreaMm2 * pxPerMm * pxPerMm) / Math.max(1, sample.length * 3));
+  const share = Math.min(0.5, (leastAreaMm2 * pxPerMm * pxPerMm) / Math.max(1, sample.length * sampleStep));
   const top = quantile(sample, 1 - share);
   const dark = Uint8Array.from(smooth, (value, i) => (counts[i] && value >= top - withinDarkness ? 1 : 0));
   const core = erode(dark, widthPx, heightPx, Math.round(0.5 * pxPerMm));

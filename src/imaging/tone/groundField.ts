@@ -2,7 +2,7 @@ import { blurWithin } from '../operations/gaussianBlur.ts';
 import type { ColourRaster } from '../raster.ts';
 import type { BareCells } from './bareCells.ts';
 import type { CellGrid } from './cellGrid.ts';
-import { surfaceAt, surfaceTerms } from './lightSurface.ts';
+import { surfacePlane } from './lightSurface.ts';
 
 /** The bare ground's light everywhere, on a cell grid: what each place would show without a mark. */
 export interface GroundField {
@@ -33,49 +33,49 @@ const scales = [
 export function groundField(grid: CellGrid, found: BareCells, between: BetweenMarks): GroundField {
   const { columns, rows } = grid;
   const count = columns * rows;
-  const terms = Array.from({ length: count }, (_, cell) => surfaceTerms(grid, cell));
   const weights = Float32Array.from(found.bare);
   for (const cell of between.keys()) if (!found.bare[cell]) weights[cell] = betweenWeight;
-  const error = new Float32Array(count);
-  const logGround = [0, 1, 2].map((channel) => {
-    const ground = Float32Array.from(terms, (own) => surfaceAt(found.surface, channel, own));
-    const residual = new Float32Array(count);
-    for (let cell = 0; cell < count; cell++) {
-      const seen = found.bare[cell] ? grid.logLight[channel]![cell]! : between.get(cell)?.[channel];
-      residual[cell] = seen === undefined ? 0 : seen - ground[cell]!;
-    }
-    for (const { sigmaCells, doubt } of scales) {
-      const blurred = blurWithin(residual, weights, columns, rows, sigmaCells, 1e-6);
-      let squares = 0;
-      let bareCount = 0;
-      for (let cell = 0; cell < count; cell++) {
-        if (weights[cell] === 0) continue;
-        squares += residual[cell]! ** 2;
-        bareCount++;
-      }
-      const variance = squares / Math.max(1, bareCount);
-      for (let cell = 0; cell < count; cell++) {
-        const trust = blurred.weights[cell]! / (blurred.weights[cell]! + doubt);
-        const step = Number.isNaN(blurred.values[cell]!) ? 0 : trust * blurred.values[cell]!;
-        ground[cell]! += step;
-        if (weights[cell]! > 0) residual[cell]! -= step;
-        if (channel === 1) error[cell]! += variance * (1 - trust) ** 2;
-      }
-    }
-    let rest = 0;
-    let bareCount = 0;
-    for (let cell = 0; cell < count; cell++) {
-      if (weights[cell] === 0) continue;
-      rest += residual[cell]! ** 2;
-      bareCount++;
-    }
-    if (channel === 1) {
-      for (let cell = 0; cell < count; cell++)
-        error[cell] = Math.sqrt(error[cell]! + rest / Math.max(1, bareCount) / 4);
-    }
-    return ground;
+  const logGround = [0, 1, 2].map((channel) => surfacePlane(grid, found.surface, channel));
+  const residuals = logGround.map((ground, channel) => {
+    const seen = Float32Array.from(grid.logLight[channel]!, (light, cell) =>
+      found.bare[cell] ? light : Number.NaN,
+    );
+    for (const [cell, level] of between) if (!found.bare[cell]) seen[cell] = level[channel]!;
+    return seen.map((light, cell) => (weights[cell]! > 0 ? light - ground[cell]! : 0));
   });
-  return { grid, logGround: [logGround[0]!, logGround[1]!, logGround[2]!], error };
+  const variance = new Float32Array(count);
+  for (const { sigmaCells, doubt } of scales) {
+    const blurred = blurWithin(residuals, weights, columns, rows, sigmaCells, 1e-6);
+    const before = meanSquare(residuals[1]!, weights);
+    for (let cell = 0; cell < count; cell++) {
+      const trust = blurred.weights[cell]! / (blurred.weights[cell]! + doubt);
+      for (let channel = 0; channel < 3; channel++) {
+        const near = blurred.values[channel]![cell]!;
+        const step = Number.isNaN(near) ? 0 : trust * near;
+        logGround[channel]![cell]! += step;
+        if (weights[cell]! > 0) residuals[channel]![cell]! -= step;
+      }
+      variance[cell]! += before * (1 - trust) ** 2;
+    }
+  }
+  const rest = meanSquare(residuals[1]!, weights) / 4;
+  return {
+    grid,
+    logGround: [logGround[0]!, logGround[1]!, logGround[2]!],
+    error: variance.map((own) => Math.sqrt(own + rest)),
+  };
+}
+
+/** Mean square over the cells that count. */
+function meanSquare(values: Float32Array, weights: Float32Array): number {
+  let squares = 0;
+  let count = 0;
+  for (let cell = 0; cell < values.length; cell++) {
+    if (weights[cell] === 0) continue;
+    squares += values[cell]! ** 2;
+    count++;
+  }
+  return squares / Math.max(1, count);
 }
 
 /**

@@ -40,15 +40,37 @@ export function fitSurface(grid: CellGrid, cells: readonly number[]): LightSurfa
   return { coefficients };
 }
 
-/** Mean over channels of log light minus the surface, by cell; NaN where the cell has no light. */
-export function residualOf(grid: CellGrid, surface: LightSurface): Float32Array {
+/** Log light of the surface in every cell, one channel. */
+export function surfacePlane(grid: CellGrid, surface: LightSurface, channel: number): Float32Array {
+  const [a, b, c, d, e, f] = surface.coefficients[channel] as [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
   const out = new Float32Array(grid.columns * grid.rows);
-  for (let cell = 0; cell < out.length; cell++) {
-    const terms = surfaceTerms(grid, cell);
-    let sum = 0;
-    for (let channel = 0; channel < 3; channel++)
-      sum += grid.logLight[channel]![cell]! - surfaceAt(surface, channel, terms);
-    out[cell] = sum / 3;
+  for (let row = 0, cell = 0; row < grid.rows; row++) {
+    const y = (row / Math.max(1, grid.rows - 1)) * 2 - 1;
+    for (let column = 0; column < grid.columns; column++, cell++) {
+      const x = (column / Math.max(1, grid.columns - 1)) * 2 - 1;
+      out[cell] = a + b * x + c * y + d * x * x + e * x * y + f * y * y;
+    }
   }
   return out;
+}
+
+/** Log light minus the surface, by channel and cell; NaN where the cell has no light. */
+export function residualPlanes(grid: CellGrid, surface: LightSurface): Float32Array[] {
+  return grid.logLight.map((plane, channel) => {
+    const smooth = surfacePlane(grid, surface, channel);
+    return plane.map((light, cell) => light - smooth[cell]!);
+  });
+}
+
+/** Mean over channels of log light minus the surface, by cell; NaN where the cell has no light. */
+export function residualOf(grid: CellGrid, surface: LightSurface): Float32Array {
+  const [red, green, blue] = residualPlanes(grid, surface) as [Float32Array, Float32Array, Float32Array];
+  return red.map((value, cell) => (value + green[cell]! + blue[cell]!) / 3);
 }

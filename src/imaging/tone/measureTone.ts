@@ -17,9 +17,10 @@ import type { Photograph } from '../photograph.ts';
 import type { PlaneMap } from '../planeMap.ts';
 import type { ColourRaster, Mask, Raster } from '../raster.ts';
 import type { FoundSolid } from './findSolid.ts';
-import { pictureWarnings, qualityLimits } from './pictureQuality.ts';
+import { pictureWarnings, qualityLimits, sharpnessOf } from './pictureQuality.ts';
 import { readSide, type SideTone } from './readSide.ts';
 import type { SideInput } from './sideInput.ts';
+import { toneFrame } from './toneFrame.ts';
 import { coverageFactor, zoneChange } from './zoneChange.ts';
 import { totalDeviation, type ZoneReading, zoneReading } from './zoneCoverage.ts';
 
@@ -81,9 +82,11 @@ export function measureTone(input: ToneInput): ToneResult | null {
   if (step(0.35)) return null;
   const proof = readSide(proofInput);
   if (step(0.7)) return null;
+  const frame = toneFrame(input.sizeMm);
+  const sharp = { stone: sharpnessOf(stoneInput, frame), proof: sharpnessOf(proofInput, frame) };
   const warnings = [
-    ...(stone ? pictureWarnings(stoneInput, stone) : []),
-    ...(proof ? pictureWarnings(proofInput, proof) : []),
+    ...(stone ? pictureWarnings(stoneInput, stone, { own: sharp.stone, partner: sharp.proof }) : []),
+    ...(proof ? pictureWarnings(proofInput, proof, { own: sharp.proof, partner: sharp.stone }) : []),
     ...placeWarnings(input, proof),
   ];
   const stoneSolid = stone && stone.clipped <= qualityLimits.noTone ? stone.solid : null;

@@ -4,6 +4,7 @@ import { connectedPlaces } from '../operations/connectedPlaces.ts';
 import { gaussianBlur } from '../operations/gaussianBlur.ts';
 import { photographPxPerFramePx } from '../operations/mapPoint.ts';
 import { sampleGrey } from '../operations/sampleLinear.ts';
+import type { Frame } from '../raster.ts';
 import type { SideTone } from './readSide.ts';
 import type { SideInput } from './sideInput.ts';
 
@@ -15,17 +16,20 @@ export const qualityLimits = {
   noTone: 0.2,
   /** Photograph px to the millimetre. */
   pxPerMm: 3,
-  /** Fine structure against coarser structure; below it the picture is soft. */
+  /** Fine structure against coarser structure; below it a picture is blurred whatever it shows. */
   sharpness: 0.05,
+  /** Below this it is blurred if its partner is so much sharper: a wash alone is soft, a drawing beside its print is not. */
+  softness: 0.15,
+  besidePartner: 0.3,
   glareMm2: 60,
-  /** Ground light of the strongest channel over the weakest. */
-  cast: 6,
+  /** Ground light of the strongest channel over the weakest: paper is nearly white, limestone is yellow. */
+  cast: { stone: 3.2, proof: 2.2 },
 } as const;
 
 const words = { stone: 'stone', proof: 'print' } as const;
 
 /** What is wrong with one photograph as a photograph, in words with what to do. */
-export function pictureWarnings(input: SideInput, side: SideTone): ComparisonWarning[] {
+export function pictureWarnings(input: SideInput, side: SideTone, sharp: Sharpness): ComparisonWarning[] {
   const name = words[input.side];
   const found: ComparisonWarning[] = [];
   if (side.clipped > qualityLimits.clipped) {
@@ -41,7 +45,7 @@ export function pictureWarnings(input: SideInput, side: SideTone): ComparisonWar
       message: `The photograph of the ${name} has only ${pxPerMm.toFixed(1)} px per millimetre: fine marks can't be told. Come closer, or use the full resolution.`,
     });
   }
-  if (side.clipped <= qualityLimits.noTone && sharpnessOf(input, pxPerMm) < qualityLimits.sharpness) {
+  if (side.clipped <= qualityLimits.noTone && isBlurred(sharp)) {
     found.push({
       code: 'blurred',
       message: `The photograph of the ${name} is blurred: steady the camera, use the timer, and take it again.`,
@@ -53,7 +57,7 @@ export function pictureWarnings(input: SideInput, side: SideTone): ComparisonWar
       message: `The ${name} shines in the photograph: move the lamps to 45° or fan it dry, and take it again.`,
     });
   }
-  if (castOf(side) > qualityLimits.cast) {
+  if (castOf(side) > qualityLimits.cast[input.side]) {
     found.push({
       code: 'cast',
       message: `The light on the ${name} is strongly coloured: one channel holds hardly any light. Use one kind of lamp, no window.`,
@@ -68,11 +72,25 @@ export function pictureWarnings(input: SideInput, side: SideTone): ComparisonWar
   return found;
 }
 
+/** How sharp this photograph and its partner are, each on its own scale. */
+export interface Sharpness {
+  readonly own: number;
+  readonly partner: number;
+}
+
+function isBlurred({ own, partner }: Sharpness): boolean {
+  return (
+    own < qualityLimits.sharpness ||
+    (own < qualityLimits.softness && own < qualityLimits.besidePartner * partner)
+  );
+}
+
 /**
  * Fine against coarser structure at the photograph's own resolution, where something is drawn: variance between σ 0 and 1 px
  * over variance between 1 and 3 px, noise as seen on bare ground taken off. About 0.1 to 1 for a sharp photograph.
  */
-function sharpnessOf(input: SideInput, pxPerMm: number): number {
+export function sharpnessOf(input: SideInput, frame: Frame): number {
+  const pxPerMm = photographPxPerFramePx(input.map, frame) * frame.pxPerMm;
   const sizeMm = 24;
   const px = Math.min(320, Math.round(sizeMm * pxPerMm));
   const ratios: { fine: number; coarse: number }[] = [];

@@ -6,7 +6,7 @@ export const tonePxPerMm = 4;
 /** Side of a ground cell in raster px: 1 mm. */
 export const groundCellPx = 4;
 /** How far round the work rectangle the ground is looked for. */
-export const marginMm = 24;
+export const marginMm = 34;
 
 /** The work rectangle with its margin. */
 export function toneFrame([widthMm, heightMm]: Point): Frame {
