@@ -4,6 +4,7 @@ import type { ComparisonRecord } from '../records/comparison.ts';
 import { openStore, type Store } from '../store/openStore.ts';
 import { findingSentence } from '../studio/proofs/comparisonWords.ts';
 import { engineVersion } from './engineVersion.ts';
+import { placeStartingTables } from './etchTables/placeStartingTables.ts';
 import { type ComparisonEvents, createComparisonEvents } from './measuring/comparisonEvents.ts';
 import { createMeasuringQueue, type MeasuringQueue } from './measuring/measuringQueue.ts';
 import { resumeInterrupted } from './measuring/resumeInterrupted.ts';
@@ -44,6 +45,8 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
   const desk = createPictureDesk(store);
   const module = options.measuringModule ?? threadModule(import.meta.url, 'measuring/measuringThread');
   const queue = createMeasuringQueue({ store, events, module, engineVersion, findingOf: findingSentence });
+  const now = () => new Date();
+  await placeStartingTables({ store, now });
   await resumeInterrupted(store);
   queue.wake();
   return ok({
@@ -51,7 +54,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     events,
     queue,
     desk,
-    now: () => new Date(),
+    now,
     newId: randomUUID,
     largestBytes: options.largestBytes,
     findingOf: findingSentence,

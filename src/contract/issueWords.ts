@@ -4,6 +4,7 @@ type Issue = core.$ZodIssue;
 
 /** What is wrong with one field, in plain words without a full stop, such as `a number is missing`. */
 export function issueWords(issue: Issue): string {
+  if (!librarysOwn.test(issue.message)) return issue.message.replace(/\.$/, '');
   switch (issue.code) {
     case 'invalid_type': {
       const wanted = kindWords[issue.expected] ?? 'a value of another form';
@@ -20,7 +21,6 @@ export function issueWords(issue: Issue): string {
     case 'unrecognized_keys':
       return `it has fields that are not known: ${issue.keys.join(', ')}`;
     case 'custom':
-      return issue.message.replace(/\.$/, '');
     case 'not_multiple_of':
     case 'invalid_format':
     case 'invalid_key':
@@ -30,6 +30,9 @@ export function issueWords(issue: Issue): string {
       return issue satisfies never;
   }
 }
+
+/** How the library's own messages begin; any other was written for this field. */
+const librarysOwn = /^(Invalid|Too small|Too big|Unrecognized)/;
 
 const kindWords: Readonly<Record<string, string>> = {
   string: 'a text',

@@ -1,11 +1,7 @@
 import multipart from '@fastify/multipart';
 import swagger from '@fastify/swagger';
 import fastify from 'fastify';
-import {
-  createJsonSchemaTransform,
-  validatorCompiler,
-  type ZodTypeProvider,
-} from 'fastify-type-provider-zod';
+import { createJsonSchemaTransform, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import type { Services } from '../application/openServices.ts';
 import { failure } from '../foundation/failure.ts';
 import type { App } from './app.ts';
@@ -14,13 +10,18 @@ import { sendFailure } from './failureReply.ts';
 import { securityHeaders } from './guards/securityHeaders.ts';
 import { judgeCaller } from './guards/trustedCaller.ts';
 import { jsonLimitBytes, requestTimeoutMs } from './limits.ts';
+import { requestCheck } from './requestCheck.ts';
 import { addApiDescription } from './routes/apiDescription.ts';
 import { addComparisonFileRoutes } from './routes/comparisonFileRoutes.ts';
 import { addComparisonRoutes } from './routes/comparisonRoutes.ts';
 import { addEventRoutes } from './routes/eventRoutes.ts';
 import { addPhotographRoutes } from './routes/photographRoutes.ts';
+import { addPlanRoutes } from './routes/planRoutes.ts';
 import { addProtocolRoute } from './routes/protocolRoute.ts';
 import { addScreens } from './routes/screens.ts';
+import { addStoneRoutes } from './routes/stoneRoutes.ts';
+import { addWorkRoutes } from './routes/workRoutes.ts';
+import { addZonesFileRoutes } from './routes/zonesFileRoutes.ts';
 
 export interface AppOptions {
   /** Names under which requests may address this server; asked at each request, since the port comes late. */
@@ -37,7 +38,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
     forceCloseConnections: true,
     routerOptions: { maxParamLength: 120 },
   }).withTypeProvider<ZodTypeProvider>();
-  app.setValidatorCompiler(validatorCompiler);
+  app.setValidatorCompiler(requestCheck);
   // answers come typed from the use cases; checking them again would only take time
   app.setSerializerCompiler(() => JSON.stringify);
 
@@ -64,6 +65,10 @@ export async function buildApp(services: Services, options: AppOptions): Promise
     openapi: { openapi: '3.1.0', info: { title: 'Stonetone', version: '1' } },
     transform: createJsonSchemaTransform({}),
   });
+  addStoneRoutes(app, services);
+  addWorkRoutes(app, services);
+  addZonesFileRoutes(app, services);
+  addPlanRoutes(app, services);
   addComparisonRoutes(app, services);
   addComparisonFileRoutes(app, services);
   addPhotographRoutes(app, services);

@@ -1,30 +1,13 @@
-import { hasZodFastifySchemaValidationErrors } from 'fastify-type-provider-zod';
 import { type Failure, failure } from '../foundation/failure.ts';
 import { jsonLimitBytes, uploadLimitBytes } from './limits.ts';
-
-/** `/zones/3/polygonMm` as `zones[3].polygonMm`. */
-function pathOfPointer(pointer: string): string {
-  return pointer
-    .split('/')
-    .filter(Boolean)
-    .map((part) => (/^\d+$/.test(part) ? `[${part}]` : `.${part}`))
-    .join('')
-    .replace(/^\./, '');
-}
+import { MalformedRequest } from './requestCheck.ts';
 
 /**
  * The modelled failure behind an error that the HTTP library threw, or null for one that nobody expected.
- * Codes: fastify's own (`FST_ERR_CTP_…`), the multipart reader's, and the schema check.
+ * Codes: fastify's own (`FST_ERR_CTP_…`), the multipart reader's, and the check of requests.
  */
 export function failureOfError(error: unknown): Failure | null {
-  if (hasZodFastifySchemaValidationErrors(error)) {
-    const first = error.validation[0]!;
-    return failure(
-      'body-malformed',
-      { why: first.message ?? 'it has another form' },
-      pathOfPointer(first.instancePath),
-    );
-  }
+  if (error instanceof MalformedRequest) return error.failure;
   if (!(error instanceof Error) || !('code' in error) || typeof error.code !== 'string') return null;
   switch (error.code) {
     case 'FST_ERR_CTP_BODY_TOO_LARGE':

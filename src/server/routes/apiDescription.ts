@@ -1,6 +1,6 @@
 import type { App } from '../app.ts';
 
-const methods = ['get', 'post', 'put', 'delete'] as const;
+const methods = ['get', 'post', 'put', 'patch', 'delete'] as const;
 
 interface Operation {
   readonly summary?: string;

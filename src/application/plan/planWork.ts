@@ -1,0 +1,95 @@
+import { failure } from '../../foundation/failure.ts';
+import { fail, ok, type Result } from '../../foundation/result.ts';
+import type { PlanRequest, PlanZone, TannicSolution } from '../../records/etch.ts';
+import type { KeptPlan, PlanChoices } from '../../records/keptPlan.ts';
+import type { KeptStone } from '../../records/stoneEntry.ts';
+import type { Work, WorkZone } from '../../records/work.ts';
+import type { KeptRecords } from '../../store/keptRecords.ts';
+import { chosenTable } from '../etchTables/chosenTable.ts';
+import type { SavingParts } from '../saving.ts';
+import { noSuchWork } from '../works/findWork.ts';
+import { planFromInput } from './planFromInput.ts';
+
+/**
+ * Plans the first etch of a work as it is kept, and keeps the plan with all that it was made from.
+ * @returns `not-found`, `archived`, `reference-unknown` with the field that names nothing, or the faults of
+ *   `planFromInput`
+ */
+export async function planWork(
+  { store, now, newId }: Pick<SavingParts, 'store' | 'now' | 'newId'>,
+  workId: string,
+  choices: PlanChoices,
+): Promise<Result<KeptPlan>> {
+  return store.decide(async (records) => {
+    const work = await records.works.find(workId);
+    if (work === null) return fail(noSuchWork());
+    if (work.archived) return fail(failure('archived', { what: `The work ${work.title}` }));
+    const request = await requestOf(records, work, choices);
+    if (!request.ok) return request;
+    const plan = planFromInput(request.value);
+    if (!plan.ok) return plan;
+    const { id, version, name } = request.value.table;
+    const kept: KeptPlan = {
+      id: newId(),
+      workId,
+      createdAt: now().toISOString(),
+      workVersion: work.version,
+      table: { id, version, name },
+      feasible: plan.value.schedule.feasible,
+      tannicBatchId: choices.tannicBatchId,
+      request: request.value,
+      plan: plan.value,
+    };
+    await records.plans.addFirst(kept);
+    return ok(kept);
+  });
+}
+
+async function requestOf(
+  records: KeptRecords,
+  work: Work,
+  choices: PlanChoices,
+): Promise<Result<PlanRequest>> {
+  const table = await chosenTable(records, choices);
+  if (!table.ok) return table;
+  const tannic = await tannicOf(records, choices);
+  if (!tannic.ok) return tannic;
+  const { people, filmMm, layMm2PerSecond, guardMm } = choices;
+  const stone = await records.stones.find(work.stoneId);
+  const ownMedia = await records.media.list();
+  return ok({
+    stone: planStone(stone!),
+    zones: work.zones.map(planZone),
+    ownMedia: ownMedia.map(({ id, name, rule }) => ({ id, name, rule })),
+    table: table.value,
+    tannic: tannic.value,
+    people,
+    filmMm,
+    layMm2PerSecond,
+    guardMm,
+  });
+}
+
+/** The tannic solution as typed, or as its batch says; archived batches too, since a bottle may still be in use. */
+async function tannicOf(
+  { batches }: Pick<KeptRecords, 'batches'>,
+  { tannic, tannicBatchId }: PlanChoices,
+): Promise<Result<TannicSolution | null>> {
+  if (tannicBatchId === null) return ok(tannic);
+  const batch = await batches.find(tannicBatchId);
+  if (batch?.kind !== 'tannic') {
+    return fail(failure('reference-unknown', { what: 'tannic batch', id: tannicBatchId }, 'tannicBatchId'));
+  }
+  const { gramsPerLitre, pH, gum } = batch;
+  return ok({ gramsPerLitre, pH, gum });
+}
+
+/** The thinnest corner stands for the stone, as the one that breaks. */
+function planStone({ widthMm, heightMm, cornerThicknessMm, colour }: KeptStone): PlanRequest['stone'] {
+  const known = cornerThicknessMm.filter((mm) => mm !== null);
+  return { widthMm, heightMm, thicknessMm: known.length > 0 ? Math.min(...known) : null, colour };
+}
+
+function planZone({ tone, ...zone }: WorkZone): PlanZone {
+  return tone === null ? zone : { ...zone, tone: { mean: tone.mean, darkest: tone.darkest } };
+}
