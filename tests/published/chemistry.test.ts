@@ -84,6 +84,11 @@ describe('strength of acids', () => {
   each('36 °Bé nitric acid by the printed chart', /^hno3-36be-percent/, 1, (row) =>
     near(row, nitricPercentAt60F(specificGravityOfBaume(row.inputs.baume!))),
   );
+  each('the azeotrope lies on the printed density curve', /^hno3-azeotrope$/, 1, (row) => {
+    const printed = row.expected as Record<string, number>;
+    // The row's 0.5 is for whole per cent; its density is printed to 0.01.
+    expect(Math.abs(densityOfPercent(nitricAt20C, printed.percent_w_w!) - printed.d20_4!)).toBeLessThan(0.01);
+  });
   each('molar masses', /^molar-mass-/, 10, (row) => near(row, molarMass(String(row.inputs.formula))));
   each('nominal molarity of tannic acid', /^tannic-10pc/, 1, (row) =>
     near(row, molarityOfGramsPerLitre(row.inputs.grams_per_litre!, row.inputs.molar_mass!)),
@@ -108,6 +113,8 @@ describe('pH by charge balance', () => {
   });
   test('water alone is neutral; a negative concentration has no pH', () => {
     expect(pHOf({ acids: [], fixedCharge: 0 }, 'ideal')).toBeCloseTo(7, 6);
+    const product = confirmed.find((row) => row.id === 'kw-25')!;
+    near(product, 2 * pHOf({ acids: [], fixedCharge: 0 }, 'ideal'));
     expect(pHOf({ acids: [{ molar: -1, pKa: [] }], fixedCharge: 0 }, 'ideal')).toBeNaN();
   });
   test('gum without acid keeps its own pH, and takes up the first acid', () => {
@@ -125,6 +132,20 @@ describe('drops, dilution, alligation, limestone', () => {
   each('drops to a millilitre', /^drop(s-per-ml|-usp-per-ml)/, 4, (row) => {
     const grams = row.inputs.drop_g ?? row.inputs.drop_mg! / 1000;
     near(row, dropsPerMl(1, grams, row.inputs.density_g_ml ?? 1, 0.0001).value);
+  });
+  each(
+    'few drops weighed carry the allowance for a calibrated dropper',
+    /^dropper-volume-error$/,
+    1,
+    (row) => {
+      const few = dropsPerMl(1, 0.05, 1, 0);
+      near(row, 100 * (few.high / few.value - 1));
+      near(row, 100 * (1 - few.low / few.value));
+    },
+  );
+  each('a drop of water from each tip, and its drops to a millilitre', /^drop-eschbaum-/, 6, (row) => {
+    const grams = row.expected as number;
+    expect(dropsPerMl(20, 20 * grams, 1, 0.001).value * grams).toBeCloseTo(1, 12);
   });
   each('acid in an etch made by drops', /^drops-molarity-/, 6, (row) => {
     const { drops, drops_per_ml, acid_molar, gum_ml } = row.inputs;
