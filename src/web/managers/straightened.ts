@@ -14,8 +14,12 @@ export function straightening(corners: Corners, boxPx: Point): string | null {
     [0, boxPx[1]],
   ];
   const h = projective(corners, target);
-  if (h === null) return null;
-  const [a, b, c, d, e, f, g, k] = h as [number, number, number, number, number, number, number, number];
+  return h && matrix3d(h);
+}
+
+/** The eight numbers of a projective map in the plane as CSS has it. */
+export function matrix3d(map: readonly number[]): string {
+  const [a, b, c, d, e, f, g, k] = map as [number, number, number, number, number, number, number, number];
   const columns = [a, d, 0, g, b, e, 0, k, 0, 0, 1, 0, c, f, 0, 1];
   return `matrix3d(${columns.map((value) => Number(value.toPrecision(9))).join(',')})`;
 }

@@ -1,0 +1,90 @@
+import type { Point } from '../../science/geometry/point.ts';
+
+/** What a key asks of the board on which zones are drawn. */
+export type BoardCommand =
+  | { readonly do: 'nudge'; readonly byMm: Point }
+  | {
+      readonly do:
+        | 'begin'
+        | 'put'
+        | 'close'
+        | 'leave'
+        | 'next point'
+        | 'point before'
+        | 'add point'
+        | 'remove point'
+        | 'undo'
+        | 'redo'
+        | 'closer'
+        | 'farther'
+        | 'whole';
+    };
+
+/** The part of a key press that counts. */
+export interface BoardKey {
+  readonly key: string;
+  readonly shiftKey: boolean;
+  readonly ctrlKey: boolean;
+  readonly metaKey: boolean;
+  readonly altKey: boolean;
+}
+
+/** Millimetres that an arrow key pushes: alone, with Shift, with Alt. */
+export const keyStepMm = { plain: 1, shift: 10, alt: 0.1 } as const;
+
+/**
+ * The command of a key on the board; null for keys that are not ours.
+ * @param drawing whether an outline is being drawn: Enter then puts a point, else it starts an outline.
+ */
+export function boardCommand(event: BoardKey, drawing: boolean): BoardCommand | null {
+  const { key, shiftKey, altKey } = event;
+  if (event.ctrlKey || event.metaKey) return undoCommand(key.toLowerCase(), shiftKey);
+  const step = altKey ? keyStepMm.alt : shiftKey ? keyStepMm.shift : keyStepMm.plain;
+  const arrow = arrows[key];
+  if (arrow) return { do: 'nudge', byMm: [arrow[0] * step, arrow[1] * step] };
+  if (altKey) return null;
+  switch (key.length === 1 ? key.toLowerCase() : key) {
+    case 'Enter':
+    case ' ':
+      return { do: drawing ? 'put' : 'begin' };
+    case 'd':
+      return { do: 'begin' };
+    case 'c':
+      return { do: 'close' };
+    case 'Escape':
+      return { do: 'leave' };
+    case 'PageDown':
+    case 'n':
+      return { do: 'next point' };
+    case 'PageUp':
+    case 'p':
+      return { do: 'point before' };
+    case 'a':
+    case 'Insert':
+      return { do: 'add point' };
+    case 'Delete':
+    case 'Backspace':
+      return { do: 'remove point' };
+    case '+':
+    case '=':
+      return { do: 'closer' };
+    case '-':
+      return { do: 'farther' };
+    case '0':
+      return { do: 'whole' };
+    default:
+      return null;
+  }
+}
+
+const arrows: Readonly<Record<string, Point>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, -1],
+  ArrowDown: [0, 1],
+};
+
+function undoCommand(key: string, shift: boolean): BoardCommand | null {
+  if (key === 'z') return { do: shift ? 'redo' : 'undo' };
+  return key === 'y' ? { do: 'redo' } : null;
+}

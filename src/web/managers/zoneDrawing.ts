@@ -1,0 +1,77 @@
+import type { Edge } from '../../records/stone.ts';
+import type { WorkRectangle, WorkZone } from '../../records/work.ts';
+import type { Point } from '../../science/geometry/point.ts';
+import type { SnapTargets } from './snapping.ts';
+
+/** What a person draws of a work on its stone. All places in stone mm. */
+export interface Drawing {
+  readonly head: Edge;
+  readonly rectangle: WorkRectangle | null;
+  readonly zones: readonly WorkZone[];
+  /** The points of an outline that is being drawn; null while none is. Never saved. */
+  readonly outline: readonly Point[] | null;
+}
+
+/** What a zone is before anybody says: no table has a rule for it, and the plan says so. */
+export const mediumNotSaid = 'unknown';
+
+/** The parts of a work that are drawn. */
+export function drawingOf(work: Pick<Drawing, 'head' | 'rectangle' | 'zones'>): Drawing {
+  const { head, rectangle, zones } = work;
+  return { head, rectangle, zones, outline: null };
+}
+
+/** The zone of that id; undefined where it is gone. */
+export function zoneOf(drawing: Drawing, id: string | null): WorkZone | undefined {
+  return drawing.zones.find((zone) => zone.id === id);
+}
+
+/** The drawing with one zone changed. A tone that was measured under another outline is dropped. */
+export function withZone(drawing: Drawing, id: string, changes: Partial<WorkZone>): Drawing {
+  const zones = drawing.zones.map((zone) => {
+    if (zone.id !== id) return zone;
+    const moved = changes.polygonMm !== undefined && changes.polygonMm !== zone.polygonMm;
+    const tone = moved && zone.tone?.basis === 'measured' ? { tone: null } : {};
+    return { ...zone, ...tone, ...changes };
+  });
+  return { ...drawing, zones };
+}
+
+/** The drawing with the outline in hand closed into a zone of its own, named for its place in the row. */
+export function withClosedOutline(drawing: Drawing, name: string): { drawing: Drawing; id: string } | null {
+  const { outline, zones } = drawing;
+  if (!outline || outline.length < 3) return null;
+  const id = freeId(zones);
+  const zone: WorkZone = { id, name, medium: mediumNotSaid, polygonMm: outline, tone: null };
+  return { drawing: { ...drawing, zones: [...zones, zone], outline: null }, id };
+}
+
+/** The drawing without a zone. */
+export function withoutZone(drawing: Drawing, id: string): Drawing {
+  return { ...drawing, zones: drawing.zones.filter((zone) => zone.id !== id) };
+}
+
+/**
+ * What may draw a point: all other zones, the outline being drawn, the stone's border. Of the zone that the moved
+ * point belongs to (`moved`; null for a new point) only its other points draw, not its own sides.
+ */
+export function snapTargets(
+  { zones, outline }: Drawing,
+  stoneMm: Point,
+  moved: { readonly zone: string; readonly index: number } | null,
+): SnapTargets {
+  const own = zones.find(({ id }) => id === moved?.zone)?.polygonMm ?? [];
+  return {
+    outlines: zones.filter(({ id }) => id !== moved?.zone).map(({ polygonMm }) => polygonMm),
+    lines: [...own.filter((_, index) => index !== moved?.index), ...(outline ?? [])].map((point) => [point]),
+    stoneMm,
+  };
+}
+
+/** An id that no zone has: plain, so that zones.json stays readable. */
+function freeId(zones: readonly WorkZone[]): string {
+  const taken = new Set(zones.map(({ id }) => id));
+  let number = zones.length + 1;
+  while (taken.has(`zone-${number}`)) number++;
+  return `zone-${number}`;
+}
