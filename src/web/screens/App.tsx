@@ -36,6 +36,9 @@ export function App() {
             <Route path="/new/*?">
               <NewComparison />
             </Route>
+            <Route path="/comparisons">
+              <ComparisonList />
+            </Route>
             <Route path="/comparisons/:id">{({ id }) => <ComparisonScreen key={id} id={id} />}</Route>
             <Route>
               <NotFound />

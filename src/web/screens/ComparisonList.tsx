@@ -28,7 +28,7 @@ export function ComparisonList() {
   const onlySample = search === '' && comparisons.length > 0 && comparisons.every(({ sample }) => sample);
   return (
     <>
-      <PageHead stamp="Proof desk" headline="What printed, against what was drawn">
+      <PageHead stamp="Comparisons" headline="What printed, against what was drawn">
         {!nothingYet && (
           <ButtonLink kind="act" href="/new">
             Compare a print

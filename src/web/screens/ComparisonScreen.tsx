@@ -23,7 +23,7 @@ export default function ComparisonScreen({ id }: { id: string }) {
     if (found.error instanceof FailedRequest && trouble.code.endsWith('missing')) return <NotFound />;
     return (
       <>
-        <PageHead stamp="Proof desk" headline="This comparison could not be opened" />
+        <PageHead stamp="Comparisons" headline="This comparison could not be opened" />
         <div className="list-note">
           <Notice kind="trouble" title={trouble.message}>
             {trouble.remedy}

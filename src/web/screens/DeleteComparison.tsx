@@ -17,7 +17,7 @@ export function DeleteComparison({ id, title }: { id: string; title: string }) {
     mutationFn: () => deleteComparison(id),
     onSuccess: () => {
       void queries.invalidateQueries({ queryKey: listKey });
-      go('/');
+      go('/comparisons');
     },
   });
   return (

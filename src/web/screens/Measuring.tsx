@@ -49,7 +49,7 @@ export function Measuring({ entry }: { entry: ComparisonEntry }) {
         <p className="soft">
           {entry.state === 'waiting'
             ? 'Stonetone measures one pair at a time. You may leave this page; it goes on.'
-            : 'You may leave this page; it goes on, and the finding will stand on the proof desk.'}
+            : 'You may leave this page; it goes on, and the finding will stand among the comparisons.'}
         </p>
         {cancel.isError && (
           <Notice kind="trouble" title={shownFailure(cancel.error).message}>

@@ -10,8 +10,8 @@ export function NotFound() {
       <EmptyPage
         title="It may have been deleted"
         act={
-          <ButtonLink kind="act" href="/">
-            To the proof desk
+          <ButtonLink kind="act" href="/comparisons">
+            To the comparisons
           </ButtonLink>
         }
       >
