@@ -26,13 +26,14 @@ export function refused(why: Failure): Result<never, SaveRefusal<never>> {
 /**
  * A save refused because somebody saved in between; carries the record as it is kept now.
  * @param what the thing in words, such as `the stone S-01`
+ * @param versions the one that the save started from, and the one that is kept
  */
-export function stale<Entry extends { readonly version: number }>(
+export function stale<Entry>(
   what: string,
-  startedFrom: number,
+  versions: { readonly yours: number; readonly kept: number },
   current: Entry,
 ): Result<never, SaveRefusal<Entry>> {
-  const details = { what, yours: startedFrom, kept: current.version };
+  const details = { what, ...versions };
   return fail({ failure: failure('stale-save', details, 'version'), current });
 }
 

@@ -1,9 +1,9 @@
-import { type Failure, failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { EtchPlan, EtchTable, PlanRequest } from '../../records/etch.ts';
 import { acidInGumTable } from '../../studio/etch/acidInGumTable.ts';
 import { etchPlan } from '../../studio/etch/etchPlan.ts';
 import { tannicTable } from '../../studio/etch/tannicTable.ts';
+import { judgeTableRows } from '../etchTables/judgeTableRows.ts';
 import { judgeStone } from '../stones/judgeStone.ts';
 import { judgeStoneZones } from '../works/judgeStoneZones.ts';
 
@@ -19,17 +19,7 @@ export function planFromInput(request: PlanRequest): Result<EtchPlan> {
   const { stone, zones, table } = request;
   const wrong =
     judgeStone({ ...stone, thicknessesMm: [stone.thicknessMm] }) ??
-    tableFailure(table) ??
+    judgeTableRows(table.rows, 'table.rows') ??
     judgeStoneZones(zones, stone);
   return wrong ? fail(wrong) : ok(etchPlan(request));
-}
-
-function tableFailure(table: EtchTable): Failure | null {
-  const hasGround = table.rows.some((row) => row.strength === 'ground');
-  if (hasGround) return null;
-  return failure(
-    'table-malformed',
-    { why: 'it has no row for the ground, which is always etched', field: 'rows' },
-    'table.rows',
-  );
 }

@@ -56,7 +56,11 @@ function saveStone(
     const kept = await records.stones.find(id);
     if (kept === null) return refused(noSuchStone());
     if (kept.version !== version) {
-      return stale(`the stone ${kept.name}`, version, await stoneEntryOf(records, kept));
+      return stale(
+        `the stone ${kept.name}`,
+        { yours: version, kept: kept.version },
+        await stoneEntryOf(records, kept),
+      );
     }
     const changed = await change(records, kept);
     if (!changed.ok) return refused(changed.error.failure);

@@ -49,7 +49,11 @@ export function saveWork(
     const kept = await records.works.find(id);
     if (kept === null) return refused(noSuchWork());
     if (kept.version !== version) {
-      return stale(`the work ${kept.title}`, version, await workEntryOf(records, kept));
+      return stale(
+        `the work ${kept.title}`,
+        { yours: version, kept: kept.version },
+        await workEntryOf(records, kept),
+      );
     }
     const changed = change(kept);
     if (!changed.ok) return refused(changed.error.failure);

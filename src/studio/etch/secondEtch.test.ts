@@ -18,6 +18,14 @@ test('lost lights never get a stronger second etch', () => {
   expect(plan.cautions[0]).toContain('cannot bring back lost lights');
 });
 
+test('a zone whose first etch is not known gets gum only, however it came up', () => {
+  const readings = ['as drawn', 'closing', 'scum', 'not read', 'lights lost'] as const;
+  const zones = readings.map((reading) => ({ id: reading, name: reading, first: null, reading }));
+  const { zones: planned } = secondEtchPlan(zones, 'full', tannicTable);
+  expect(planned.map(({ strength }) => strength)).toEqual(readings.map(() => 'ground'));
+  expect(planned[1]!.why).toContain('not known here');
+});
+
 test('powder comes before the etch in both lines; only the full one rests and is washed out', () => {
   for (const line of ['full', 'quick'] as const) {
     const steps = secondEtchPlan([], line, tannicTable).steps.map((step) => step.what);

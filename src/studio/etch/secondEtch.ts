@@ -12,7 +12,8 @@ const order: readonly EtchStrength[] = ['ground', 'scant', 'light', 'middle', 'd
 
 /**
  * Plans the second etch from how each zone rolled up and printed, not from the drawing.
- * A zone whose lights were lost is never etched stronger: a second etch can't bring them back.
+ * A zone whose lights were lost is never etched stronger: a second etch can't bring them back. One whose first etch is
+ * unknown gets gum only.
  * @param table the studio's table; a zone whose strength has no row there gets gum only where the table has it.
  */
 export function secondEtchPlan(
@@ -41,23 +42,40 @@ export function secondEtchPlan(
   };
 }
 
-function secondStrength(zone: SecondEtchZone): { strength: EtchStrength; why: string } {
-  const first = zone.first ?? 'ground';
-  switch (zone.reading) {
-    case 'as drawn':
-      return { strength: first, why: 'came up as drawn: the same strength again, to keep it' };
+function secondStrength({ first, reading }: SecondEtchZone): { strength: EtchStrength; why: string } {
+  switch (reading) {
     case 'lights lost':
       return { strength: 'ground', why: 'lights are lost: gum only, so that no more goes' };
-    case 'closing': {
-      const stronger = order[Math.min(order.indexOf(first) + 1, order.length - 1)]!;
-      return { strength: stronger, why: 'closing: one step stronger, to hold the whites open' };
-    }
-    case 'scum':
-      return { strength: first, why: 'scummed: clean first, then the same strength; gum to the edges' };
     case 'not read':
       return { strength: 'ground', why: 'not read on roll-up or proof: gum only until it is' };
+    case 'as drawn':
+    case 'closing':
+    case 'scum':
+      return first === null ? unknownFirst : keptOrStronger(first, reading);
     default:
-      return zone.reading satisfies never;
+      return reading satisfies never;
+  }
+}
+
+const unknownFirst = {
+  strength: 'ground',
+  why: 'how it was etched first is not known here: gum only, and test a patch before anything stronger',
+} as const;
+
+function keptOrStronger(first: EtchStrength, reading: 'as drawn' | 'closing' | 'scum') {
+  switch (reading) {
+    case 'as drawn':
+      return { strength: first, why: 'came up as drawn: the same strength again, to keep it' };
+    case 'scum':
+      return { strength: first, why: 'scummed: clean first, then the same strength; gum to the edges' };
+    case 'closing': {
+      const stronger = order[order.indexOf(first) + 1];
+      return stronger
+        ? { strength: stronger, why: 'closing: one step stronger, to hold the whites open' }
+        : { strength: first, why: 'closing, and etched with the strongest already: the same again' };
+    }
+    default:
+      return reading satisfies never;
   }
 }
 

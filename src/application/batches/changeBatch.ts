@@ -1,0 +1,100 @@
+import { type Failure, failure } from '../../foundation/failure.ts';
+import { ok } from '../../foundation/result.ts';
+import type { Batch, BatchDraft, BatchEntry, BatchKind } from '../../records/batch.ts';
+import type { SaveRefusal } from '../../records/saving.ts';
+import { refused, type Saved, type SavingParts, stale, withChanges } from '../saving.ts';
+import { batchEntryOf, daysFrom } from './batchEntryOf.ts';
+import { noSuchBatch } from './findBatches.ts';
+
+type Parts = Pick<SavingParts, 'store' | 'now'>;
+
+/** What a person changed about a batch of one kind; the kind is named so that the right fields are asked for. */
+export type BatchChanges = Partial<BatchDraft> & { readonly version: number; readonly kind: BatchKind };
+
+/**
+ * Enters a batch.
+ * @returns `body-malformed` for a day that has not come yet
+ */
+export function createBatch(parts: SavingParts, draft: BatchDraft): Promise<Saved<BatchEntry>> {
+  return parts.store.decide(async (records) => {
+    const now = parts.now();
+    const fault = judgeDays(draft, now);
+    if (fault) return refused(fault);
+    const batch: Batch = {
+      ...draft,
+      id: parts.newId(),
+      archived: false,
+      version: 1,
+      createdAt: now.toISOString(),
+      changedAt: now.toISOString(),
+      sample: parts.sample ?? false,
+    };
+    await records.batches.add(batch);
+    return ok(batchEntryOf(batch, now));
+  });
+}
+
+/**
+ * Saves what a person changed about a batch. Plans keep what the batch said when they were made.
+ * @returns `stale-save` with the batch as it is now, `archived`, `not-found`, or `body-malformed` for another kind
+ *   or a day that has not come yet
+ */
+export function changeBatch(
+  parts: Parts,
+  id: string,
+  { version, ...changes }: BatchChanges,
+): Promise<Saved<BatchEntry>> {
+  return saveBatch(parts, id, version, (kept) => {
+    if (kept.archived) return refused(failure('archived', { what: `The batch ${kept.name}` }));
+    if (kept.kind !== changes.kind) {
+      return refused(failure('body-malformed', { why: `the batch is of the kind ${kept.kind}` }, 'kind'));
+    }
+    const batch = withChanges<Batch>(kept, changes as Partial<Batch>);
+    const fault = judgeDays(batch, parts.now());
+    return fault ? refused(fault) : ok(batch);
+  });
+}
+
+/**
+ * Takes a batch off the list, or brings it back.
+ * @returns `stale-save` with the batch as it is now, or `not-found`
+ */
+export function archiveBatch(
+  parts: Parts,
+  id: string,
+  { version, archived }: { readonly version: number; readonly archived: boolean },
+): Promise<Saved<BatchEntry>> {
+  return saveBatch(parts, id, version, (kept) => ok({ ...kept, archived }));
+}
+
+function saveBatch(
+  { store, now }: Parts,
+  id: string,
+  version: number,
+  change: (kept: Batch) => Saved<Batch>,
+): Promise<Saved<BatchEntry>> {
+  return store.decide<BatchEntry, SaveRefusal<BatchEntry>>(async (records) => {
+    const kept = await records.batches.find(id);
+    if (kept === null) return refused(noSuchBatch());
+    if (kept.version !== version) {
+      const versions = { yours: version, kept: kept.version };
+      return stale(`the batch ${kept.name}`, versions, batchEntryOf(kept, now()));
+    }
+    const changed = change(kept);
+    if (!changed.ok) return refused(changed.error.failure);
+    const next: Batch = { ...changed.value, version: version + 1, changedAt: now().toISOString() };
+    await records.batches.save(next, version);
+    return ok(batchEntryOf(next, now()));
+  });
+}
+
+/** A day to come is a slip of the pen; one day is let pass, for a clock that stands in another zone. */
+function judgeDays(batch: BatchDraft, now: Date): Failure | null {
+  const days = { madeOn: batch.madeOn, opened: 'opened' in batch ? batch.opened : null };
+  for (const [field, day] of Object.entries(days)) {
+    if (day !== null && daysFrom(day, now) < -1) {
+      return failure('body-malformed', { why: `${day} has not come yet` }, field);
+    }
+  }
+  return null;
+}

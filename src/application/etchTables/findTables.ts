@@ -1,0 +1,52 @@
+import { type Failure, failure } from '../../foundation/failure.ts';
+import { fail, ok, type Result } from '../../foundation/result.ts';
+import type { EtchTableChanges, EtchTableSummary, EtchTableVersion } from '../../records/etchTableEntry.ts';
+import type { KeptRecords } from '../../store/keptRecords.ts';
+import { tableChanges } from '../../studio/etch/tableChanges.ts';
+
+interface Parts {
+  readonly store: Pick<KeptRecords, 'etchTables'>;
+}
+
+/** The failure for a table, or a version of one, that is not there. */
+export function noSuchTable(what: 'etch table' | 'version' = 'etch table'): Failure {
+  return failure('not-found', { what: `such ${what}` });
+}
+
+/** All tables by their newest version: the starting ones, then the studio's own by name. */
+export function listTables({ store }: Parts): Promise<readonly EtchTableSummary[]> {
+  return store.etchTables.list();
+}
+
+/** A table at one of its versions, else at the newest; or `not-found`. */
+export async function readTable(
+  { store }: Parts,
+  id: string,
+  version: number | null = null,
+): Promise<Result<EtchTableVersion>> {
+  const found = await store.etchTables.find(id, version);
+  return found === null ? fail(noSuchTable(version === null ? 'etch table' : 'version')) : ok(found);
+}
+
+/** All versions of a table, newest first; or `not-found`. */
+export async function listTableVersions(
+  { store }: Parts,
+  id: string,
+): Promise<Result<readonly EtchTableSummary[]>> {
+  const versions = await store.etchTables.versions(id);
+  return versions.length === 0 ? fail(noSuchTable()) : ok(versions);
+}
+
+/** What changed from one version of a table to another (the newest where `to` is null), in sentences; or `not-found`. */
+export async function readTableChanges(
+  { store }: Parts,
+  id: string,
+  { from, to }: { readonly from: number; readonly to: number | null },
+): Promise<Result<EtchTableChanges>> {
+  const before = await readTable({ store }, id, from);
+  if (!before.ok) return before;
+  const after = await readTable({ store }, id, to);
+  if (!after.ok) return after;
+  const sentences = tableChanges(before.value.table, after.value.table);
+  return ok({ from, to: after.value.table.version, sentences });
+}
