@@ -1,6 +1,7 @@
 import type { Point } from '../../science/geometry/point.ts';
 import { connectedPlaces } from '../operations/connectedPlaces.ts';
 import type { Photograph } from '../photograph.ts';
+import { smallLevels } from './smallLevels.ts';
 
 /** A bright object on a darker table, as the photograph shows it. */
 export interface SheetOutline {
@@ -35,29 +36,6 @@ export function sheetOutline(photo: Photograph): SheetOutline | null {
   );
   const hullPx = grownHull(convexHull(points), step / 2);
   return { hullPx, confidence: share > 0.97 ? 0 : separation };
-}
-
-/** Brightness as log codes 0..255, boxes of `step` px averaged. */
-function smallLevels(photo: Photograph, step: number, width: number, height: number): Uint8Array {
-  const { codes, channels, widthPx, toLinear } = photo;
-  const out = new Uint8Array(width * height);
-  const stride = Math.max(1, Math.floor(step / 3));
-  for (let y = 0; y < height; y++) {
-    for (let x = 0; x < width; x++) {
-      let sum = 0;
-      let count = 0;
-      for (let dy = 0; dy < step; dy += stride) {
-        for (let dx = 0; dx < step; dx += stride) {
-          const at = ((y * step + dy) * widthPx + x * step + dx) * channels;
-          sum += toLinear[codes[at + (channels === 3 ? 1 : 0)]!]!;
-          count++;
-        }
-      }
-      const log = Math.log10(Math.max(sum / count, 1e-3)) / 3 + 1;
-      out[y * width + x] = Math.round(Math.min(1, Math.max(0, log)) * 255);
-    }
-  }
-  return out;
 }
 
 /** Otsu's threshold (1979, doi 10.1109/TSMC.1979.4310076) and the share of variance between its classes. */

@@ -1,5 +1,6 @@
 import type { Corners, Point } from '../../science/geometry/point.ts';
 import type { Photograph } from '../photograph.ts';
+import { findCornerMarks } from './findCornerMarks.ts';
 import { type SheetOutline, sheetOutline } from './sheetOutline.ts';
 
 /** Corners as the tool would set them, and how sure it is. */
@@ -9,17 +10,23 @@ export interface SuggestedCorners {
   /** 0..1. */
   readonly confidence: number;
   /** What they were taken from. */
-  readonly kind: 'outline';
+  readonly kind: 'marks' | 'outline';
 }
 
 /** How far the outline's shape may be from the given size before it can't be the work rectangle itself. */
 const shapeTolerance = 0.06;
 
+/** Marks that are less alike than this may be parts of the drawing. */
+const sureOfMarks = 0.7;
+
 /**
- * Suggests the four corners of the bright object on the photograph: the four longest sides of its hull, crossed.
- * @param sizeMm where given, an outline of another shape is not offered as the work rectangle.
+ * Suggests the four corners of the work rectangle: four corner marks, or else the outline of the bright object on the
+ * photograph (the four longest sides of its hull, crossed).
+ * @param sizeMm where given, marks or an outline of another shape are not offered as the work rectangle.
  */
 export function suggestCorners(photo: Photograph, sizeMm?: Point): SuggestedCorners | null {
+  const marks = findCornerMarks(photo, sizeMm);
+  if (marks && marks.confidence >= sureOfMarks) return { ...marks, kind: 'marks' };
   const outline = sheetOutline(photo);
   const corners = outline && fourCorners(outline.hullPx);
   if (!outline || !corners || outline.confidence < 0.4) return null;
