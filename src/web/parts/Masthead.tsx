@@ -1,10 +1,19 @@
 import './Masthead.css';
-import { Link, useRoute } from 'wouter';
+import { Link, useLocation } from 'wouter';
 import { protocolAddress } from '../client/photographs.ts';
+
+/** The rooms, each with the addresses that lie in it. */
+const rooms: readonly { readonly name: string; readonly href: string; readonly within: RegExp }[] = [
+  { name: 'Stones', href: '/', within: /^\/($|stones(\/|$))/ },
+  { name: 'Works', href: '/works', within: /^\/works(\/|$)/ },
+  { name: 'Comparisons', href: '/comparisons', within: /^\/(comparisons|new)(\/|$)/ },
+  { name: 'Tables', href: '/tables', within: /^\/tables(\/|$)/ },
+  { name: 'Mixing', href: '/mixing', within: /^\/(mixing|batches)(\/|$)/ },
+];
 
 /** The head of every screen: whose page it is, and the rooms there are. */
 export function Masthead() {
-  const [atNew] = useRoute('/new/*?');
+  const [path] = useLocation();
   return (
     <header className="masthead">
       <a className="past-the-head" href="#main">
@@ -14,16 +23,15 @@ export function Masthead() {
         Stonetone
       </Link>
       <nav aria-label="Rooms">
-        <Link href="/" aria-current={atNew ? undefined : 'page'}>
-          Proof desk
-        </Link>
-        <Link href="/new" aria-current={atNew ? 'page' : undefined}>
-          New comparison
-        </Link>
-        <a href={protocolAddress} className="masthead-paper">
-          How to photograph <span className="soft">PDF</span>
-        </a>
+        {rooms.map(({ name, href, within }) => (
+          <Link key={href} href={href} aria-current={within.test(path) ? 'page' : undefined}>
+            {name}
+          </Link>
+        ))}
       </nav>
+      <a href={protocolAddress} className="masthead-paper">
+        How to photograph <span className="soft">PDF</span>
+      </a>
     </header>
   );
 }

@@ -6,10 +6,13 @@ import { FailedRequest } from '../client/shownFailure.ts';
 import { Masthead } from '../parts/Masthead.tsx';
 import { ComparisonList } from './ComparisonList.tsx';
 import { NotFound } from './NotFound.tsx';
+import { StoneRack } from './StoneRack.tsx';
 
-// The list must stand at once; what draws pictures comes when it is asked for.
+// The lists must stand at once; all else comes when it is asked for.
 const ComparisonScreen = lazy(() => import('./ComparisonScreen.tsx'));
 const NewComparison = lazy(() => import('./NewComparison.tsx'));
+const NewStone = lazy(() => import('./stone/NewStone.tsx'));
+const StoneScreen = lazy(() => import('./stone/StoneScreen.tsx'));
 
 const queries = new QueryClient({
   defaultOptions: {
@@ -31,6 +34,16 @@ export function App() {
         <Suspense fallback={<p className="unseen">Opening …</p>}>
           <Switch>
             <Route path="/">
+              <StoneRack />
+            </Route>
+            <Route path="/stones">
+              <StoneRack />
+            </Route>
+            <Route path="/stones/new">
+              <NewStone />
+            </Route>
+            <Route path="/stones/:id">{({ id }) => <StoneScreen key={id} id={id} />}</Route>
+            <Route path="/comparisons">
               <ComparisonList />
             </Route>
             <Route path="/new/*?">

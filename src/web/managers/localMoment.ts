@@ -1,0 +1,21 @@
+/** A moment (ISO, any zone) as a day-and-time field where the reader is holds it; empty for null. */
+export function localText(iso: string | null): string {
+  if (iso === null) return '';
+  const moment = new Date(iso);
+  if (Number.isNaN(moment.getTime())) return '';
+  const minutesAhead = -moment.getTimezoneOffset();
+  return new Date(moment.getTime() + minutesAhead * 60_000).toISOString().slice(0, 16);
+}
+
+/** What a day-and-time field holds as a moment (ISO, UTC); null where it holds none. */
+export function momentOf(local: string): string | null {
+  const moment = new Date(local);
+  return local === '' || Number.isNaN(moment.getTime()) ? null : moment.toISOString();
+}
+
+/** A moment (ISO) as a day where the reader is: `26 Nov 2026`. */
+export function dayText(iso: string): string {
+  const moment = new Date(iso);
+  if (Number.isNaN(moment.getTime())) return '';
+  return moment.toLocaleDateString('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
+}

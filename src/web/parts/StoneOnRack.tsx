@@ -1,0 +1,38 @@
+import './StoneOnRack.css';
+import type { CSSProperties } from 'react';
+import { Link } from 'wouter';
+import type { StoneSummary } from '../../records/stoneEntry.ts';
+import { StoneDrawing } from './StoneDrawing.tsx';
+import { StoneSlab } from './StoneSlab.tsx';
+import { workStageWords } from './stageWords.ts';
+import { stoneTint } from './stoneTint.ts';
+
+/** One stone on the rack, its face in the rack's scale, and under the board what it is and how it stands. */
+export function StoneOnRack({ stone }: { stone: StoneSummary }) {
+  const { id, name, widthMm, heightMm, colour, work, archived, sample } = stone;
+  const size = { '--across': widthMm, '--down': heightMm, ...stoneTint(colour) } as CSSProperties;
+  return (
+    <li className="on-rack">
+      <Link href={`/stones/${id}`}>
+        <span className="on-rack-place" style={size}>
+          <StoneSlab>
+            <span className="on-rack-face">
+              {work && <StoneDrawing work={work.id} widthMm={widthMm} heightMm={heightMm} fineness={100} />}
+            </span>
+          </StoneSlab>
+        </span>
+        <span className="on-rack-words">
+          <span className="big on-rack-name">{name}</span>
+          <span className="soft">
+            {widthMm} × {heightMm} mm{colour && `, ${colour}`}
+          </span>
+          <span className="on-rack-standing">
+            {work ? workStageWords[work.stage] : archived ? 'off the rack' : 'free'}
+          </span>
+          {work && <span className="soft">{work.title}</span>}
+          {sample && <span className="on-rack-sample">Sample from Saltreach, an invented studio</span>}
+        </span>
+      </Link>
+    </li>
+  );
+}

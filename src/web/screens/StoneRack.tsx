@@ -1,0 +1,122 @@
+import { type CSSProperties, useDeferredValue, useState } from 'react';
+import type { StoneSummary } from '../../records/stoneEntry.ts';
+import { shownFailure } from '../client/shownFailure.ts';
+import { listStones, stonesKey } from '../client/stones.ts';
+import { Button, ButtonLink } from '../parts/Button.tsx';
+import { EmptyPage } from '../parts/EmptyPage.tsx';
+import { ListTools } from '../parts/ListTools.tsx';
+import { Notice } from '../parts/Notice.tsx';
+import { PageHead } from '../parts/PageHead.tsx';
+import { Picks } from '../parts/Picks.tsx';
+import { StoneOnRack } from '../parts/StoneOnRack.tsx';
+import { usePages } from './usePages.ts';
+
+type Shelf = 'no' | 'yes';
+
+/** Every stone of the room, standing on the rack in one scale with what is on it. */
+export function StoneRack() {
+  const [typed, setTyped] = useState('');
+  const [archived, setArchived] = useState<Shelf>('no');
+  const search = useDeferredValue(typed.trim());
+  const pages = usePages([...stonesKey, archived, search], (after, signal) =>
+    listStones({ search, archived }, after, signal),
+  );
+  const stones = pages.data?.pages.flatMap((page) => page.stones) ?? [];
+  const nothingYet = pages.isSuccess && search === '' && archived === 'no' && stones.length === 0;
+  const whole = pages.isSuccess && !pages.hasNextPage && search === '' && archived === 'no';
+  return (
+    <>
+      <PageHead
+        stamp="Stones"
+        headline={whole && stones.length > 0 ? rackFinding(stones) : 'The stones on the rack'}
+      >
+        {!nothingYet && (
+          <ButtonLink kind="act" href="/stones/new">
+            Enter a stone
+          </ButtonLink>
+        )}
+      </PageHead>
+      {pages.isError && (
+        <div className="list-foot">
+          <Notice kind="trouble" title={shownFailure(pages.error).message}>
+            {shownFailure(pages.error).remedy}
+          </Notice>
+        </div>
+      )}
+      {nothingYet && <NothingYet />}
+      <ListTools label="Search name, colour, note" typed={typed} onType={setTyped}>
+        <Picks<Shelf>
+          label="Which stones"
+          shownLabel={false}
+          value={archived}
+          options={[
+            ['no', 'On the rack'],
+            ['yes', 'Archived'],
+          ]}
+          onPick={setArchived}
+        />
+      </ListTools>
+      <p className="unseen" role="status">
+        {pages.isSuccess && search !== '' ? `${stones.length} found` : ''}
+      </p>
+      {stones.length > 0 && (
+        <div className="rack-wall" style={scaleOf(stones)}>
+          <ul className="stone-rack" aria-label="Stones">
+            {stones.map((stone) => (
+              <StoneOnRack key={stone.id} stone={stone} />
+            ))}
+          </ul>
+          <div className="list-foot">
+            {pages.hasNextPage && (
+              <Button onClick={() => void pages.fetchNextPage()} disabled={pages.isFetchingNextPage}>
+                Show more stones
+              </Button>
+            )}
+            <p className="soft rack-scale">100 mm; all faces in one scale, head up</p>
+          </div>
+        </div>
+      )}
+      {pages.isSuccess && stones.length === 0 && !nothingYet && (
+        <p className="list-foot">
+          {search === ''
+            ? 'No stone is archived.'
+            : `No stone here has “${search}” in its name, colour or note.`}
+        </p>
+      )}
+    </>
+  );
+}
+
+/** How many stones there are and how many carry a work, in words. */
+function rackFinding(stones: readonly StoneSummary[]): string {
+  const worked = stones.filter(({ work }) => work !== null).length;
+  const all = stones.length === 1 ? 'One stone' : `${stones.length} stones`;
+  if (worked === 0) return `${all}, ${stones.length === 1 ? 'free' : 'all free'}`;
+  if (worked === stones.length)
+    return stones.length === 1 ? 'One stone, with a work on it' : `${all}, each with a work on it`;
+  return `${all}, ${worked} with a work on ${worked === 1 ? 'it' : 'them'}`;
+}
+
+function scaleOf(stones: readonly StoneSummary[]): CSSProperties {
+  const tallest = Math.max(...stones.map(({ heightMm }) => heightMm));
+  const widest = Math.max(...stones.map(({ widthMm }) => widthMm));
+  return { '--tallest': tallest, '--widest': widest } as CSSProperties;
+}
+
+function NothingYet() {
+  return (
+    <EmptyPage
+      title="Nothing on the rack yet"
+      act={
+        <ButtonLink kind="act" href="/stones/new">
+          Enter a stone
+        </ButtonLink>
+      }
+    >
+      <p>
+        First take a ruler to one stone: its name, width and height are enough. Thickness at the four corners
+        tells its mass and whether it is a wedge; the rest can be written down when it is known.
+      </p>
+    </EmptyPage>
+  );
+}

@@ -1,0 +1,50 @@
+import { useState } from 'react';
+import type { StoneEntry } from '../../../records/stoneEntry.ts';
+import { archiveStone } from '../../client/stones.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { Sure } from '../../parts/Sure.tsx';
+import { useSaving } from '../useSaving.ts';
+import { useKeptStone } from './useKeptStone.ts';
+
+/** Takes a stone off the rack, or brings it back; nothing of it is lost either way. */
+export function ArchiveStone({ stone }: { stone: StoneEntry }) {
+  const [asking, setAsking] = useState(false);
+  const keep = useKeptStone();
+  const saving = useSaving<StoneEntry>();
+  const set = async (archived: boolean) => {
+    setAsking(false);
+    const saved = await saving.send(() => archiveStone(stone.id, stone.version, archived), keep);
+    if (saved) keep(saved);
+  };
+  return (
+    <section aria-label="Archive">
+      {saving.trouble && (
+        <Notice kind="trouble" title={saving.trouble.message}>
+          {saving.trouble.code === 'stale-save'
+            ? 'The stone is shown as it is kept now; try again.'
+            : saving.trouble.remedy}
+        </Notice>
+      )}
+      {stone.archived ? (
+        <Button kind="act" onClick={() => void set(false)} disabled={saving.pending}>
+          Put it back on the rack
+        </Button>
+      ) : (
+        <Button kind="quiet" onClick={() => setAsking(true)}>
+          Take it off the rack
+        </Button>
+      )}
+      {asking && (
+        <Sure
+          title={`Take ${stone.name} off the rack?`}
+          act="Take it off"
+          onLeave={() => setAsking(false)}
+          onAct={() => void set(true)}
+        >
+          <p>It goes to the archive with its logs and photographs, and can be put back at any time.</p>
+        </Sure>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,133 @@
+import { useState } from 'react';
+import type { StoneEntry } from '../../../records/stoneEntry.ts';
+import { saveStone } from '../../client/stones.ts';
+import type { Typed } from '../../managers/typedMerge.ts';
+import { numberText, numberTrouble, typedNumber } from '../../managers/typedNumber.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { SaveForm } from '../../parts/SaveForm.tsx';
+import { useTypedForm } from '../useTypedForm.ts';
+import { useKeptStone } from './useKeptStone.ts';
+
+const words = { scraper: 'Scraper', packing: 'Packing', pressure: 'Pressure' };
+
+/** How the press was set for this stone: scraper, packing, pressure from contact. */
+export function PressSetUp({ stone }: { stone: StoneEntry }) {
+  const [open, setOpen] = useState(false);
+  const { scraperMm, packing, pressureEighths } = stone.pressSetUp;
+  const unknown = scraperMm === null && packing === '' && pressureEighths === null;
+  return (
+    <section aria-label="Press set-up">
+      <h2 className="big">Press set-up</h2>
+      {open ? (
+        <SetUpForm stone={stone} onLeave={() => setOpen(false)} />
+      ) : (
+        <>
+          {unknown ? (
+            <p className="soft">Not written down yet: the next printer would begin again from contact.</p>
+          ) : (
+            <dl className="stone-facts">
+              <div>
+                <dt>Scraper</dt>
+                <dd>{scraperMm === null ? 'not written down' : `${scraperMm} mm`}</dd>
+              </div>
+              <div>
+                <dt>Packing</dt>
+                <dd>{packing === '' ? 'not written down' : packing}</dd>
+              </div>
+              <div>
+                <dt>Pressure</dt>
+                <dd>{pressureEighths === null ? 'not written down' : pressureWords(pressureEighths)}</dd>
+              </div>
+            </dl>
+          )}
+          {!stone.archived && (
+            <Button onClick={() => setOpen(true)}>
+              {unknown ? 'Write the set-up down' : 'Change the set-up'}
+            </Button>
+          )}
+        </>
+      )}
+    </section>
+  );
+}
+
+function pressureWords(eighths: number): string {
+  if (eighths === 0) return 'at contact';
+  const turns = Math.abs(eighths) === 1 ? '1 eighth' : `${Math.abs(eighths)} eighths`;
+  return `${turns} of a turn ${eighths > 0 ? 'past' : 'short of'} contact`;
+}
+
+function SetUpForm({ stone, onLeave }: { stone: StoneEntry; onLeave: () => void }) {
+  const keep = useKeptStone();
+  const form = useTypedForm<StoneEntry, Typed>({
+    entry: stone,
+    typedOf: (entry) => ({
+      scraper: numberText(entry?.pressSetUp.scraperMm ?? null),
+      packing: entry?.pressSetUp.packing ?? '',
+      pressure: numberText(entry?.pressSetUp.pressureEighths ?? null),
+    }),
+    check: ({ scraper = '', pressure = '' }) => ({
+      scraper: numberTrouble(scraper, 10, 3000),
+      pressure: numberTrouble(pressure, -80, 80),
+    }),
+    send: ({ scraper = '', packing = '', pressure = '' }, entry) =>
+      saveStone(stone.id, entry!.version, {
+        pressSetUp: {
+          scraperMm: typedNumber(scraper),
+          packing,
+          pressureEighths: typedNumber(pressure),
+        },
+      }),
+  });
+  const save = async () => {
+    const saved = await form.save();
+    if (saved) {
+      keep(saved);
+      onLeave();
+    }
+    return saved;
+  };
+  return (
+    <SaveForm
+      label="Press set-up"
+      act="Save the set-up"
+      actKind="plain"
+      form={form}
+      words={words}
+      onSave={save}
+      onLeave={onLeave}
+    >
+      <div className="fields">
+        <Field
+          label={words.scraper}
+          unit="mm"
+          hint="Wider than the image, inside the stone."
+          inputMode="decimal"
+          autoComplete="off"
+          autoFocus
+          value={form.values.scraper ?? ''}
+          trouble={form.troubleOf('scraper')}
+          onChange={(event) => form.set({ scraper: event.target.value })}
+        />
+        <Field
+          label={words.pressure}
+          unit="eighths"
+          hint="Of a turn, from contact."
+          inputMode="decimal"
+          autoComplete="off"
+          value={form.values.pressure ?? ''}
+          trouble={form.troubleOf('pressure')}
+          onChange={(event) => form.set({ pressure: event.target.value })}
+        />
+      </div>
+      <Field
+        label={words.packing}
+        hint="Such as: two newsprint, one blotter, tympan."
+        maxLength={2000}
+        value={form.values.packing ?? ''}
+        onChange={(event) => form.set({ packing: event.target.value })}
+      />
+    </SaveForm>
+  );
+}

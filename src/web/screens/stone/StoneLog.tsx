@@ -1,0 +1,128 @@
+import './StoneLog.css';
+import { useState } from 'react';
+import type { StoneEntry } from '../../../records/stoneEntry.ts';
+import { saveStone } from '../../client/stones.ts';
+import { dayText } from '../../managers/localMoment.ts';
+import type { Typed } from '../../managers/typedMerge.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { SaveForm } from '../../parts/SaveForm.tsx';
+import { useTypedForm } from '../useTypedForm.ts';
+import { type StoneLogKind, withLine } from './stoneLogs.ts';
+import { useKeptStone } from './useKeptStone.ts';
+
+/** One log of a stone: its lines, newest first, and a form for one more or for correcting one. */
+export function StoneLog<Row extends { readonly at: string }>({
+  kind,
+  stone,
+}: {
+  kind: StoneLogKind<Row>;
+  stone: StoneEntry;
+}) {
+  const [open, setOpen] = useState<{ readonly row: Row | null } | null>(null);
+  const rows = kind.rowsOf(stone);
+  return (
+    <section className="stone-log" aria-label={kind.title}>
+      <h2 className="big">{kind.title}</h2>
+      {rows.length === 0 && !open && <p className="soft">{kind.nothing}</p>}
+      {open && <LineForm kind={kind} stone={stone} row={open.row} onLeave={() => setOpen(null)} />}
+      <ol>
+        {rows.toReversed().map((row) => {
+          const [main, beside] = kind.words(row);
+          return (
+            <li key={JSON.stringify(row)}>
+              <b>{main}</b>
+              <span>{beside}</span>
+              <span className="soft">{dayText(row.at)}</span>
+              {!stone.archived && (
+                <Button
+                  kind="quiet"
+                  onClick={() => setOpen({ row })}
+                  aria-label={`Correct ${main}, ${dayText(row.at)}`}
+                >
+                  Correct
+                </Button>
+              )}
+            </li>
+          );
+        })}
+      </ol>
+      {!open && !stone.archived && <Button onClick={() => setOpen({ row: null })}>{kind.add}</Button>}
+    </section>
+  );
+}
+
+function LineForm<Row extends { readonly at: string }>({
+  kind,
+  stone,
+  row,
+  onLeave,
+}: {
+  kind: StoneLogKind<Row>;
+  stone: StoneEntry;
+  row: Row | null;
+  onLeave: () => void;
+}) {
+  const keep = useKeptStone();
+  const [takingOut, setTakingOut] = useState(false);
+  const form = useTypedForm<StoneEntry, Typed>({
+    entry: stone,
+    typedOf: () => kind.typedOf(row),
+    check: (typed) => (takingOut ? {} : kind.check(typed)),
+    send: (typed, entry) => {
+      const now = entry ?? stone;
+      const rows = withLine(kind.rowsOf(now), row, takingOut ? null : kind.rowOf(typed));
+      return saveStone(now.id, now.version, kind.changes(rows));
+    },
+  });
+  const save = async () => {
+    const saved = await form.save();
+    if (saved) {
+      keep(saved);
+      onLeave();
+    }
+    return saved;
+  };
+  return (
+    <SaveForm
+      label={row ? `${kind.title}: correct a line` : kind.add}
+      act={takingOut ? 'Take this line out' : row ? 'Save the line' : 'Add the line'}
+      actKind="plain"
+      form={form}
+      words={Object.fromEntries(kind.fields.map(({ name, label }) => [name, label]))}
+      onSave={save}
+      onLeave={onLeave}
+    >
+      {row && (
+        <label className="stone-log-out">
+          <input
+            type="checkbox"
+            checked={takingOut}
+            onChange={(event) => setTakingOut(event.target.checked)}
+          />
+          It was never so: take this line out
+        </label>
+      )}
+      {!takingOut && (
+        <div className="fields">
+          {kind.fields.map(({ name, label, unit, hint, kind: holds }, index) => (
+            <Field
+              key={name}
+              label={label}
+              {...(unit && { unit })}
+              {...(hint && { hint })}
+              {...(holds === 'moment' ? { type: 'datetime-local' } : {})}
+              {...(holds === 'number' ? { inputMode: 'decimal' as const } : {})}
+              // The form opens because it was asked for: the hand goes on where it is.
+              autoFocus={index === 0}
+              autoComplete="off"
+              value={form.values[name] ?? ''}
+              trouble={form.troubleOf(name)}
+              onChange={(event) => form.set({ [name]: event.target.value })}
+            />
+          ))}
+        </div>
+      )}
+    </SaveForm>
+  );
+}

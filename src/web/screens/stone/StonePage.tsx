@@ -1,0 +1,132 @@
+import './StoneScreen.css';
+import { Link } from 'wouter';
+import type { Basis } from '../../../foundation/measured.ts';
+import type { StoneEntry } from '../../../records/stoneEntry.ts';
+import { levelLimits } from '../../../studio/stones/levelVerdict.ts';
+import { liftingCaution } from '../../../studio/stones/liftingCaution.ts';
+import { ButtonLink } from '../../parts/Button.tsx';
+import { Figure } from '../../parts/Figure.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { StoneDrawing } from '../../parts/StoneDrawing.tsx';
+import { StonePlan } from '../../parts/StonePlan.tsx';
+import { workStageWords } from '../../parts/stageWords.ts';
+import { ArchiveStone } from './ArchiveStone.tsx';
+import { PressSetUp } from './PressSetUp.tsx';
+import { StoneFactsSection } from './StoneFactsSection.tsx';
+import { StoneLog } from './StoneLog.tsx';
+import { StonePhotographs } from './StonePhotographs.tsx';
+import { grainingLog, levelLog } from './stoneLogs.ts';
+import { kilograms, stoneFinding } from './stoneWords.ts';
+
+/** A stone whole: how it lies, what it weighs, what was done to it, and what is on it. */
+export function StonePage({ stone }: { stone: StoneEntry }) {
+  const { widthMm, heightMm, cornerThicknessMm, colour } = stone;
+  const [first] = stone.works;
+  return (
+    <div className="stone-screen">
+      <div className="stone-left">
+        <PageHead
+          stamp={`Stone · ${widthMm} × ${heightMm} mm${colour && `, ${colour}`}${
+            stone.sample ? ' · sample from Saltreach, an invented studio' : ''
+          }`}
+          headline={stoneFinding(stone)}
+        />
+        <div className="stone-bed">
+          <StonePlan widthMm={widthMm} heightMm={heightMm} corners={cornerThicknessMm} colour={colour}>
+            {first && <StoneDrawing work={first.id} widthMm={widthMm} heightMm={heightMm} fineness={170} />}
+          </StonePlan>
+          <p className="stone-bed-words">
+            From above, head away from you; its thickness at each corner{first && `; on it ${first.title}`}
+          </p>
+        </div>
+      </div>
+      <div className="stone-sheet">
+        <StoneFigures stone={stone} />
+        <StoneWorks stone={stone} />
+        <StoneLog kind={grainingLog} stone={stone} />
+        <StoneLog kind={levelLog} stone={stone} />
+        <PressSetUp stone={stone} />
+        <StonePhotographs stone={stone} />
+        <StoneFactsSection stone={stone} />
+        <ArchiveStone stone={stone} />
+      </div>
+    </div>
+  );
+}
+
+function StoneFigures({ stone: { massKg, verdict, straightedge } }: { stone: StoneEntry }) {
+  const last = straightedge.at(-1);
+  return (
+    <section aria-label="Mass and level">
+      <div className="stone-figures">
+        <Figure value={massKg ? kilograms(massKg.value) : '–'} beside="kg">
+          {massKg
+            ? `${kilograms(massKg.low)} to ${kilograms(massKg.high)} kg, by ${densityWords(massKg.basis)}`
+            : 'mass not known: no thickness yet'}
+        </Figure>
+        <Figure value={last ? String(last.gapMm) : '–'} beside="mm">
+          {last ? `under the straightedge; level up to ${levelLimits.straightedgeMm}` : 'level not measured'}
+        </Figure>
+        <Figure
+          value={verdict.wedgeMm === null ? '–' : String(Math.round(verdict.wedgeMm * 100) / 100)}
+          beside="mm"
+        >
+          {verdict.wedgeMm === null
+            ? 'four corners needed'
+            : `between the corners; even up to ${levelLimits.cornersMm}`}
+        </Figure>
+      </div>
+      <div className="stone-cautions">
+        {verdict.sentences.map((sentence) => (
+          <Notice key={sentence} kind="caution" title="Mind:">
+            {sentence}
+          </Notice>
+        ))}
+        {massKg?.warnings.map((warning) => (
+          <Notice key={warning} kind="aside" title="Mass:">
+            {warning}
+          </Notice>
+        ))}
+        <Notice kind="caution" title="Lifting:">
+          {liftingCaution(massKg)}
+        </Notice>
+      </div>
+    </section>
+  );
+}
+
+function densityWords(basis: Basis): string {
+  return basis === 'typed' ? 'the density typed' : 'the trade’s density';
+}
+
+function StoneWorks({ stone }: { stone: StoneEntry }) {
+  const [first] = stone.works;
+  if (stone.archived && !first) return null;
+  return (
+    <section className="stone-works" aria-label="Works on it">
+      <h2 className="big">{first ? 'On this stone' : 'Nothing is on it'}</h2>
+      <ul>
+        {stone.works.map(({ id, title, stage }) => (
+          <li key={id}>
+            <Link href={`/works/${id}`}>
+              <b>{title}</b> <span className="soft">{workStageWords[stage]}</span>
+            </Link>
+          </li>
+        ))}
+      </ul>
+      <div className="stone-works-acts">
+        {first && (
+          <ButtonLink kind="act" href={`/works/${first.id}`}>
+            Open {first.title}
+          </ButtonLink>
+        )}
+        {!stone.archived && (
+          <ButtonLink kind={first ? 'quiet' : 'act'} href={`/works/new?stone=${stone.id}`}>
+            {first ? 'Start another work on it' : 'Start a work on it'}
+          </ButtonLink>
+        )}
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,120 @@
+import './StonePhotographs.css';
+import { useState } from 'react';
+import type { AttachedPhotograph, PhotographState } from '../../../records/attachedPhotograph.ts';
+import type { StoneEntry } from '../../../records/stoneEntry.ts';
+import { addPhotograph, previewAddress } from '../../client/photographs.ts';
+import { FailedRequest, type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { saveStone } from '../../client/stones.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Choice } from '../../parts/Choice.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { pictureKinds } from '../../parts/PhotographPlaceholder.tsx';
+import { photographStateWords } from '../../parts/photographStateWords.ts';
+import { useKeptStone } from './useKeptStone.ts';
+
+const states = Object.entries(photographStateWords) as [PhotographState, string][];
+
+/** The photographs of a stone with what each shows; adding one or saying what it shows is saved at once. */
+export function StonePhotographs({ stone }: { stone: StoneEntry }) {
+  const keep = useKeptStone();
+  const [share, setShare] = useState<number | null>(null);
+  const [trouble, setTrouble] = useState<ShownFailure | null>(null);
+
+  /** One step on the list of photographs; it is put to what is kept now, so that another's step stays. */
+  const change = async (step: (list: readonly AttachedPhotograph[]) => readonly AttachedPhotograph[]) => {
+    const save = (on: StoneEntry) => saveStone(on.id, on.version, { photographs: step(on.photographs) });
+    try {
+      keep(await save(stone));
+    } catch (thrown) {
+      const stale = thrown instanceof FailedRequest && thrown.failure.code === 'stale-save' && thrown.current;
+      if (!stale) throw thrown;
+      keep(await save(stale as StoneEntry));
+    }
+  };
+  const run = async (task: () => Promise<void>) => {
+    setTrouble(null);
+    try {
+      await task();
+    } catch (thrown) {
+      setTrouble(shownFailure(thrown));
+    }
+    setShare(null);
+  };
+  const add = (file: File) =>
+    run(async () => {
+      setShare(0);
+      const { id } = await addPhotograph(file, setShare);
+      const added = { photograph: id, state: 'grained', takenAt: null, corners: null, note: '' } as const;
+      await change((list) => (list.some((each) => each.photograph === id) ? list : [...list, added]));
+    });
+  const changeOne = (id: string, changed: Partial<AttachedPhotograph>) =>
+    run(() =>
+      change((list) => list.map((each) => (each.photograph === id ? { ...each, ...changed } : each))),
+    );
+
+  return (
+    <section className="stone-photographs" aria-label="Photographs">
+      <h2 className="big">Photographs</h2>
+      {stone.photographs.length === 0 && (
+        <p className="soft">None yet. Square on, in even light; one in raking light shows the level.</p>
+      )}
+      <ul>
+        {stone.photographs.map(({ photograph, state }, index) => (
+          <li key={photograph}>
+            <a href={previewAddress(photograph, 2000)} target="_blank" rel="noreferrer">
+              <img
+                src={previewAddress(photograph, 400)}
+                alt={`Photograph ${index + 1}: ${photographStateWords[state]}. Opens large.`}
+                loading="lazy"
+              />
+            </a>
+            <div>
+              {stone.archived ? (
+                <p>{photographStateWords[state]}</p>
+              ) : (
+                <>
+                  <Choice
+                    label={`Photograph ${index + 1} shows the stone`}
+                    value={state}
+                    options={states}
+                    onChoose={(chosen) => void changeOne(photograph, { state: chosen })}
+                  />
+                  <Button
+                    kind="quiet"
+                    aria-label={`Take away photograph ${index + 1}`}
+                    onClick={() =>
+                      void run(() => change((list) => list.filter((each) => each.photograph !== photograph)))
+                    }
+                  >
+                    Take away
+                  </Button>
+                </>
+              )}
+            </div>
+          </li>
+        ))}
+      </ul>
+      {trouble && (
+        <Notice kind="trouble" title={trouble.message}>
+          {trouble.remedy}
+        </Notice>
+      )}
+      {!stone.archived && (
+        <label className="button plain">
+          {share === null ? 'Add a photograph' : `Copying it in, ${Math.round(share * 100)} %`}
+          <input
+            className="unseen"
+            type="file"
+            accept={pictureKinds}
+            disabled={share !== null}
+            onChange={(event) => {
+              const file = event.target.files?.[0];
+              if (file) void add(file);
+              event.target.value = '';
+            }}
+          />
+        </label>
+      )}
+    </section>
+  );
+}

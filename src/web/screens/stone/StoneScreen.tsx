@@ -1,0 +1,27 @@
+import './StoneScreen.css';
+import { useQuery } from '@tanstack/react-query';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { openStone, stoneKey } from '../../client/stones.ts';
+import { ButtonLink } from '../../parts/Button.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { StonePage } from './StonePage.tsx';
+
+/** One stone, as far as it could be read. */
+export default function StoneScreen({ id }: { id: string }) {
+  const stone = useQuery({ queryKey: stoneKey(id), queryFn: () => openStone(id) });
+  if (stone.data) return <StonePage stone={stone.data} />;
+  if (stone.isPending) return <p className="unseen">Opening the stone …</p>;
+  const { message, remedy } = shownFailure(stone.error);
+  return (
+    <>
+      <PageHead stamp="Stone" headline="This stone cannot be shown" />
+      <div className="list-foot">
+        <Notice kind="trouble" title={message}>
+          {remedy}
+        </Notice>
+        <ButtonLink href="/">To the stones</ButtonLink>
+      </div>
+    </>
+  );
+}
