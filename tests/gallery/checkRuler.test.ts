@@ -1,24 +1,51 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { marginMm, tileLayout } from '../../src/paper/sheets/etchMap/tileLayout.ts';
+import { etchMapPdf } from '../../src/paper/sheets/etchMapSheet.ts';
 import { checkRulerMm } from '../../src/paper/sheets/protocol/checkRuler.ts';
 import { protocolSheetPdf } from '../../src/paper/sheets/protocolSheet.ts';
+import { papers } from '../../src/records/paper.ts';
 import { type GreyPicture, readGrey } from './greyPicture.ts';
 import { pdfPages } from './popplerTools.ts';
-
-const dotsPerInch = 300;
+import { lowWaterPlan } from './records/etchPlans.ts';
 
 /** A printer's own scaling error is far larger than what half a millimetre leaves to the sheet. */
 const rulerToleranceMm = 0.5;
 
-it('prints a check ruler that is 100 mm long', async () => {
-  const [page] = await pdfPages(await protocolSheetPdf(), dotsPerInch);
-  const lengthsMm = darkRunsPx(await readGrey(page!)).map((px) => (px / dotsPerInch) * 25.4);
-  const ruler = lengthsMm.filter((mm) => mm > 80 && mm < 150);
-  expect(ruler.length).toBeGreaterThan(0);
-  for (const mm of ruler) expect(Math.abs(mm - checkRulerMm)).toBeLessThanOrEqual(rulerToleranceMm);
+describe('check ruler', () => {
+  it('is 100 mm long on the photograph protocol', async () => {
+    const [page] = await pdfPages(await protocolSheetPdf(), 300);
+    expectRuler(rulersMm(await readGrey(page!), 300), 'the protocol');
+  });
+
+  it.each(papers)('is 100 mm long on the overview and every tile of an etch map on %s', async (paper) => {
+    const dotsPerInch = 150;
+    const pdf = await etchMapPdf({
+      ...lowWaterPlan,
+      title: 'Low Water',
+      paper,
+      createdAt: new Date('2026-11-26T09:40:00Z'),
+    });
+    const { widthMm, heightMm } = lowWaterPlan.request.stone;
+    const { pageMm, tiles } = tileLayout(widthMm, heightMm, paper);
+    // Only the foot, since the map itself has lines of about this length.
+    const footMm = pageMm[1] - marginMm.bottom + 10;
+    const pages = await pdfPages(pdf, dotsPerInch, Math.round((footMm / 25.4) * dotsPerInch));
+    expect(pages.length).toBe(1 + 2 * tiles.length);
+    for (const [index, page] of pages.entries()) {
+      expectRuler(rulersMm(await readGrey(page), dotsPerInch), `page ${index + 1}`);
+    }
+  });
 });
 
-/** Lengths of all unbroken dark runs along rows. */
-function darkRunsPx({ widthPx, heightPx, codes }: GreyPicture): readonly number[] {
+function expectRuler(rulersMm: readonly number[], where: string): void {
+  expect(rulersMm.length, `rulers on ${where}`).toBeGreaterThan(0);
+  for (const mm of rulersMm) {
+    expect(Math.abs(mm - checkRulerMm), `${mm} mm on ${where}`).toBeLessThanOrEqual(rulerToleranceMm);
+  }
+}
+
+/** Lengths of unbroken dark runs along rows, of those about as long as a ruler. */
+function rulersMm({ widthPx, heightPx, codes }: GreyPicture, dotsPerInch: number): readonly number[] {
   const runs: number[] = [];
   for (let y = 0; y < heightPx; y++) {
     let run = 0;
@@ -30,5 +57,5 @@ function darkRunsPx({ widthPx, heightPx, codes }: GreyPicture): readonly number[
       }
     }
   }
-  return runs;
+  return runs.map((px) => (px / dotsPerInch) * 25.4).filter((mm) => mm > 80 && mm < 150);
 }

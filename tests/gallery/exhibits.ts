@@ -1,10 +1,22 @@
 import { readFileSync } from 'node:fs';
+import { etchMapSvg } from '../../src/paper/charts/etchMap.ts';
 import { hatchLegendSvg } from '../../src/paper/charts/hatchLegend.ts';
 import { toneCurveSvg } from '../../src/paper/charts/toneCurve.ts';
 import { toneLadderSvg } from '../../src/paper/charts/toneLadder.ts';
 import { comparisonSheetPdf } from '../../src/paper/sheets/comparisonSheet.ts';
+import { etchMapPdf } from '../../src/paper/sheets/etchMapSheet.ts';
 import { protocolSheetPdf } from '../../src/paper/sheets/protocolSheet.ts';
+import { stepSheetPdf } from '../../src/paper/sheets/stepSheet.ts';
 import type { ComparisonRecord } from '../../src/records/comparison.ts';
+import type { Paper } from '../../src/records/paper.ts';
+import {
+  cannotBeKept,
+  lightBesideSolid,
+  lowWaterPlan,
+  splitSky,
+  twelveAcid,
+  twelveZones,
+} from './records/etchPlans.ts';
 import { lowWater } from './records/lowWater.ts';
 import { manyZones } from './records/manyZones.ts';
 import { noMatch, unmirrored } from './records/refused.ts';
@@ -22,6 +34,7 @@ export interface SheetExhibit {
 }
 
 const phoneWidth = 340;
+const day = { dateText: '26 November 2026', createdAt: new Date('2026-11-26T09:40:00Z') };
 
 export const charts: readonly ChartExhibit[] = [
   { name: 'tone-ladder', svg: () => toneLadderSvg(lowWater) },
@@ -33,6 +46,8 @@ export const charts: readonly ChartExhibit[] = [
   { name: 'tone-curve-phone', svg: () => toneCurveSvg(lowWater, { width: phoneWidth }) },
   { name: 'tone-curve-none', svg: () => toneCurveSvg(noZones) },
   { name: 'hatch-legend', svg: () => hatchLegendSvg() },
+  { name: 'etch-map', svg: () => etchMapSvg(lowWaterPlan, { reduction: 2 }) },
+  { name: 'etch-map-mirrored', svg: () => etchMapSvg(lowWaterPlan, { reduction: 2, mirrored: true }) },
 ];
 
 export const sheets: readonly SheetExhibit[] = [
@@ -49,12 +64,39 @@ export const sheets: readonly SheetExhibit[] = [
       comparisonSheetPdf({
         record: unmirrored,
         title: 'Low Water, pull 4',
-        dateText: '26 November 2026',
+        ...day,
         pictures: null,
       }),
   },
   { name: 'sheet-protocol', pages: 1, pdf: protocolSheetPdf },
+  etchMap('map-low-water', lowWaterPlan, 'a4', 13),
+  etchMap('map-split-wash', splitSky, 'a3', 9),
+  steps('steps-low-water', lowWaterPlan, 'a4'),
+  steps('steps-light-beside-solid', lightBesideSolid, 'letter'),
+  steps('steps-twelve-zones', twelveZones, 'letter'),
+  steps('steps-split-wash', splitSky, 'a3'),
+  steps('steps-not-kept', cannotBeKept, 'a4'),
+  steps('steps-not-known', twelveAcid, 'a4'),
 ];
+
+type Planned = typeof lowWaterPlan;
+
+function etchMap(name: string, planned: Planned, paper: Paper, pages: number): SheetExhibit {
+  const { createdAt } = day;
+  return {
+    name,
+    pages,
+    pdf: () => etchMapPdf({ ...planned, title: 'Low Water, stone S-01', paper, createdAt }),
+  };
+}
+
+function steps(name: string, planned: Planned, paper: Paper): SheetExhibit {
+  return {
+    name,
+    pages: 1,
+    pdf: () => stepSheetPdf({ ...planned, ...day, title: 'Low Water, stone S-01', paper }),
+  };
+}
 
 function comparison(name: string, record: ComparisonRecord, pages: number): SheetExhibit {
   const read = (file: string) => readFileSync(new URL(`pictures/${file}`, import.meta.url));
@@ -65,13 +107,12 @@ function comparison(name: string, record: ComparisonRecord, pages: number): Shee
       comparisonSheetPdf({
         record,
         title: 'Low Water, pull 4',
-        dateText: '26 November 2026',
+        ...day,
         pictures: {
           stone: read('stone.jpg'),
           proof: read('proof.jpg'),
           overlay: record.maps === null ? null : read('overlay.png'),
         },
-        createdAt: new Date('2026-11-26T09:40:00Z'),
       }),
   };
 }

@@ -14,10 +14,15 @@ async function run(tool: string, given: readonly string[]): Promise<string> {
   }
 }
 
-/** The pages of a PDF as grey PNG files, in order, by `pdftoppm` (Debian: poppler-utils). */
-export async function pdfPages(pdf: Uint8Array, dotsPerInch: number): Promise<readonly Uint8Array[]> {
+/** The pages of a PDF as grey PNG files, in order, from `topPx` down, by `pdftoppm` (Debian: poppler-utils). */
+export async function pdfPages(
+  pdf: Uint8Array,
+  dotsPerInch: number,
+  topPx = 0,
+): Promise<readonly Uint8Array[]> {
   return inFolder(pdf, async (folder, file) => {
-    await run('pdftoppm', ['-r', String(dotsPerInch), '-gray', '-png', file, join(folder, 'page')]);
+    const how = ['-r', String(dotsPerInch), '-y', String(topPx), '-gray', '-png'];
+    await run('pdftoppm', [...how, file, join(folder, 'page')]);
     const names = (await readdir(folder)).filter((name) => name.endsWith('.png')).sort();
     return Promise.all(names.map((name) => readFile(join(folder, name))));
   });

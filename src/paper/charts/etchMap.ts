@@ -24,6 +24,7 @@ export function etchMapSvg(input: EtchMapInput, options: EtchMapOptions = {}): s
   const unit = options.reduction ?? 1;
   const mirrored = options.mirrored ?? false;
   const all = { left: 0, top: 0, right: widthMm, bottom: heightMm };
+  const marks = etchMapMarks(input, mirrored, unit, all, all);
   const legend = options.legend === false ? null : mapLegendSvg(input, mirrored, unit, heightMm + 5 * unit);
   const width = Math.max(widthMm, legend?.width ?? 0) + 2 * unit;
   const height = heightMm + 2 * unit + (legend ? legend.height + 5 * unit : 0);
@@ -31,13 +32,19 @@ export function etchMapSvg(input: EtchMapInput, options: EtchMapOptions = {}): s
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm"` +
     ` viewBox="${-unit} ${-unit} ${width} ${height}" role="img"` +
     ` aria-label="${svgText(mapName(input, mirrored))}" ${chartFont}>` +
-    etchMapMarks(input, mirrored, unit, all, all) +
-    `${legend?.svg ?? ''}</svg>`
+    `${marks.places}${marks.labels}${legend?.svg ?? ''}</svg>`
   );
 }
 
+/** The marks of a map in stone mm, as SVG: what lies beneath, what stands on it, and the boxes that the labels fill. */
+export interface EtchMapMarks {
+  readonly places: string;
+  readonly labels: string;
+  readonly labelBoxes: readonly Box[];
+}
+
 /**
- * The marks of the map without a picture around them, for a tile or a sheet. Stone mm; the ground comes first.
+ * The marks of the map without a picture around them, for a tile or a sheet; the ground comes first.
  * @param unit stone mm for one printed mm. @param shown nothing outside is hatched (outlines may reach over it).
  * @param labelled letters stand in this box, for what shows in it.
  */
@@ -47,17 +54,28 @@ export function etchMapMarks(
   unit: number,
   shown: Box,
   labelled: Box,
-): string {
+): EtchMapMarks {
   const areas = mapAreas(input, mirrored);
-  return areas.map((area) => areaSvg(area, unit, shown)).join('') + mapLabelsSvg(areas, unit, labelled);
+  const letterMostMm = Math.min(16, Math.max(4, input.request.stone.widthMm / unit / 13));
+  const labels = mapLabelsSvg(areas, unit, labelled, letterMostMm, unit < smallFrom);
+  return {
+    places: areas.map((area) => areaSvg(area, unit, shown)).join(''),
+    labels: labels.svg,
+    labelBoxes: labels.boxes,
+  };
 }
+
+/** From this reduction on a map shows letters without words, and its hatching closer. */
+const smallFrom = 2.5;
 
 function areaSvg({ strength, rings }: MapArea, unit: number, shown: Box): string {
   const path = rings.map((ring) => `M${ring.map(([x, y]) => `${round(x)} ${round(y)}`).join('L')}Z`).join('');
   const dash = strength === null ? ` stroke-dasharray="${2.4 * unit} ${1.6 * unit}"` : '';
   return (
     `<path d="${path}" fill="#ffffff" fill-rule="evenodd"/>` +
-    (strength === null ? '' : hatchedPlaceSvg(strength, rings, chartInk.ink, unit, shown)) +
+    (strength === null
+      ? ''
+      : hatchedPlaceSvg(strength, rings, chartInk.ink, unit < smallFrom ? unit : 0.6 * unit, shown)) +
     `<path d="${path}" fill="none" stroke="${chartInk.ink}" stroke-width="${outlineMm * unit}"${dash}/>`
   );
 }

@@ -47,11 +47,14 @@ export function curveSentence(curve: ToneCurve): string {
 
 function keyLines(record: ComparisonRecord, width: number): readonly string[] {
   const kept = shareWords(record.parameters.lost.keptAtMost);
-  const lines = [
-    'Grey: 95 % interval. Dashed slope: prints as drawn.',
-    `Dotted slope: ${kept} of the drawn tone; below it a tone is lost.`,
+  const parts = [
+    'Grey: 95 % interval.',
+    'Dashed slope: prints as drawn.',
+    `Dotted slope: ${kept} of the drawn tone;`,
+    'below it a tone is lost.',
   ];
-  return width >= 620 ? [lines.join(' ')] : lines;
+  if (width >= 620) return [parts.join(' ')];
+  return width >= 320 ? [parts.slice(0, 2).join(' '), parts.slice(2).join(' ')] : parts;
 }
 
 function pointWords(curve: ToneCurve): string[] {

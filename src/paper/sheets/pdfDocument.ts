@@ -1,9 +1,12 @@
 import { createRequire } from 'node:module';
 import { dirname } from 'node:path';
 import pdfMake from 'pdfmake';
-import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces.js';
+import type { Content, ContentTable, ContentText, TDocumentDefinitions } from 'pdfmake/interfaces.js';
+import type { Paper } from '../../records/paper.ts';
 
 export type SheetContent = Content;
+export type SheetText = ContentText;
+export type SheetTable = ContentTable;
 
 export interface SheetDefinition {
   readonly title: string;
@@ -67,10 +70,67 @@ export async function sheetPdf(sheet: SheetDefinition): Promise<Uint8Array> {
   return new Uint8Array(await pdfMake.createPdf(definition).getBuffer());
 }
 
-/** Sheets of paper, width and height upright in mm: ISO 216 for A4 and A3; letter is 8.5 by 11 inches. */
-export const paperSizesMm = { a4: [210, 297], a3: [297, 420], letter: [215.9, 279.4] } as const;
+/** The margin of a sheet that is scaled to one page, points: what common printers can't reach, and a little. */
+export const fittedMarginPt = 34;
 
-export type Paper = keyof typeof paperSizesMm;
+export interface FittedSheet extends Omit<SheetDefinition, 'content'> {
+  readonly paper: Paper;
+  /** The sheet's content with every size multiplied by a scale. */
+  readonly content: (scale: number, widthPt: number) => readonly SheetContent[];
+}
+
+/**
+ * Sets a sheet on one page of a paper as large as it fits; what doesn't fit at the least size goes over to more pages.
+ */
+export async function fittedSheetPdf(sheet: FittedSheet): Promise<Uint8Array> {
+  const [widthMm, heightMm] = paperSizesMm[sheet.paper];
+  const [width, height] = [widthMm * ptPerMm, heightMm * ptPerMm];
+  const least = 0.62;
+  const scales = Array.from(
+    { length: 10 },
+    (_, step) => least + (0.068 * step * widthMm) / paperSizesMm.a4[0],
+  );
+  let [fits, tooLarge] = [0, scales.length];
+  let best = await set(scales[0]!);
+  while (best.pages === 1 && tooLarge - fits > 1) {
+    const middle = Math.floor((fits + tooLarge) / 2);
+    const tried = await set(scales[middle]!);
+    if (tried.pages === 1) [fits, best] = [middle, tried];
+    else tooLarge = middle;
+  }
+  return best.bytes;
+
+  async function set(scale: number): Promise<{ readonly bytes: Uint8Array; readonly pages: number }> {
+    let pages = 1;
+    const definition: TDocumentDefinitions = {
+      pageSize: { width, height },
+      pageMargins: [fittedMarginPt, fittedMarginPt, fittedMarginPt, fittedMarginPt],
+      info: { title: sheet.title, creator: 'Stonetone', creationDate: sheet.createdAt },
+      defaultStyle: { font: 'Archivo', fontSize: 9 * scale, lineHeight: 1.1, color: '#1a1714' },
+      footer: (current, count) => {
+        pages = count;
+        return {
+          margin: [fittedMarginPt, 4, fittedMarginPt, 0],
+          fontSize: (8 * widthMm) / paperSizesMm.a4[0],
+          columns: [
+            sheet.foot,
+            { text: count > 1 ? `page ${current} of ${count}` : '', alignment: 'right', width: 70 },
+          ],
+        };
+      },
+      content: [...sheet.content(scale, width - 2 * fittedMarginPt)],
+    };
+    const bytes = new Uint8Array(await pdfMake.createPdf(definition).getBuffer());
+    return { bytes, pages };
+  }
+}
+
+/** Sheets of paper, width and height upright in mm: ISO 216 for A4 and A3; letter is 8.5 by 11 inches. */
+export const paperSizesMm: Readonly<Record<Paper, readonly [number, number]>> = {
+  a4: [210, 297],
+  a3: [297, 420],
+  letter: [215.9, 279.4],
+};
 
 export interface PicturePages {
   readonly title: string;

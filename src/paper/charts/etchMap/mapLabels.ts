@@ -6,8 +6,8 @@ import type { Box } from '../strengthHatching.ts';
 import { clippedRing } from './clippedRing.ts';
 import type { MapArea } from './mapAreas.ts';
 
-/** Printed sizes in mm, and how large each line of letters may stand. */
-const sizes = { letterMost: 16, letterLeast: 3.2, letterWithWords: 5, words: 0.42, wordsLeast: 2.6 } as const;
+/** Printed sizes in mm; words in shares of the letter above them. */
+const sizes = { letterLeast: 3.2, letterWithWords: 5, words: 0.42, wordsLeast: 3 } as const;
 /** Width of a bold letter and of ordinary text, and height of a capital, in shares of the size. */
 const letterShape = { wide: 0.7, text: 0.54, capital: 0.69 } as const;
 
@@ -25,39 +25,56 @@ interface Label {
  * Letters with millilitres and minutes, each inside its place where that is roomiest; only the letter where the place
  * is small; beside it with a line where it is smaller still.
  * @param unit user units for one printed mm. @param within labels stand for what shows in this box, and inside it.
+ * @param letterMostMm how large a letter may be printed. @param withWords false: letters alone.
+ * @returns the labels, and the boxes that they fill.
  */
-export function mapLabelsSvg(areas: readonly MapArea[], unit: number, within: Box): string {
+export function mapLabelsSvg(
+  areas: readonly MapArea[],
+  unit: number,
+  within: Box,
+  letterMostMm: number,
+  withWords: boolean,
+): { readonly svg: string; readonly boxes: readonly Box[] } {
   const labels: Label[] = [];
   for (const [index, area] of areas.entries()) {
     const covering = areas.slice(index + 1).flatMap((other) => other.rings);
-    const label = labelOf(area, covering, unit, within, labels);
+    const label = labelOf(area, covering, { unit, within, letterMostMm, withWords }, labels);
     if (label) labels.push(label);
   }
-  return labels.map((label) => labelSvg(label, unit)).join('');
+  return {
+    svg: labels.map((label) => labelSvg(label, unit)).join(''),
+    boxes: labels.map((label) => boxOf(label, unit)),
+  };
+}
+
+interface LabelRules {
+  readonly unit: number;
+  readonly within: Box;
+  readonly letterMostMm: number;
+  readonly withWords: boolean;
 }
 
 function labelOf(
   area: MapArea,
   covering: MapArea['rings'],
-  unit: number,
-  within: Box,
+  { unit, within, letterMostMm, withWords }: LabelRules,
   standing: readonly Label[],
 ): Label | null {
   const rings = area.rings.map((ring) => clippedRing(ring, within)).filter((ring) => ring.length > 2);
   const room = placeForLetter(rings, covering, unit) ?? placeForLetter(rings, [], unit);
   if (!room) return null;
-  const inside = (letterSize: number, withWords: boolean): Label => ({
+  const inside = (letterSize: number, words: boolean): Label => ({
     area,
     centre: room.point,
     letterSize,
-    withWords,
+    withWords: words,
     leadsTo: null,
   });
-  for (let size = sizes.letterMost * unit; size >= sizes.letterWithWords * unit; size *= 0.92) {
+  for (let size = letterMostMm * unit; withWords && size >= sizes.letterWithWords * unit; size *= 0.92) {
     const label = inside(size, true);
     if (halfDiagonal(label, unit) <= room.radius * 1.05) return label;
   }
-  for (let size = sizes.letterMost * unit; size >= sizes.letterLeast * unit; size *= 0.92) {
+  for (let size = letterMostMm * unit; size >= sizes.letterLeast * unit; size *= 0.92) {
     const label = inside(size, false);
     if (halfDiagonal(label, unit) <= room.radius * 1.1) return label;
   }
@@ -156,7 +173,8 @@ function labelSvg(label: Label, unit: number): string {
   );
 }
 
-function meet(a: Box, b: Box): boolean {
+/** Whether two boxes share more than an edge. */
+export function meet(a: Box, b: Box): boolean {
   return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 }
 

@@ -1,0 +1,33 @@
+import type { Paper } from '../../records/paper.ts';
+import type { EtchMapInput } from '../charts/etchMap/mapAreas.ts';
+import { overviewPageSvgs } from './etchMap/overviewPage.ts';
+import { tileLayout } from './etchMap/tileLayout.ts';
+import { tilePageSvg } from './etchMap/tilePage.ts';
+import { picturePagesPdf } from './pdfDocument.ts';
+
+export interface EtchMapSheetInput extends EtchMapInput {
+  /** The work and its stone, as people call them. */
+  readonly title: string;
+  readonly paper: Paper;
+  /** Kept in the file's own data; the same date and input give the same bytes. */
+  readonly createdAt: Date;
+}
+
+/**
+ * The etch map as a PDF: an overview, then the stone at true size on as many tiles as it takes, first as seen on the
+ * stone, then mirrored, each with crop marks, its place among the tiles and a ruler of 100 mm.
+ */
+export async function etchMapPdf(input: EtchMapSheetInput): Promise<Uint8Array> {
+  const { title, paper, createdAt } = input;
+  const { widthMm, heightMm } = input.request.stone;
+  const layout = tileLayout(widthMm, heightMm, paper);
+  const tiles = [false, true].flatMap((mirrored) =>
+    layout.tiles.map((tile) => tilePageSvg(input, title, mirrored, layout, tile)),
+  );
+  return picturePagesPdf({
+    title: `${title}: etch map`,
+    createdAt,
+    sizeMm: layout.pageMm,
+    svgs: [...overviewPageSvgs(input, title, layout), ...tiles],
+  });
+}

@@ -1,0 +1,18 @@
+import type { EtchPlan, PlannedPart, PlannedZone } from '../../records/etch.ts';
+
+/** What is laid as one: a zone, or one part of a split wash. */
+export interface LaidRow {
+  readonly row: PlannedZone | PlannedPart;
+  /** Begins with a capital; a part says its strength. */
+  readonly name: string;
+}
+
+/** The rows of a plan as they are laid, in the plan's order. */
+export function laidRows(plan: EtchPlan): LaidRow[] {
+  return plan.zones.flatMap((zone): LaidRow[] => {
+    const name = zone.name.slice(0, 1).toUpperCase() + zone.name.slice(1);
+    return zone.parts.length > 0
+      ? zone.parts.map((part) => ({ row: part, name: `${name}, ${part.strength}` }))
+      : [{ row: zone, name }];
+  });
+}
