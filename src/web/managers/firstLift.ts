@@ -3,7 +3,7 @@ import type { Lift } from './sheetLift.ts';
 /** About a third shows that there is a stone beneath, and leaves most of the print to be read. */
 const wished = 0.34;
 /** What the roll covers right of the fold, as a share of the sheet's width, with its lean. */
-const rollShare = 0.1;
+const rollShare = 0.13;
 
 /**
  * The lift a picture opens with: near a third, but less where the roll would hide places that are marked.

@@ -1,6 +1,6 @@
 import type { ToneCurve } from '../../records/comparison.ts';
 
-/** One step of the tone ladder: coverage drawn, coverage printed with half its 95 % interval. */
+/** One step of the tone ladder: coverage drawn, coverage printed with half its 95 % interval, and the side of the curve's loss or fill point it is on. */
 export interface LadderStep {
   readonly drawn: number;
   readonly printed: number;
@@ -12,14 +12,9 @@ const wanted = [0.05, 0.1, 0.2, 0.3, 0.5, 0.7, 0.9];
 
 /**
  * The trade's steps read off a tone curve, straight between its points; steps outside what was drawn are left out.
- * A curve of one point gives that one step. Marks follow the thresholds that travelled with the record.
+ * A curve of one point gives that one step.
  */
-export function ladderSteps(
-  curve: ToneCurve,
-  keptAtMost: number,
-  printedAtLeast: number,
-  drawnAtMost: number,
-): LadderStep[] {
+export function ladderSteps(curve: ToneCurve): LadderStep[] {
   const points = [...curve.points].sort((a, b) => a.drawn - b.drawn);
   const first = points[0];
   const last = points[points.length - 1];
@@ -34,8 +29,8 @@ export function ladderSteps(
     const between = (from: number, to: number) => from + (to - from) * share;
     const printed = between(a.printed, b.printed);
     const plusMinus = (between(a.high, b.high) - between(a.low, b.low)) / 2;
-    const lost = drawn >= 0.1 && printed <= keptAtMost * drawn;
-    const filled = drawn <= drawnAtMost && printed >= printedAtLeast;
+    const lost = curve.lossPoint !== null && drawn < curve.lossPoint;
+    const filled = curve.fillPoint !== null && drawn > curve.fillPoint;
     return { drawn, printed, plusMinus, became: lost ? 'lost' : filled ? 'filled' : null };
   });
 }

@@ -90,7 +90,7 @@ export class LiftDesk {
     this.#changed();
   }
 
-  /** Carries a running travel on; true while there is more of it. Slow at both ends. */
+  /** Carries a running travel on, slow at both ends; true when it moved, so that all about it is drawn anew. */
   step(nowMs: number): boolean {
     const travel = this.#travel;
     if (!travel) return false;
@@ -101,7 +101,7 @@ export class LiftDesk {
       lift: travel.from.lift + (travel.to.lift - travel.from.lift) * eased,
     };
     if (share >= 1) this.#travel = null;
-    return share < 1;
+    return true;
   }
 
   /** A pointer came down: takes the sheet's edge if it is there, else the desk. */
@@ -131,7 +131,7 @@ export class LiftDesk {
   gripPx(): Point {
     const sheet = liftedSheet(this.#state.view, this.#sheet, this.#state.lift);
     const y = (Math.max(sheet.foldTopPx[1], 0) + Math.min(sheet.foldBottomPx[1], this.#area[1])) / 2;
-    const x = (sheet.foldTopPx[0] + sheet.foldBottomPx[0]) / 2 + sheet.rollPx * 0.6;
+    const x = (sheet.foldTopPx[0] + sheet.foldBottomPx[0]) / 2 + sheet.rollPx * 0.72;
     return [Math.min(Math.max(x, 24), this.#area[0] - 24), y];
   }
 

@@ -272,7 +272,9 @@ function outlineZones(context: CanvasRenderingContext2D, scene: LiftScene, view:
   const letterPx = Math.min(Math.max(8.5 * view.pxPerMm, 10), 15);
   context.font = `700 ${letterPx}px "Archivo Variable", sans-serif`;
   context.textAlign = 'center';
-  for (const { letter, polygonMm } of scene.zones) {
+  for (const { id, letter, polygonMm } of scene.zones) {
+    // The picked zone has a letter of its own, larger.
+    if (id === scene.picked) continue;
     const [x, y] = toScreenPx(view, topLeftOf(polygonMm));
     const height = letterPx * 1.35;
     const width = Math.max(height, context.measureText(letter).width + 0.6 * letterPx);

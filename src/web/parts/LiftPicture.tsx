@@ -64,9 +64,9 @@ export function LiftPicture({
   useEffect(() => {
     if (!scene || !canvas.current || !area.current) return;
     const frame = requestAnimationFrame((now) => {
-      const more = desk.step(now);
+      const moved = desk.step(now);
       draw();
-      if (more) redraw((count) => count + 1);
+      if (moved) redraw((count) => count + 1);
     });
     const draw = () => {
       const element = canvas.current;
@@ -153,6 +153,8 @@ export function LiftPicture({
         aria-label="The stone with its print. Arrow keys move it, plus and minus bring it closer and farther, 0 shows all."
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is moved and brought closer by keys
         tabIndex={0}
+        // Seen whole, a finger going up or down moves the page; closer, it moves the stone.
+        style={{ touchAction: desk.isWhole ? 'pan-y' : 'none' }}
         onPointerDown={down}
         onPointerMove={move}
         onPointerUp={up}
@@ -183,7 +185,10 @@ export function LiftPicture({
         )}
       </div>
       <div className="lift-keys">
-        <p>Pull the sheet’s edge, or use the arrow keys on it. Shown as on the stone.</p>
+        <p>
+          Pull the sheet’s edge<span className="with-keys">, or use the arrow keys on it</span>. Shown as on
+          the stone.
+        </p>
         <button type="button" onClick={() => desk.zoom(1.6)}>
           Closer
         </button>

@@ -6,10 +6,10 @@ import { HatchSwatch } from './HatchSwatch.tsx';
 /** What is marked on the picture. */
 export type ShownMarks = Readonly<Record<MapKind | 'zones', boolean>>;
 
-const words: Readonly<Record<MapKind, string>> = {
-  lost: 'Lost: did not print',
-  filled: 'Filled in',
-  scum: 'Scum or tint: ink on bare ground',
+const words: Readonly<Record<MapKind, readonly [word: string, meaning: string]>> = {
+  lost: ['Lost', 'did not print'],
+  filled: ['Filled in', 'whites closed'],
+  scum: ['Scum or tint', 'ink on bare ground'],
 };
 
 /** The map's signs with their words; each can be hidden and shown, and so can the zones where there are any. */
@@ -22,7 +22,7 @@ export function MapLegend({
   zoned: boolean;
   onShown: (mark: keyof ShownMarks, shown: boolean) => void;
 }) {
-  const line = (mark: keyof ShownMarks, sign: ReactNode, word: string) => (
+  const line = (mark: keyof ShownMarks, sign: ReactNode, word: string, meaning = '') => (
     <label key={mark}>
       <input
         type="checkbox"
@@ -30,13 +30,16 @@ export function MapLegend({
         onChange={(event) => onShown(mark, event.target.checked)}
       />
       {sign}
-      <span>{word}</span>
+      <span>
+        {word}
+        {meaning && <span className="legend-meaning soft">{meaning}</span>}
+      </span>
     </label>
   );
   return (
     <fieldset className="map-legend">
       <legend className="unseen">Marks on the picture</legend>
-      {mapKinds.map((kind) => line(kind, <HatchSwatch kind={kind} />, words[kind]))}
+      {mapKinds.map((kind) => line(kind, <HatchSwatch kind={kind} />, ...words[kind]))}
       {zoned &&
         line(
           'zones',

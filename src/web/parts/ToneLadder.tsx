@@ -4,8 +4,24 @@ import type { LadderStep } from '../managers/ladderSteps.ts';
 import { coverageParts } from './figures.ts';
 import { HatchSwatch } from './HatchSwatch.tsx';
 
-/** The trade's step scale: drawn steps above, what they printed below, each in its own grey, in per cent with ±. */
-export function ToneLadder({ steps, label }: { steps: readonly LadderStep[]; label: string }) {
+/**
+ * The trade's step scale: drawn steps above, what they printed below, each in its own grey, in per cent with ±.
+ * Under the steps that are lost, and under those that close, runs a line with `lostWords` and `filledWords`.
+ */
+export function ToneLadder({
+  steps,
+  label,
+  lostWords,
+  filledWords,
+}: {
+  steps: readonly LadderStep[];
+  label: string;
+  lostWords: string;
+  filledWords: string;
+}) {
+  const lost = steps.filter((step) => step.became === 'lost').length;
+  const filled = steps.filter((step) => step.became === 'filled').length;
+  const between = steps.length - lost - filled;
   return (
     <table className="tone-ladder" aria-label={label}>
       <tbody>
@@ -34,16 +50,30 @@ export function ToneLadder({ steps, label }: { steps: readonly LadderStep[]; lab
           {steps.map((step) => (
             <td key={step.drawn} className={step.became ?? undefined}>
               <StepFigure step={step} />
-              {step.became && (
-                <b>
-                  <HatchSwatch kind={step.became} small /> {step.became}
-                </b>
-              )}
             </td>
           ))}
         </tr>
+        {lost + filled > 0 && (
+          <tr className="ladder-spans">
+            <td />
+            {lost > 0 && <Span kind="lost" steps={lost} words={lostWords} />}
+            {between > 0 && <td colSpan={between} />}
+            {filled > 0 && <Span kind="filled" steps={filled} words={filledWords} />}
+          </tr>
+        )}
       </tbody>
     </table>
+  );
+}
+
+/** The line under a run of steps, with its sign and words; the words may reach beyond the run. */
+function Span({ kind, steps, words }: { kind: 'lost' | 'filled'; steps: number; words: string }) {
+  return (
+    <td colSpan={steps} className={kind}>
+      <b>
+        <HatchSwatch kind={kind} small /> {words}
+      </b>
+    </td>
   );
 }
 

@@ -5,6 +5,9 @@ import { zoneLetter } from '../managers/zonePlace.ts';
 import { coverageParts } from './figures.ts';
 import { HatchSwatch } from './HatchSwatch.tsx';
 
+/** Under this share of a zone on the sheet nothing is said of its print. */
+const offTheSheet = 0.05;
+
 /** Zones with their coverage drawn and printed in per cent, ±, and what became of them. Picking one shows its place. */
 export function ZoneTable({
   zones,
@@ -36,25 +39,39 @@ export function ZoneTable({
                 aria-pressed={zone.id === picked}
                 onClick={() => onPick(zone.id === picked ? null : zone.id)}
               >
-                <b>{zoneLetter(index)}</b> <span>{zone.name}</span>
+                <b>{zoneLetter(index)}</b> <span>{zone.name.replaceAll(' %', '\u00a0%')}</span>
               </button>
             </th>
             <td>
               <Coverage reading={zone.drawn} />
             </td>
-            <td>
-              <Coverage reading={zone.printed} />
-            </td>
-            <td className={zone.change === 'held' ? undefined : 'changed'} title={changeMeaning(zone.change)}>
-              <span>
-                {changeWord(zone.change)}
-                {zone.change !== 'held' && <HatchSwatch kind={zone.change} small />}
-              </span>
-            </td>
+            {zone.printed === null && zone.covered < offTheSheet ? (
+              <td colSpan={2} className="soft">
+                off the sheet
+              </td>
+            ) : (
+              <>
+                <td>
+                  <Coverage reading={zone.printed} />
+                </td>
+                <Became change={zone.change} />
+              </>
+            )}
           </tr>
         ))}
       </tbody>
     </table>
+  );
+}
+
+function Became({ change }: Pick<ZoneResult, 'change'>) {
+  return (
+    <td className={change === 'held' ? undefined : 'changed'} title={changeMeaning(change)}>
+      <span>
+        {changeWord(change)}
+        {change !== 'held' && <HatchSwatch kind={change} small />}
+      </span>
+    </td>
   );
 }
 

@@ -78,13 +78,16 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
             })}
           </div>
         </section>
-        <ToneSection entry={entry} record={record} />
+        <ToneSection record={record} />
         {record.zones.length > 0 && (
           <section aria-labelledby="result-zones">
             <h2 id="result-zones" className="stamp">
-              Zones: coverage in per cent, ± 95 %
+              Zones: coverage in per cent
             </h2>
             <ZoneTable zones={record.zones} picked={picked} onPick={pick} />
+            <p className="soft result-plus-minus">
+              Of 100 such readings 95 lie within their ±. Press a zone to see it on the stone.
+            </p>
           </section>
         )}
         <WarningList warnings={record.warnings} />

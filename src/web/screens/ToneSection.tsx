@@ -1,25 +1,28 @@
 import { useState } from 'react';
+import { curveSentence, toneCurveSvg } from '../../paper/charts/toneCurve.ts';
 import type { Change, ComparisonRecord, ToneCurve } from '../../records/comparison.ts';
-import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
 import { shareWords } from '../../studio/proofs/coverageWords.ts';
-import { comparisonFile } from '../client/comparisons.ts';
 import { ladderSteps } from '../managers/ladderSteps.ts';
 import { Fold } from '../parts/Fold.tsx';
 import { ToneLadder } from '../parts/ToneLadder.tsx';
 import './ToneSection.css';
 
 /** The tone ladder of one medium at a time, its loss and fill points in words, and the curve for a second look. */
-export function ToneSection({ entry, record }: { entry: ComparisonEntry; record: ComparisonRecord }) {
+export function ToneSection({ record }: { record: ComparisonRecord }) {
   const telling = record.toneCurves.findIndex((one) => one.lossPoint !== null || one.fillPoint !== null);
   const [chosen, setChosen] = useState(Math.max(telling, 0));
   const curve = record.toneCurves[chosen];
   if (!curve) return null;
-  const { lost, filled } = record.parameters;
-  const steps = ladderSteps(curve, lost.keptAtMost, filled.printedAtLeast, filled.drawnAtMost);
+  const steps = ladderSteps(curve);
+  const unmarked = unmarkedWords(
+    curve,
+    record,
+    steps.map((step) => step.became),
+  );
   return (
     <section className="tone-section" aria-labelledby="tone-title">
       <h2 id="tone-title" className="stamp">
-        Tone ladder, {curve.medium}
+        Tone ladder, {curve.medium}, in per cent
       </h2>
       {record.toneCurves.length > 1 && (
         <fieldset className="tone-media">
@@ -40,36 +43,49 @@ export function ToneSection({ entry, record }: { entry: ComparisonEntry; record:
       <ToneLadder
         steps={steps}
         label={`Tone ladder, ${curve.medium}: coverage drawn and printed, in per cent`}
+        lostWords={`lost below ${pointShare(curve.lossPoint)}`}
+        filledWords={`closes above ${pointShare(curve.fillPoint)}`}
       />
-      <p className="tone-points">{pointWords(curve, record)}</p>
-      {entry.files.includes('curve.svg') && (
-        <Fold title="The curve, for a second look">
-          <img
-            className="tone-curve"
-            src={comparisonFile(entry.id, 'curve.svg')}
-            alt="Tone curve: printed coverage on drawn coverage with its 95 % band, by medium. The same numbers stand in the ladder and in comparison.json."
-          />
-        </Fold>
-      )}
+      {unmarked && <p className="tone-points">{unmarked}</p>}
+      <Fold title="The curve, for a second look">
+        <img
+          className="tone-curve"
+          src={`data:image/svg+xml,${encodeURIComponent(toneCurveSvg({ ...record, toneCurves: [curve] }, { width: 240 }))}`}
+          alt={`Tone curve with its 95 % band, printed on drawn coverage; ${curveSentence(curve)}. The same numbers stand in the ladder and in comparison.json.`}
+        />
+      </Fold>
     </section>
   );
 }
 
-/** Where tones are lost and where they close over all zones of a medium, in words; single zones may do otherwise. */
-function pointWords({ medium, lossPoint, fillPoint }: ToneCurve, record: ComparisonRecord): string {
+function pointShare(coverage: number | null): string {
+  return shareWords(Math.round((coverage ?? 0) * 100) / 100);
+}
+
+/** What the lines under the ladder leave unsaid of lights and darks, in words; null when they say it all. */
+function unmarkedWords(
+  { medium, lossPoint, fillPoint }: ToneCurve,
+  record: ComparisonRecord,
+  became: readonly ('lost' | 'filled' | null)[],
+): string | null {
   const some = (change: Change) =>
     record.zones.some((zone) => zone.medium === medium && zone.change === change);
-  const lost =
-    lossPoint !== null
-      ? `Drawn tones under ${shareWords(lossPoint)} are lost`
-      : some('lost')
-        ? 'Lights are lost in places, not throughout'
-        : 'No light of it is lost';
-  const filled =
-    fillPoint !== null
-      ? `tones over ${shareWords(fillPoint)} close up.`
-      : some('filled')
-        ? 'darks close in places.'
-        : 'no dark closes up.';
-  return `${lost}; ${filled}`;
+  const words: string[] = [];
+  if (!became.includes('lost'))
+    words.push(
+      lossPoint !== null
+        ? `Tones under ${shareWords(lossPoint)} are lost.`
+        : some('lost')
+          ? 'Lights are lost in places, not throughout.'
+          : 'No light of it is lost.',
+    );
+  if (!became.includes('filled'))
+    words.push(
+      fillPoint !== null
+        ? `Tones over ${shareWords(fillPoint)} close up.`
+        : some('filled')
+          ? 'Darks close in places.'
+          : 'No dark closes up.',
+    );
+  return words.length > 0 ? words.join(' ') : null;
 }
