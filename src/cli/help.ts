@@ -12,8 +12,9 @@ stonetone compare --stone F --proof F --size 300x400 --out DIR
     from top left; on the print where the stone's top left, top right, bottom right and bottom left came to lie.
     Ends with 0 measured, 2 bad input, 3 refused (unmirrored or no match).
 
-stonetone plan work.json --out DIR
-    Plans the etch of a work: plan.json. Ends with 0 for every plan, also one that can't be kept.
+stonetone plan work.json --out DIR [--paper a4|a3|letter]
+    Plans the etch of a work: plan.json, map.pdf (the etch map at true size, in tiles), steps.pdf (the step sheet).
+    Ends with 0 for every plan, also one that can't be kept, 2 for bad input.
 stonetone plan --media
     Prints the media that plans and zones know.
 

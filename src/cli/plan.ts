@@ -1,11 +1,13 @@
-import { dirname, resolve } from 'node:path';
+import { basename, dirname, extname, resolve } from 'node:path';
+import { planFileNames, planFiles } from '../application/plan/planFiles.ts';
 import { planFromInput, startingTables } from '../application/plan/planFromInput.ts';
 import { etchTableSchema } from '../contract/etchTable.ts';
 import { fieldPath, issueReason } from '../contract/fieldPath.ts';
 import { type PlanInput, planInputSchema } from '../contract/planInput.ts';
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
-import type { EtchPlan, EtchTable } from '../records/etch.ts';
+import type { EtchPlan, EtchTable, PlanRequest } from '../records/etch.ts';
+import { type Paper, papers } from '../records/paper.ts';
 import { mediumCatalogue } from '../studio/etch/mediumCatalogue.ts';
 import { type OptionList, readArguments, required } from './arguments.ts';
 import { exitDone } from './exitStatus.ts';
@@ -13,9 +15,9 @@ import { checkFolder, writeFolder } from './outputFolder.ts';
 import { readText } from './readInput.ts';
 import { reportFailure } from './report.ts';
 
-export const planOptions: OptionList = { out: 'plan', media: '' };
+export const planOptions: OptionList = { out: 'plan', paper: 'a4', media: '' };
 
-/** `stonetone plan`: plans the etch of a work, or prints the catalogue of media. */
+/** `stonetone plan`: plans the etch of a work and writes it with its map and step sheet, or prints the catalogue of media. */
 export async function plan(words: readonly string[]): Promise<number> {
   const given = readArguments(words, planOptions, 1);
   if (!given.ok) return reportFailure(given.error);
@@ -36,17 +38,33 @@ export async function plan(words: readonly string[]): Promise<number> {
   if (!out.ok) return reportFailure(out.error);
   const writable = await checkFolder(out.value);
   if (!writable.ok) return reportFailure(writable.error);
+  const paper = paperOf(given.value.options.get('paper'));
+  if (!paper.ok) return reportFailure(paper.error);
   const planned = await planOfFile(file);
   if (!planned.ok) return reportFailure(planned.error);
-  const text = `${JSON.stringify(planned.value, null, 1)}\n`;
-  const written = await writeFolder(out.value, new Map([['plan.json', new TextEncoder().encode(text)]]));
+  const files = await planFiles({ ...planned.value, paper: paper.value, plannedAt: new Date() });
+  const written = await writeFolder(out.value, files, planFileNames);
   if (!written.ok) return reportFailure(written.error);
-  console.log(planSentence(planned.value));
+  console.log(planSentence(planned.value.plan));
   console.log(`Written to ${out.value}.`);
   return exitDone;
 }
 
-async function planOfFile(file: string): Promise<Result<EtchPlan>> {
+function paperOf(given: string | undefined): Result<Paper> {
+  const paper = papers.find((candidate) => candidate === (given ?? planOptions.paper));
+  if (paper) return ok(paper);
+  const why = `${given} is none of ${papers.join(', ')}`;
+  return fail(failure('argument-malformed', { name: '--paper', why, example: '--paper a4' }));
+}
+
+interface PlannedFile {
+  readonly plan: EtchPlan;
+  readonly request: PlanRequest;
+  readonly title: string;
+}
+
+/** The plan of a work's file, called by the work's own title, else by the file's name. */
+async function planOfFile(file: string): Promise<Result<PlannedFile>> {
   const text = await readText(file);
   if (!text.ok) return text;
   const json = parsed(text.value);
@@ -58,12 +76,16 @@ async function planOfFile(file: string): Promise<Result<EtchPlan>> {
       failure('plan-malformed', { why: issueReason(input.error), field: path || 'the file' }, path),
     );
   }
-  const table = await tableOf(input.data, dirname(file));
-  return table.ok ? planFromInput({ ...input.data, table: table.value }) : table;
+  const { title = basename(file, extname(file)), ...work } = input.data;
+  const table = await tableOf(work, dirname(file));
+  if (!table.ok) return table;
+  const request = { ...work, table: table.value };
+  const plan = planFromInput(request);
+  return plan.ok ? ok({ plan: plan.value, request, title }) : plan;
 }
 
 /** A table by name, by path beside the work, or as it stands in the work. */
-async function tableOf({ table }: PlanInput, folder: string): Promise<Result<EtchTable>> {
+async function tableOf({ table }: Pick<PlanInput, 'table'>, folder: string): Promise<Result<EtchTable>> {
   if (typeof table !== 'string') return ok(table);
   const named = startingTables.find((candidate) => candidate.id === table);
   if (named) return ok(named);

@@ -17,6 +17,7 @@ const zone = z.object({
 
 /** The work that an etch plan is made for, as `stonetone plan` reads it. `table` may also be a path: the caller resolves it. */
 export const planInputSchema = z.object({
+  title: z.string().trim().min(1).max(200).optional(),
   stone: z.object({
     widthMm: millimetres.positive(),
     heightMm: millimetres.positive(),
