@@ -24,16 +24,16 @@ export interface NewWork {
       };
 }
 
-/** One page of the works at a stage (null: at any), after the place `after`. */
+/** One page of the works at a stage (null: at any) on a stone (none given: on any), after the place `after`. */
 export function listWorks(
-  query: ListQuery & { readonly stage: WorkStage | null },
+  query: ListQuery & { readonly stage: WorkStage | null; readonly stone?: string | null },
   after: string | null,
   signal?: AbortSignal,
   limit = 50,
 ): Promise<WorkPage> {
-  const { stage } = query;
+  const { stage, stone = null } = query;
   return ask(
-    pageAddress('/api/works', query, after, { stage, limit: String(limit) }),
+    pageAddress('/api/works', query, after, { stage, stone, limit: String(limit) }),
     signal ? { signal } : {},
   );
 }

@@ -11,8 +11,10 @@ import { StoneRack } from './StoneRack.tsx';
 // The lists must stand at once; all else comes when it is asked for.
 const ComparisonScreen = lazy(() => import('./ComparisonScreen.tsx'));
 const NewComparison = lazy(() => import('./NewComparison.tsx'));
+const NewWork = lazy(() => import('./NewWork.tsx'));
 const NewStone = lazy(() => import('./stone/NewStone.tsx'));
 const StoneScreen = lazy(() => import('./stone/StoneScreen.tsx'));
+const WorkList = lazy(() => import('./WorkList.tsx'));
 
 const queries = new QueryClient({
   defaultOptions: {
@@ -43,14 +45,17 @@ export function App() {
               <NewStone />
             </Route>
             <Route path="/stones/:id">{({ id }) => <StoneScreen key={id} id={id} />}</Route>
+            <Route path="/works">
+              <WorkList />
+            </Route>
+            <Route path="/works/new">
+              <NewWork />
+            </Route>
             <Route path="/comparisons">
               <ComparisonList />
             </Route>
             <Route path="/new/*?">
               <NewComparison />
-            </Route>
-            <Route path="/comparisons">
-              <ComparisonList />
             </Route>
             <Route path="/comparisons/:id">{({ id }) => <ComparisonScreen key={id} id={id} />}</Route>
             <Route>

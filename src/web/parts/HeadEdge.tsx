@@ -1,0 +1,35 @@
+import './HeadEdge.css';
+import type { CSSProperties } from 'react';
+import type { Edge } from '../../records/stone.ts';
+import { Picks } from './Picks.tsx';
+
+const edges: readonly (readonly [Edge, string])[] = [
+  ['top', 'top'],
+  ['right', 'right'],
+  ['bottom', 'bottom'],
+  ['left', 'left'],
+];
+
+/** Which edge of the stone is the head of the image, with a small stone that shows it. */
+export function HeadEdge({
+  head,
+  widthMm,
+  heightMm,
+  onPick,
+}: {
+  head: Edge;
+  widthMm: number;
+  heightMm: number;
+  onPick: (head: Edge) => void;
+}) {
+  return (
+    <div className="head-edge">
+      <span
+        className={`head-edge-stone ${head}`}
+        style={{ '--aspect': widthMm / heightMm } as CSSProperties}
+        aria-hidden="true"
+      />
+      <Picks label="The image’s head lies at the stone’s" value={head} options={edges} onPick={onPick} />
+    </div>
+  );
+}

@@ -1,0 +1,184 @@
+import './NewWork.css';
+import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { useState } from 'react';
+import { useLocation, useSearch } from 'wouter';
+import type { WorkStage } from '../../records/work.ts';
+import { factsBefore } from '../../studio/stones/workHistory.ts';
+import { type ShownFailure, shownFailure } from '../client/shownFailure.ts';
+import { listStones, stonesKey } from '../client/stones.ts';
+import { worksKey } from '../client/workList.ts';
+import { addWork, workKey } from '../client/works.ts';
+import { emptyWorkToStart, missingOfWork, type WorkToStart, workInputOf } from '../managers/workToStart.ts';
+import { Button, ButtonLink } from '../parts/Button.tsx';
+import { Choice } from '../parts/Choice.tsx';
+import { EmptyPage } from '../parts/EmptyPage.tsx';
+import { Field } from '../parts/Field.tsx';
+import { factWords } from '../parts/factWords.ts';
+import { HeadEdge } from '../parts/HeadEdge.tsx';
+import { Notice } from '../parts/Notice.tsx';
+import { PageHead } from '../parts/PageHead.tsx';
+import { Picks } from '../parts/Picks.tsx';
+import { workStages, workStageWords } from '../parts/stageWords.ts';
+
+/** Starting a work on a stone, from the grain or halfway; of its past only what can be known is asked for. */
+export default function NewWork() {
+  const asked = new URLSearchParams(useSearch()).get('stone') ?? '';
+  const [work, setWork] = useState<WorkToStart>({ ...emptyWorkToStart, stoneId: asked });
+  const [trouble, setTrouble] = useState<ShownFailure | null>(null);
+  const [sending, setSending] = useState(false);
+  const queries = useQueryClient();
+  const [, go] = useLocation();
+  const found = useQuery({
+    queryKey: [...stonesKey, 'in use'],
+    queryFn: ({ signal }) => listStones({ search: '', archived: 'no' }, null, signal, 500),
+  });
+  const stones = found.data?.stones ?? [];
+  const stone = stones.find(({ id }) => id === work.stoneId);
+  const missing = missingOfWork(work);
+  const set = (changes: Partial<WorkToStart>) => setWork((now) => ({ ...now, ...changes }));
+  const start = async () => {
+    setSending(true);
+    setTrouble(null);
+    try {
+      const entry = await addWork(workInputOf(work));
+      queries.setQueryData(workKey(entry.id), entry);
+      void queries.invalidateQueries({ queryKey: worksKey });
+      void queries.invalidateQueries({ queryKey: stonesKey });
+      go(`/works/${entry.id}`);
+    } catch (thrown) {
+      setTrouble(shownFailure(thrown));
+      setSending(false);
+    }
+  };
+
+  if (found.isSuccess && stones.length === 0) return <NoStone />;
+  return (
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        void start();
+      }}
+    >
+      <PageHead
+        stamp="A new work"
+        headline={stone ? `What is drawn on ${stone.name}?` : 'Which stone is it on?'}
+      />
+      <div className="new-work">
+        <div className="new-work-facts">
+          <Choice
+            label="Stone"
+            value={work.stoneId}
+            options={[
+              ...(stone ? [] : [['', 'choose a stone'] as const]),
+              ...stones.map(
+                ({ id, name, widthMm, heightMm, colour }) =>
+                  [id, `${name}, ${widthMm} × ${heightMm} mm${colour && `, ${colour}`}`] as const,
+              ),
+            ]}
+            onChoose={(stoneId) => set({ stoneId })}
+          />
+          {stone?.work && stone.work.stage !== 'regrained' && (
+            <Notice
+              kind="caution"
+              title={`“${stone.work.title}” is on it: ${workStageWords[stone.work.stage]}.`}
+            >
+              A stone can carry several works, side by side or one after the other.
+            </Notice>
+          )}
+          <Field
+            label="Title"
+            autoComplete="off"
+            maxLength={200}
+            value={work.title}
+            onChange={(event) => set({ title: event.target.value })}
+          />
+          {stone && <HeadEdge head={work.head} {...stone} onPick={(head) => set({ head })} />}
+          <Picks
+            label="Where does it begin?"
+            value={work.begins}
+            options={[
+              ['new', 'On a fresh grain'],
+              ['halfway', 'It is already on its way'],
+            ]}
+            onPick={(begins) => set({ begins })}
+          />
+        </div>
+        {work.begins === 'halfway' && <Past work={work} onChange={set} />}
+      </div>
+      {trouble && (
+        <div className="list-foot">
+          <Notice kind="trouble" title={trouble.message}>
+            {trouble.remedy}
+          </Notice>
+        </div>
+      )}
+      <div className="list-foot">
+        <Button kind="act" type="submit" disabled={missing !== null || sending}>
+          {sending ? 'Starting …' : 'Start the work'}
+        </Button>
+        {missing && (
+          <p className="soft">{missing === 'stone' ? 'A stone is needed first.' : 'It needs a title.'}</p>
+        )}
+      </div>
+    </form>
+  );
+}
+
+/** What happened before: asked only up to the stage, and nothing of it is needed. */
+function Past({ work, onChange }: { work: WorkToStart; onChange: (changes: Partial<WorkToStart>) => void }) {
+  return (
+    <section className="new-work-past" aria-labelledby="past">
+      <h2 id="past" className="big">
+        What is known of its past
+      </h2>
+      <p className="soft">Leave empty what nobody knows: it is kept as unknown, and never guessed.</p>
+      <Choice<WorkStage>
+        label="What was done last"
+        value={work.stage}
+        options={workStages
+          .filter((stage) => stage !== 'regrained')
+          .map((stage) => [stage, workStageWords[stage]])}
+        onChoose={(stage) => onChange({ stage })}
+      />
+      <Picks
+        label="Does it lie under gum now?"
+        value={work.gummed}
+        options={[
+          ['yes', 'Yes'],
+          ['no', 'No'],
+          ['unknown', 'Not known'],
+        ]}
+        onPick={(gummed) => onChange({ gummed })}
+      />
+      {factsBefore(work.stage).map((fact) => (
+        <Field
+          key={fact}
+          label={factWords[fact].asks}
+          placeholder="not known"
+          hint={`Such as “${factWords[fact].such}”.`}
+          maxLength={2000}
+          value={work.facts[fact] ?? ''}
+          onChange={(event) => onChange({ facts: { ...work.facts, [fact]: event.target.value } })}
+        />
+      ))}
+    </section>
+  );
+}
+
+function NoStone() {
+  return (
+    <>
+      <PageHead stamp="A new work" headline="A work needs a stone" />
+      <EmptyPage
+        title="No stone on the rack yet"
+        act={
+          <ButtonLink kind="act" href="/stones/new">
+            Enter a stone
+          </ButtonLink>
+        }
+      >
+        <p>First enter the stone that it is on: name, width and height are enough.</p>
+      </EmptyPage>
+    </>
+  );
+}

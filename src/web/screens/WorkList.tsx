@@ -1,0 +1,181 @@
+import './WorkList.css';
+import { useQuery } from '@tanstack/react-query';
+import { useDeferredValue, useId, useState } from 'react';
+import { Link } from 'wouter';
+import type { WorkStage } from '../../records/work.ts';
+import type { WorkSummary } from '../../records/workEntry.ts';
+import { shownFailure } from '../client/shownFailure.ts';
+import { listStones, stonesKey } from '../client/stones.ts';
+import { listWorks, worksKey } from '../client/workList.ts';
+import { dayText } from '../managers/localMoment.ts';
+import { Button, ButtonLink } from '../parts/Button.tsx';
+import { EmptyPage } from '../parts/EmptyPage.tsx';
+import { ListTools } from '../parts/ListTools.tsx';
+import { Notice } from '../parts/Notice.tsx';
+import { PageHead } from '../parts/PageHead.tsx';
+import { Picks } from '../parts/Picks.tsx';
+import { StageLine } from '../parts/StageLine.tsx';
+import { workStages, workStageWords } from '../parts/stageWords.ts';
+import { usePages } from './usePages.ts';
+
+type Shelf = 'no' | 'yes';
+
+/** Every work of the room, last changed first, narrowed by words, stage and stone. */
+export default function WorkList() {
+  const [typed, setTyped] = useState('');
+  const [stage, setStage] = useState('');
+  const [stone, setStone] = useState('');
+  const [archived, setArchived] = useState<Shelf>('no');
+  const search = useDeferredValue(typed.trim());
+  const pages = usePages([...worksKey, archived, stage, stone, search], (after, signal) =>
+    listWorks(
+      { search, archived, stage: (stage || null) as WorkStage | null, stone: stone || null },
+      after,
+      signal,
+    ),
+  );
+  const works = pages.data?.pages.flatMap((page) => page.works) ?? [];
+  const narrowed = search !== '' || stage !== '' || stone !== '' || archived !== 'no';
+  const nothingYet = pages.isSuccess && !narrowed && works.length === 0;
+  return (
+    <>
+      <PageHead stamp="Works" headline="Drawings and their etches">
+        {!nothingYet && (
+          <ButtonLink kind="act" href="/works/new">
+            Start a work
+          </ButtonLink>
+        )}
+      </PageHead>
+      {pages.isError && (
+        <div className="list-foot">
+          <Notice kind="trouble" title={shownFailure(pages.error).message}>
+            {shownFailure(pages.error).remedy}
+          </Notice>
+        </div>
+      )}
+      {nothingYet ? (
+        <NothingYet />
+      ) : (
+        <ListTools label="Search title and stone" typed={typed} onType={setTyped}>
+          <Narrow label="Stage" value={stage} onPick={setStage} all="any stage">
+            {workStages.map((each) => (
+              <option key={each} value={each}>
+                {workStageWords[each]}
+              </option>
+            ))}
+          </Narrow>
+          <StoneChoice value={stone} onPick={setStone} />
+          <Picks<Shelf>
+            label="Which works"
+            shownLabel={false}
+            value={archived}
+            options={[
+              ['no', 'In use'],
+              ['yes', 'Archived'],
+            ]}
+            onPick={setArchived}
+          />
+        </ListTools>
+      )}
+      <p className="unseen" role="status">
+        {pages.isSuccess && narrowed ? `${works.length}${pages.hasNextPage ? ' and more' : ''} found` : ''}
+      </p>
+      {works.length > 0 && (
+        <ul className="work-list" aria-label="Works">
+          {works.map((work) => (
+            <WorkLine key={work.id} work={work} />
+          ))}
+        </ul>
+      )}
+      {pages.isSuccess && works.length === 0 && narrowed && (
+        <p className="list-foot">No work is found so. Ask for fewer words, another stage or any stone.</p>
+      )}
+      {pages.hasNextPage && (
+        <div className="list-foot">
+          <Button onClick={() => void pages.fetchNextPage()} disabled={pages.isFetchingNextPage}>
+            Show older works
+          </Button>
+        </div>
+      )}
+    </>
+  );
+}
+
+function WorkLine({ work }: { work: WorkSummary }) {
+  return (
+    <li>
+      <Link href={`/works/${work.id}`}>
+        <span className="big work-line-stone">{work.stoneName}</span>
+        <span className="work-line-title">
+          <b>{work.title}</b>
+          {work.halfway && <span className="soft"> entered halfway</span>}
+        </span>
+        <StageLine stage={work.stage} />
+        <span className="work-line-zones">
+          {work.zones === 0 ? 'nothing drawn in' : work.zones === 1 ? '1 zone' : `${work.zones} zones`}
+        </span>
+        <span className="soft work-line-day">{dayText(work.changedAt)}</span>
+      </Link>
+    </li>
+  );
+}
+
+function Narrow({
+  label,
+  value,
+  all,
+  onPick,
+  children,
+}: {
+  label: string;
+  value: string;
+  all: string;
+  onPick: (value: string) => void;
+  children: React.ReactNode;
+}) {
+  const id = useId();
+  return (
+    <div className="work-narrow">
+      <label htmlFor={id}>{label}</label>
+      <select id={id} value={value} onChange={(event) => onPick(event.target.value)}>
+        <option value="">{all}</option>
+        {children}
+      </select>
+    </div>
+  );
+}
+
+/** The stones to choose from come when they are here; the list does not wait for them. */
+function StoneChoice({ value, onPick }: { value: string; onPick: (value: string) => void }) {
+  const stones = useQuery({
+    queryKey: [...stonesKey, 'to choose from'],
+    queryFn: ({ signal }) => listStones({ search: '', archived: 'all' }, null, signal, 500),
+  });
+  return (
+    <Narrow label="Stone" value={value} onPick={onPick} all="any stone">
+      {(stones.data?.stones ?? []).map(({ id, name }) => (
+        <option key={id} value={id}>
+          {name}
+        </option>
+      ))}
+    </Narrow>
+  );
+}
+
+function NothingYet() {
+  return (
+    <EmptyPage
+      title="No work on any stone yet"
+      act={
+        <ButtonLink kind="act" href="/works/new">
+          Start a work
+        </ButtonLink>
+      }
+    >
+      <p>
+        A work is one image’s life on a stone. First say on which stone it is, and whether it begins on a
+        fresh grain or is already on its way. Then draw its zones, and Stonetone plans an etch that fits them.
+      </p>
+    </EmptyPage>
+  );
+}
