@@ -9,6 +9,7 @@ import { type ComparisonEvents, createComparisonEvents } from './measuring/compa
 import { createMeasuringQueue, type MeasuringQueue } from './measuring/measuringQueue.ts';
 import { resumeInterrupted } from './measuring/resumeInterrupted.ts';
 import { createPictureDesk, type PictureDesk } from './pictures/pictureDesk.ts';
+import { createPlanSheetDesk, type PlanSheetDesk } from './plan/planSheetDesk.ts';
 import { createProtocolSheet } from './protocol/protocolSheet.ts';
 import { threadModule } from './threads/runInThread.ts';
 
@@ -24,6 +25,7 @@ export interface Services {
   readonly findingOf: (record: ComparisonRecord) => string;
   /** The photograph protocol as a PDF. */
   readonly protocolSheet: () => Promise<Result<Uint8Array>>;
+  readonly planSheets: PlanSheetDesk;
   /** Ends what runs (measuring resumes at the next start) and closes the data folder. */
   close(): Promise<void>;
 }
@@ -43,6 +45,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
   const store = opened.value;
   const events = createComparisonEvents();
   const desk = createPictureDesk(store);
+  const planSheets = createPlanSheetDesk();
   const module = options.measuringModule ?? threadModule(import.meta.url, 'measuring/measuringThread');
   const queue = createMeasuringQueue({ store, events, module, engineVersion, findingOf: findingSentence });
   const now = () => new Date();
@@ -59,8 +62,9 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     largestBytes: options.largestBytes,
     findingOf: findingSentence,
     protocolSheet: createProtocolSheet(),
+    planSheets,
     async close() {
-      await Promise.all([queue.stop(), desk.stop()]);
+      await Promise.all([queue.stop(), desk.stop(), planSheets.stop()]);
       await store.close();
     },
   });

@@ -22,6 +22,7 @@ import { addMediumRoutes } from './routes/mediumRoutes.ts';
 import { addMixtureRoutes } from './routes/mixtureRoutes.ts';
 import { addPhotographRoutes } from './routes/photographRoutes.ts';
 import { addPlanRoutes } from './routes/planRoutes.ts';
+import { addPlanSheetRoutes } from './routes/planSheetRoutes.ts';
 import { addProtocolRoute } from './routes/protocolRoute.ts';
 import { addScreens } from './routes/screens.ts';
 import { addSecondEtchRoutes } from './routes/secondEtchRoutes.ts';
@@ -75,6 +76,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addWorkRoutes(app, services);
   addZonesFileRoutes(app, services);
   addPlanRoutes(app, services);
+  addPlanSheetRoutes(app, services);
   addSecondEtchRoutes(app, services);
   addEtchTableRoutes(app, services);
   addEtchTableVersionRoutes(app, services);
