@@ -98,8 +98,8 @@ describe('pictures that must be read rightly', () => {
 
 /** The colour computed by colorjs.io from the published primaries, not from the embedded profile. */
 function expectedCodes(space: string, light: readonly number[]): number[] {
-  const coords = new Color(space, light as [number, number, number]).to('srgb').coords;
-  return coords.map((value) => Math.min(Math.max(value ?? 0, 0), 1) * 65535);
+  const encoded = new Color(space, light as [number, number, number]).to('srgb').coords;
+  return encoded.map((value) => Math.min(Math.max(value ?? 0, 0), 1) * 65535);
 }
 
 describe('embedded profiles', () => {

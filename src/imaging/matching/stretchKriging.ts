@@ -1,5 +1,6 @@
 import type { Point } from '../../science/geometry/point.ts';
 import { factorInPlace, inverseDiagonal, logDeterminant, solveLower, solveUpper } from './choleskySolve.ts';
+import { correlationBetween, correlationsBetween } from './maternCorrelation.ts';
 
 /** One tile's word on how far the print still lies from where it is thought to be. */
 export interface Displacement {
@@ -34,12 +35,6 @@ export interface StretchFit {
 
 /** Constant, x, y: the straight part, free of any prior. */
 const trendTerms = 3;
-
-/** Matérn 5/2 correlation (Rasmussen & Williams 2006, Gaussian Processes for Machine Learning, eq. 4.17). */
-function matern(distance: number, length: number): number {
-  const r = (Math.sqrt(5) * distance) / length;
-  return (1 + r + (r * r) / 3) * Math.exp(-r);
-}
 
 interface Axis {
   readonly factor: Float64Array;
@@ -103,23 +98,6 @@ function solveAxis(
   return { factor, trendLower, trendFactor, dual, beta, misfit, logDeterminants };
 }
 
-function correlations(places: readonly Point[], length: number): Float64Array {
-  const n = places.length;
-  const out = new Float64Array(n * n);
-  for (let i = 0; i < n; i++) {
-    for (let j = 0; j <= i; j++) {
-      out[i * n + j] = matern(distance(places[i]!, places[j]!), length);
-    }
-  }
-  return out;
-}
-
-function distance(a: Point, b: Point): number {
-  const x = a[0] - b[0];
-  const y = a[1] - b[1];
-  return Math.sqrt(x * x + y * y);
-}
-
 function middleOf(places: readonly Point[]): Point {
   let x = 0;
   let y = 0;
@@ -161,7 +139,7 @@ export function chooseKrigingScale(
   if (some.length < 8) return best;
   let bestLikelihood = Number.NEGATIVE_INFINITY;
   for (const lengthMm of lengths) {
-    const correlation = correlations(places, lengthMm);
+    const correlation = correlationsBetween(places, lengthMm);
     let fallingFor = 0;
     let bestHere = Number.NEGATIVE_INFINITY;
     for (const ratio of varianceRatios) {
@@ -192,7 +170,7 @@ export function fitStretch(displacements: readonly Displacement[], scale: Krigin
   const places = displacements.map((d) => d.stoneMm);
   const middle = middleOf(places);
   const n = places.length;
-  const correlation = correlations(places, scale.lengthMm);
+  const correlation = correlationsBetween(places, scale.lengthMm);
   const axis = (value: (d: Displacement) => number, variance: (d: Displacement) => number): Axis | null =>
     solveAxis(
       places,
@@ -212,7 +190,7 @@ export function fitStretch(displacements: readonly Displacement[], scale: Krigin
   );
   if (!x || !y) return null;
   const toAll = (place: Point): Float64Array =>
-    Float64Array.from(places, (other) => scale.variance * matern(distance(place, other), scale.lengthMm));
+    Float64Array.from(places, (other) => scale.variance * correlationBetween(place, other, scale.lengthMm));
   const sdOf = (solved: Axis, cross: Float64Array, row: readonly number[]): number => {
     const lowered = cross.slice();
     solveLower(solved.factor, n, lowered);
@@ -250,7 +228,7 @@ export function fitStretch(displacements: readonly Displacement[], scale: Krigin
       let dy = 0;
       for (let i = 0; i < n; i++) {
         const other = places[i]!;
-        const shared = matern(distance(place, other), scale.lengthMm);
+        const shared = correlationBetween(place, other, scale.lengthMm);
         dx += shared * x.dual[i]!;
         dy += shared * y.dual[i]!;
       }
