@@ -55,9 +55,16 @@ export function PhotographPlaceholder({
         {photograph ? (
           <img src={previewAddress(photograph.id, 900)} alt={`${title}: ${photograph.fileName}`} />
         ) : (
-          <span className="photograph-bare">
-            <span>{over ? 'Let go' : 'Drop the photograph here'}</span>
-          </span>
+          <label htmlFor={`${id}-file`} className="photograph-bare">
+            {over ? (
+              'Let go'
+            ) : (
+              <>
+                <span className="with-keys">Drop the photograph here, or press to choose it</span>
+                <span className="with-fingers">Press to take or choose the photograph</span>
+              </>
+            )}
+          </label>
         )}
         {upload.share !== null && (
           <p className="photograph-copying" role="status">
@@ -79,6 +86,7 @@ export function PhotographPlaceholder({
         <label className="button plain">
           {photograph ? 'Choose another' : 'Choose a photograph'}
           <input
+            id={`${id}-file`}
             className="unseen"
             type="file"
             accept={pictureKinds}

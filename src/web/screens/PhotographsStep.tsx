@@ -17,21 +17,36 @@ export function PhotographsStep() {
   const proof = usePhotographUpload('proof', 'photograph');
   const ready = missingPart(draft) !== 'photographs';
   useEffect(() => {
-    const paste = (event: ClipboardEvent) => {
-      const pictures = [...(event.clipboardData?.files ?? [])];
+    // The stone's place is filled first, then the print's.
+    const takeAll = (pictures: readonly File[]) => {
       const first = draft.stone.photograph ? proof : stone;
       if (pictures[0]) first.take(pictures[0]);
       if (pictures[1] && first === stone) proof.take(pictures[1]);
     };
+    const paste = (event: ClipboardEvent) => takeAll([...(event.clipboardData?.files ?? [])]);
+    // A file let go beside its place would take the browser away from this page.
+    const over = (event: DragEvent) => event.preventDefault();
+    const drop = (event: DragEvent) => {
+      if (event.defaultPrevented) return;
+      event.preventDefault();
+      takeAll([...(event.dataTransfer?.files ?? [])]);
+    };
     document.addEventListener('paste', paste);
-    return () => document.removeEventListener('paste', paste);
+    document.addEventListener('dragover', over);
+    document.addEventListener('drop', drop);
+    return () => {
+      document.removeEventListener('paste', paste);
+      document.removeEventListener('dragover', over);
+      document.removeEventListener('drop', drop);
+    };
   });
   return (
     <>
       <PageHead stamp="New comparison" headline="One photograph of the stone, one of the print" />
       <p className="step-lead">
-        Both square on and under the same light, with bare stone and clean paper showing all round. Drop them
-        here, paste them, or choose them. <a href={protocolAddress}>The sheet on how to photograph (PDF)</a>
+        Both square on and under the same light, with bare stone and clean paper showing all round.{' '}
+        <span className="with-keys">Drop them here, paste them, or choose them. </span>
+        <a href={protocolAddress}>The sheet on how to photograph (PDF)</a>
       </p>
       <div className="photograph-pair">
         <PhotographPlaceholder
