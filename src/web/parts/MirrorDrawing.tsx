@@ -5,7 +5,7 @@ export function MirrorDrawing() {
   return (
     <figure className="mirror-drawing">
       <svg
-        viewBox="0 0 340 150"
+        viewBox="4 0 332 168"
         role="img"
         aria-label="On the stone, marks 1 to 4 run clockwise from top left. On the print, mark 1 is at top right, 2 at top left, 3 at bottom left, 4 at bottom right."
       >
@@ -17,36 +17,36 @@ export function MirrorDrawing() {
         </g>
         <path d="M170 18V128" stroke="var(--edge)" strokeWidth="1.5" strokeDasharray="5 5" />
         <g className="mirror-numbers" textAnchor="middle">
-          <text x="26" y="36">
+          <text x="24" y="40">
             1
           </text>
-          <text x="144" y="36">
+          <text x="147" y="40">
             2
           </text>
-          <text x="144" y="122">
+          <text x="147" y="122">
             3
           </text>
-          <text x="26" y="122">
+          <text x="24" y="122">
             4
           </text>
-          <text x="314" y="36">
+          <text x="317" y="40">
             1
           </text>
-          <text x="196" y="36">
+          <text x="193" y="40">
             2
           </text>
-          <text x="196" y="122">
+          <text x="193" y="122">
             3
           </text>
-          <text x="314" y="122">
+          <text x="317" y="122">
             4
           </text>
         </g>
         <g className="mirror-words" textAnchor="middle">
-          <text x="85" y="145">
+          <text x="85" y="156">
             stone
           </text>
-          <text x="255" y="145">
+          <text x="255" y="156">
             print
           </text>
         </g>

@@ -30,6 +30,9 @@ const printNames = [
 
 const magnifications = [1, 2, 4, 8];
 
+/** Two of them, side by side, on a phone. */
+const checkPx = 166;
+
 const headlines = {
   stone: 'Set four marks on the stone',
   proof: 'Set the same four marks on the print',
@@ -97,8 +100,10 @@ export function CornersStep({ side }: { side: SideName }) {
             <b className="big">{active + 1}</b> <span>{names[active]}</span>
           </p>
           <p className="soft">
-            {magnified === 1 ? 'Full size' : `${magnified} × full size`}, at {corners[active][0].toFixed(0)},{' '}
-            {corners[active][1].toFixed(0)} px
+            <span>{magnified === 1 ? 'Full size,' : `${magnified} × full size,`}</span>{' '}
+            <span>
+              at {corners[active][0].toFixed(0)}, {corners[active][1].toFixed(0)} px
+            </span>
           </p>
           <div className="corners-closer">
             <Button kind="quiet" onClick={() => magnify(true)} disabled={magnified === 8}>
@@ -124,8 +129,12 @@ export function CornersStep({ side }: { side: SideName }) {
           {looked === 'none' &&
             setBy !== 'hand' &&
             'Nothing like a rectangle was found, so they stand anywhere. '}
-          Drag a mark, or push it with the arrow keys (Shift: by ten). Tab goes to the next. For the last
-          pixel, push the picture inside the loupe.
+          <span className="with-keys">
+            Drag a mark, or push it with the arrow keys (Shift: by ten); plus and minus bring the loupe closer
+            and farther, Tab goes to the next mark.
+          </span>
+          <span className="with-fingers">Drag a mark; the loupe shows what the finger hides.</span> For the
+          last pixel, push the picture inside the loupe.
         </p>
         {side === 'stone' ? (
           <p className="soft">
@@ -149,12 +158,14 @@ export function CornersStep({ side }: { side: SideName }) {
               <StraightenedPhotograph
                 photograph={draft.stone.photograph}
                 corners={draft.stone.corners}
+                longestPx={checkPx}
                 label="Stone"
               />
               <StraightenedPhotograph
                 photograph={photograph}
                 corners={corners}
                 aspectOf={draft.stone.corners}
+                longestPx={checkPx}
                 label="Print, turned over"
               />
             </div>
