@@ -6,7 +6,7 @@ import type {
 } from '../../records/comparisonEntry.ts';
 import type { Chip, Zone } from '../../records/zone.ts';
 import type { Corners } from '../../science/geometry/point.ts';
-import { mirrored } from './cornerMarks.ts';
+import { cornerTrouble, mirrored } from './cornerMarks.ts';
 
 export type SideName = 'stone' | 'proof';
 export type PhotographPlace = 'photograph' | 'repeat' | 'flat';
@@ -76,14 +76,19 @@ export function typedMm(text: string): number | null {
   return text.trim() !== '' && value >= 10 && value <= 3000 ? value : null;
 }
 
-/** What is still missing, first things first; null when the draft can be measured. */
+/** The parts of a draft; see `missingPart`. */
 export type MissingPart = 'photographs' | 'stone-corners' | 'proof-corners' | 'size';
 
+/** What is still missing, first things first; corners that cross or lie on a line count as not set. */
 export function missingPart(draft: Draft): MissingPart | null {
   if (!draft.stone.photograph || !draft.proof.photograph) return 'photographs';
-  if (!draft.stone.corners) return 'stone-corners';
-  if (!draft.proof.corners) return 'proof-corners';
+  if (!areSet(draft.stone.corners)) return 'stone-corners';
+  if (!areSet(draft.proof.corners)) return 'proof-corners';
   return typedMm(draft.width) === null || typedMm(draft.height) === null ? 'size' : null;
+}
+
+function areSet(corners: Corners | null): boolean {
+  return corners !== null && cornerTrouble(corners) === null;
 }
 
 /** The request that a complete draft stands for; null while something is missing. */

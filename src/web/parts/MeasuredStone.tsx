@@ -27,7 +27,7 @@ export function MeasuredStone({
         photograph={photograph}
         corners={corners}
         {...(widthMm !== null && heightMm !== null && { aspect: widthMm / heightMm })}
-        longestPx={228}
+        longestPx={250}
         label="The stone between the marks"
         shownLabel={false}
       />

@@ -84,7 +84,7 @@ export function SizeStep() {
             />
           </div>
           <p className="soft">A ruler is good enough; every place is told in these millimetres.</p>
-          {draft.stone.photograph && draft.stone.corners && (
+          {draft.stone.photograph && draft.stone.corners && missing !== 'stone-corners' && (
             <MeasuredStone
               photograph={draft.stone.photograph}
               corners={draft.stone.corners}
@@ -175,12 +175,12 @@ export function SizeStep() {
         </div>
       )}
       <div className="new-foot">
-        <Button kind="act" type="submit" disabled={!request || sending}>
+        <Button kind="act" type="submit" disabled={!request || missing !== null || sending}>
           {sending ? 'Handing it over …' : 'Measure'}
         </Button>
         {missing === 'size' && <p className="soft">Width and height are needed first.</p>}
-        {missing === 'stone-corners' && <Link href="/new/stone">The stone’s corners are not set yet</Link>}
-        {missing === 'proof-corners' && <Link href="/new/print">The print’s corners are not set yet</Link>}
+        {missing === 'stone-corners' && <Link href="/new/stone">Set the four marks on the stone first</Link>}
+        {missing === 'proof-corners' && <Link href="/new/print">Set the four marks on the print first</Link>}
       </div>
     </form>
   );
