@@ -14,7 +14,11 @@ export function LayingDown({ entry }: { entry: ComparisonEntry }) {
   });
   if (!photographs.data || !stone.corners || !proof.corners) return null;
   const down = entry.progress?.fraction ?? 0;
-  const place = { aspect: sizeMm[0] / sizeMm[1], longestPx: 380, shownLabel: false };
+  const place = {
+    aspect: sizeMm[0] / sizeMm[1],
+    longestPx: Math.min(490, window.innerWidth - 92),
+    shownLabel: false,
+  };
   return (
     <div className="laying-down">
       <div className="laying-stone">

@@ -6,6 +6,7 @@ import { entryKey } from '../client/events.ts';
 import { shownFailure } from '../client/shownFailure.ts';
 import { Button } from '../parts/Button.tsx';
 import { stages, stageWords, stateWords } from '../parts/entryWords.ts';
+import { Figure } from '../parts/Figure.tsx';
 import { Notice } from '../parts/Notice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { LayingDown } from './LayingDown.tsx';
@@ -27,6 +28,11 @@ export function Measuring({ entry }: { entry: ComparisonEntry }) {
       />
       <div className="measuring">
         <LayingDown entry={entry} />
+        {progress && (
+          <Figure value={String(Math.round(progress.fraction * 100))} beside="%">
+            of the whole
+          </Figure>
+        )}
         <ol>
           {stages.map((stage, index) => (
             <li
@@ -36,10 +42,7 @@ export function Measuring({ entry }: { entry: ComparisonEntry }) {
             >
               <span className="measuring-sign" aria-hidden="true" />
               <span className="measuring-words">{stageWords[stage]}</span>
-              <span className="soft">
-                {index < at && 'done'}
-                {index === at && progress && `${Math.round(progress.fraction * 100)} % of the whole`}
-              </span>
+              <span className="soft">{index < at && 'done'}</span>
             </li>
           ))}
         </ol>

@@ -33,7 +33,8 @@ export function unmeasuredWords(
       ],
       first: 'anew',
     };
-  if (entry.state === 'cancelled') return { why: null, remedies: [], first: 'again' };
+  if (entry.state === 'cancelled')
+    return { why: 'Photographs, marks and size are kept as they were.', remedies: [], first: 'again' };
   const remedy = entry.failure?.remedy;
   const often = entry.failure?.code === 'internal' || entry.failure?.code.startsWith('measuring');
   return { why, remedies: remedy ? [remedy] : [], first: often ? 'again' : 'anew' };
