@@ -51,6 +51,21 @@ test('two large zones that one person cannot lay without drying are proved impos
   if (withTwo.feasible === true) expect(scheduleFaults(withTwo.steps, tasks, 2, touchTimes)).toEqual([]);
 });
 
+test('what one person can keep, two can, and nobody is given two things at once', () => {
+  const seed = 20261126;
+  const random = seededRandom(seed);
+  for (let round = 0; round < 60; round++) {
+    const zones = Array.from({ length: 3 }, (_, index) =>
+      area(`z${index}`, 1 + Math.floor(random() * 20), 1 + Math.floor(random() * 4)),
+    );
+    const tasks = [area('ground', 60 + Math.floor(random() * 400), 0), ...zones];
+    if (findSchedule(tasks, 1).feasible !== true) continue;
+    const two = findSchedule(tasks, 2);
+    expect(two.feasible, `seed ${seed}, round ${round}: ${JSON.stringify(tasks)}`).toBe(true);
+    if (two.feasible === true) expect(scheduleFaults(two.steps, tasks, 2, touchTimes)).toEqual([]);
+  }
+});
+
 test('up to four zones, the answer is the one of a search through every second', () => {
   const seed = 20261125;
   const random = seededRandom(seed);

@@ -12,8 +12,11 @@ export type FoundSchedule =
 
 /** Shares of the hold before lifting that are tried, the wanted one first. */
 const holds = [1, 0.75, 0.5, 0.25, 0];
-/** Orders tried at random after the ordered ones; enough for 12 zones to be answered well within a second. */
-const randomOrders = 60;
+/**
+ * Orders tried at random after the ordered ones; enough for 12 zones to be answered well within a second. Trying one
+ * takes time with the cube of the areas, so beyond those fewer are tried.
+ */
+const randomOrders = (areas: number) => Math.ceil(60 * Math.min(1, (13 / areas) ** 3));
 /** Above so many areas the search through every second rarely ends in time. */
 const exactUpTo = 6;
 
@@ -30,7 +33,8 @@ export function findSchedule(
 ): FoundSchedule {
   if (tasks.length === 0) return { feasible: true, steps: [] };
   const sweep = sweepOrder(tasks);
-  const first = tryOrder(tasks, people, touch, sweep);
+  // What one person can keep, two can, one of them looking on.
+  const first = tryOrder(tasks, people, touch, sweep) ?? tryOrder(tasks, 1, touch, sweep);
   if (first) return { feasible: true, steps: first };
   const impossible = provenImpossible(tasks, people, touch);
   if (impossible) return { feasible: false, reason: impossible };
@@ -38,6 +42,8 @@ export function findSchedule(
     const steps = tryOrder(tasks, people, touch, order);
     if (steps) return { feasible: true, steps };
   }
+  const alone = people === 2 ? findSchedule(tasks, 1, touch) : null;
+  if (alone?.feasible === true) return alone;
   const exact = people === 1 && tasks.length <= exactUpTo ? exactSearch(tasks, touch) : 'unknown';
   if (exact === 'impossible') {
     return {
@@ -100,7 +106,7 @@ function* otherOrders(tasks: readonly Task[], sweep: readonly number[]): Generat
     (a, b) => tasks[b]!.gapSeconds - tasks[a]!.gapSeconds || tasks[b]!.laySeconds - tasks[a]!.laySeconds,
   );
   const random = seededRandom(tasks.length);
-  for (let round = 0; round < randomOrders; round++) {
+  for (let round = 0; round < randomOrders(tasks.length); round++) {
     const order = [...sweep];
     for (let index = order.length - 1; index > 0; index--) {
       const other = Math.floor(random() * (index + 1));
