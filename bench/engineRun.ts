@@ -15,10 +15,14 @@ await mkdir(out, { recursive: true });
 const input = await readPairInput(folder);
 const started = performance.now();
 const begun = new Map<string, number>();
-const measured = await measureComparison(input, {
-  progress: ({ stage }) => void (begun.has(stage) || begun.set(stage, performance.now())),
-  cancelled: () => false,
-});
+const measured = await measureComparison(
+  input,
+  {
+    progress: ({ stage }) => void (begun.has(stage) || begun.set(stage, performance.now())),
+    cancelled: () => false,
+  },
+  new Date(),
+);
 const ended = performance.now();
 if (!measured.ok) throw new Error(measured.error.message);
 for (const [name, bytes] of measured.value.files) await writeFile(join(out, name), bytes);

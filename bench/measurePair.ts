@@ -15,7 +15,11 @@ export async function measurePair(pair: BenchPair): Promise<ScoredCase> {
 }
 
 async function measure(input: MeasureInput): Promise<MeasuredComparison> {
-  const measured = await measureComparison(input, { progress: () => undefined, cancelled: () => false });
+  const measured = await measureComparison(
+    input,
+    { progress: () => undefined, cancelled: () => false },
+    new Date(),
+  );
   if (!measured.ok) throw new Error(`${measured.error.code}: ${measured.error.message}`);
   return measured.value;
 }

@@ -5,10 +5,14 @@ import { measureComparison } from '../src/application/measureComparison.ts';
 import { keptFolder } from '../src/sample/saltreach/keptFolder.ts';
 import { sampleMeasureInput } from '../src/sample/saltreach/sampleComparison.ts';
 
-const measured = await measureComparison(await sampleMeasureInput(), {
-  progress: () => undefined,
-  cancelled: () => false,
-});
+const measured = await measureComparison(
+  await sampleMeasureInput(),
+  {
+    progress: () => undefined,
+    cancelled: () => false,
+  },
+  new Date(),
+);
 if (!measured.ok) throw new Error(measured.error.message);
 const folder = join(keptFolder(), 'measured');
 await rm(folder, { recursive: true, force: true });

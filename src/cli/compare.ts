@@ -38,7 +38,11 @@ export async function compare(words: readonly string[]): Promise<number> {
   if (!writable.ok) return reportFailure(writable.error);
   const input = await measureInputOf(given.value);
   if (!input.ok) return reportFailure(input.error);
-  const measured = await measureComparison(input.value, { progress: showProgress, cancelled: () => false });
+  const measured = await measureComparison(
+    input.value,
+    { progress: showProgress, cancelled: () => false },
+    new Date(),
+  );
   endProgress();
   if (!measured.ok) return reportFailure(measured.error);
   const written = await writeFolder(out.value, measured.value.files, comparisonFileNames);

@@ -11,9 +11,11 @@ import { lowWaterPlan } from './records/etchPlans.ts';
 /** A printer's own scaling error is far larger than what half a millimetre leaves to the sheet. */
 const rulerToleranceMm = 0.5;
 
+const createdAt = new Date('2026-11-26T09:40:00Z');
+
 describe('check ruler', () => {
   it('is 100 mm long on the photograph protocol', async () => {
-    const [page] = await pdfPages(await protocolSheetPdf(), 300);
+    const [page] = await pdfPages(await protocolSheetPdf(createdAt), 300);
     expectRuler(rulersMm(await readGrey(page!), 300), 'the protocol');
   });
 
@@ -23,7 +25,7 @@ describe('check ruler', () => {
       ...lowWaterPlan,
       title: 'Low Water',
       paper,
-      createdAt: new Date('2026-11-26T09:40:00Z'),
+      createdAt,
     });
     const { widthMm, heightMm } = lowWaterPlan.request.stone;
     const { pageMm, tiles } = tileLayout(widthMm, heightMm, paper);

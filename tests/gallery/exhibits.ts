@@ -68,7 +68,7 @@ export const sheets: readonly SheetExhibit[] = [
         pictures: null,
       }),
   },
-  { name: 'sheet-protocol', pages: 1, pdf: protocolSheetPdf },
+  { name: 'sheet-protocol', pages: 1, pdf: () => protocolSheetPdf(day.createdAt) },
   etchMap('map-low-water', lowWaterPlan, 'a4', 13),
   etchMap('map-split-wash', splitSky, 'a3', 9),
   steps('steps-low-water', lowWaterPlan, 'a4'),

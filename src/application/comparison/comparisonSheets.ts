@@ -5,17 +5,28 @@ import { toneLadderSvg } from '../../paper/charts/toneLadder.ts';
 import type { SheetPictures } from '../../paper/sheets/comparison/sheetInput.ts';
 import { comparisonSheetPdf } from '../../paper/sheets/comparisonSheet.ts';
 import type { ComparisonRecord } from '../../records/comparison.ts';
+import { dateWords } from '../dateWords.ts';
 
 /** The record, its two charts and the sheet to pin up, as files by name. */
 export async function comparisonSheets(
   record: ComparisonRecord,
   title: string,
+  measuredAt: Date,
   pictures: SheetPictures | null,
 ): Promise<Map<string, Uint8Array>> {
   const text = new TextEncoder();
   const files = new Map<string, Uint8Array>([
     ['comparison.json', text.encode(`${JSON.stringify(record, null, 1)}\n`)],
-    ['sheet.pdf', await comparisonSheetPdf({ record, title, dateText: dateInWords(new Date()), pictures })],
+    [
+      'sheet.pdf',
+      await comparisonSheetPdf({
+        record,
+        title,
+        dateText: dateWords(measuredAt),
+        createdAt: measuredAt,
+        pictures,
+      }),
+    ],
   ]);
   if (record.verdict === 'ok') {
     files.set('ladder.svg', text.encode(toneLadderSvg(record)));
@@ -49,8 +60,4 @@ async function smallJpeg(photo: Photograph): Promise<Uint8Array> {
     }
   }
   return encodeJpeg({ widthPx, heightPx, channels: 3, codes }, 82);
-}
-
-function dateInWords(date: Date): string {
-  return new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }).format(date);
 }

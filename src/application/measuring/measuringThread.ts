@@ -31,5 +31,6 @@ answer(
       chips: job.chips,
     },
     { progress: note, cancelled: () => Atomics.load(cancelFlag, 0) === 1 },
+    new Date(),
   ),
 );

@@ -1,4 +1,5 @@
 import { protocolSheetPdf } from '../../paper/sheets/protocolSheet.ts';
 import { answer } from '../threads/answer.ts';
 
-answer(await protocolSheetPdf());
+// No day of its own, so that everybody has the same bytes.
+answer(await protocolSheetPdf(new Date(0)));

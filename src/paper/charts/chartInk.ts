@@ -1,4 +1,4 @@
-/** Inks of charts on white or off-white paper: each text ink has at least 7:1 against both. */
+/** Inks of charts on white or off-white paper; `ink`, `soft` and `tannin` may be words: at least 7:1 against both. */
 export const chartInk = {
   ink: '#1a1714',
   soft: '#4d463d',

@@ -20,7 +20,7 @@ export async function comparisonSheetPdf(input: ComparisonSheetInput): Promise<U
   const { record } = input;
   return sheetPdf({
     title: `${input.title}: stone against print`,
-    createdAt: input.createdAt ?? new Date(0),
+    createdAt: input.createdAt,
     foot: `${input.title}, ${input.dateText}. ${record.engine}`,
     content: [
       stamp(`Stone against print · ${input.title} · ${input.dateText}`),

@@ -6,7 +6,7 @@ import { headline, note, paragraph, partName, rule, stamp } from './sheetParts.t
 const setUp: readonly (readonly [string, string])[] = [
   [
     'Light',
-    'Two lamps of one kind at 45° from both sides. No window light. Crossed polarisers if there are any.',
+    'Two lamps of one kind, at 45° from both sides; crossed polarisers if there are any. No window light.',
   ],
   ['Camera', 'Square above the work, at least 60 cm away, 2× lens. On a stand, with the timer.'],
   [
@@ -17,7 +17,7 @@ const setUp: readonly (readonly [string, string])[] = [
   ['Around it', 'Clean paper shown all round the print; bare stone all round the drawing.'],
   [
     'Corners',
-    'The four marks below, each hugging a corner of the work rectangle from outside; the F at the top left.',
+    'The four marks below, each hugging a corner of the work rectangle from outside. The F lies at the top left.',
   ],
 ];
 
@@ -35,21 +35,21 @@ const moments: readonly (readonly [string, string])[] = [
 
 /**
  * The photograph protocol as one A4 page to hang beside the stand: set-up, order, moments, four corner
- * marks to cut out (one an F) and a check ruler of 100 mm true to size. The same bytes every time.
+ * marks to cut out (one an F) and a check ruler of 100 mm true to size. The same bytes for the same date.
  */
-export async function protocolSheetPdf(): Promise<Uint8Array> {
+export async function protocolSheetPdf(createdAt: Date): Promise<Uint8Array> {
   return sheetPdf({
     title: 'How to photograph a stone and its print',
-    createdAt: new Date(0),
+    createdAt,
     foot: 'Print at full size (100 %), not fitted to the page.',
     content: [
       stamp('Photograph protocol'),
-      headline('Photograph the stone and its print the same way, every time'),
+      headline('Photograph stone and print the same way, always'),
       rule(1.5),
       partName('Set up'),
       ...setUp.map(termLine),
       partName('Take, in this order'),
-      { ol: [...order], fontSize: 10.5, margin: [0, 0, 0, 2] },
+      { ol: [...order], fontSize: 11.5, markerColor: '#1a1714', margin: [0, 0, 0, 2] },
       partName('When'),
       ...moments.map(termLine),
       {
@@ -75,8 +75,8 @@ export async function protocolSheetPdf(): Promise<Uint8Array> {
 
 function termLine([term, text]: readonly [string, string]): SheetContent {
   return {
-    columns: [{ text: term, bold: true, width: 70 }, { text }],
-    fontSize: 10.5,
+    columns: [{ text: term, bold: true, width: 76 }, { text }],
+    fontSize: 11.5,
     margin: [0, 0, 0, 3],
   };
 }

@@ -17,10 +17,20 @@ export function stamp(text: string): SheetContent {
   return { text, fontSize: 9, bold: true, color: soft, margin: [0, 0, 0, 2] };
 }
 
-/** The headline of a sheet: its finding, or its name. Long ones are set smaller. */
+/** How many letters at which size, in points, stand on one line (the first two) or on two full ones. */
+const headlineSizes = [
+  { letters: 43, size: 28 },
+  { letters: 52, size: 23 },
+  { letters: 78, size: 26 },
+  { letters: 90, size: 23 },
+  { letters: 116, size: 20 },
+  { letters: 138, size: 18 },
+] as const;
+
+/** The headline of a sheet: its finding, or its name. Long ones are set smaller, so that they seldom end in a line of one word. */
 export function headline(text: string): SheetContent {
-  const fontSize = text.length > 110 ? 20 : text.length > 70 ? 23 : 28;
-  return { text, font: 'ArchivoNarrow', bold: true, fontSize, lineHeight: 1, margin: [0, 0, 0, 4] };
+  const fontSize = headlineSizes.find(({ letters }) => text.length <= letters)?.size ?? 20;
+  return { text, font: 'ArchivoNarrow', bold: true, fontSize, lineHeight: 0.92, margin: [0, 0, 0, 6] };
 }
 
 /**

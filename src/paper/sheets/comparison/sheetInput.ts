@@ -16,6 +16,6 @@ export interface ComparisonSheetInput {
   readonly dateText: string;
   /** Null where none could be made; then the sheet does without. */
   readonly pictures: SheetPictures | null;
-  /** Kept in the file's own data only. Default: the first moment of 1970, so that equal input gives equal bytes. */
-  readonly createdAt?: Date;
+  /** Kept in the file's own data only; equal input gives equal bytes. */
+  readonly createdAt: Date;
 }

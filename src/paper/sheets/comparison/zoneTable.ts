@@ -30,7 +30,7 @@ export function zoneTable(record: ComparisonRecord): readonly SheetContent[] {
       table: {
         headerRows: 1,
         dontBreakRows: true,
-        widths: ['auto', '*', 90, 54, 54, 24, 76],
+        widths: ['auto', '*', 98, 54, 54, 24, 102],
         body: [head, ...rows],
       },
       fontSize: 8.5,
@@ -68,7 +68,8 @@ function hatchCell(zone: ZoneResult, index: number): SheetContent {
   const mark = hatchedRectangleSvg(zone.change, box, chartInk.ink, `row-${index}`);
   return {
     svg: `<svg xmlns="http://www.w3.org/2000/svg" width="32" height="12" viewBox="0 0 32 12">${mark}</svg>`,
-    width: 20,
+    width: 18,
+    margin: [0, 1.4, 0, 0],
   };
 }
 
