@@ -20,6 +20,7 @@ export function SaveForm({
   actKind = 'act',
   form,
   words,
+  beside,
   onSave,
   onLeave,
   children,
@@ -35,6 +36,8 @@ export function SaveForm({
   };
   /** What each field is called. */
   words: Readonly<Record<string, string>>;
+  /** The other's version, told in another way than field by field. */
+  beside?: ReactNode;
   onSave: () => Promise<unknown>;
   onLeave?: () => void;
   children: ReactNode;
@@ -65,7 +68,7 @@ export function SaveForm({
             {trouble.remedy}
           </Notice>
         )}
-        {stale && <StaleLines stale={stale} words={words} />}
+        {stale && (beside ?? <StaleLines stale={stale} words={words} />)}
       </div>
       <div className="save-form-acts">
         <Button kind={actKind} type="submit" disabled={pending}>

@@ -14,7 +14,10 @@ const NewComparison = lazy(() => import('./NewComparison.tsx'));
 const NewWork = lazy(() => import('./NewWork.tsx'));
 const NewStone = lazy(() => import('./stone/NewStone.tsx'));
 const StoneScreen = lazy(() => import('./stone/StoneScreen.tsx'));
+const TableList = lazy(() => import('./tables/TableList.tsx'));
+const TableScreen = lazy(() => import('./tables/TableScreen.tsx'));
 const WorkList = lazy(() => import('./WorkList.tsx'));
+const WorkScreen = lazy(() => import('./WorkScreen.tsx'));
 
 const queries = new QueryClient({
   defaultOptions: {
@@ -51,6 +54,9 @@ export function App() {
             <Route path="/works/new">
               <NewWork />
             </Route>
+            <Route path="/works/:id/:view?">
+              {({ id, view }) => <WorkScreen key={id} id={id} view={view ?? ''} />}
+            </Route>
             <Route path="/comparisons">
               <ComparisonList />
             </Route>
@@ -58,6 +64,10 @@ export function App() {
               <NewComparison />
             </Route>
             <Route path="/comparisons/:id">{({ id }) => <ComparisonScreen key={id} id={id} />}</Route>
+            <Route path="/tables">
+              <TableList />
+            </Route>
+            <Route path="/tables/:id">{({ id }) => <TableScreen key={id} id={id} />}</Route>
             <Route>
               <NotFound />
             </Route>

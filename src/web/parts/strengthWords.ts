@@ -1,0 +1,13 @@
+import type { EtchStrength } from '../../records/etchStrength.ts';
+
+/** The strengths, weakest first. */
+export const etchStrengths: readonly EtchStrength[] = ['ground', 'scant', 'light', 'middle', 'dark'];
+
+/** What is drawn where each strength is laid; common practice, no source. */
+export const strengthFor: Readonly<Record<EtchStrength, string>> = {
+  ground: 'bare stone, stop-out, scraped white',
+  scant: 'graphite and media with little or no grease',
+  light: 'crayon #4 #5, thin wash, light rubbing',
+  middle: 'crayon #2 #3, middle wash, rubbing ink, autographic line',
+  dark: 'crayon #1 0 00, solids, dense wash, waxy pencil',
+};

@@ -1,0 +1,113 @@
+import './RowTable.css';
+import type { EtchRecipe, EtchRow } from '../../../records/etch.ts';
+import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
+import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
+import { etchStrengths, strengthFor } from '../../parts/strengthWords.ts';
+import { recipeWords } from './rowWords.ts';
+
+/** The rules of an etch table, weakest first, each with its basis and what its sources say. */
+export function RowTable({ rows }: { rows: readonly EtchRow[] }) {
+  const missing = etchStrengths.filter((strength) => !rows.some((row) => row.strength === strength));
+  return (
+    <table className="row-table">
+      <thead>
+        <tr>
+          <th scope="col">Drawn</th>
+          <th scope="col">Etch</th>
+          <th scope="col">Contact</th>
+          <th scope="col">Move within</th>
+          <th scope="col">Where it comes from</th>
+        </tr>
+      </thead>
+      {etchStrengths.flatMap((strength) => {
+        const row = rows.find((each) => each.strength === strength);
+        return row ? [<RuleRows key={strength} row={row} />] : [];
+      })}
+      {missing.length > 0 && (
+        <tfoot>
+          <tr>
+            <td colSpan={5}>
+              No rule here for {missing.join(', ')}: test a patch first; a plan goes on without it.
+            </td>
+          </tr>
+        </tfoot>
+      )}
+    </table>
+  );
+}
+
+function RuleRows({ row }: { row: EtchRow }) {
+  const { strength, name, recipe, contactSeconds, moveWithinSeconds, basis, advice = [], choice } = row;
+  const { low, wanted, high } = contactSeconds;
+  return (
+    <tbody>
+      <tr>
+        <th scope="row">
+          <StrengthSwatch strength={strength} />
+          <span>
+            <b className="big">{strength}</b>
+            <span className="soft">{strengthFor[strength]}</span>
+          </span>
+        </th>
+        <td data-label="Etch">
+          <b>{name}</b>
+          {recipeAdds(recipe, name) && <span className="soft">{recipeWords(recipe)}</span>}
+        </td>
+        <td data-label="Contact">
+          <span className="row-clock">
+            <Clock of="least" seconds={low} />
+            <Clock of="wanted" seconds={wanted} />
+            <Clock of="most" seconds={high} none="none while wet" />
+          </span>
+        </td>
+        <td data-label="Move within">
+          <span className="row-within">
+            <b className="big">{minutesSeconds(moveWithinSeconds)}</b>
+          </span>
+        </td>
+        <td data-label="Where it comes from">
+          {!basis.note.toLowerCase().includes(basis.basis) && <b>{basis.basis}</b>}
+          <span>{basis.note}</span>
+        </td>
+      </tr>
+      {(advice.length > 0 || choice) && (
+        <tr className="row-advice">
+          <td colSpan={5}>
+            {advice.length > 0 && (
+              <>
+                <p className="stamp">{advice.length > 1 ? 'The sources do not agree' : 'One source says'}</p>
+                <dl>
+                  {advice.map(({ source, advice: says }) => (
+                    <div key={`${source} ${says}`}>
+                      <dt>{source}</dt>
+                      <dd>{says}</dd>
+                    </div>
+                  ))}
+                </dl>
+              </>
+            )}
+            {choice && (
+              <p>
+                <b>Chosen here:</b> {choice}
+              </p>
+            )}
+          </td>
+        </tr>
+      )}
+    </tbody>
+  );
+}
+
+function Clock({ of, seconds, none = 'none' }: { of: string; seconds: number | null; none?: string }) {
+  return (
+    <span className={of === 'wanted' ? 'row-wanted' : undefined}>
+      <b className="big">{seconds === null ? '–' : minutesSeconds(seconds)}</b>
+      <small>{seconds === null && of === 'most' ? none : of}</small>
+    </span>
+  );
+}
+
+/** Whether what an etch is made of says more than its name does. */
+function recipeAdds(recipe: EtchRecipe, name: string): boolean {
+  return recipe.kind === 'drops' || recipe.parts.length > 1 || !name.includes(recipe.parts[0]!.material);
+}

@@ -1,0 +1,65 @@
+import './TableChanges.css';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import {
+  listTableVersions,
+  type TableVersionMention,
+  tableChangesBetween,
+  tableKey,
+} from '../../client/etchTables.ts';
+import { dayText } from '../../managers/localMoment.ts';
+import { Button } from '../../parts/Button.tsx';
+
+const shownAtFirst = 5;
+
+/** What changed from version to version, newest first, as sentences. */
+export function TableChanges({ id, version }: { id: string; version: number }) {
+  const [all, setAll] = useState(false);
+  const versions = useQuery({
+    queryKey: [...tableKey(id), 'versions', version],
+    queryFn: () => listTableVersions(id),
+  });
+  const list = versions.data ?? [];
+  if (list.length === 0) return null;
+  const shown = all ? list : list.slice(0, shownAtFirst);
+  return (
+    <section className="table-changes" aria-labelledby="table-changes">
+      <h2 id="table-changes" className="big">
+        What changed
+      </h2>
+      <ol>
+        {shown.map((each) => (
+          <VersionLine key={each.version} id={id} mention={each} />
+        ))}
+      </ol>
+      {shown.length < list.length && (
+        <Button onClick={() => setAll(true)}>Show the {list.length - shown.length} earlier versions</Button>
+      )}
+    </section>
+  );
+}
+
+function VersionLine({ id, mention }: { id: string; mention: TableVersionMention }) {
+  const { version, savedAt } = mention;
+  const changes = useQuery({
+    queryKey: [...tableKey(id), 'changes', version],
+    queryFn: () => tableChangesBetween(id, version - 1, version),
+    enabled: version > 1,
+    staleTime: Number.POSITIVE_INFINITY,
+  });
+  const sentences = changes.data?.sentences ?? [];
+  return (
+    <li>
+      <p>
+        <b>Version {version}</b> <span className="soft">{dayText(savedAt)}</span>
+      </p>
+      <ul>
+        {version === 1 && <li>Copied as it was.</li>}
+        {changes.isSuccess && sentences.length === 0 && <li>Saved again without a change.</li>}
+        {sentences.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </li>
+  );
+}

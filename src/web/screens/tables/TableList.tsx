@@ -1,0 +1,70 @@
+import './TableList.css';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { Link } from 'wouter';
+import type { EtchTableSummary } from '../../../records/etchTableEntry.ts';
+import { listTables, tablesKey } from '../../client/etchTables.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { dayText } from '../../managers/localMoment.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { CopyTable } from './CopyTable.tsx';
+
+/** The etch tables: those that everybody starts with, and the studio's own. */
+export default function TableList() {
+  const [copying, setCopying] = useState(false);
+  const tables = useQuery({ queryKey: tablesKey, queryFn: listTables });
+  const all = tables.data ?? [];
+  const own = all.filter(({ starting }) => !starting);
+  const starting = all.filter((table) => table.starting);
+  return (
+    <>
+      <PageHead stamp="Etch tables" headline="What each drawing is etched with, and how long">
+        {!copying && all.length > 0 && (
+          <Button kind="act" onClick={() => setCopying(true)}>
+            Make a table of our own
+          </Button>
+        )}
+      </PageHead>
+      <div className="tables-body">
+        {tables.isError && (
+          <Notice kind="trouble" title={shownFailure(tables.error).message}>
+            {shownFailure(tables.error).remedy}
+          </Notice>
+        )}
+        {copying && <CopyTable tables={all} onLeave={() => setCopying(false)} />}
+        {own.length > 0 && <Lines title="Our own" tables={own} />}
+        {starting.length > 0 && <Lines title="To start from" tables={starting} />}
+        {tables.isSuccess && own.length === 0 && !copying && (
+          <p className="tables-lead">
+            Handbooks contradict each other, and stones differ. Start from one of these, make a copy your own,
+            and change it by what this room gets: every version stays, with what changed in words.
+          </p>
+        )}
+      </div>
+    </>
+  );
+}
+
+function Lines({ title, tables }: { title: string; tables: readonly EtchTableSummary[] }) {
+  return (
+    <section aria-label={title}>
+      <h2 className="stamp">{title}</h2>
+      <ul className="table-lines">
+        {tables.map(({ id, name, version, starting, savedAt }) => (
+          <li key={id}>
+            <Link href={`/tables/${id}`}>
+              <span className="big">{name}</span>
+              <span className="soft">
+                {starting
+                  ? 'comes with Stonetone; copied, never changed'
+                  : `version ${version}, saved ${dayText(savedAt)}`}
+              </span>
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

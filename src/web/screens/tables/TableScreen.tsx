@@ -1,0 +1,74 @@
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import type { EtchTableVersion } from '../../../records/etchTableEntry.ts';
+import { openTable, tableKey } from '../../client/etchTables.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { dayText } from '../../managers/localMoment.ts';
+import { Button, ButtonLink } from '../../parts/Button.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { CopyTable } from './CopyTable.tsx';
+import { RowTable } from './RowTable.tsx';
+import { TableChanges } from './TableChanges.tsx';
+import { TableEditor } from './TableEditor.tsx';
+import './TableList.css';
+
+/** One etch table: its rules, what changed between its versions, and, where it is the studio's own, changing it. */
+export default function TableScreen({ id }: { id: string }) {
+  const table = useQuery({ queryKey: tableKey(id), queryFn: () => openTable(id) });
+  if (table.data) return <TablePage kept={table.data} />;
+  if (table.isPending) return <p className="unseen">Opening the table …</p>;
+  const { message, remedy } = shownFailure(table.error);
+  return (
+    <>
+      <PageHead stamp="Etch table" headline="This table cannot be shown" />
+      <div className="tables-body">
+        <Notice kind="trouble" title={message}>
+          {remedy}
+        </Notice>
+        <p>
+          <ButtonLink href="/tables">To the tables</ButtonLink>
+        </p>
+      </div>
+    </>
+  );
+}
+
+function TablePage({ kept }: { kept: EtchTableVersion }) {
+  const [doing, setDoing] = useState<'reading' | 'copying' | 'changing'>('reading');
+  const { table, starting, savedAt } = kept;
+  const about = starting
+    ? 'comes with Stonetone; copied, never changed'
+    : `our own, version ${table.version}, saved ${dayText(savedAt)}`;
+  return (
+    <>
+      <PageHead stamp={`Etch table · ${about}`} headline={table.name}>
+        {doing === 'reading' && (
+          <Button kind="act" onClick={() => setDoing(starting ? 'copying' : 'changing')}>
+            {starting ? 'Copy it to make it ours' : 'Change the table'}
+          </Button>
+        )}
+      </PageHead>
+      <div className="tables-body">
+        {doing === 'copying' && (
+          <CopyTable tables={[{ id: table.id, name: table.name }]} onLeave={() => setDoing('reading')} />
+        )}
+        {doing === 'changing' ? (
+          <TableEditor kept={kept} onLeave={() => setDoing('reading')} />
+        ) : (
+          <>
+            <RowTable rows={table.rows} />
+            {!starting && <TableChanges id={table.id} version={table.version} />}
+            {!starting && (
+              <p>
+                <Button kind="quiet" onClick={() => setDoing('copying')}>
+                  Copy this table
+                </Button>
+              </p>
+            )}
+          </>
+        )}
+      </div>
+    </>
+  );
+}
