@@ -1,17 +1,15 @@
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
-import { mapOfCorners, type Registered, type Registration, register } from '../imaging/matching/register.ts';
+import { type Registered, type Registration, register } from '../imaging/matching/register.ts';
 import type { Photograph } from '../imaging/photograph.ts';
-import { measureTone, type RepeatedPhotograph, stoneSideInput } from '../imaging/tone/measureTone.ts';
-import type { SideTone } from '../imaging/tone/readSide.ts';
+import { measureTone, type RepeatedPhotograph } from '../imaging/tone/measureTone.ts';
 import type { MeasuringStage } from '../records/comparisonEntry.ts';
 import { argumentsFailure, picturesFailure } from './comparison/checkInput.ts';
-import { comparisonPictures, type PicturedSide } from './comparison/comparisonPictures.ts';
+import { comparisonPictures } from './comparison/comparisonPictures.ts';
 import { measuredRecord, parametersOf, refusedRecord } from './comparison/comparisonRecord.ts';
 import { comparisonSheets, picturesAsTaken } from './comparison/comparisonSheets.ts';
 import { type DecodedPhotographs, decodeAll } from './comparison/decodeAll.ts';
 import type { MeasuredComparison, MeasureInput, MeasuringHooks } from './comparison/measureInput.ts';
-import { readStoneAside, type StoneReading } from './comparison/readStoneAside.ts';
 import { repeatMap } from './comparison/repeatMap.ts';
 
 /** Where each stage begins, as a share of the whole: measured on 24-megapixel pairs. */
@@ -47,7 +45,6 @@ export async function measureComparison(
   if (misplaced) return fail(misplaced);
   if (hooks.cancelled()) return fail(failure('cancelled'));
   report('matching');
-  const aside = stoneAside(input, photos);
   const registration = register({
     stone: photos.stone,
     proof: photos.proof,
@@ -57,23 +54,10 @@ export async function measureComparison(
     onProgress: (share) => report('matching', share, stageBegins.tones),
     cancelled: hooks.cancelled,
   });
-  const matched = registration.ok && registration.value.verdict === 'ok';
-  const stoneRead = matched ? await aside?.done() : undefined;
-  aside?.stop();
   if (!registration.ok) return registration;
   if (registration.value.verdict !== 'ok')
     return ok(await refusedComparison(input, photos, registration.value, measuredAt));
-  return measuredComparison(input, photos, registration.value, stoneRead, hooks, report, measuredAt);
-}
-
-/** Where the stone's corners were given it can be read before the print is found. */
-function stoneAside(input: MeasureInput, photos: DecodedPhotographs): StoneReading | null {
-  const stoneMap = input.stone.corners && mapOfCorners(input.sizeMm, input.stone.corners);
-  if (!stoneMap) return null;
-  const { zones, chips, sizeMm } = input;
-  return readStoneAside(
-    stoneSideInput({ stone: photos.stone, stoneMap, flats: photos.flats, zones, chips, sizeMm }),
-  );
+  return measuredComparison(input, photos, registration.value, hooks, report, measuredAt);
 }
 
 async function refusedComparison(
@@ -93,7 +77,6 @@ async function measuredComparison(
   input: MeasureInput,
   photos: DecodedPhotographs,
   registered: Registered,
-  stoneRead: SideTone | null | undefined,
   hooks: MeasuringHooks,
   report: (stage: MeasuringStage, share?: number, ends?: number) => void,
   measuredAt: Date,
@@ -122,7 +105,6 @@ async function measuredComparison(
     chips: input.chips,
     flats: photos.flats,
     repeats: { stone: repeated('stone'), proof: repeated('proof') },
-    ...(stoneRead !== undefined && { stoneRead }),
     parameters: parametersOf(input),
     onProgress: (share) => report(share < 0.9 ? 'tones' : 'maps', share < 0.9 ? share : 0, stageBegins.maps),
     cancelled: hooks.cancelled,
@@ -130,13 +112,8 @@ async function measuredComparison(
   if (!tone) return fail(failure('cancelled'));
   report('sheets');
   const record = measuredRecord(input, registered, tone);
-  const pictured = (side: 'stone' | 'proof'): PicturedSide => ({
-    photo: photos[side],
-    map: side === 'stone' ? registered.stoneMap : registered.proofMap,
-    raster: tone.rasters[side],
-  });
-  const sides = { stone: pictured('stone'), proof: pictured('proof') };
-  const pictures = await comparisonPictures(sides, tone.maps, input.sizeMm);
+  const maps = { stone: registered.stoneMap, proof: registered.proofMap };
+  const pictures = await comparisonPictures(photos, maps, tone.maps, input.sizeMm);
   if (hooks.cancelled()) return fail(failure('cancelled'));
   const sheets = await comparisonSheets(record, titleOf(input), measuredAt, {
     stone: pictures.get('stone.jpg')!,
