@@ -9,6 +9,7 @@ import { type ComparisonEvents, createComparisonEvents } from './measuring/compa
 import { createMeasuringQueue, type MeasuringQueue } from './measuring/measuringQueue.ts';
 import { resumeInterrupted } from './measuring/resumeInterrupted.ts';
 import { createPictureDesk, type PictureDesk } from './pictures/pictureDesk.ts';
+import { createPlanDesk, type PlanDesk } from './plan/planDesk.ts';
 import { createPlanSheetDesk, type PlanSheetDesk } from './plan/planSheetDesk.ts';
 import { createProtocolSheet } from './protocol/protocolSheet.ts';
 import { threadModule } from './threads/runInThread.ts';
@@ -19,6 +20,7 @@ export interface Services {
   readonly events: ComparisonEvents;
   readonly queue: MeasuringQueue;
   readonly desk: PictureDesk;
+  readonly planDesk: PlanDesk;
   readonly now: () => Date;
   readonly newId: () => string;
   readonly largestBytes: number;
@@ -45,6 +47,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
   const store = opened.value;
   const events = createComparisonEvents();
   const desk = createPictureDesk(store);
+  const planDesk = createPlanDesk();
   const planSheets = createPlanSheetDesk();
   const module = options.measuringModule ?? threadModule(import.meta.url, 'measuring/measuringThread');
   const queue = createMeasuringQueue({ store, events, module, engineVersion, findingOf: findingSentence });
@@ -57,6 +60,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     events,
     queue,
     desk,
+    planDesk,
     now,
     newId: randomUUID,
     largestBytes: options.largestBytes,

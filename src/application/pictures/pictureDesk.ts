@@ -1,13 +1,12 @@
 import { randomUUID } from 'node:crypto';
 import { access, rm } from 'node:fs/promises';
 import { join } from 'node:path';
-import { failure } from '../../foundation/failure.ts';
-import { fail, ok, type Result } from '../../foundation/result.ts';
+import { ok, type Result } from '../../foundation/result.ts';
 import { moveDurably } from '../../store/files/durableFiles.ts';
 import type { Store } from '../../store/openStore.ts';
 import type { StoredPhotograph } from '../../store/repositories/photographRepository.ts';
-import { limitConcurrency } from '../threads/limitConcurrency.ts';
-import { type RunningThread, runInThread, threadModule } from '../threads/runInThread.ts';
+import { threadModule } from '../threads/runInThread.ts';
+import { createThreadDesk } from '../threads/threadDesk.ts';
 import type { CornerSuggestion, PictureAnswers, PictureTask } from './pictureTask.ts';
 
 /** Heavy work on single photographs, off the main thread, two at a time. */
@@ -28,36 +27,16 @@ const tasksAtOnce = 2;
 
 /** The desk for the photographs of an open store. */
 export function createPictureDesk(store: Pick<Store, 'folder' | 'photographFiles'>): PictureDesk {
-  const limited = limitConcurrency(tasksAtOnce);
-  const threads = new Set<RunningThread<unknown>>();
+  const threads = createThreadDesk(tasksAtOnce);
   const pyramids = new Map<string, Promise<Result<string>>>();
   const suggestions = new Map<string, Promise<Result<CornerSuggestion>>>();
-  let stopped = false;
 
   async function perform<Kind extends PictureTask['kind']>(
     task: Extract<PictureTask, { kind: Kind }>,
   ): Promise<PictureAnswers[Kind] | Result<never>> {
-    return limited(async () => {
-      if (stopped) return fail(failure('cancelled'));
-      const thread = runInThread<never, PictureAnswers[Kind]>(
-        threadModule(import.meta.url, 'pictureThread'),
-        task,
-      );
-      threads.add(thread);
-      const end = await thread.end;
-      threads.delete(thread);
-      void thread.terminate();
-      switch (end.kind) {
-        case 'answered':
-          return end.answer;
-        case 'terminated':
-          return fail(failure('cancelled'));
-        case 'crashed':
-          return fail(failure('internal', { why: end.why }));
-        default:
-          return end satisfies never;
-      }
-    });
+    const module = threadModule(import.meta.url, 'pictureThread');
+    const ended = await threads.run<PictureAnswers[Kind]>(module, task);
+    return ended.ok ? ended.value : ended;
   }
 
   const cacheOf = (id: string) => join(store.folder.cache, 'pictures', id.slice(0, 2), id);
@@ -106,9 +85,6 @@ export function createPictureDesk(store: Pick<Store, 'folder' | 'photographFiles
       shared(suggestions, photograph.id, () =>
         perform({ kind: 'corners', file: fileOf(photograph), fileName: photograph.fileName }),
       ),
-    async stop() {
-      stopped = true;
-      await Promise.all([...threads].map((thread) => thread.terminate()));
-    },
+    stop: threads.stop,
   };
 }

@@ -1,3 +1,4 @@
+import type { Failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { EtchPlan, EtchTable, PlanRequest } from '../../records/etch.ts';
 import { acidInGumTable } from '../../studio/etch/acidInGumTable.ts';
@@ -16,10 +17,15 @@ export const startingTables: readonly EtchTable[] = [tannicTable, acidInGumTable
  * @returns the plan, feasible or not; a failure with the path to the field for what can't be planned.
  */
 export function planFromInput(request: PlanRequest): Result<EtchPlan> {
-  const { stone, zones, table } = request;
-  const wrong =
+  const wrong = judgePlanRequest(request);
+  return wrong ? fail(wrong) : ok(etchPlan(request));
+}
+
+/** Judges what a schema can't of a request: size, table, zones. Null when it can be planned. */
+export function judgePlanRequest({ stone, zones, table }: PlanRequest): Failure | null {
+  return (
     judgeStone({ ...stone, thicknessesMm: [stone.thicknessMm] }) ??
     judgeTableRows(table.rows, 'table.rows') ??
-    judgeStoneZones(zones, stone);
-  return wrong ? fail(wrong) : ok(etchPlan(request));
+    judgeStoneZones(zones, stone)
+  );
 }

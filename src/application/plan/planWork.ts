@@ -8,41 +8,60 @@ import type { KeptRecords } from '../../store/keptRecords.ts';
 import { chosenTable } from '../etchTables/chosenTable.ts';
 import type { SavingParts } from '../saving.ts';
 import { noSuchWork } from '../works/findWork.ts';
-import { planFromInput } from './planFromInput.ts';
+import type { PlanDesk } from './planDesk.ts';
+import { judgePlanRequest } from './planFromInput.ts';
+
+export interface PlanWorkParts extends Pick<SavingParts, 'store' | 'now' | 'newId'> {
+  readonly planDesk: Pick<PlanDesk, 'plan'>;
+}
 
 /**
  * Plans the first etch of a work as it is kept, and keeps the plan with all that it was made from.
  * @returns `not-found`, `archived`, `reference-unknown` with the field that names nothing, or the faults of
- *   `planFromInput`
+ *   `judgePlanRequest`
  */
 export async function planWork(
-  { store, now, newId }: Pick<SavingParts, 'store' | 'now' | 'newId'>,
+  { store, now, newId, planDesk }: PlanWorkParts,
   workId: string,
   choices: PlanChoices,
 ): Promise<Result<KeptPlan>> {
+  const asked = await store.decide((records) => readRequest(records, workId, choices));
+  if (!asked.ok) return asked;
+  const { request, workVersion } = asked.value;
+  // No decision stays open meanwhile: a plan says which version of the work it was made from, so others may go on.
+  const plan = await planDesk.plan(request);
+  if (!plan.ok) return plan;
+  const { id, version, name } = request.table;
+  const kept: KeptPlan = {
+    id: newId(),
+    workId,
+    createdAt: now().toISOString(),
+    workVersion,
+    table: { id, version, name },
+    feasible: plan.value.schedule.feasible,
+    tannicBatchId: choices.tannicBatchId,
+    request,
+    plan: plan.value,
+  };
   return store.decide(async (records) => {
-    const work = await records.works.find(workId);
-    if (work === null) return fail(noSuchWork());
-    if (work.archived) return fail(failure('archived', { what: `The work ${work.title}` }));
-    const request = await requestOf(records, work, choices);
-    if (!request.ok) return request;
-    const plan = planFromInput(request.value);
-    if (!plan.ok) return plan;
-    const { id, version, name } = request.value.table;
-    const kept: KeptPlan = {
-      id: newId(),
-      workId,
-      createdAt: now().toISOString(),
-      workVersion: work.version,
-      table: { id, version, name },
-      feasible: plan.value.schedule.feasible,
-      tannicBatchId: choices.tannicBatchId,
-      request: request.value,
-      plan: plan.value,
-    };
     await records.plans.addFirst(kept);
     return ok(kept);
   });
+}
+
+/** What is to be planned, judged, with the version of the work that it is taken from. */
+async function readRequest(
+  records: KeptRecords,
+  workId: string,
+  choices: PlanChoices,
+): Promise<Result<{ readonly request: PlanRequest; readonly workVersion: number }>> {
+  const work = await records.works.find(workId);
+  if (work === null) return fail(noSuchWork());
+  if (work.archived) return fail(failure('archived', { what: `The work ${work.title}` }));
+  const request = await requestOf(records, work, choices);
+  if (!request.ok) return request;
+  const fault = judgePlanRequest(request.value);
+  return fault ? fail(fault) : ok({ request: request.value, workVersion: work.version });
 }
 
 async function requestOf(
