@@ -1,23 +1,55 @@
-import betaQuantileOf from '@stdlib/stats-base-dists-beta-quantile';
-import normalQuantileOf from '@stdlib/stats-base-dists-normal-quantile';
-import studentQuantileOf from '@stdlib/stats-base-dists-t-quantile';
+import { betaBelow } from './betaDistribution.ts';
+import { normalUpperTail } from './normalTail.ts';
 
-/** Quantile of the standard normal distribution; NaN for a probability outside 0..1. */
+/**
+ * Quantile of the standard normal distribution, to about 14 digits.
+ * @param probability 0..1; 0 and 1 give ∓∞, anything else outside NaN.
+ */
 export function normalQuantile(probability: number): number {
-  return normalQuantileOf(probability, 0, 1);
+  if (!(probability >= 0 && probability <= 1)) return Number.NaN;
+  if (probability === 0 || probability === 1) return probability === 0 ? -Infinity : Infinity;
+  if (probability > 0.5) return -normalQuantile(1 - probability);
+  return -whereFalling((score) => normalUpperTail(score), probability, 0, 40);
 }
 
 /**
  * Quantile of Student's t distribution.
- * @param probability cumulative, 0..1; NaN outside.
- * @param degreesOfFreedom above 0, need not be whole; infinity gives the normal distribution; NaN at 0 and below.
+ * @param probability 0..1; 0 and 1 give ∓∞, anything else outside NaN.
+ * @param degreesOfFreedom above 0, Infinity for the normal distribution; NaN otherwise.
  */
 export function studentQuantile(probability: number, degreesOfFreedom: number): number {
-  if (degreesOfFreedom === Number.POSITIVE_INFINITY) return normalQuantile(probability);
-  return studentQuantileOf(probability, degreesOfFreedom);
+  if (!(probability >= 0 && probability <= 1 && degreesOfFreedom > 0)) return Number.NaN;
+  if (degreesOfFreedom === Infinity) return normalQuantile(probability);
+  if (probability === 0 || probability === 1) return probability === 0 ? -Infinity : Infinity;
+  if (probability < 0.5) return -studentQuantile(1 - probability, degreesOfFreedom);
+  // t² / (t² + ν) is a beta variable; near the middle it is small itself, far out its complement is.
+  const within = 2 * probability - 1;
+  if (within < 0.5) {
+    const share = betaQuantile(within, 0.5, degreesOfFreedom / 2);
+    return Math.sqrt((degreesOfFreedom * share) / (1 - share));
+  }
+  const rest = betaQuantile(2 * (1 - probability), degreesOfFreedom / 2, 0.5);
+  return Math.sqrt((degreesOfFreedom * (1 - rest)) / rest);
 }
 
-/** Quantile of the beta distribution with both shapes above 0; NaN for a probability outside 0..1 or shapes at 0 and below. */
+/**
+ * Quantile of the beta distribution.
+ * @param probability 0..1; NaN otherwise.
+ * @param alpha above 0. @param beta above 0; NaN otherwise.
+ */
 export function betaQuantile(probability: number, alpha: number, beta: number): number {
-  return betaQuantileOf(probability, alpha, beta);
+  if (!(probability >= 0 && probability <= 1 && alpha > 0 && beta > 0)) return Number.NaN;
+  if (probability === 0 || probability === 1) return probability;
+  return whereFalling((x) => -betaBelow(x, alpha, beta), -probability, 0, 1);
+}
+
+/** Where a falling function passes a level, by halving between two bounds down to neighbouring numbers. */
+function whereFalling(fall: (at: number) => number, level: number, low: number, high: number): number {
+  let left = low;
+  let right = high;
+  for (let middle = (left + right) / 2; middle > left && middle < right; middle = (left + right) / 2) {
+    if (fall(middle) > level) left = middle;
+    else right = middle;
+  }
+  return (left + right) / 2;
 }
