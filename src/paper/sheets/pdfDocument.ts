@@ -90,15 +90,15 @@ export async function fittedSheetPdf(sheet: FittedSheet): Promise<Uint8Array> {
     { length: 10 },
     (_, step) => least + (0.068 * step * widthMm) / paperSizesMm.a4[0],
   );
-  let [fits, tooLarge] = [0, scales.length];
-  let best = await set(scales[0]!);
-  while (best.pages === 1 && tooLarge - fits > 1) {
+  let [fits, tooLarge] = [-1, scales.length];
+  let best: Uint8Array | null = null;
+  while (tooLarge - fits > 1) {
     const middle = Math.floor((fits + tooLarge) / 2);
-    const tried = await set(scales[middle]!);
-    if (tried.pages === 1) [fits, best] = [middle, tried];
-    else tooLarge = middle;
+    const { bytes, pages } = await set(scales[middle]!);
+    if (pages > 1 && middle > 0) tooLarge = middle;
+    else [fits, best] = [middle, bytes];
   }
-  return best.bytes;
+  return best!;
 
   async function set(scale: number): Promise<{ readonly bytes: Uint8Array; readonly pages: number }> {
     let pages = 1;

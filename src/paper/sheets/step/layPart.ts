@@ -1,23 +1,29 @@
 import type { BenchLine } from '../../../studio/etch/benchRun.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { endSigns } from '../../../studio/etch/endSigns.ts';
+import { fitText } from '../../charts/chartInk.ts';
 import { hatchSwatchSvg } from '../../charts/etchMap/mapLegend.ts';
 import type { SheetContent } from '../pdfDocument.ts';
 import { partsWords } from './mixPart.ts';
 import { columnName, figure, mlText, stepPart } from './stepParts.ts';
 import type { SheetLook } from './stepSheetInput.ts';
 
+/** What the two columns of words need at least, and how many places may have a name of two lines. */
+const wordsLeast = 170;
+const linesOfTwo = 16;
+
 /** Every place in the order of laying: clock, hatch and letter, millilitres and parts, how long it stays and how often it moves. */
 export function layPart(lines: readonly BenchLine[], people: 1 | 2, look: SheetLook): SheetContent[] {
   const clocked = lines.some((line) => line.person !== null);
   const who = clocked && people === 2;
-  const { scale } = look;
   const before = [...(clocked ? [36] : []), ...(who ? [26] : []), 33, 24];
   const after = clocked ? [40, 46, 38, 38] : [40, 52, 110];
   const gap = 4;
   const taken = [...before, ...after].reduce((sum, width) => sum + width + gap, 2 * gap);
+  const scale = Math.min(look.scale, look.widthPt / (taken + wordsLeast));
   const rest = look.widthPt / scale - taken;
-  const widths = [...before, 0.4 * rest, 0.6 * rest, ...after].map((width) => width * scale);
+  const widths = [...before, 0.42 * rest, 0.58 * rest, ...after].map((width) => width * scale);
+  const nameRoom = 0.42 * rest * (lines.length > linesOfTwo ? 1 : 1.8);
   const head = [
     ...(clocked ? [columnName('lay at', scale)] : []),
     ...(who ? [columnName('hands', scale)] : []),
@@ -38,7 +44,7 @@ export function layPart(lines: readonly BenchLine[], people: 1 | 2, look: SheetL
         headerRows: 1,
         dontBreakRows: true,
         widths,
-        body: [head, ...lines.map((line) => lineCells(line, clocked, who, scale))],
+        body: [head, ...lines.map((line) => lineCells(line, clocked, who, scale, nameRoom))],
       },
       layout: {
         hLineWidth: (row) => (row === 0 ? 0 : 0.4),
@@ -58,6 +64,7 @@ function lineCells(
   clocked: boolean,
   who: boolean,
   scale: number,
+  nameRoom: number,
 ): SheetContent[] {
   const right = (text: string) => figure(text, scale, 'right');
   const small = (text: string): SheetContent => ({
@@ -73,7 +80,12 @@ function lineCells(
     ...(who ? [figure(person === null ? '' : String(person), scale)] : []),
     { svg: swatch(row.strength), width: 28 * scale, margin: [0, 1.6 * scale, 0, 0] },
     figure(row.letter, scale),
-    { text: name, bold: true, fontSize: 10.5 * scale, margin: [0, 4.4 * scale, 0, 0] },
+    {
+      text: fitText(name, nameRoom, 10.5),
+      bold: true,
+      fontSize: 10.5 * scale,
+      margin: [0, 4.4 * scale, 0, 0],
+    },
     {
       text: etch
         ? etch.parts.length > 1

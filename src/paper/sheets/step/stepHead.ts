@@ -14,8 +14,8 @@ export function stepHead(
   return [
     {
       columns: [
-        { text: `First etch, step sheet · ${title}`, bold: true, fontSize: 10 * scale },
-        { text: dateText, fontSize: 10 * scale, alignment: 'right', width: 'auto' },
+        { text: `First etch, step sheet · ${title}`, bold: true, fontSize: 10 * scale, width: '*' },
+        { text: dateText, fontSize: 10 * scale, alignment: 'right', width: 'auto', noWrap: true },
       ],
     },
     {
