@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { outlineMm } from '../../src/paper/charts/etchMap.ts';
 import { marginMm, tileLayout } from '../../src/paper/sheets/etchMap/tileLayout.ts';
 import { etchMapPdf } from '../../src/paper/sheets/etchMapSheet.ts';
 import { checkRulerMm } from '../../src/paper/sheets/protocol/checkRuler.ts';
 import { protocolSheetPdf } from '../../src/paper/sheets/protocolSheet.ts';
 import { papers } from '../../src/records/paper.ts';
+import { etchPlan } from '../../src/studio/etch/etchPlan.ts';
 import { type GreyPicture, readGrey } from './greyPicture.ts';
 import { pdfPages } from './popplerTools.ts';
 import { lowWaterPlan } from './records/etchPlans.ts';
@@ -37,6 +39,20 @@ describe('check ruler', () => {
       expectRuler(rulersMm(await readGrey(page), dotsPerInch), `page ${index + 1}`);
     }
   });
+  it('goes with a map at true size, both ways round', async () => {
+    const stone = { ...lowWaterPlan.request.stone, widthMm: 150, heightMm: 180 };
+    const request = { ...lowWaterPlan.request, stone, zones: [] };
+    const plan = etchPlan(request);
+    const pdf = await etchMapPdf({ request, plan, title: 'Bare', paper: 'a4', createdAt });
+    const pages = await pdfPages(pdf, 150);
+    expect(pages.length).toBe(3);
+    for (const page of pages.slice(1)) {
+      const edges = darkRunsMm(await readGrey(page), 150).filter((mm) => mm > 120);
+      expect(edges.length).toBeGreaterThan(1);
+      for (const mm of edges)
+        expect(Math.abs(mm - stone.widthMm - outlineMm)).toBeLessThanOrEqual(rulerToleranceMm);
+    }
+  });
 });
 
 function expectRuler(rulersMm: readonly number[], where: string): void {
@@ -46,8 +62,13 @@ function expectRuler(rulersMm: readonly number[], where: string): void {
   }
 }
 
-/** Lengths of unbroken dark runs along rows, of those about as long as a ruler. */
-function rulersMm({ widthPx, heightPx, codes }: GreyPicture, dotsPerInch: number): readonly number[] {
+/** Lengths of the dark runs that are about as long as a ruler. */
+function rulersMm(picture: GreyPicture, dotsPerInch: number): readonly number[] {
+  return darkRunsMm(picture, dotsPerInch).filter((mm) => mm > 80 && mm < 150);
+}
+
+/** Lengths of all unbroken dark runs along rows. */
+function darkRunsMm({ widthPx, heightPx, codes }: GreyPicture, dotsPerInch: number): readonly number[] {
   const runs: number[] = [];
   for (let y = 0; y < heightPx; y++) {
     let run = 0;
@@ -59,5 +80,5 @@ function rulersMm({ widthPx, heightPx, codes }: GreyPicture, dotsPerInch: number
       }
     }
   }
-  return runs.map((px) => (px / dotsPerInch) * 25.4).filter((mm) => mm > 80 && mm < 150);
+  return runs.map((px) => (px / dotsPerInch) * 25.4);
 }

@@ -150,7 +150,7 @@ function list(listed: readonly LaidRow[], left: number, top: number, width: numb
       const amount = row.etch ? `${row.etch.ml} ml, ${contactWords(row)}` : '';
       const words = x + 23 * scale;
       return (
-        hatchSwatchSvg(row.strength, x, y, 10 * scale, 6 * scale, 0.7 * scale) +
+        hatchSwatchSvg(row.strength, x, y, 10 * scale, 6 * scale, 0.5 * scale) +
         pageText(row.letter, x + 12 * scale, y + 5 * scale, { size: 5.4 * scale, bold: true }) +
         pageText(name, words, y + 2.6 * scale, {
           size: 3.4 * scale,
