@@ -1,8 +1,30 @@
-import { defineConfig } from 'vitest/config';
+import { configDefaults, defineConfig } from 'vitest/config';
+
+const inBrowser = 'tests/browser/**/*.test.ts';
 
 export default defineConfig({
   test: {
-    include: ['src/**/*.test.{ts,tsx}', 'tests/**/*.test.{ts,tsx}'],
     testTimeout: 30_000,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'node',
+          include: ['src/**/*.test.{ts,tsx}', 'tests/**/*.test.{ts,tsx}'],
+          exclude: [...configDefaults.exclude, inBrowser],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: [inBrowser],
+          globalSetup: ['tests/browser/setUp.ts'],
+          // Measuring takes longer when the other checks run beside it.
+          testTimeout: 120_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
   },
 });

@@ -20,7 +20,7 @@ export default function ComparisonScreen({ id }: { id: string }) {
   });
   if (found.isError && !found.data) {
     const trouble = shownFailure(found.error);
-    if (found.error instanceof FailedRequest && trouble.code.endsWith('missing')) return <NotFound />;
+    if (found.error instanceof FailedRequest && trouble.code === 'not-found') return <NotFound />;
     return (
       <>
         <PageHead stamp="Comparisons" headline="This comparison could not be opened" />

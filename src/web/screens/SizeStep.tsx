@@ -29,7 +29,7 @@ export function SizeStep() {
   const [width, height] = [typedMm(draft.width), typedMm(draft.height)];
   const request = draftRequest(draft);
   const lopsided =
-    width && height && draft.stone.corners
+    width && height && draft.stone.corners && missing !== 'stone-corners'
       ? shapeTrouble(width / height, cornerAspect(draft.stone.corners))
       : null;
 

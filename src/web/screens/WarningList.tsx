@@ -11,7 +11,7 @@ export function WarningList({ warnings }: { warnings: readonly ComparisonWarning
         Bear in mind
       </h2>
       {warnings.map(({ code, message }) => (
-        <Notice key={code} kind="caution" title={message} />
+        <Notice key={`${code} ${message}`} kind="caution" title={message} />
       ))}
     </section>
   );

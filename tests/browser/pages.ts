@@ -1,0 +1,48 @@
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, onTestFinished } from 'vitest';
+import { chromiumPath } from './chromium.ts';
+
+export const desk = { width: 1366, height: 900 } as const;
+export const phone = { width: 390, height: 844 } as const;
+
+/** A page of the screens under test. */
+export interface Pages {
+  /** Opens `path` in a fresh browser profile at a desk's size. Errors of the page itself fail the test. */
+  atDesk(path: string): Promise<Page>;
+  /** The same on a phone, with touch. */
+  onPhone(path: string): Promise<Page>;
+}
+
+/** Checks in a real browser, one browser to a file; skipped where there is none. */
+export function describeInBrowser(name: string, checks: (pages: Pages) => void): void {
+  describe.skipIf(chromiumPath === null)(name, () => {
+    let browser: Browser;
+    beforeAll(async () => {
+      browser = await chromium.launch({ executablePath: chromiumPath!, args: ['--no-sandbox'] });
+    });
+    afterAll(() => browser?.close());
+    const open = async (path: string, options: BrowserContextOptions): Promise<Page> => {
+      const context = await browser.newContext({ reducedMotion: 'reduce', ...options });
+      const page = await context.newPage();
+      page.setDefaultTimeout(15_000);
+      const errors: string[] = [];
+      page.on('pageerror', (error) => errors.push(error.message));
+      page.on('console', (message) => {
+        // A refused request is part of what is tested; the browser tells of it too.
+        if (message.type() === 'error' && !message.text().startsWith('Failed to load resource'))
+          errors.push(message.text());
+      });
+      onTestFinished(async () => {
+        await context.close();
+        expect(errors).toEqual([]);
+      });
+      await page.goto(inject('address') + path);
+      return page;
+    };
+    checks({
+      atDesk: (path) => open(path, { viewport: desk }),
+      onPhone: (path) =>
+        open(path, { viewport: phone, hasTouch: true, isMobile: true, deviceScaleFactor: 2 }),
+    });
+  });
+}
