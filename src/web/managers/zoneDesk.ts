@@ -8,6 +8,7 @@ import {
   withClosedOutline,
   withoutZone,
   withZone,
+  type ZoneChanges,
   zoneOf,
 } from './zoneDrawing.ts';
 import { gripAt } from './zoneGrip.ts';
@@ -218,7 +219,7 @@ export class ZoneDesk {
   }
 
   /** Says what a zone is; typing in one field is one step back. */
-  change(id: string, changes: Partial<Omit<WorkZone, 'id'>>): void {
+  change(id: string, changes: ZoneChanges): void {
     const about = `${id} ${Object.keys(changes).join()}`;
     this.#step(withZone(this.#state.drawing, id, changes), about);
   }

@@ -26,13 +26,19 @@ export function zoneOf(drawing: Drawing, id: string | null): WorkZone | undefine
   return drawing.zones.find((zone) => zone.id === id);
 }
 
+/** What is said anew of a zone; undefined takes a field away. */
+export type ZoneChanges = {
+  readonly [Field in Exclude<keyof WorkZone, 'id'>]?: WorkZone[Field] | undefined;
+};
+
 /** The drawing with one zone changed. A tone that was measured under another outline is dropped. */
-export function withZone(drawing: Drawing, id: string, changes: Partial<WorkZone>): Drawing {
+export function withZone(drawing: Drawing, id: string, changes: ZoneChanges): Drawing {
   const zones = drawing.zones.map((zone) => {
     if (zone.id !== id) return zone;
     const moved = changes.polygonMm !== undefined && changes.polygonMm !== zone.polygonMm;
     const tone = moved && zone.tone?.basis === 'measured' ? { tone: null } : {};
-    return { ...zone, ...tone, ...changes };
+    const fields = Object.entries({ ...zone, ...tone, ...changes });
+    return Object.fromEntries(fields.filter(([, value]) => value !== undefined)) as unknown as WorkZone;
   });
   return { ...drawing, zones };
 }

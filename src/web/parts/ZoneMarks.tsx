@@ -1,0 +1,137 @@
+import './ZoneMarks.css';
+import type { WorkZone } from '../../records/work.ts';
+import type { Point } from '../../science/geometry/point.ts';
+import { zoneLetter } from '../../studio/etch/zoneLetters.ts';
+import { letterPlace } from '../managers/letterPlace.ts';
+import { type LinkedView, toScreenPx } from '../managers/linkedView.ts';
+import type { DeskState } from '../managers/zoneDesk.ts';
+
+/** The zones on the board with their letters, the one in hand with its points, and the outline being drawn. */
+export function ZoneMarks({
+  view,
+  state,
+  others = [],
+  faulty,
+}: {
+  view: LinkedView;
+  state: DeskState;
+  /** Outlines as somebody else saved them, to compare. */
+  others?: readonly WorkZone[];
+  /** Ids of zones whose outline crosses itself or encloses nothing. */
+  faulty: ReadonlySet<string>;
+}) {
+  const { drawing, picked, point, drawnTo } = state;
+  const inHand = drawing.zones.find(({ id }) => id === picked);
+  return (
+    <g className={drawing.outline ? 'zone-marks drawing' : 'zone-marks'}>
+      {others.map((zone) => (
+        <polygon key={zone.id} className="zone-other" points={pointsPx(view, zone.polygonMm)} />
+      ))}
+      {drawing.zones.map((zone, index) => (
+        <ZoneMark
+          key={zone.id}
+          view={view}
+          zone={zone}
+          letter={zoneLetter(index)}
+          picked={zone.id === picked}
+          faulty={faulty.has(zone.id)}
+        />
+      ))}
+      {inHand && !drawing.outline && (
+        <g className="zone-points">
+          {inHand.polygonMm.map((place, index) => {
+            const [x, y] = toScreenPx(view, place);
+            const held = index === point;
+            return (
+              // biome-ignore lint/suspicious/noArrayIndexKey: points have no other name
+              <g key={index} transform={`translate(${x} ${y})`} className={held ? 'held' : undefined}>
+                <circle r={held ? 9 : 5.5} />
+                {held && drawnTo !== 'nothing' && <DrawnTo words={drawnTo} />}
+              </g>
+            );
+          })}
+        </g>
+      )}
+      {drawing.outline && <OpenOutline view={view} state={state} outline={drawing.outline} />}
+    </g>
+  );
+}
+
+function ZoneMark({
+  view,
+  zone,
+  letter,
+  picked,
+  faulty,
+}: {
+  view: LinkedView;
+  zone: WorkZone;
+  letter: string;
+  picked: boolean;
+  faulty: boolean;
+}) {
+  const points = pointsPx(view, zone.polygonMm);
+  const [x, y] = toScreenPx(view, letterPlace(zone.polygonMm));
+  const wide = 20 + 11 * (letter.length - 1);
+  const bare = zone.intention !== undefined && zone.intention !== 'drawn';
+  return (
+    <g className={`zone-mark${picked ? ' picked' : ''}${bare ? ' bare' : ''}${faulty ? ' faulty' : ''}`}>
+      <polygon className="zone-rim" points={points} />
+      <polygon className="zone-line" points={points} />
+      <g transform={`translate(${x} ${y})`} className="zone-letter">
+        <rect x={-wide / 2} y="-13" width={wide} height="26" />
+        <text y="7" textAnchor="middle">
+          {letter}
+        </text>
+      </g>
+    </g>
+  );
+}
+
+function OpenOutline({
+  view,
+  state: { cross, drawnTo },
+  outline,
+}: {
+  view: LinkedView;
+  state: DeskState;
+  outline: readonly Point[];
+}) {
+  const at = toScreenPx(view, cross);
+  return (
+    <g className="zone-open">
+      <polyline className="zone-open-rim" points={pointsPx(view, outline)} />
+      <polyline className="zone-open-line" points={pointsPx(view, outline)} />
+      {outline.length > 0 && (
+        <polyline className="zone-rubber" points={pointsPx(view, [outline.at(-1)!, cross])} />
+      )}
+      <g className="zone-points">
+        {outline.map((place, index) => {
+          const [x, y] = toScreenPx(view, place);
+          return (
+            // biome-ignore lint/suspicious/noArrayIndexKey: points have no other name
+            <circle key={index} cx={x} cy={y} r={index === 0 ? 8 : 4} />
+          );
+        })}
+      </g>
+      <g transform={`translate(${at[0]} ${at[1]})`} className="zone-cross">
+        <path className="zone-open-rim" d="M-22 0H-5M5 0H22M0 -22V-5M0 5V22" />
+        <path className="zone-open-line" d="M-22 0H-5M5 0H22M0 -22V-5M0 5V22" />
+        {drawnTo !== 'nothing' && <DrawnTo words={drawnTo} />}
+      </g>
+    </g>
+  );
+}
+
+/** What draws a point where it is. */
+function DrawnTo({ words }: { words: string }) {
+  return (
+    <text className="zone-drawn-to" x="14" y="-12">
+      on {words === 'stone border' ? 'the border' : words === 'edge' ? 'an edge' : 'a point'}
+    </text>
+  );
+}
+
+function pointsPx(view: LinkedView, places: readonly Point[]): string {
+  return places.map((place) => toScreenPx(view, place).map((value) => value.toFixed(1))).join(' ');
+}

@@ -1,0 +1,73 @@
+import './WorkScreen.css';
+import { useQuery } from '@tanstack/react-query';
+import { Link, Redirect, useLocation } from 'wouter';
+import type { WorkEntry } from '../../records/workEntry.ts';
+import { FailedRequest, shownFailure } from '../client/shownFailure.ts';
+import { openWork, workKey } from '../client/works.ts';
+import { Notice } from '../parts/Notice.tsx';
+import { PageHead } from '../parts/PageHead.tsx';
+import { NotFound } from './NotFound.tsx';
+import { DrawingView } from './work/DrawingView.tsx';
+import { EtchView } from './work/EtchView.tsx';
+import { useWorkDesk } from './work/useWorkDesk.ts';
+
+/** The sides from which a work is looked at; the stone stands beside each of them. */
+const views = [
+  { path: '', name: 'Drawing' },
+  { path: 'etch', name: 'First etch' },
+] as const;
+
+/** One work: its stone with the drawing, and beside it what is known and planned. */
+export default function WorkScreen({ id, view }: { id: string; view: string }) {
+  const found = useQuery({ queryKey: workKey(id), queryFn: () => openWork(id) });
+  if (found.isError && !found.data) {
+    const trouble = shownFailure(found.error);
+    if (found.error instanceof FailedRequest && trouble.code === 'not-found') return <NotFound />;
+    return (
+      <>
+        <PageHead stamp="Works" headline="This work could not be opened" />
+        <div className="list-foot">
+          <Notice kind="trouble" title={trouble.message}>
+            {trouble.remedy}
+          </Notice>
+        </div>
+      </>
+    );
+  }
+  if (!found.data) return <p className="unseen">Opening …</p>;
+  return <OpenWork key={id} entry={found.data} view={view} />;
+}
+
+function OpenWork({ entry, view }: { entry: WorkEntry; view: string }) {
+  const desk = useWorkDesk(entry);
+  const address = (path: string) => `/works/${entry.id}${path && `/${path}`}`;
+  return (
+    <>
+      <nav className="work-views" aria-label="This work">
+        <ul>
+          {views.map(({ path, name }) => (
+            <li key={path}>
+              <Link href={address(path)} aria-current={path === view ? 'page' : undefined}>
+                {name}
+                {path === '' && desk.unsaved && <span className="work-unsaved"> not saved</span>}
+              </Link>
+            </li>
+          ))}
+        </ul>
+      </nav>
+      <ViewOf desk={desk} view={view} />
+    </>
+  );
+}
+
+function ViewOf({ desk, view }: { desk: ReturnType<typeof useWorkDesk>; view: string }) {
+  const [here] = useLocation();
+  switch (view) {
+    case '':
+      return <DrawingView desk={desk} />;
+    case 'etch':
+      return <EtchView desk={desk} />;
+    default:
+      return <Redirect to={here.split('/').slice(0, 3).join('/')} replace />;
+  }
+}

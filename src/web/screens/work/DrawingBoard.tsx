@@ -1,0 +1,131 @@
+import { type KeyboardEvent, useMemo, useRef, useState } from 'react';
+import type { WorkZone } from '../../../records/work.ts';
+import type { Point } from '../../../science/geometry/point.ts';
+import type { BoardHand } from '../../managers/boardHand.ts';
+import { type BoardCommand, boardCommand } from '../../managers/boardKeys.ts';
+import { deskUser } from '../../managers/deskUser.ts';
+import type { DeskState, ZoneDesk } from '../../managers/zoneDesk.ts';
+import { StoneBoard } from '../../parts/StoneBoard.tsx';
+import { StoneFace } from '../../parts/StoneFace.tsx';
+import { ZoneMarks } from '../../parts/ZoneMarks.tsx';
+import { PhotographUnder, useShownPhotograph } from './PhotographUnder.tsx';
+import type { WorkDesk } from './useWorkDesk.ts';
+
+/** The stone with its zones, to be drawn and mended by mouse, finger or keys. */
+export function DrawingBoard({
+  desk: { desk, state, work },
+  faulty,
+  others,
+}: {
+  desk: WorkDesk;
+  faulty: ReadonlySet<string>;
+  others: readonly WorkZone[];
+}) {
+  const [snaps, setSnaps] = useState(true);
+  const snapping = useRef(snaps);
+  snapping.current = snaps;
+  const user = useMemo(() => deskUser(desk, () => snapping.current), [desk]);
+  const photograph = useShownPhotograph(work, state.drawing.rectangle);
+  const { widthMm, heightMm } = work.stone;
+  const stoneMm: Point = useMemo(() => [widthMm, heightMm], [widthMm, heightMm]);
+  const drawing = state.drawing.outline !== null;
+  return (
+    <StoneBoard
+      stoneMm={stoneMm}
+      label={`${work.stone.name} from above, with its zones`}
+      user={user}
+      place={placeInHand(state)}
+      onKey={(event, board) => onKey(event, board, desk, drawing)}
+      under={(board) => <PhotographUnder shown={photograph} {...board} />}
+      marks={({ view }) => (
+        <>
+          <StoneFace
+            view={view}
+            stoneMm={stoneMm}
+            head={state.drawing.head}
+            rectangle={state.drawing.rectangle}
+            bare={photograph.laid === null}
+          />
+          <ZoneMarks view={view} state={state} others={others} faulty={faulty} />
+        </>
+      )}
+      foot={
+        <>
+          <div className="stone-board-view">
+            <button type="button" disabled={!state.canUndo} onClick={() => desk.undo()}>
+              Undo
+            </button>
+            <button type="button" disabled={!state.canRedo} onClick={() => desk.redo()}>
+              Redo
+            </button>
+            <button type="button" aria-pressed={snaps} onClick={() => setSnaps(!snaps)}>
+              Snapping {snaps ? 'on' : 'off'}
+            </button>
+          </div>
+          <p className="board-words" id="stone-board-keys">
+            {boardWords(state)}
+          </p>
+          <p className="unseen" role="status">
+            {handWords(state)}
+          </p>
+        </>
+      }
+    />
+  );
+}
+
+function onKey(event: KeyboardEvent, board: BoardHand, desk: ZoneDesk, drawing: boolean): boolean {
+  const command = boardCommand(event, drawing);
+  if (!command) return false;
+  if (command.do === 'nudge') desk.nudge(command.byMm);
+  else doings[command.do](desk, board);
+  return true;
+}
+
+const doings: Readonly<
+  Record<Exclude<BoardCommand['do'], 'nudge'>, (desk: ZoneDesk, board: BoardHand) => void>
+> = {
+  begin: (desk) => desk.begin(),
+  put: (desk) => desk.put(0),
+  close: (desk) => desk.close(),
+  leave: (desk) => desk.leave(),
+  'next point': (desk) => desk.nextPoint(1),
+  'point before': (desk) => desk.nextPoint(-1),
+  'add point': (desk) => desk.addPoint(),
+  'remove point': (desk) => desk.removePoint(),
+  undo: (desk) => desk.undo(),
+  redo: (desk) => desk.redo(),
+  closer: (_, board) => board.zoom(1.6),
+  farther: (_, board) => board.zoom(1 / 1.6),
+  whole: (_, board) => board.whole(),
+};
+
+/** The place that must stay in sight while keys move it. */
+function placeInHand({ drawing, picked, point, cross }: DeskState): Point | null {
+  if (drawing.outline) return cross;
+  const zone = drawing.zones.find(({ id }) => id === picked);
+  return zone && point !== null ? zone.polygonMm[point]! : null;
+}
+
+/** What can be done now, in a line under the board. */
+function boardWords({ drawing, picked, point }: DeskState): string {
+  if (drawing.outline)
+    return drawing.outline.length < 3
+      ? 'Press where the outline goes, point by point. Arrow keys move the cross (1 mm, Shift 10, Alt 0.1), Enter puts a point.'
+      : 'Close it on its first point, or with C. Delete takes the last point back, Escape leaves it.';
+  if (picked && point !== null)
+    return 'Arrow keys move the point by 1 mm (Shift 10, Alt 0.1). Page Down: the next. A adds one, Delete takes it away.';
+  if (picked)
+    return 'Drag a point; press on a side to add one; drag the letter to move the zone whole. Page Down takes the first point.';
+  return 'Press a zone to take it in hand. Enter, or “Draw a zone”, starts an outline. Drag the stone to move it.';
+}
+
+/** What is in hand, for those who don't see the board. */
+function handWords({ drawing, picked, point, cross }: DeskState): string {
+  const place = ([x, y]: Point) => `${x} across, ${y} down`;
+  if (drawing.outline) return `Cross at ${place(cross)} millimetres; ${drawing.outline.length} points put.`;
+  const zone = drawing.zones.find(({ id }) => id === picked);
+  if (!zone) return '';
+  if (point === null) return `${zone.name} in hand, ${zone.polygonMm.length} points.`;
+  return `Point ${point + 1} of ${zone.polygonMm.length}, at ${place(zone.polygonMm[point]!)} millimetres.`;
+}

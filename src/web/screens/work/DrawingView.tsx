@@ -1,0 +1,94 @@
+import './DrawingView.css';
+import { useMemo, useState } from 'react';
+import { Button, ButtonLink } from '../../parts/Button.tsx';
+import { DrawingBoard } from './DrawingBoard.tsx';
+import { drawingHeadline } from './drawingWords.ts';
+import { SavedMeanwhile } from './SavedMeanwhile.tsx';
+import { StoneArrangement } from './StoneArrangement.tsx';
+import { useVerdicts } from './useVerdicts.ts';
+import type { WorkDesk } from './useWorkDesk.ts';
+import { WorkFindings } from './WorkFindings.tsx';
+import { WorkPage } from './WorkPage.tsx';
+import { ZoneList } from './ZoneList.tsx';
+import { ZonesFile } from './ZonesFile.tsx';
+
+/** The drawing: zones on the stone, what they are, and what follows from where they lie. */
+export function DrawingView({ desk }: { desk: WorkDesk }) {
+  const { work, state } = desk;
+  const verdicts = useVerdicts(state.drawing, work.stone);
+  const [compared, setCompared] = useState(false);
+  const others = useMemo(() => (compared && desk.theirs ? desk.theirs.zones : []), [compared, desk.theirs]);
+  return (
+    <WorkPage
+      work={work}
+      headline={drawingHeadline(
+        work.title,
+        state.drawing,
+        verdicts,
+        (work.stone.widthMm * work.stone.heightMm) / 100,
+      )}
+      board={<DrawingBoard desk={desk} faulty={verdicts.faulty} others={others} />}
+      side={
+        <>
+          {desk.theirs && (
+            <SavedMeanwhile desk={desk} theirs={desk.theirs} compared={compared} onCompare={setCompared} />
+          )}
+          <ZoneList desk={desk} verdicts={verdicts} />
+          <WorkFindings verdicts={verdicts} />
+          <div>
+            <StoneArrangement desk={desk} />
+            <ZonesFile desk={desk} />
+          </div>
+          <SaveLine desk={desk} />
+        </>
+      }
+    />
+  );
+}
+
+/** Saving, where something is unsaved; else what comes next. */
+function SaveLine({ desk }: { desk: WorkDesk }) {
+  const { work, state, unsaved, saving, trouble, theirs } = desk;
+  const drawing = state.drawing.outline !== null;
+  return (
+    <div className="work-act">
+      {trouble && !theirs && (
+        <p role="alert" className="save-trouble">
+          <b>{trouble.message}</b> {trouble.remedy}
+        </p>
+      )}
+      {unsaved ? (
+        <Button kind="act" disabled={saving || theirs !== null || drawing} onClick={() => void desk.save()}>
+          {saving ? 'Saving …' : 'Save the drawing'}
+        </Button>
+      ) : work.zones.length > 0 ? (
+        <ButtonLink kind="act" href={`/works/${work.id}/etch`}>
+          Plan the first etch
+        </ButtonLink>
+      ) : (
+        <Button kind="act" disabled={drawing} onClick={() => beginOnBoard(desk)}>
+          Draw the first zone
+        </Button>
+      )}
+      <p className="soft" role="status">
+        {saveWords(desk)}
+      </p>
+    </div>
+  );
+}
+
+function saveWords({ unsaved, saving, state, broughtBack, work }: WorkDesk): string {
+  if (saving) return 'Saving …';
+  if (state.drawing.outline) return 'Close the outline first; Escape leaves it.';
+  if (unsaved)
+    return broughtBack && !state.canRedo
+      ? 'Not saved yet. What was unsaved at the last visit is on the desk.'
+      : 'Not saved yet; a reload keeps it.';
+  return work.zones.length > 0 ? 'Saved.' : 'The ground is etched all over until zones are drawn.';
+}
+
+/** Starts an outline and hands the keys to the board. */
+function beginOnBoard({ desk }: WorkDesk): void {
+  desk.begin();
+  document.querySelector<HTMLElement>('.stone-board-area')?.focus();
+}

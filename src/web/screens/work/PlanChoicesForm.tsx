@@ -1,0 +1,141 @@
+import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { useState } from 'react';
+import type { KeptPlan, PlanChoices } from '../../../records/keptPlan.ts';
+import { listTables, openTable, tableKey, tablesKey } from '../../client/etchTables.ts';
+import { makePlan, planKey, plansKey } from '../../client/plans.ts';
+import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { choicesOf, startingChoices, usesTannic } from '../../managers/planChoices.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Choice } from '../../parts/Choice.tsx';
+import { Fold } from '../../parts/Fold.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { NumberField } from '../../parts/NumberField.tsx';
+import { Picks } from '../../parts/Picks.tsx';
+import { TannicFields } from './TannicFields.tsx';
+import type { WorkDesk } from './useWorkDesk.ts';
+
+/** What a plan is made with, and making it; begins where the last plan left off. */
+export function PlanChoicesForm({
+  desk,
+  last,
+  onMade,
+}: {
+  desk: WorkDesk;
+  last: KeptPlan | null;
+  onMade: (id: string) => void;
+}) {
+  const { work } = desk;
+  const queries = useQueryClient();
+  const [choices, setChoices] = useState<PlanChoices>(last ? choicesOf(last) : startingChoices);
+  const [trouble, setTrouble] = useState<ShownFailure | null>(null);
+  const [busy, setBusy] = useState(false);
+  const set = (changes: Partial<PlanChoices>) => setChoices((now) => ({ ...now, ...changes }));
+  const tables = useQuery({ queryKey: tablesKey, queryFn: listTables });
+  const table = useQuery({
+    queryKey: tableKey(choices.tableId),
+    queryFn: () => openTable(choices.tableId),
+  });
+  const make = async () => {
+    setBusy(true);
+    setTrouble(null);
+    try {
+      if (desk.unsaved && !(await desk.save())) return;
+      const made = await makePlan(work.id, choices);
+      queries.setQueryData(planKey(work.id, made.id), made);
+      await queries.invalidateQueries({ queryKey: plansKey(work.id) });
+      onMade(made.id);
+      window.scrollTo({ top: 0 });
+    } catch (thrown) {
+      setTrouble(shownFailure(thrown));
+    } finally {
+      setBusy(false);
+    }
+  };
+  const shownTrouble = trouble ?? (desk.unsaved ? desk.trouble : null);
+  const form = (
+    <form
+      className="plan-choices"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void make();
+      }}
+    >
+      <Choice
+        label="Etch table"
+        value={choices.tableId}
+        options={(tables.data ?? []).map(
+          ({ id, name, version }) => [id, `${name}, version ${version}`] as const,
+        )}
+        onChoose={(tableId) => set({ tableId, tableVersion: null })}
+      />
+      <Picks
+        label="At the stone"
+        value={String(choices.people) as '1' | '2'}
+        options={[
+          ['1', 'One person'],
+          ['2', 'Two people'],
+        ]}
+        onPick={(people) => set({ people: people === '1' ? 1 : 2 })}
+      />
+      {table.data && usesTannic(table.data.table) && (
+        <TannicFields choices={choices} onChoices={setChoices} />
+      )}
+      <div className="plan-choices-pair">
+        <NumberField
+          label="Film of liquid"
+          unit="mm"
+          value={choices.filmMm}
+          least={0.1}
+          most={3}
+          onValue={(filmMm) => filmMm !== null && set({ filmMm })}
+        />
+        <NumberField
+          label="Guard between strong and light"
+          unit="mm"
+          value={choices.guardMm}
+          least={0}
+          most={200}
+          onValue={(guardMm) => guardMm !== null && set({ guardMm })}
+        />
+        <NumberField
+          label="A brush lays"
+          unit="mm² a second"
+          value={choices.layMm2PerSecond}
+          least={50}
+          most={20_000}
+          onValue={(layMm2PerSecond) => layMm2PerSecond !== null && set({ layMm2PerSecond })}
+        />
+      </div>
+      <p className="soft">
+        Films of 0.5 to 0.8 mm are common practice; the speed of a brush is from memory. Log what this room
+        does.
+      </p>
+      {shownTrouble && (
+        <Notice kind="trouble" title={shownTrouble.message}>
+          {shownTrouble.remedy}
+        </Notice>
+      )}
+      <Button kind={last ? 'plain' : 'act'} type="submit" disabled={busy}>
+        {busy
+          ? 'Planning …'
+          : desk.unsaved
+            ? 'Save the drawing and plan'
+            : last
+              ? 'Plan anew'
+              : 'Make the plan'}
+      </Button>
+      {work.zones.length === 0 && !desk.unsaved && (
+        <p className="soft">No zone is drawn yet: the plan will be for the ground alone.</p>
+      )}
+    </form>
+  );
+  if (last) return <Fold title="Plan anew, with other choices">{form}</Fold>;
+  return (
+    <section aria-labelledby="choices-head">
+      <h2 id="choices-head" className="big">
+        Plan it with
+      </h2>
+      {form}
+    </section>
+  );
+}

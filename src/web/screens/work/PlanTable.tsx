@@ -1,0 +1,119 @@
+import './PlanTable.css';
+import type { PlannedPart, PlannedZone } from '../../../records/etch.ts';
+import type { KeptPlan } from '../../../records/keptPlan.ts';
+import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
+import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
+import { areaWords } from './drawingWords.ts';
+import { PlanRowWhy } from './PlanRowWhy.tsx';
+import { amountWords, contactRange, plannedContact } from './planWords.ts';
+
+/** Every zone with its etch, amounts and times, and why it is so. Pointing at a row shows it on the stone. */
+export function PlanTable({
+  kept,
+  pointed,
+  onPoint,
+}: {
+  kept: KeptPlan;
+  pointed: string | null;
+  onPoint: (id: string | null) => void;
+}) {
+  return (
+    <section aria-labelledby="rows-head">
+      <h2 id="rows-head" className="big">
+        Zone by zone
+      </h2>
+      <table className="plan-table">
+        <thead>
+          <tr>
+            <th scope="col">Zone</th>
+            <th scope="col">Etch</th>
+            <th scope="col" className="figure">
+              To measure out
+            </th>
+            <th scope="col" className="figure">
+              Laid
+            </th>
+            <th scope="col" className="figure">
+              Lifted
+            </th>
+            <th scope="col" className="figure">
+              Contact
+            </th>
+            <th scope="col" className="figure">
+              Moved within
+            </th>
+          </tr>
+        </thead>
+        {kept.plan.zones.map((zone) => (
+          <tbody
+            key={zone.id}
+            className={zone.id === pointed ? 'pointed' : undefined}
+            onPointerEnter={() => onPoint(zone.id)}
+            onPointerLeave={() => onPoint(null)}
+          >
+            {zone.parts.length === 0 ? (
+              <PlanRow row={zone} name={zone.name} />
+            ) : (
+              zone.parts.map((part) => (
+                <PlanRow key={part.id} row={part} name={`${zone.name}, ${part.strength}`} />
+              ))
+            )}
+            <tr>
+              <td colSpan={7} className="plan-why">
+                <PlanRowWhy zone={zone} kept={kept} />
+              </td>
+            </tr>
+          </tbody>
+        ))}
+      </table>
+    </section>
+  );
+}
+
+function PlanRow({ row, name }: { row: PlannedZone | PlannedPart; name: string }) {
+  const { letter, areaCm2, strength, etch } = row;
+  const contact = plannedContact(row);
+  return (
+    <tr>
+      <th scope="row">
+        <b className="big">{letter}</b>
+        <span>
+          {name}
+          <span className="soft">{areaWords(areaCm2)}</span>
+        </span>
+      </th>
+      <td data-label="Etch">
+        <span className="plan-etch">
+          {strength ? <StrengthSwatch strength={strength} /> : <span className="no-rule-swatch" />}
+          <span>
+            {etch ? etch.name : 'no rule here: test a patch first'}
+            {strength && <span className="soft">{strength}</span>}
+          </span>
+        </span>
+      </td>
+      <td data-label="To measure out" className="figure">
+        {etch ? (
+          <>
+            <b>{etch.ml} ml</b>
+            {etch.parts.length > 1 && <span className="soft">{etch.parts.map(amountWords).join(', ')}</span>}
+          </>
+        ) : (
+          '–'
+        )}
+      </td>
+      <td data-label="Laid" className="figure">
+        {row.layFrom === null ? '–' : minutesSeconds(row.layFrom)}
+      </td>
+      <td data-label="Lifted" className="figure">
+        {row.endsAt === null ? '–' : minutesSeconds(row.endsAt)}
+      </td>
+      <td data-label="Contact" className="figure">
+        <b>{contact ?? '–'}</b>
+        <span className="soft">{contactRange(row.contactSeconds)}</span>
+      </td>
+      <td data-label="Moved within" className="figure">
+        {row.longestGapSeconds === null ? '–' : `${row.longestGapSeconds} s`}
+      </td>
+    </tr>
+  );
+}

@@ -1,0 +1,91 @@
+import './TimeStrips.css';
+import { type CSSProperties, Fragment } from 'react';
+import type { KeptPlan } from '../../../records/keptPlan.ts';
+import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
+import { type TimeStrip, timeStrip } from '../../managers/timeStrip.ts';
+import { Fold } from '../../parts/Fold.tsx';
+import { actionWords } from './planWords.ts';
+
+/** The schedule as strips of time: what each person's hands do, and how long each zone lies wet. */
+export function TimeStrips({ kept: { plan } }: { kept: KeptPlan }) {
+  const strip = timeStrip(plan);
+  const { skewSeconds, longestUntouchedSeconds } = plan.schedule;
+  if (!strip) return null;
+  const minutes = Array.from({ length: strip.lengthSeconds / 60 + 1 }, (_, minute) => minute);
+  return (
+    <section aria-labelledby="time-head">
+      <h2 id="time-head" className="big">
+        In time
+      </h2>
+      <p className="soft strip-words">
+        From the first touch. No zone lies untouched for longer than {longestUntouchedSeconds} s; the ends are{' '}
+        {skewSeconds} s apart, because the first cloth goes from light to dark.
+      </p>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a strip wider than the window is moved by keys */}
+      <div className="strips" role="group" aria-label="Strips of time" tabIndex={0}>
+        <div className="strips-inside" style={{ '--seconds': strip.lengthSeconds } as CSSProperties}>
+          <div className="strip-minutes" aria-hidden="true">
+            {minutes.map((minute) => (
+              <span key={minute} style={{ '--at': minute * 60 } as CSSProperties}>
+                {minute}:00
+              </span>
+            ))}
+          </div>
+          {strip.persons.map(({ person, touches }) => (
+            <Fragment key={person}>
+              <p className="strip-name">{strip.persons.length === 1 ? 'One person' : `Person ${person}`}</p>
+              <div className="strip-hands" aria-hidden="true">
+                {touches.map(({ from, to, action, letter }) => (
+                  <span
+                    key={`${from} ${letter}`}
+                    className={`touch ${action}`}
+                    title={`${minutesSeconds(from)} ${actionWords[action]} ${letter}`}
+                    style={{ '--at': from, '--for': to - from } as CSSProperties}
+                  >
+                    {letter}
+                  </span>
+                ))}
+              </div>
+            </Fragment>
+          ))}
+          <p className="strip-name">Lying wet</p>
+          <ul className="strip-zones" aria-hidden="true">
+            {strip.zones.map(({ id, letter, layFrom, layTo, endsAt }) => (
+              <li key={id} style={{ '--at': layFrom, '--for': endsAt - layFrom } as CSSProperties}>
+                <i style={{ '--for': layTo - layFrom } as CSSProperties} />
+                <b>{letter}</b>
+                <span>{minutesSeconds(endsAt - layTo)}</span>
+              </li>
+            ))}
+          </ul>
+        </div>
+      </div>
+      <p className="strip-legend soft" aria-hidden="true">
+        <span className="touch lay">A</span> lay <span className="touch move">A</span> move{' '}
+        <span className="touch lift">A</span> lift
+      </p>
+      <EveryTouch strip={strip} />
+    </section>
+  );
+}
+
+/** The same in words, for those who read it out. */
+function EveryTouch({ strip }: { strip: TimeStrip }) {
+  return (
+    <Fold title="Every touch in words">
+      {strip.persons.map(({ person, touches }) => (
+        <ol key={person} className="every-touch" aria-label={`Person ${person}`}>
+          {touches.map(({ from, action, letter }) => (
+            <li key={`${from} ${letter}`}>
+              <span className="soft">
+                {strip.persons.length > 1 && `${person} · `}
+                {minutesSeconds(from)}
+              </span>{' '}
+              {actionWords[action]} <b>{letter}</b>
+            </li>
+          ))}
+        </ol>
+      ))}
+    </Fold>
+  );
+}

@@ -1,0 +1,39 @@
+import { Notice } from '../../parts/Notice.tsx';
+import type { LiveVerdicts } from './useVerdicts.ts';
+
+/** What to mind about the drawing, in sentences: what can't be saved first, then borders, overlaps and gaps. */
+export function WorkFindings({ verdicts }: { verdicts: LiveVerdicts }) {
+  const { faults, sentences, borders } = verdicts;
+  return (
+    <section aria-labelledby="findings-head" className="work-findings">
+      <h2 id="findings-head" className="big">
+        What follows
+      </h2>
+      {faults.map((words) => (
+        <Notice key={words} kind="trouble" title={words} />
+      ))}
+      {sentences.map((words) => (
+        <Notice key={words} kind="caution" title="">
+          {words}
+        </Notice>
+      ))}
+      {borders && borders.sentences.length === 0 && (
+        <p>
+          Every border is wide enough to be gummed: 15 mm at the sides, 25 mm at the ends (common practice).
+        </p>
+      )}
+      {borders?.scraperMm && (
+        <p>
+          A scraper of {Math.ceil(borders.scraperMm.least)} to {Math.floor(borders.scraperMm.most)} mm fits:
+          wider than the image, inside the stone.
+        </p>
+      )}
+      {!borders && (
+        <p className="soft">
+          Borders and the scraper are judged once something that prints is drawn, or the work rectangle is
+          set.
+        </p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,35 @@
+import './WorkPage.css';
+import type { ReactNode } from 'react';
+import type { WorkEntry } from '../../../records/workEntry.ts';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { workStageWords } from '../../parts/stageWords.ts';
+
+/** The frame of each side of a work: the finding, the stone on the left, its words beside it, wide things below. */
+export function WorkPage({
+  work,
+  headline,
+  board,
+  side,
+  below,
+}: {
+  work: WorkEntry;
+  headline: string;
+  board: ReactNode;
+  side: ReactNode;
+  below?: ReactNode;
+}) {
+  const { stone, title, stage } = work;
+  return (
+    <div className="work-page">
+      <div className="work-head">
+        <PageHead
+          stamp={`${stone.name} · ${title} · ${stone.widthMm} × ${stone.heightMm} mm · ${workStageWords[stage]}`}
+          headline={headline}
+        />
+      </div>
+      <div className="work-board">{board}</div>
+      <div className="work-side">{side}</div>
+      {below && <div className="work-below">{below}</div>}
+    </div>
+  );
+}

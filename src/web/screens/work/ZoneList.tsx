@@ -1,0 +1,95 @@
+import './ZoneList.css';
+import { useEffect, useRef } from 'react';
+import type { WorkZone } from '../../../records/work.ts';
+import { groundLetter, zoneLetter } from '../../../studio/etch/zoneLetters.ts';
+import { Button } from '../../parts/Button.tsx';
+import { areaWords } from './drawingWords.ts';
+import { useMedia } from './useMedia.ts';
+import type { LiveVerdicts } from './useVerdicts.ts';
+import type { WorkDesk } from './useWorkDesk.ts';
+import { ZoneFields } from './ZoneFields.tsx';
+
+/** The zones with their areas; the one in hand unfolds to say what it is. */
+export function ZoneList({ desk: { desk, state }, verdicts }: { desk: WorkDesk; verdicts: LiveVerdicts }) {
+  const media = useMedia();
+  const { drawing, picked } = state;
+  const fields = useRef<HTMLDivElement>(null);
+  const count = useRef(drawing.zones.length);
+  // A zone just closed wants a name and a medium next.
+  useEffect(() => {
+    const closed = drawing.zones.length === count.current + 1 && drawing.zones.at(-1)?.id === picked;
+    count.current = drawing.zones.length;
+    if (closed) fields.current?.querySelector('input')?.select();
+  }, [drawing.zones, picked]);
+  const areaOf = (id: string) => verdicts.areasCm2.find(({ zone }) => zone === id)?.areaCm2 ?? null;
+  const begin = () => {
+    desk.begin();
+    document.querySelector<HTMLElement>('.stone-board-area')?.focus();
+  };
+  return (
+    <section aria-labelledby="zones-head">
+      <div className="zone-list-head">
+        <h2 id="zones-head" className="big">
+          Zones
+        </h2>
+        {drawing.outline ? (
+          <div>
+            <Button kind="quiet" onClick={() => desk.leave()}>
+              Leave the outline
+            </Button>
+            <Button disabled={drawing.outline.length < 3} onClick={() => desk.close()}>
+              Close it
+            </Button>
+          </div>
+        ) : (
+          <Button onClick={begin}>Draw a zone</Button>
+        )}
+      </div>
+      <ul className="zone-list">
+        {drawing.zones.map((zone, index) => (
+          <li key={zone.id} className={zone.id === picked ? 'picked' : undefined}>
+            <button
+              type="button"
+              aria-expanded={zone.id === picked}
+              onClick={() => desk.pick(zone.id === picked ? null : zone.id)}
+            >
+              <b className="big">{zoneLetter(index)}</b>
+              <span>
+                {zone.name}
+                <span className="soft zone-list-medium">{zoneWords(zone, media.nameOf(zone.medium))}</span>
+              </span>
+              <span className="zone-list-area">
+                {areaOf(zone.id) === null ? 'no area' : areaWords(areaOf(zone.id)!)}
+              </span>
+            </button>
+            {zone.id === picked && (
+              <div ref={fields}>
+                <ZoneFields desk={desk} state={state} zone={zone} media={media} />
+              </div>
+            )}
+          </li>
+        ))}
+        <li className="zone-list-ground">
+          <b className="big">{groundLetter}</b>
+          <span>
+            Ground
+            <span className="soft zone-list-medium">the stone outside all zones, always gummed</span>
+          </span>
+          <span className="zone-list-area">{areaWords(verdicts.groundCm2)}</span>
+        </li>
+      </ul>
+    </section>
+  );
+}
+
+/** What a zone is, in a line. */
+function zoneWords({ deposit, intention }: WorkZone, medium: string | null): string {
+  const meant = { guide: 'guide line', 'stop-out': 'stopped out', 'scraped-white': 'scraped white' };
+  return [
+    medium ?? 'medium not said yet',
+    deposit === 'wash' ? 'light to dark' : deposit,
+    intention && intention !== 'drawn' ? meant[intention] : null,
+  ]
+    .filter(Boolean)
+    .join(', ');
+}

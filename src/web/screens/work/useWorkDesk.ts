@@ -1,0 +1,121 @@
+import { useQueryClient } from '@tanstack/react-query';
+import { useDeferredValue, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import type { WorkDraft } from '../../../records/work.ts';
+import type { WorkEntry } from '../../../records/workEntry.ts';
+import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { worksKey } from '../../client/workList.ts';
+import { savedMeanwhile, saveWork, workKey } from '../../client/works.ts';
+import { sameDrawing } from '../../managers/drawingDifferences.ts';
+import { keepUnsaved, readUnsaved } from '../../managers/unsavedDrawing.ts';
+import { type DeskState, ZoneDesk } from '../../managers/zoneDesk.ts';
+import { drawingOf } from '../../managers/zoneDrawing.ts';
+
+/** A work on its desk: what is drawn, whether that is saved, and what came of saving. */
+export interface WorkDesk {
+  /** The work as it was last read or saved here. */
+  readonly work: WorkEntry;
+  readonly desk: ZoneDesk;
+  readonly state: DeskState;
+  readonly unsaved: boolean;
+  /** True where an unsaved drawing of an earlier visit lies on the desk. */
+  readonly broughtBack: boolean;
+  readonly saving: boolean;
+  readonly trouble: ShownFailure | null;
+  /** The work as somebody else saved it meanwhile, until it is decided between the two. */
+  readonly theirs: WorkEntry | null;
+  /** Saves what is drawn; false where that was refused. */
+  readonly save: () => Promise<boolean>;
+  /** Saves something else about the work; what is drawn stays as it is. */
+  readonly change: (changes: Partial<WorkDraft>) => Promise<boolean>;
+  /** Takes in a work that was saved in another way, with its drawing. */
+  readonly adopt: (work: WorkEntry) => void;
+  /** Saves what is drawn here over what somebody else saved. */
+  readonly keepMine: () => Promise<boolean>;
+  /** Puts their drawing on the desk; undoing brings back one's own. */
+  readonly takeTheirs: () => void;
+}
+
+/** Puts a work on a desk of its own for as long as its screen is open; another work wants another screen (a key). */
+export function useWorkDesk(entry: WorkEntry): WorkDesk {
+  const queries = useQueryClient();
+  const [opening] = useState(() => openDesk(entry));
+  const { desk } = opening;
+  const state = useSyncExternalStore(desk.listen, desk.current);
+  const [base, setBase] = useState(opening.base);
+  const [saving, setSaving] = useState(false);
+  const [trouble, setTrouble] = useState<ShownFailure | null>(null);
+  const [theirs, setTheirs] = useState<WorkEntry | null>(null);
+  const drawing = useDeferredValue(state.drawing);
+  const kept = useMemo(() => drawingOf(base.work), [base]);
+  const unsaved = useMemo(() => !sameDrawing(drawing, kept), [drawing, kept]);
+
+  useEffect(() => {
+    const toKeep = unsaved || drawing.outline ? { version: base.version, drawing } : null;
+    keepUnsaved(window.sessionStorage, entry.id, toKeep);
+  }, [unsaved, drawing, base.version, entry.id]);
+
+  const adopt = (work: WorkEntry) => {
+    desk.replace(drawingOf(work));
+    setBase({ work, version: work.version });
+  };
+  // What somebody else saved comes in by itself as long as nothing is drawn over it here.
+  useEffect(() => {
+    if (entry.version > base.version && !unsaved && !saving && !theirs) {
+      desk.replace(drawingOf(entry));
+      setBase({ work: entry, version: entry.version });
+    }
+  }, [entry, base.version, unsaved, saving, theirs, desk]);
+
+  const send = async (version: number, changes: Partial<WorkDraft>) => {
+    setSaving(true);
+    setTrouble(null);
+    try {
+      const saved = await saveWork(entry.id, version, changes);
+      queries.setQueryData(workKey(entry.id), saved);
+      void queries.invalidateQueries({ queryKey: worksKey });
+      setBase({ work: saved, version: saved.version });
+      setTheirs(null);
+      return true;
+    } catch (thrown) {
+      setTheirs(savedMeanwhile(thrown));
+      setTrouble(shownFailure(thrown));
+      return false;
+    } finally {
+      setSaving(false);
+    }
+  };
+  const drawn = () => {
+    const { head, rectangle, zones } = desk.current().drawing;
+    return { head, rectangle, zones };
+  };
+  return {
+    work: base.work,
+    desk,
+    state,
+    unsaved,
+    broughtBack: opening.broughtBack,
+    saving,
+    trouble,
+    theirs,
+    save: () => send(base.version, drawn()),
+    change: (changes) => send(base.version, changes),
+    adopt,
+    keepMine: () => send(theirs?.version ?? base.version, drawn()),
+    takeTheirs: () => {
+      if (theirs) adopt(theirs);
+      setTheirs(null);
+      setTrouble(null);
+    },
+  };
+}
+
+function openDesk(work: WorkEntry) {
+  const unsaved = readUnsaved(window.sessionStorage, work.id);
+  const desk = new ZoneDesk([work.stone.widthMm, work.stone.heightMm], drawingOf(work));
+  if (unsaved) desk.replace(unsaved.drawing);
+  return {
+    desk,
+    base: { work, version: unsaved?.version ?? work.version },
+    broughtBack: unsaved !== null,
+  };
+}
