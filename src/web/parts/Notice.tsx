@@ -3,14 +3,15 @@ import type { ReactNode } from 'react';
 
 /**
  * A few plain words about something wrong or worth knowing: what it is, and what to do.
- * `trouble` stops the work and is read out at once; `caution` is a warning about a result; `aside` only tells.
+ * `trouble` stops the work and is read out at once; `danger` is to be minded before hands move; `caution` is a warning
+ * about a result; `aside` only tells.
  */
 export function Notice({
   kind,
   title,
   children,
 }: {
-  kind: 'trouble' | 'caution' | 'aside';
+  kind: 'trouble' | 'danger' | 'caution' | 'aside';
   title: string;
   children?: ReactNode;
 }) {

@@ -9,7 +9,12 @@ import { NotFound } from './NotFound.tsx';
 import { StoneRack } from './StoneRack.tsx';
 
 // The lists must stand at once; all else comes when it is asked for.
+const BatchList = lazy(() => import('./batches/BatchList.tsx'));
+const BatchScreen = lazy(() => import('./batches/BatchScreen.tsx'));
 const ComparisonScreen = lazy(() => import('./ComparisonScreen.tsx'));
+const MixingIndex = lazy(() => import('./mixing/MixingIndex.tsx'));
+const MixQuestion = lazy(() => import('./mixing/MixQuestion.tsx'));
+const NewBatch = lazy(() => import('./batches/NewBatch.tsx'));
 const NewComparison = lazy(() => import('./NewComparison.tsx'));
 const NewWork = lazy(() => import('./NewWork.tsx'));
 const NewStone = lazy(() => import('./stone/NewStone.tsx'));
@@ -64,6 +69,17 @@ export function App() {
               <NewComparison />
             </Route>
             <Route path="/comparisons/:id">{({ id }) => <ComparisonScreen key={id} id={id} />}</Route>
+            <Route path="/mixing">
+              <MixingIndex />
+            </Route>
+            <Route path="/mixing/:kind">{({ kind }) => <MixQuestion key={kind} kind={kind} />}</Route>
+            <Route path="/batches">
+              <BatchList />
+            </Route>
+            <Route path="/batches/new">
+              <NewBatch />
+            </Route>
+            <Route path="/batches/:id">{({ id }) => <BatchScreen key={id} id={id} />}</Route>
             <Route path="/tables">
               <TableList />
             </Route>

@@ -1,0 +1,192 @@
+import type { Batch, BatchDraft, BatchEntry, BatchKind } from '../../records/batch.ts';
+import { numberText, numberTrouble, typedNumber } from './typedNumber.ts';
+
+/** A batch of any kind as typed; what its kind does not have stays empty. */
+export type BatchTyped = Readonly<
+  Record<
+    | 'name'
+    | 'madeOn'
+    | 'note'
+    | 'smell'
+    | 'baume'
+    | 'pH'
+    | 'gramsPerLitre'
+    | 'gum'
+    | 'product'
+    | 'opened'
+    | 'lot',
+    string
+  >
+>;
+
+export const batchFieldWords: Readonly<Record<keyof BatchTyped, string>> = {
+  name: 'Name on the bottle',
+  madeOn: 'Made on',
+  note: 'Note',
+  smell: 'It smells',
+  baume: 'Strength',
+  pH: 'pH, measured',
+  gramsPerLitre: 'Tannic acid',
+  gum: 'Does it hold gum?',
+  product: 'Product',
+  opened: 'Opened on',
+  lot: 'Lot number',
+};
+
+export const batchKindWords: Readonly<Record<BatchKind, string>> = {
+  gum: 'gum arabic',
+  tannic: 'tannic solution',
+  washout: 'washout',
+  base: 'base',
+};
+
+const nothing: BatchTyped = {
+  name: '',
+  madeOn: '',
+  note: '',
+  smell: '',
+  baume: '',
+  pH: '',
+  gramsPerLitre: '',
+  gum: '',
+  product: '',
+  opened: '',
+  lot: '',
+};
+
+/** A batch as a person would type it; `today` (ISO day) for a new one. */
+export function batchTyped(batch: Batch | null, today: string): BatchTyped {
+  if (batch === null) return { ...nothing, madeOn: today };
+  const common = { ...nothing, name: batch.name, madeOn: batch.madeOn ?? '', note: batch.note };
+  switch (batch.kind) {
+    case 'gum':
+      return {
+        ...common,
+        smell: batch.smell ?? '',
+        baume: numberText(batch.baume),
+        pH: numberText(batch.pH),
+      };
+    case 'tannic':
+      return {
+        ...common,
+        gramsPerLitre: numberText(batch.gramsPerLitre),
+        pH: numberText(batch.pH),
+        gum: batch.gum === null ? '' : batch.gum ? 'yes' : 'no',
+      };
+    case 'washout':
+    case 'base':
+      return { ...common, product: batch.product, opened: batch.opened ?? '', lot: batch.lot };
+    default:
+      return batch satisfies never;
+  }
+}
+
+/** What is wrong with what was typed, by field; bounds are those of the server. */
+export function batchTroubles(
+  kind: BatchKind,
+  typed: BatchTyped,
+): Partial<Record<keyof BatchTyped, string | null>> {
+  return {
+    name: typed.name.trim() === '' ? 'A name is needed, such as gum, November.' : null,
+    ...(kind === 'gum' && { baume: numberTrouble(typed.baume, 0, 40) }),
+    ...((kind === 'gum' || kind === 'tannic') && { pH: numberTrouble(typed.pH, 0, 14) }),
+    ...(kind === 'tannic' && { gramsPerLitre: numberTrouble(typed.gramsPerLitre, 0.001, 1000) }),
+  };
+}
+
+/** What was typed, as the server takes it; only for what has no trouble. */
+export function batchOfTyped(kind: BatchKind, typed: BatchTyped): BatchDraft {
+  const day = (text: string) => (text === '' ? null : text);
+  const common = { name: typed.name.trim(), note: typed.note };
+  switch (kind) {
+    case 'gum':
+      return {
+        ...common,
+        kind,
+        madeOn: day(typed.madeOn),
+        smell: (typed.smell || null) as 'fresh' | 'sweet' | 'sour' | null,
+        baume: typedNumber(typed.baume),
+        pH: typedNumber(typed.pH),
+      };
+    case 'tannic':
+      return {
+        ...common,
+        kind,
+        madeOn: day(typed.madeOn),
+        gramsPerLitre: typedNumber(typed.gramsPerLitre),
+        pH: typedNumber(typed.pH),
+        gum: typed.gum === '' ? null : typed.gum === 'yes',
+      };
+    case 'washout':
+    case 'base':
+      return {
+        ...common,
+        kind,
+        madeOn: day(typed.madeOn),
+        product: typed.product.trim(),
+        opened: day(typed.opened),
+        lot: typed.lot.trim(),
+      };
+    default:
+      return kind satisfies never;
+  }
+}
+
+/** What is known of a batch, in few words; what is not known is named where a plan would miss it. */
+export function batchFacts(batch: BatchEntry): readonly string[] {
+  const pH = (value: number | null) => (value === null ? 'pH not measured' : `pH ${value}`);
+  switch (batch.kind) {
+    case 'gum':
+      return [
+        batch.baume === null ? '°Bé not measured' : `${batch.baume} °Bé`,
+        pH(batch.pH),
+        batch.smell === null ? 'smell not noted' : `smells ${batch.smell}`,
+      ];
+    case 'tannic':
+      return [
+        batch.gramsPerLitre === null ? 'strength not stated' : `${batch.gramsPerLitre} g/l`,
+        pH(batch.pH),
+        batch.gum === null ? 'gum or not: not stated' : batch.gum ? 'holds gum' : 'without gum',
+      ];
+    case 'washout':
+    case 'base':
+      return [batch.product || 'product not noted', batch.lot && `lot ${batch.lot}`].filter(Boolean);
+    default:
+      return batch satisfies never;
+  }
+}
+
+/** What to mind about a batch, in sentences; common practice without source. */
+export function batchCautions(batch: BatchEntry): readonly string[] {
+  if (batch.kind === 'gum')
+    return batch.smell === 'sour'
+      ? [
+          'Sour gum can let ink emulsify and the bare stone take a tint: make fresh gum (common practice, no source).',
+        ]
+      : [];
+  if (batch.kind !== 'tannic') return [];
+  const missing = [
+    batch.gramsPerLitre === null && 'its strength',
+    batch.pH === null && 'its pH',
+    batch.gum === null && 'whether it holds gum',
+  ].filter((each) => each !== false);
+  return [
+    ...(missing.length > 0
+      ? [`A plan with this solution carries a caution until ${missing.join(', ')} is written down.`]
+      : []),
+    ...(batch.gum === false
+      ? [
+          'Without gum: fresh gum and a tight buff follow before the stone rests (common practice, no source).',
+        ]
+      : []),
+  ];
+}
+
+/** How old a batch is, in words; a bought one counts from its opening. */
+export function ageWords({ ageDays, kind, madeOn }: BatchEntry): string {
+  if (ageDays === null) return 'age not known';
+  const opened = (kind === 'washout' || kind === 'base') && madeOn === null;
+  if (ageDays <= 0) return opened ? 'opened today' : 'made today';
+  const days = ageDays === 1 ? '1 day' : `${ageDays} days`;
+  return opened ? `open for ${days}` : `${days} old`;
+}

@@ -1,0 +1,61 @@
+import { expect, it } from 'vitest';
+import { mixtureSchema } from '../../../contract/mixture.ts';
+import { answerMixture } from '../../../studio/mixing/answerMixture.ts';
+import type { MixTyped } from './mixForm.ts';
+import { mixForms } from './mixForms.ts';
+import { mixTroubles } from './mixTroubles.ts';
+
+/** What a person might type into each question. */
+const typed: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  parts: { totalMl: '60' },
+  dilution: { stock: '10', wanted: '4', wantedMl: '200' },
+  'weighed-dilution': {
+    stockPercent: '68',
+    stockDensity: '1,405',
+    wantedPercent: '10',
+    wantedDensity: '1.054',
+    ml: '100',
+  },
+  alligation: { strong: '12', weak: '4', wanted: '6' },
+  dropper: { drops: '20', grams: '0.95' },
+  drops: { drops: '10', perMl: '21', molar: '15.2' },
+  baume: { baume: '14' },
+  strength: { percent: '68' },
+  pH: {},
+  limestone: { protons: '5', areaCm2: '900' },
+};
+
+const filled = (kind: string, start: MixTyped): MixTyped => ({
+  fields: { ...start.fields, ...typed[kind] },
+  lines: start.lines.map((line) => (line.molar === '' ? { ...line, molar: '0.02' } : line)),
+});
+
+it.each(mixForms)('$kind: what is typed is a question that the server takes and answers', (form) => {
+  const values = filled(form.kind, form.start);
+  expect(mixTroubles(form, values)).toEqual({ wrong: {}, missing: false });
+  const question = form.question(values);
+  expect(mixtureSchema.parse(question)).toEqual(question);
+  expect(answerMixture(question).ok).toBe(true);
+});
+
+it('covers every kind of question once', () => {
+  const kinds = mixtureSchema.options.map((option) => option.shape.kind.value);
+  expect(mixForms.map(({ kind }) => kind).toSorted()).toEqual(kinds.toSorted());
+});
+
+it('says what is wrong and what is missing', () => {
+  const parts = mixForms[0]!;
+  expect(mixTroubles(parts, parts.start).missing).toBe(true);
+  const wrong = mixTroubles(parts, {
+    fields: { totalMl: 'much' },
+    lines: [{ material: 'gum', parts: '-1' }],
+  });
+  expect(Object.keys(wrong.wrong)).toEqual(['totalMl', '0.parts']);
+});
+
+it('asks for gum only where both its amount and its pH are known', () => {
+  const form = mixForms.find(({ kind }) => kind === 'pH')!;
+  const lines = [{ id: 'nitric', molar: '0.02' }];
+  expect(form.question({ fields: { gumGrams: '120', gumPH: '' }, lines })).not.toHaveProperty('gum');
+  expect(form.question({ fields: { gumGrams: '120', gumPH: '4.5' }, lines })).toHaveProperty('gum.pH', 4.5);
+});

@@ -1,0 +1,32 @@
+import { numberTrouble } from '../typedNumber.ts';
+import type { MixField, MixForm, MixTyped } from './mixForm.ts';
+
+/** What stands in the way of an answer. */
+export interface MixTroubles {
+  /** By field, or `line.field` for those of a line. Only what was typed wrongly. */
+  readonly wrong: Readonly<Record<string, string>>;
+  /** Whether something is still empty that is needed. */
+  readonly missing: boolean;
+}
+
+/** Looks through what was typed into a mixing question. */
+export function mixTroubles(form: MixForm, typed: MixTyped): MixTroubles {
+  const wrong: Record<string, string> = {};
+  let missing = false;
+  const look = (field: MixField, text: string, name: string) => {
+    if (text.trim() === '') {
+      missing ||= field.optional !== true;
+      return;
+    }
+    const { is } = field;
+    const trouble =
+      is.kind === 'number' ? numberTrouble(text, is.least, is.most, { whole: is.whole ?? false }) : null;
+    if (trouble !== null) wrong[name] = trouble;
+  };
+  for (const field of form.fields) look(field, typed.fields[field.name] ?? '', field.name);
+  typed.lines.forEach((line, index) => {
+    for (const field of form.lines?.fields ?? [])
+      look(field, line[field.name] ?? '', `${index}.${field.name}`);
+  });
+  return { wrong, missing };
+}

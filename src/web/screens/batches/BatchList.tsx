@@ -1,0 +1,135 @@
+import './Batches.css';
+import { useDeferredValue, useState } from 'react';
+import { Link } from 'wouter';
+import type { BatchEntry, BatchKind } from '../../../records/batch.ts';
+import { batchesKey, listBatches } from '../../client/batches.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { ageWords, batchCautions, batchFacts, batchKindWords } from '../../managers/batchForm.ts';
+import { Button, ButtonLink } from '../../parts/Button.tsx';
+import { EmptyPage } from '../../parts/EmptyPage.tsx';
+import { ListTools } from '../../parts/ListTools.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { Picks } from '../../parts/Picks.tsx';
+import { usePages } from '../usePages.ts';
+
+type Shelf = 'no' | 'yes';
+const kinds: readonly (readonly [BatchKind | 'all', string])[] = [
+  ['all', 'All'],
+  ['gum', 'Gum'],
+  ['tannic', 'Tannic'],
+  ['washout', 'Washout'],
+  ['base', 'Base'],
+];
+
+/** The batch log: what is in the bottles, how old and how strong. */
+export default function BatchList() {
+  const [typed, setTyped] = useState('');
+  const [kind, setKind] = useState<BatchKind | 'all'>('all');
+  const [archived, setArchived] = useState<Shelf>('no');
+  const search = useDeferredValue(typed.trim());
+  const pages = usePages([...batchesKey, archived, kind, search], (after, signal) =>
+    listBatches({ search, archived, kind: kind === 'all' ? null : kind }, after, signal),
+  );
+  const batches = pages.data?.pages.flatMap((page) => page.batches) ?? [];
+  const narrowed = search !== '' || kind !== 'all' || archived !== 'no';
+  const nothingYet = pages.isSuccess && !narrowed && batches.length === 0;
+  return (
+    <>
+      <PageHead
+        stamp={<Link href="/mixing">Mixing</Link>}
+        headline={nothingYet ? 'The batch log' : 'What is in the bottles'}
+      >
+        {!nothingYet && (
+          <ButtonLink kind="act" href="/batches/new">
+            Log a batch
+          </ButtonLink>
+        )}
+      </PageHead>
+      {pages.isError && (
+        <div className="list-foot">
+          <Notice kind="trouble" title={shownFailure(pages.error).message}>
+            {shownFailure(pages.error).remedy}
+          </Notice>
+        </div>
+      )}
+      {nothingYet ? (
+        <NothingYet />
+      ) : (
+        <ListTools label="Search names and notes" typed={typed} onType={setTyped}>
+          <Picks label="Which kind" shownLabel={false} value={kind} options={kinds} onPick={setKind} />
+          <Picks<Shelf>
+            label="Which batches"
+            shownLabel={false}
+            value={archived}
+            options={[
+              ['no', 'In use'],
+              ['yes', 'Used up'],
+            ]}
+            onPick={setArchived}
+          />
+        </ListTools>
+      )}
+      <p className="unseen" role="status">
+        {pages.isSuccess && narrowed ? `${batches.length} found` : ''}
+      </p>
+      {batches.length > 0 && (
+        <ul className="batch-lines" aria-label="Batches">
+          {batches.map((batch) => (
+            <BatchLine key={batch.id} batch={batch} />
+          ))}
+        </ul>
+      )}
+      {pages.isSuccess && narrowed && batches.length === 0 && (
+        <p className="list-foot">No batch is found so. Ask for any kind, or for fewer words.</p>
+      )}
+      {pages.hasNextPage && (
+        <p className="list-foot">
+          <Button onClick={() => void pages.fetchNextPage()} disabled={pages.isFetchingNextPage}>
+            Show older batches
+          </Button>
+        </p>
+      )}
+    </>
+  );
+}
+
+function BatchLine({ batch }: { batch: BatchEntry }) {
+  const cautions = batchCautions(batch);
+  return (
+    <li>
+      <Link href={`/batches/${batch.id}`}>
+        <span className="batch-name">
+          <b className="big">{batch.name}</b>
+          <span className="soft">{batchKindWords[batch.kind]}</span>
+        </span>
+        <span>{batchFacts(batch).join(', ')}</span>
+        <span className="batch-age">{ageWords(batch)}</span>
+      </Link>
+      {cautions.map((caution) => (
+        <Notice key={caution} kind="caution" title="Mind:">
+          {caution}
+        </Notice>
+      ))}
+    </li>
+  );
+}
+
+function NothingYet() {
+  return (
+    <EmptyPage
+      title="No bottle is logged yet"
+      act={
+        <ButtonLink kind="act" href="/batches/new">
+          Log a batch
+        </ButtonLink>
+      }
+    >
+      <p>
+        Begin with the gum and the tannic solution that stand on the bench now: when they were made, how
+        strong they are, and their pH by strip or meter. Plans and runs name the batch, so that next month one
+        knows what was in the bottle.
+      </p>
+    </EmptyPage>
+  );
+}
