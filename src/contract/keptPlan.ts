@@ -10,6 +10,7 @@ import type {
 import type { SecondEtchPlan, SecondEtchZone } from '../records/secondEtch.ts';
 import { idSchema, momentSchema } from './common.ts';
 import { etchTableSchema } from './etchTable.ts';
+import { photographIdSchema } from './photograph.ts';
 import { planInputSchema } from './planInput.ts';
 
 const feasible = z.union([z.boolean(), z.literal('unknown')]);
@@ -25,6 +26,12 @@ export const planChoicesSchema = planInputSchema
       .nullable()
       .default(null)
       .describe('The tannic solution by its batch; then no `tannic`'),
+    splitFrom: photographIdSchema
+      .nullable()
+      .default(null)
+      .describe(
+        'An attached photograph with corners: washes that span deposits are split by their tone on it',
+      ),
   })
   .refine(({ tannic, tannicBatchId }) => tannic === null || tannicBatchId === null, {
     message: 'give the tannic solution by its batch or as typed, not both',

@@ -22,7 +22,7 @@ const toneSchema = z
   .nullable()
   .default(null);
 
-const workZoneSchema = zoneSchema.extend({ tone: toneSchema }) satisfies z.ZodType<WorkZone>;
+export const workZoneSchema = zoneSchema.extend({ tone: toneSchema }) satisfies z.ZodType<WorkZone>;
 
 const pastFactSchema = z.object({
   fact: z.enum([

@@ -29,6 +29,7 @@ import { addSecondEtchRoutes } from './routes/secondEtchRoutes.ts';
 import { addStoneRoutes } from './routes/stoneRoutes.ts';
 import { addWorkRoutes } from './routes/workRoutes.ts';
 import { addZonesFileRoutes } from './routes/zonesFileRoutes.ts';
+import { addZoneToneRoutes } from './routes/zoneToneRoutes.ts';
 
 export interface AppOptions {
   /** Names under which requests may address this server; asked at each request, since the port comes late. */
@@ -75,6 +76,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addStoneRoutes(app, services);
   addWorkRoutes(app, services);
   addZonesFileRoutes(app, services);
+  addZoneToneRoutes(app, services);
   addPlanRoutes(app, services);
   addPlanSheetRoutes(app, services);
   addSecondEtchRoutes(app, services);

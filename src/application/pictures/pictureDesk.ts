@@ -7,6 +7,8 @@ import type { Store } from '../../store/openStore.ts';
 import type { StoredPhotograph } from '../../store/repositories/photographRepository.ts';
 import { threadModule } from '../threads/runInThread.ts';
 import { createThreadDesk } from '../threads/threadDesk.ts';
+import type { TonesAnswer } from '../zoneTones/readTones.ts';
+import type { TonePlace } from '../zoneTones/tonePlace.ts';
 import type { CornerSuggestion, PictureAnswers, PictureTask } from './pictureTask.ts';
 
 /** Heavy work on single photographs, off the main thread, two at a time. */
@@ -19,6 +21,12 @@ export interface PictureDesk {
   keepPyramid(id: string, madeIn: string): Promise<void>;
   /** The rectangle on a kept photograph; worked out once while the program runs. */
   cornersOf(photograph: StoredPhotograph): Promise<Result<CornerSuggestion>>;
+  /** Tones of zones on a kept photograph, and the washes named split by them. */
+  tonesOf(
+    photograph: StoredPhotograph,
+    place: TonePlace,
+    washes: readonly string[],
+  ): Promise<Result<TonesAnswer>>;
   /** Ends all work where it stands. */
   stop(): Promise<void>;
 }
@@ -85,6 +93,8 @@ export function createPictureDesk(store: Pick<Store, 'folder' | 'photographFiles
       shared(suggestions, photograph.id, () =>
         perform({ kind: 'corners', file: fileOf(photograph), fileName: photograph.fileName }),
       ),
+    tonesOf: (photograph, place, washes) =>
+      perform({ kind: 'tones', file: fileOf(photograph), fileName: photograph.fileName, place, washes }),
     stop: threads.stop,
   };
 }

@@ -1,5 +1,6 @@
 import type { Result } from '../../foundation/result.ts';
 import type { Corners } from '../../science/geometry/point.ts';
+import type { TonesAnswer, TonesTask } from '../zoneTones/readTones.ts';
 import type { IngestedPhotograph } from './ingestPhotograph.ts';
 
 /** The rectangle that was found on a photograph, and how sure that is. */
@@ -16,11 +17,13 @@ export interface CornerSuggestion {
 export type PictureTask =
   | { readonly kind: 'ingest'; readonly folder: string; readonly fileName: string }
   | { readonly kind: 'pyramid'; readonly file: string; readonly fileName: string; readonly folder: string }
-  | { readonly kind: 'corners'; readonly file: string; readonly fileName: string };
+  | { readonly kind: 'corners'; readonly file: string; readonly fileName: string }
+  | ({ readonly kind: 'tones' } & TonesTask);
 
 /** What each kind of task answers. */
 export interface PictureAnswers {
   readonly ingest: Result<IngestedPhotograph>;
   readonly pyramid: Result<null>;
   readonly corners: Result<CornerSuggestion>;
+  readonly tones: Result<TonesAnswer>;
 }

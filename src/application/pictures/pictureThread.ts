@@ -5,6 +5,7 @@ import { decodePhotograph } from '../../imaging/codecs/decodePhotograph.ts';
 import { writePyramid } from '../../imaging/codecs/writePyramid.ts';
 import { suggestCorners } from '../../imaging/matching/suggestCorners.ts';
 import { answer } from '../threads/answer.ts';
+import { readTones } from '../zoneTones/readTones.ts';
 import { ingestPhotograph } from './ingestPhotograph.ts';
 import type { PictureAnswers, PictureTask } from './pictureTask.ts';
 
@@ -23,6 +24,8 @@ async function perform(task: PictureTask): Promise<PictureAnswers[PictureTask['k
       if (!photograph.ok) return photograph;
       return ok(suggestCorners(photograph.value) ?? { corners: null, confidence: 0, kind: 'none' });
     }
+    case 'tones':
+      return readTones(task);
     default:
       return task satisfies never;
   }

@@ -6,29 +6,36 @@ import type { KeptStone } from '../../records/stoneEntry.ts';
 import type { Work, WorkZone } from '../../records/work.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { chosenTable } from '../etchTables/chosenTable.ts';
+import type { PictureDesk } from '../pictures/pictureDesk.ts';
 import type { SavingParts } from '../saving.ts';
 import { noSuchWork } from '../works/findWork.ts';
 import type { PlanDesk } from './planDesk.ts';
 import { judgePlanRequest } from './planFromInput.ts';
+import { splitByTone } from './splitByTone.ts';
 
-export interface PlanWorkParts extends Pick<SavingParts, 'store' | 'now' | 'newId'> {
+export interface PlanWorkParts extends Pick<SavingParts, 'now' | 'newId'> {
+  readonly store: SavingParts['store'] & Pick<KeptRecords, 'stones' | 'photographs'>;
   readonly planDesk: Pick<PlanDesk, 'plan'>;
+  readonly desk: Pick<PictureDesk, 'tonesOf'>;
 }
 
 /**
  * Plans the first etch of a work as it is kept, and keeps the plan with all that it was made from.
  * @returns `not-found`, `archived`, `reference-unknown` with the field that names nothing, or the faults of
- *   `judgePlanRequest`
+ *   `judgePlanRequest` and `splitByTone`
  */
 export async function planWork(
-  { store, now, newId, planDesk }: PlanWorkParts,
+  { store, now, newId, planDesk, desk }: PlanWorkParts,
   workId: string,
   choices: PlanChoices,
 ): Promise<Result<KeptPlan>> {
   const asked = await store.decide((records) => readRequest(records, workId, choices));
   if (!asked.ok) return asked;
-  const { request, workVersion } = asked.value;
+  const { work } = asked.value;
   // No decision stays open meanwhile: a plan says which version of the work it was made from, so others may go on.
+  const split = await splitByTone({ store, desk }, work, asked.value.request, choices.splitFrom);
+  if (!split.ok) return split;
+  const request = split.value;
   const plan = await planDesk.plan(request);
   if (!plan.ok) return plan;
   const { id, version, name } = request.table;
@@ -36,7 +43,7 @@ export async function planWork(
     id: newId(),
     workId,
     createdAt: now().toISOString(),
-    workVersion,
+    workVersion: work.version,
     table: { id, version, name },
     feasible: plan.value.schedule.feasible,
     tannicBatchId: choices.tannicBatchId,
@@ -49,19 +56,19 @@ export async function planWork(
   });
 }
 
-/** What is to be planned, judged, with the version of the work that it is taken from. */
+/** What is to be planned, judged, with the work that it is taken from. */
 async function readRequest(
   records: KeptRecords,
   workId: string,
   choices: PlanChoices,
-): Promise<Result<{ readonly request: PlanRequest; readonly workVersion: number }>> {
+): Promise<Result<{ readonly request: PlanRequest; readonly work: Work }>> {
   const work = await records.works.find(workId);
   if (work === null) return fail(noSuchWork());
   if (work.archived) return fail(failure('archived', { what: `The work ${work.title}` }));
   const request = await requestOf(records, work, choices);
   if (!request.ok) return request;
   const fault = judgePlanRequest(request.value);
-  return fault ? fail(fault) : ok({ request: request.value, workVersion: work.version });
+  return fault ? fail(fault) : ok({ request: request.value, work });
 }
 
 async function requestOf(
