@@ -10,9 +10,20 @@ export function WarningList({ warnings }: { warnings: readonly ComparisonWarning
       <h2 id="warning-title" className="stamp">
         Bear in mind
       </h2>
-      {warnings.map(({ code, message }) => (
-        <Notice key={`${code} ${message}`} kind="caution" title={message} />
-      ))}
+      {warnings.map(({ code, message }) => {
+        const [first, rest] = firstClause(message);
+        return (
+          <Notice key={`${code} ${message}`} kind="caution" title={first}>
+            {rest}
+          </Notice>
+        );
+      })}
     </section>
   );
+}
+
+/** What is the matter, and what follows from it or is to be done, parted at the first colon or full stop between words. */
+function firstClause(message: string): readonly [string, string] {
+  const [, first = message, rest = ''] = /^(.+?[.:])\s+(.+)$/s.exec(message) ?? [];
+  return [first, rest];
 }
