@@ -9,8 +9,8 @@ export interface PlanChoices {
   /** The tannic solution by its batch, or as typed; not both. */
   readonly tannicBatchId: string | null;
   readonly tannic: TannicSolution | null;
-  /** Id of an attached photograph with corners, by whose tones washes that span deposits are split; null: unsplit. */
-  readonly splitFrom: string | null;
+  /** Id of an attached photograph with corners, by whose tones washes that span deposits are split; null or left out: unsplit. */
+  readonly splitFrom?: string | null;
   readonly people: 1 | 2;
   readonly filmMm: number;
   readonly layMm2PerSecond: number;

@@ -33,7 +33,7 @@ export async function planWork(
   if (!asked.ok) return asked;
   const { work } = asked.value;
   // No decision stays open meanwhile: a plan says which version of the work it was made from, so others may go on.
-  const split = await splitByTone({ store, desk }, work, asked.value.request, choices.splitFrom);
+  const split = await splitByTone({ store, desk }, work, asked.value.request, choices.splitFrom ?? null);
   if (!split.ok) return split;
   const request = split.value;
   const plan = await planDesk.plan(request);
