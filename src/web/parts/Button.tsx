@@ -1,5 +1,5 @@
 import './Button.css';
-import type { ButtonHTMLAttributes, ReactNode } from 'react';
+import type { ButtonHTMLAttributes, ReactNode, Ref } from 'react';
 import { Link } from 'wouter';
 
 export type ButtonKind = 'act' | 'plain' | 'danger' | 'quiet';
@@ -9,7 +9,7 @@ export function Button({
   kind = 'plain',
   type = 'button',
   ...rest
-}: { kind?: ButtonKind } & ButtonHTMLAttributes<HTMLButtonElement>) {
+}: { kind?: ButtonKind; ref?: Ref<HTMLButtonElement> } & ButtonHTMLAttributes<HTMLButtonElement>) {
   return <button type={type} className={`button ${kind}`} {...rest} />;
 }
 

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { ShownFailure } from '../client/shownFailure.ts';
 import { mergeTyped, type Typed } from '../managers/typedMerge.ts';
 import { useSaving } from './useSaving.ts';
@@ -47,6 +47,15 @@ export function useTypedForm<Entry, Values extends Typed>({
   const [tried, setTried] = useState(false);
   const saving = useSaving<Entry>();
   const troubles = check(values);
+  // Another form of the same page may have saved: go on from there, unless both changed the same field.
+  useEffect(() => {
+    if (entry === null || entry === base.entry || stale !== null) return;
+    const kept = typedOf(entry);
+    const { values: merged, clashes } = mergeTyped(base.typed, values, kept);
+    if (clashes.length > 0) return;
+    setBase({ entry, typed: kept });
+    setValues(merged as Values);
+  }, [entry, base, values, stale, typedOf]);
   return {
     values,
     set: (changes) => setValues((now) => ({ ...now, ...changes })),

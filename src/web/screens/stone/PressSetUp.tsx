@@ -6,6 +6,7 @@ import { numberText, numberTrouble, typedNumber } from '../../managers/typedNumb
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
+import { useReturnFocus } from '../useReturnFocus.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 import { useKeptStone } from './useKeptStone.ts';
 
@@ -14,6 +15,7 @@ const words = { scraper: 'Scraper', packing: 'Packing', pressure: 'Pressure' };
 /** How the press was set for this stone: scraper, packing, pressure from contact. */
 export function PressSetUp({ stone }: { stone: StoneEntry }) {
   const [open, setOpen] = useState(false);
+  const opener = useReturnFocus(open);
   const { scraperMm, packing, pressureEighths } = stone.pressSetUp;
   const unknown = scraperMm === null && packing === '' && pressureEighths === null;
   return (
@@ -42,7 +44,7 @@ export function PressSetUp({ stone }: { stone: StoneEntry }) {
             </dl>
           )}
           {!stone.archived && (
-            <Button onClick={() => setOpen(true)}>
+            <Button ref={opener} onClick={() => setOpen(true)}>
               {unknown ? 'Write the set-up down' : 'Change the set-up'}
             </Button>
           )}

@@ -9,7 +9,13 @@ const colours = ['yellow', 'light grey', 'grey', 'dark grey', 'blue'];
 const corners = ['corner0', 'corner1', 'corner3', 'corner2'] as const;
 
 /** The fields that say what a stone is. */
-export function StoneFactFields<Entry>({ form }: { form: TypedForm<Entry, StoneFacts> }) {
+export function StoneFactFields<Entry>({
+  form,
+  autoFocus = false,
+}: {
+  form: TypedForm<Entry, StoneFacts>;
+  autoFocus?: boolean;
+}) {
   const line = (field: keyof StoneFacts, unit: string) => (
     <Field
       key={field}
@@ -26,6 +32,7 @@ export function StoneFactFields<Entry>({ form }: { form: TypedForm<Entry, StoneF
     <>
       <Field
         label={stoneFactWords.name}
+        autoFocus={autoFocus}
         hint="As it is chalked on its side, such as S-01."
         autoComplete="off"
         maxLength={200}

@@ -10,6 +10,7 @@ import {
 } from '../../managers/stoneFacts.ts';
 import { Button } from '../../parts/Button.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
+import { useReturnFocus } from '../useReturnFocus.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 import { StoneFactFields } from './StoneFactFields.tsx';
 import { useKeptStone } from './useKeptStone.ts';
@@ -17,6 +18,7 @@ import { useKeptStone } from './useKeptStone.ts';
 /** What the stone is, and a form to correct it. */
 export function StoneFactsSection({ stone }: { stone: StoneEntry }) {
   const [open, setOpen] = useState(false);
+  const opener = useReturnFocus(open);
   const { widthMm, heightMm, colour, densityGPerCm3, note } = stone;
   return (
     <section aria-label="Size and kind">
@@ -51,7 +53,11 @@ export function StoneFactsSection({ stone }: { stone: StoneEntry }) {
               </div>
             )}
           </dl>
-          {!stone.archived && <Button onClick={() => setOpen(true)}>Correct name, size, corners</Button>}
+          {!stone.archived && (
+            <Button ref={opener} onClick={() => setOpen(true)}>
+              Correct name, size, corners
+            </Button>
+          )}
         </>
       )}
     </section>
@@ -84,7 +90,7 @@ function FactsForm({ stone, onLeave }: { stone: StoneEntry; onLeave: () => void 
       onSave={save}
       onLeave={onLeave}
     >
-      <StoneFactFields form={form} />
+      <StoneFactFields form={form} autoFocus />
     </SaveForm>
   );
 }

@@ -7,8 +7,9 @@ import type { Typed } from '../../managers/typedMerge.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
+import { useReturnFocus } from '../useReturnFocus.ts';
 import { useTypedForm } from '../useTypedForm.ts';
-import { type StoneLogKind, withLine } from './stoneLogs.ts';
+import { type LogField, type StoneLogKind, withLine } from './stoneLogs.ts';
 import { useKeptStone } from './useKeptStone.ts';
 
 /** One log of a stone: its lines, newest first, and a form for one more or for correcting one. */
@@ -21,6 +22,7 @@ export function StoneLog<Row extends { readonly at: string }>({
 }) {
   const [open, setOpen] = useState<{ readonly row: Row | null } | null>(null);
   const rows = kind.rowsOf(stone);
+  const opener = useReturnFocus(open !== null);
   return (
     <section className="stone-log" aria-label={kind.title}>
       <h2 className="big">{kind.title}</h2>
@@ -47,7 +49,11 @@ export function StoneLog<Row extends { readonly at: string }>({
           );
         })}
       </ol>
-      {!open && !stone.archived && <Button onClick={() => setOpen({ row: null })}>{kind.add}</Button>}
+      {!open && !stone.archived && (
+        <Button ref={opener} onClick={() => setOpen({ row: null })}>
+          {kind.add}
+        </Button>
+      )}
     </section>
   );
 }
@@ -83,6 +89,22 @@ function LineForm<Row extends { readonly at: string }>({
     }
     return saved;
   };
+  const line = ({ name, label, unit, hint, kind: holds }: LogField) => (
+    <Field
+      key={name}
+      label={label}
+      {...(unit && { unit })}
+      {...(hint && { hint })}
+      {...(holds === 'moment' && { type: 'datetime-local' })}
+      {...(holds === 'number' && { inputMode: 'decimal' as const })}
+      // The form opens because it was asked for: the hand goes on where it is.
+      autoFocus={name === kind.fields[0]?.name}
+      autoComplete="off"
+      value={form.values[name] ?? ''}
+      trouble={form.troubleOf(name)}
+      onChange={(event) => form.set({ [name]: event.target.value })}
+    />
+  );
   return (
     <SaveForm
       label={row ? `${kind.title}: correct a line` : kind.add}
@@ -104,24 +126,12 @@ function LineForm<Row extends { readonly at: string }>({
         </label>
       )}
       {!takingOut && (
-        <div className="fields">
-          {kind.fields.map(({ name, label, unit, hint, kind: holds }, index) => (
-            <Field
-              key={name}
-              label={label}
-              {...(unit && { unit })}
-              {...(hint && { hint })}
-              {...(holds === 'moment' ? { type: 'datetime-local' } : {})}
-              {...(holds === 'number' ? { inputMode: 'decimal' as const } : {})}
-              // The form opens because it was asked for: the hand goes on where it is.
-              autoFocus={index === 0}
-              autoComplete="off"
-              value={form.values[name] ?? ''}
-              trouble={form.troubleOf(name)}
-              onChange={(event) => form.set({ [name]: event.target.value })}
-            />
-          ))}
-        </div>
+        <>
+          <div className="fields">{kind.fields.filter(({ kind: is }) => is === 'number').map(line)}</div>
+          <div className="fields stone-log-words">
+            {kind.fields.filter(({ kind: is }) => is !== 'number').map(line)}
+          </div>
+        </>
       )}
     </SaveForm>
   );

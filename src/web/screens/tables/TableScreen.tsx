@@ -7,6 +7,7 @@ import { dayText } from '../../managers/localMoment.ts';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { useReturnFocus } from '../useReturnFocus.ts';
 import { CopyTable } from './CopyTable.tsx';
 import { RowTable } from './RowTable.tsx';
 import { TableChanges } from './TableChanges.tsx';
@@ -36,6 +37,7 @@ export default function TableScreen({ id }: { id: string }) {
 
 function TablePage({ kept }: { kept: EtchTableVersion }) {
   const [doing, setDoing] = useState<'reading' | 'copying' | 'changing'>('reading');
+  const opener = useReturnFocus(doing !== 'reading');
   const { table, starting, savedAt } = kept;
   const about = starting
     ? 'comes with Stonetone; copied, never changed'
@@ -44,7 +46,7 @@ function TablePage({ kept }: { kept: EtchTableVersion }) {
     <>
       <PageHead stamp={`Etch table · ${about}`} headline={table.name}>
         {doing === 'reading' && (
-          <Button kind="act" onClick={() => setDoing(starting ? 'copying' : 'changing')}>
+          <Button ref={opener} kind="act" onClick={() => setDoing(starting ? 'copying' : 'changing')}>
             {starting ? 'Copy it to make it ours' : 'Change the table'}
           </Button>
         )}
