@@ -42,9 +42,6 @@ function planned(zones: readonly PlanZone[], more: Partial<PlanRequest> = {}) {
   return { request, plan: etchPlan(request) };
 }
 
-/** 40 × 50 cm with 900 cm² drawn. */
-export const oneCrayon = planned([zone('mud', 'Mudbank', 'crayon-4', box(50, 60, 300, 300))]);
-
 /** Crayon #5 of 400 cm² touching a solid of 60 cm². */
 export const lightBesideSolid = planned([
   zone('crayon', 'Far shore', 'crayon-5', box(60, 120, 200, 200)),
