@@ -11,6 +11,7 @@ import { comparisonSheets, picturesAsTaken } from './comparison/comparisonSheets
 import { type DecodedPhotographs, decodeAll } from './comparison/decodeAll.ts';
 import type { MeasuredComparison, MeasureInput, MeasuringHooks } from './comparison/measureInput.ts';
 import { repeatMap } from './comparison/repeatMap.ts';
+import { sheetMask } from './comparison/sheetMask.ts';
 
 /** Where each stage begins, as a share of the whole: measured on 24-megapixel pairs. */
 const stageBegins: Record<MeasuringStage, number> = {
@@ -114,6 +115,7 @@ async function measuredComparison(
   const record = measuredRecord(input, registered, tone);
   const maps = { stone: registered.stoneMap, proof: registered.proofMap };
   const pictures = await comparisonPictures(photos, maps, tone.maps, input.sizeMm);
+  if (registered.partial) pictures.set('sheet.png', await sheetMask(registered.covered));
   if (hooks.cancelled()) return fail(failure('cancelled'));
   const sheets = await comparisonSheets(record, titleOf(input), measuredAt, {
     stone: pictures.get('stone.jpg')!,

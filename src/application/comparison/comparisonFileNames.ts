@@ -10,4 +10,5 @@ export const comparisonFileNames: readonly string[] = [
   'lost.png',
   'filled.png',
   'scum.png',
+  'sheet.png',
 ];

@@ -9,6 +9,8 @@ import { type Lift, liftedSheet } from './sheetLift.ts';
 export interface GroundedPicture {
   readonly picture: CanvasImageSource;
   readonly ground: string;
+  /** Picture and rim as one, with nothing where the sheet did not reach; null where it reached everywhere. */
+  readonly cut: CanvasImageSource | null;
 }
 
 /** Everything that is seen at once. Masks hold their yes in the alpha channel. */
@@ -85,6 +87,10 @@ export class LiftPainter {
   ): void {
     const [left, top] = toScreenPx(view, place.min);
     const [right, bottom] = toScreenPx(view, place.max);
+    if (face.cut) {
+      context.drawImage(face.cut, left, top, right - left, bottom - top);
+      return;
+    }
     context.fillStyle = face.ground;
     context.fillRect(left, top, right - left, bottom - top);
     const [x, y] = toScreenPx(view, [0, 0]);

@@ -1,3 +1,4 @@
+import type { Point } from '../../science/geometry/point.ts';
 import type { GroundedPicture } from './liftPainter.ts';
 
 /** Loads a picture whole; rejects when it cannot be had. */
@@ -15,7 +16,39 @@ export async function loadPicture(address: string): Promise<HTMLImageElement> {
  */
 export function grounded(picture: HTMLImageElement, longestPx: number): GroundedPicture {
   const canvas = drawn(picture, longestPx);
-  return { picture: canvas, ground: rimColour(canvas) };
+  return { picture: canvas, ground: rimColour(canvas), cut: null };
+}
+
+/**
+ * A face of which only a part is sheet: picture and rim on one canvas, empty where `sheet` (its yes in the alpha
+ * channel) says no. The rim goes on as the outermost pixels of `sheet` do.
+ * @param rimShare the rim's width as a share of the picture's width and of its height
+ */
+export function cutToSheet(
+  face: GroundedPicture,
+  sheet: HTMLCanvasElement,
+  rimShare: Point,
+): GroundedPicture {
+  const picture = face.picture as HTMLCanvasElement;
+  const [rimX, rimY] = [Math.round(picture.width * rimShare[0]), Math.round(picture.height * rimShare[1])];
+  const cut = document.createElement('canvas');
+  cut.width = picture.width + 2 * rimX;
+  cut.height = picture.height + 2 * rimY;
+  const context = cut.getContext('2d')!;
+  const spans = (rim: number, from: number, to: number) =>
+    [
+      [0, 1, 0, rim],
+      [0, from, rim, to],
+      [from - 1, 1, rim + to, rim],
+    ] as const;
+  for (const [sourceX, sourceWidth, x, width] of spans(rimX, sheet.width, picture.width))
+    for (const [sourceY, sourceHeight, y, height] of spans(rimY, sheet.height, picture.height))
+      context.drawImage(sheet, sourceX, sourceY, sourceWidth, sourceHeight, x, y, width, height);
+  context.globalCompositeOperation = 'source-atop';
+  context.fillStyle = face.ground;
+  context.fillRect(0, 0, cut.width, cut.height);
+  context.drawImage(picture, rimX, rimY);
+  return { ...face, cut };
 }
 
 /** A grey mask as a canvas whose alpha is the grey, to cut hatching with. */

@@ -16,6 +16,7 @@ export function LiftPicture({
   id,
   sizeMm,
   zones,
+  partial,
   shown,
   picked,
   onPick,
@@ -23,11 +24,13 @@ export function LiftPicture({
   id: string;
   sizeMm: Point;
   zones: readonly Zone[];
+  /** Whether a mask says where the sheet lay, for one that did not cover all. */
+  partial: boolean;
   shown: ShownMarks;
   picked: string | null;
   onPick: (id: string | null) => void;
 }) {
-  const { scene, failed } = useLiftScene(id, sizeMm, zones);
+  const { scene, failed } = useLiftScene(id, sizeMm, zones, partial);
   const area = useRef<HTMLDivElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const [, redraw] = useState(0);

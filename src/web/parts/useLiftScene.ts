@@ -3,9 +3,9 @@ import type { Zone } from '../../records/zone.ts';
 import type { Point } from '../../science/geometry/point.ts';
 import { comparisonFile } from '../client/comparisons.ts';
 import { firstLift } from '../managers/firstLift.ts';
-import type { LiftScene } from '../managers/liftPainter.ts';
+import { type LiftScene, rimMm } from '../managers/liftPainter.ts';
 import type { Lift } from '../managers/sheetLift.ts';
-import { asAlpha, grounded, loadPicture, markedByColumn } from '../managers/sheetPictures.ts';
+import { asAlpha, cutToSheet, grounded, loadPicture, markedByColumn } from '../managers/sheetPictures.ts';
 import { zoneLetter } from '../managers/zonePlace.ts';
 
 type Pictures = Pick<LiftScene, 'stone' | 'print' | 'masks'> & { readonly opening: Lift };
@@ -14,11 +14,12 @@ type Pictures = Pick<LiftScene, 'stone' | 'print' | 'masks'> & { readonly openin
 const longestPx = 3200;
 const longestMaskPx = 1600;
 
-/** Loads the straightened pictures and masks of a comparison. `opening` is the lift to open with; `failed` when a picture could not be had. */
+/** Loads the straightened pictures and masks of a comparison. Of a `partial` sheet only what it covered is shown. `opening` is the lift to open with; `failed` when a picture could not be had. */
 export function useLiftScene(
   id: string,
   sizeMm: Point,
   zones: readonly Zone[],
+  partial: boolean,
 ): { scene: (Omit<LiftScene, 'picked' | 'lettered'> & { readonly opening: Lift }) | null; failed: boolean } {
   const [pictures, setPictures] = useState<Pictures | null>(null);
   const [failed, setFailed] = useState(false);
@@ -36,13 +37,16 @@ export function useLiftScene(
       mask('lost.png'),
       mask('filled.png'),
       mask('scum.png'),
+      partial ? mask('sheet.png') : undefined,
     ]).then(
-      ([stone, print, lost, filled, scum]) => {
+      ([stone, print, lost, filled, scum, sheet]) => {
         if (!wanted) return;
         const masks = { ...(lost && { lost }), ...(filled && { filled }), ...(scum && { scum }) };
+        const lying = grounded(print, longestPx);
+        const rim = rimMm(sizeMm);
         setPictures({
           stone: grounded(stone, longestPx),
-          print: grounded(print, longestPx),
+          print: sheet ? cutToSheet(lying, sheet, [rim / sizeMm[0], rim / sizeMm[1]]) : lying,
           masks,
           opening: firstLift(markedByColumn(Object.values(masks), 50)),
         });
@@ -52,7 +56,7 @@ export function useLiftScene(
     return () => {
       wanted = false;
     };
-  }, [id]);
+  }, [id, sizeMm, partial]);
   const lettered = zones.map((zone, index) => ({ ...zone, letter: zoneLetter(index) }));
   return { scene: pictures && { ...pictures, sizeMm, zones: lettered }, failed };
 }

@@ -11,6 +11,7 @@ const fileWords: Readonly<Record<string, string>> = {
   'lost.png': 'Map of what was lost (PNG)',
   'filled.png': 'Map of what filled in (PNG)',
   'scum.png': 'Map of scum or tint (PNG)',
+  'sheet.png': 'Where the sheet lay (PNG)',
   'ladder.svg': 'Tone ladder (SVG)',
   'curve.svg': 'Tone curve (SVG)',
   'comparison.json': 'All numbers (JSON)',

@@ -46,6 +46,7 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
             id={entry.id}
             sizeMm={entry.request.sizeMm}
             zones={entry.request.zones}
+            partial={entry.files.includes('sheet.png')}
             shown={shown}
             picked={picked}
             onPick={pick}
