@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { mark, markAt } from './corners.ts';
 import { describeInBrowser } from './pages.ts';
 import { keptPair } from './pair.ts';
+import { reach, tabTo } from './tabTo.ts';
 
 const pair = keptPair('measured');
 
@@ -45,24 +46,6 @@ describeInBrowser('the keyboard alone', (pages) => {
     expect(await grip.getAttribute('aria-valuetext')).toBe('The print is lifted 10 % from the left');
   });
 });
-
-/** Presses Tab until the focus is on what is named, as a person would who sees it; fails where it never gets there. */
-async function tabTo(
-  page: Page,
-  role: 'link' | 'button' | 'textbox' | 'slider',
-  name: string,
-): Promise<void> {
-  await reach(page, page.getByRole(role, { name, exact: true }).first(), name);
-}
-
-async function reach(page: Page, target: ReturnType<Page['locator']>, name: string): Promise<void> {
-  await target.waitFor({ state: 'attached' });
-  for (let pressed = 0; pressed < 60; pressed++) {
-    if (await target.evaluate((element) => element === document.activeElement)) return;
-    await page.keyboard.press('Tab');
-  }
-  throw new Error(`Tab never reached ${name}`);
-}
 
 async function chooseByKey(page: Page, label: string, path: string): Promise<void> {
   await reach(page, page.getByLabel(label), label);

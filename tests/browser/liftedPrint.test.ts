@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { drawFinger } from './finger.ts';
 import { describeInBrowser } from './pages.ts';
 
 describeInBrowser('the print on its stone', (pages) => {
@@ -43,14 +44,7 @@ describeInBrowser('the print on its stone', (pages) => {
     const grip = page.getByRole('slider');
     await grip.scrollIntoViewIfNeeded();
     const [x, y] = await middleOf(grip);
-    const finger = await page.context().newCDPSession(page);
-    const touch = (
-      type: 'touchStart' | 'touchMove' | 'touchEnd',
-      ...touchPoints: { x: number; y: number }[]
-    ) => finger.send('Input.dispatchTouchEvent', { type, touchPoints });
-    await touch('touchStart', { x, y });
-    for (const step of [20, 50, 80, 100]) await touch('touchMove', { x: x + step, y });
-    await touch('touchEnd');
+    await drawFinger(page, [x, y], [x + 20, y], [x + 60, y], [x + 100, y]);
     expect(Math.abs((await middleOf(grip))[0] - x - 100)).toBeLessThan(12);
   });
 

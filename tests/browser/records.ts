@@ -1,0 +1,51 @@
+import { inject } from 'vitest';
+import type { BatchEntry } from '../../src/records/batch.ts';
+import type { EtchTableVersion } from '../../src/records/etchTableEntry.ts';
+import type { StoneEntry } from '../../src/records/stoneEntry.ts';
+
+/** Sends JSON past the screens, as a second person at another screen would; fails where it is refused. */
+async function sent<T>(method: 'GET' | 'POST' | 'PATCH' | 'PUT', path: string, body?: object): Promise<T> {
+  const response = await fetch(inject('address') + path, {
+    method,
+    ...(body && { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
+  });
+  if (!response.ok) throw new Error(`${method} ${path}: ${await response.text()}`);
+  return (await response.json()) as T;
+}
+
+export function enteredStone(name: string, more: object = {}): Promise<StoneEntry> {
+  return sent('POST', '/api/stones', { name, widthMm: 400, heightMm: 500, ...more });
+}
+
+export function keptStone(id: string): Promise<StoneEntry> {
+  return sent('GET', `/api/stones/${id}`);
+}
+
+export async function savedStone(id: string, changes: object): Promise<StoneEntry> {
+  const { version } = await keptStone(id);
+  return sent('PATCH', `/api/stones/${id}`, { version, ...changes });
+}
+
+export function copiedTable(name: string): Promise<EtchTableVersion> {
+  return sent('POST', '/api/etch-tables', { name, from: 'tannic' });
+}
+
+/** Saves a table with the longest gap of one rule changed. */
+export async function savedGap(
+  id: string,
+  strength: string,
+  moveWithinSeconds: number,
+): Promise<EtchTableVersion> {
+  const { table } = await sent<EtchTableVersion>('GET', `/api/etch-tables/${id}`);
+  const rows = table.rows.map((row) => (row.strength === strength ? { ...row, moveWithinSeconds } : row));
+  return sent('PUT', `/api/etch-tables/${id}`, { version: table.version, name: table.name, rows });
+}
+
+export function loggedBatch(batch: object): Promise<BatchEntry> {
+  return sent('POST', '/api/batches', batch);
+}
+
+export async function savedBatch(id: string, changes: object): Promise<BatchEntry> {
+  const { version, kind } = await sent<BatchEntry>('GET', `/api/batches/${id}`);
+  return sent('PATCH', `/api/batches/${id}`, { version, kind, ...changes });
+}
