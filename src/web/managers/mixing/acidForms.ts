@@ -1,0 +1,152 @@
+import { acids } from '../../../science/chemistry/acids.ts';
+import { amount, density, maybe, number, of, percent } from './mixFields.ts';
+import type { MixForm } from './mixForm.ts';
+
+/** What a hydrometer's reading comes to. */
+export const baumeForm: MixForm = {
+  kind: 'baume',
+  mixed: false,
+  asks: 'What does the hydrometer say?',
+  such: '14 °Bé gum, or 42 °Bé nitric',
+  acid: true,
+  fields: [
+    { name: 'baume', label: 'Reading', unit: '°Bé', is: number(0, 140) },
+    {
+      name: 'liquid',
+      label: 'Of',
+      is: {
+        kind: 'choice',
+        options: [
+          ['other', 'gum or another liquid'],
+          ['nitric', 'nitric acid'],
+        ],
+      },
+    },
+    {
+      name: 'modulus',
+      label: 'Scale of the hydrometer',
+      hint: 'Printed on it; otherwise ask the maker.',
+      is: {
+        kind: 'choice',
+        options: [
+          ['145', '145, United States'],
+          ['144', '144, old Dutch'],
+          ['146.78', '146.78, Gerlach'],
+        ],
+      },
+    },
+  ],
+  start: { fields: { baume: '', liquid: 'other', modulus: '145' }, lines: [] },
+  question: ({ fields }) => ({
+    kind: 'baume',
+    baume: of(fields, 'baume'),
+    modulus: of(fields, 'modulus'),
+    liquid: fields.liquid === 'nitric' ? 'nitric' : 'other',
+  }),
+};
+
+/** Molarity of a bottled acid. */
+export const strengthForm: MixForm = {
+  kind: 'strength',
+  mixed: false,
+  asks: 'How strong is the acid on the label?',
+  such: '68 % nitric, 85 % phosphoric',
+  acid: true,
+  fields: [
+    {
+      name: 'acid',
+      label: 'Acid',
+      is: {
+        kind: 'choice',
+        options: [
+          ['nitric', 'nitric'],
+          ['phosphoric', 'phosphoric'],
+        ],
+      },
+    },
+    { name: 'percent', label: 'Strength', unit: '% by weight', is: percent },
+    { ...density('gramsPerMl', 'Density, if the label says it', true), hint: 'Left out: from the table.' },
+  ],
+  start: { fields: { acid: 'nitric', percent: '', gramsPerMl: '' }, lines: [] },
+  question: ({ fields }) => {
+    const gramsPerMl = maybe(fields, 'gramsPerMl');
+    return {
+      kind: 'strength',
+      acid: fields.acid === 'phosphoric' ? 'phosphoric' : 'nitric',
+      percent: of(fields, 'percent'),
+      ...(gramsPerMl !== null && { gramsPerMl }),
+    };
+  },
+};
+
+/** Acids in water, or one in gum. */
+export const pHForm: MixForm = {
+  kind: 'pH',
+  mixed: false,
+  asks: 'What pH will it have?',
+  such: 'nitric 0.02 mol/l in gum that was at pH 4.5',
+  acid: true,
+  lines: {
+    label: 'Acid',
+    add: 'Add an acid',
+    fields: [
+      {
+        name: 'id',
+        label: 'Acid',
+        is: { kind: 'choice', options: acids.map(({ id, name }) => [id, name] as const) },
+      },
+      { name: 'molar', label: 'In the mixture', unit: 'mol/l', is: number(0, 40) },
+    ],
+  },
+  fields: [
+    {
+      name: 'gumGrams',
+      label: 'Gum in it, if any',
+      unit: 'g/l',
+      hint: 'One acid only can be reckoned in gum.',
+      is: amount,
+      optional: true,
+    },
+    {
+      name: 'gumPH',
+      label: 'pH of the gum before',
+      hint: 'Measured.',
+      is: number(0, 14),
+      optional: true,
+    },
+  ],
+  start: { fields: { gumGrams: '', gumPH: '' }, lines: [{ id: 'nitric', molar: '' }] },
+  question: ({ fields, lines }) => {
+    const [gramsPerLitre, pH] = [maybe(fields, 'gumGrams'), maybe(fields, 'gumPH')];
+    return {
+      kind: 'pH',
+      acids: lines.map((line) => ({ id: line.id ?? '', molar: of(line, 'molar') })),
+      ...(gramsPerLitre !== null && pH !== null && { gum: { gramsPerLitre, pH } }),
+    };
+  },
+};
+
+/** The most stone that an etch can take. */
+export const limestoneForm: MixForm = {
+  kind: 'limestone',
+  mixed: false,
+  asks: 'How much stone can an etch dissolve at most?',
+  such: '5 mmol of acid on 900 cm²',
+  acid: true,
+  fields: [
+    {
+      name: 'protons',
+      label: 'Acid laid on it',
+      unit: 'mmol',
+      hint: 'Of hydrogen ions; one for each nitric.',
+      is: amount,
+    },
+    { name: 'areaCm2', label: 'Area', unit: 'cm²', is: amount },
+  ],
+  start: { fields: { protons: '', areaCm2: '' }, lines: [] },
+  question: ({ fields }) => ({
+    kind: 'limestone',
+    protonsMmol: of(fields, 'protons'),
+    areaCm2: of(fields, 'areaCm2'),
+  }),
+};
