@@ -52,6 +52,18 @@ export function withClosedOutline(drawing: Drawing, name: string): { drawing: Dr
   return { drawing: { ...drawing, zones: [...zones, zone], outline: null }, id };
 }
 
+/** The drawing with tones as they were read; zones of which none could be read keep theirs. */
+export function withTones(
+  drawing: Drawing,
+  tones: readonly { readonly zone: string; readonly tone: WorkZone['tone'] }[],
+): Drawing {
+  const read = new Map(tones.map(({ zone, tone }) => [zone, tone]));
+  return {
+    ...drawing,
+    zones: drawing.zones.map((zone) => ({ ...zone, tone: read.get(zone.id) ?? zone.tone })),
+  };
+}
+
 /** The drawing without a zone. */
 export function withoutZone(drawing: Drawing, id: string): Drawing {
   return { ...drawing, zones: drawing.zones.filter((zone) => zone.id !== id) };

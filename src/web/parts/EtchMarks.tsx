@@ -1,54 +1,57 @@
 import './EtchMarks.css';
 import { useMemo } from 'react';
-import type { EtchMapInput } from '../../paper/charts/etchMap/mapAreas.ts';
-import { mapAreas } from '../../paper/charts/etchMap/mapAreas.ts';
-import { etchMapMarks } from '../../paper/charts/etchMap.ts';
+import type { MapArea } from '../../paper/charts/etchMap/mapAreas.ts';
+import { type Box, hatchedPlaceSvg } from '../../paper/charts/strengthHatching.ts';
+import type { Point } from '../../science/geometry/point.ts';
 import { roomAt } from '../../science/geometry/roomiestPoint.ts';
 import { letterPlace } from '../managers/letterPlace.ts';
 import { type LinkedView, toScreenPx } from '../managers/linkedView.ts';
 
 /** Screen px for one printed mm of hatching, with the whole stone in sight. */
 const hatchPx = 3;
-const nowhere = { left: 0, top: 0, right: 0, bottom: 0 };
+const ink = '#1a1714';
 
-/** The etch map on the board: the same hatching as on paper, each zone with its letter and millilitres. */
+/** Places on the board hatched by strength, with the same hatching as on paper, each with its letter and words. */
 export function EtchMarks({
   view,
   wholePxPerMm,
-  input,
+  stoneMm: [width, height],
+  areas,
   picked,
 }: {
   view: LinkedView;
   /** Scale at which the whole stone is seen; the hatching grows with coming closer. */
   wholePxPerMm: number;
-  input: EtchMapInput;
+  stoneMm: Point;
+  /** The ground first, then the zones in the order painted. */
+  areas: readonly MapArea[];
   /** Id of the row pointed at. */
   picked: string | null;
 }) {
   const unit = hatchPx / wholePxPerMm;
-  const { widthMm, heightMm } = input.request.stone;
   const svg = useMemo(() => {
-    const whole = { left: 0, top: 0, right: widthMm, bottom: heightMm };
-    return etchMapMarks(input, false, unit, whole, nowhere).places;
-  }, [input, unit, widthMm, heightMm]);
-  const areas = useMemo(() => mapAreas(input, false), [input]);
-  const [x, y] = view.offsetPx;
+    const whole = { left: 0, top: 0, right: width, bottom: height };
+    return areas.map((area) => areaSvg(area, unit, whole)).join('');
+  }, [areas, unit, width, height]);
+  const [offX, offY] = view.offsetPx;
   return (
     <g className="etch-marks">
       <g
-        transform={`translate(${x} ${y}) scale(${view.pxPerMm})`}
-        // biome-ignore lint/security/noDangerouslySetInnerHtml: our own drawing; words in it are escaped where it is made
+        transform={`translate(${offX} ${offY}) scale(${view.pxPerMm})`}
+        // biome-ignore lint/security/noDangerouslySetInnerHtml: our own drawing, which holds numbers alone
         dangerouslySetInnerHTML={{ __html: svg }}
       />
       {areas.map((area, index) => {
         const ring = area.rings[0];
         if (!ring) return null;
         const ground = index === 0;
-        const place = ground ? groundPlace(widthMm, heightMm) : letterPlace(ring);
-        const [atX, atY] = toScreenPx(view, place);
+        const place = ground ? ([0, height] as const) : letterPlace(ring);
+        const [x, y] = toScreenPx(view, place);
+        // The ground's letter stands in the lower left corner of the stone, which drawings seldom reach.
+        const [atX, atY] = ground ? [x + 44, y - 40] : [x, y];
         const roomPx = roomAt({ rings: area.rings, without: [] }, place) * view.pxPerMm;
         const words = area.words[0] ?? '';
-        const withWords = ground || roomPx > 24;
+        const withWords = words !== '' && (ground || roomPx > 24);
         const wide = withWords ? Math.max(26, words.length * 8.2 + 12) : 14 + 12 * area.letter.length;
         return (
           <g
@@ -68,7 +71,12 @@ export function EtchMarks({
   );
 }
 
-/** The ground's letter stands in the lower left corner of the stone, which drawings seldom reach. */
-function groundPlace(widthMm: number, heightMm: number): readonly [number, number] {
-  return [Math.min(widthMm * 0.1, 40), heightMm - Math.min(heightMm * 0.06, 26)];
+function areaSvg({ strength, rings }: MapArea, unit: number, within: Box): string {
+  const path = rings.map((ring) => `M${ring.map((place) => place.join(' ')).join('L')}Z`).join('');
+  const hatching = strength === null ? '' : hatchedPlaceSvg(strength, rings, ink, unit, within);
+  const outline = strength === null ? 'class="no-rule"' : '';
+  return (
+    `<path d="${path}" class="etch-place" fill-rule="evenodd"/>${hatching}` +
+    `<path d="${path}" ${outline} fill="none" stroke="${ink}" stroke-width="${0.5 * unit}"/>`
+  );
 }

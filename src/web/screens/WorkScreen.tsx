@@ -7,14 +7,20 @@ import { openWork, workKey } from '../client/works.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { NotFound } from './NotFound.tsx';
+import { AboutWork } from './work/AboutWork.tsx';
 import { DrawingView } from './work/DrawingView.tsx';
 import { EtchView } from './work/EtchView.tsx';
+import { PhotographsView } from './work/PhotographsView.tsx';
+import { SecondEtchView } from './work/SecondEtchView.tsx';
 import { useWorkDesk } from './work/useWorkDesk.ts';
 
 /** The sides from which a work is looked at; the stone stands beside each of them. */
 const views = [
   { path: '', name: 'Drawing' },
   { path: 'etch', name: 'First etch' },
+  { path: 'second-etch', name: 'Second etch' },
+  { path: 'photographs', name: 'Photographs' },
+  { path: 'about', name: 'About it' },
 ] as const;
 
 /** One work: its stone with the drawing, and beside it what is known and planned. */
@@ -67,6 +73,12 @@ function ViewOf({ desk, view }: { desk: ReturnType<typeof useWorkDesk>; view: st
       return <DrawingView desk={desk} />;
     case 'etch':
       return <EtchView desk={desk} />;
+    case 'second-etch':
+      return <SecondEtchView desk={desk} />;
+    case 'photographs':
+      return <PhotographsView desk={desk} />;
+    case 'about':
+      return <AboutWork desk={desk} />;
     default:
       return <Redirect to={here.split('/').slice(0, 3).join('/')} replace />;
   }

@@ -5,6 +5,7 @@ import { DrawingBoard } from './DrawingBoard.tsx';
 import { drawingHeadline } from './drawingWords.ts';
 import { SavedMeanwhile } from './SavedMeanwhile.tsx';
 import { StoneArrangement } from './StoneArrangement.tsx';
+import { TonesRead } from './TonesRead.tsx';
 import { useVerdicts } from './useVerdicts.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 import { WorkFindings } from './WorkFindings.tsx';
@@ -34,6 +35,7 @@ export function DrawingView({ desk }: { desk: WorkDesk }) {
             <SavedMeanwhile desk={desk} theirs={desk.theirs} compared={compared} onCompare={setCompared} />
           )}
           <ZoneList desk={desk} verdicts={verdicts} />
+          <TonesRead desk={desk} />
           <WorkFindings verdicts={verdicts} />
           <div>
             <StoneArrangement desk={desk} />

@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { mapAreas } from '../../../paper/charts/etchMap/mapAreas.ts';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
 import type { Point } from '../../../science/geometry/point.ts';
 import { wholeView } from '../../managers/linkedView.ts';
@@ -23,6 +24,7 @@ export function EtchBoard({
 }) {
   const { widthMm, heightMm } = kept?.request.stone ?? work.stone;
   const stoneMm: Point = useMemo(() => [widthMm, heightMm], [widthMm, heightMm]);
+  const areas = useMemo(() => (kept ? mapAreas(kept, false) : []), [kept]);
   return (
     <StoneBoard
       stoneMm={stoneMm}
@@ -42,7 +44,8 @@ export function EtchBoard({
             <EtchMarks
               view={view}
               wholePxPerMm={wholeView(stoneMm, areaPx, 28).pxPerMm}
-              input={kept}
+              stoneMm={stoneMm}
+              areas={areas}
               picked={pointed}
             />
           ) : (

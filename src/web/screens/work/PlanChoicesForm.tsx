@@ -11,6 +11,7 @@ import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { bestPhotograph } from './PhotographUnder.tsx';
 import { TannicFields } from './TannicFields.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
 
@@ -51,6 +52,7 @@ export function PlanChoicesForm({
       setBusy(false);
     }
   };
+  const photograph = bestPhotograph(work);
   const shownTrouble = trouble ?? (desk.unsaved ? desk.trouble : null);
   const form = (
     <form
@@ -106,6 +108,17 @@ export function PlanChoicesForm({
           onValue={(layMm2PerSecond) => layMm2PerSecond !== null && set({ layMm2PerSecond })}
         />
       </div>
+      {photograph && (
+        <Picks
+          label="A wash that spans light and dark"
+          value={choices.splitFrom === null ? 'whole' : 'split'}
+          options={[
+            ['whole', 'laid whole, by its light part'],
+            ['split', 'split by its tone on the photograph'],
+          ]}
+          onPick={(how) => set({ splitFrom: how === 'split' ? photograph.photograph : null })}
+        />
+      )}
       <p className="soft">
         Films of 0.5 to 0.8 mm are common practice; the speed of a brush is from memory. Log what this room
         does.

@@ -25,8 +25,8 @@ export interface WorkDesk {
   readonly theirs: WorkEntry | null;
   /** Saves what is drawn; false where that was refused. */
   readonly save: () => Promise<boolean>;
-  /** Saves something else about the work; what is drawn stays as it is. */
-  readonly change: (changes: Partial<WorkDraft>) => Promise<boolean>;
+  /** Saves something else about the work, put to what is kept now; what is drawn stays as it is. */
+  readonly change: (step: (kept: WorkEntry) => Partial<WorkDraft>) => Promise<boolean>;
   /** Takes in a work that was saved in another way, with its drawing. */
   readonly adopt: (work: WorkEntry) => void;
   /** Saves what is drawn here over what somebody else saved. */
@@ -66,27 +66,56 @@ export function useWorkDesk(entry: WorkEntry): WorkDesk {
     }
   }, [entry, base.version, unsaved, saving, theirs, desk]);
 
-  const send = async (version: number, changes: Partial<WorkDraft>) => {
+  /** Sends one save; answers the work as saved, or null. Where somebody was first, `stale` hears what is kept now. */
+  const send = async (
+    version: number,
+    changes: Partial<WorkDraft>,
+    stale: (current: WorkEntry) => void,
+  ): Promise<WorkEntry | null> => {
     setSaving(true);
     setTrouble(null);
     try {
       const saved = await saveWork(entry.id, version, changes);
       queries.setQueryData(workKey(entry.id), saved);
       void queries.invalidateQueries({ queryKey: worksKey });
-      setBase({ work: saved, version: saved.version });
-      setTheirs(null);
-      return true;
+      return saved;
     } catch (thrown) {
-      setTheirs(savedMeanwhile(thrown));
+      const current = savedMeanwhile(thrown);
       setTrouble(shownFailure(thrown));
-      return false;
+      if (current) stale(current);
+      return null;
     } finally {
       setSaving(false);
     }
   };
-  const drawn = () => {
+  const saveDrawing = async (version: number) => {
     const { head, rectangle, zones } = desk.current().drawing;
-    return { head, rectangle, zones };
+    const saved = await send(version, { head, rectangle, zones }, setTheirs);
+    if (!saved) return false;
+    setBase({ work: saved, version: saved.version });
+    setTheirs(null);
+    return true;
+  };
+  const change = async (step: (kept: WorkEntry) => Partial<WorkDraft>) => {
+    let current: WorkEntry | null = null;
+    const note = (kept: WorkEntry) => {
+      current = kept;
+    };
+    let saved = await send(base.version, step(base.work), note);
+    const kept = current as WorkEntry | null;
+    if (!saved && kept) saved = await send(kept.version, step(kept), () => {});
+    if (!saved) return false;
+    const redrawn = !sameDrawing(drawingOf(saved), drawingOf(base.work));
+    if (redrawn && unsaved) {
+      // Theirs was drawn meanwhile, and so was mine: that is decided when the drawing is saved.
+      const { head, rectangle, zones } = base.work;
+      setBase({ work: { ...saved, head, rectangle, zones }, version: base.version });
+      setTheirs(saved);
+    } else {
+      if (redrawn) desk.replace(drawingOf(saved));
+      setBase({ work: saved, version: saved.version });
+    }
+    return true;
   };
   return {
     work: base.work,
@@ -97,10 +126,10 @@ export function useWorkDesk(entry: WorkEntry): WorkDesk {
     saving,
     trouble,
     theirs,
-    save: () => send(base.version, drawn()),
-    change: (changes) => send(base.version, changes),
+    save: () => saveDrawing(base.version),
+    change,
     adopt,
-    keepMine: () => send(theirs?.version ?? base.version, drawn()),
+    keepMine: () => saveDrawing(theirs?.version ?? base.version),
     takeTheirs: () => {
       if (theirs) adopt(theirs);
       setTheirs(null);

@@ -1,0 +1,145 @@
+import './AboutWork.css';
+import { useQueryClient } from '@tanstack/react-query';
+import { useState } from 'react';
+import { Link } from 'wouter';
+import type { WorkDraft, WorkStage } from '../../../records/work.ts';
+import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { worksKey } from '../../client/workList.ts';
+import { archiveWork, workKey } from '../../client/works.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Choice } from '../../parts/Choice.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { factWords } from '../../parts/factWords.ts';
+import { Notice } from '../../parts/Notice.tsx';
+import { workStages, workStageWords } from '../../parts/stageWords.ts';
+import { Words } from '../../parts/Words.tsx';
+import { EtchBoard } from './EtchBoard.tsx';
+import type { WorkDesk } from './useWorkDesk.ts';
+import { WorkPage } from './WorkPage.tsx';
+
+type Facts = Pick<WorkDraft, 'title' | 'stage' | 'note' | 'origin'>;
+
+/** What is known of the work beside its drawing: title, stage, note, and its past where it came in halfway. */
+export function AboutWork({ desk }: { desk: WorkDesk }) {
+  const { work } = desk;
+  const [typed, setTyped] = useState<Partial<Facts>>({});
+  const [trouble, setTrouble] = useState<ShownFailure | null>(null);
+  const queries = useQueryClient();
+  const facts: Facts = { ...work, ...typed };
+  const changed = Object.keys(typed).length > 0;
+  const set = (changes: Partial<Facts>) => setTyped((now) => ({ ...now, ...changes }));
+  const save = async () => {
+    if (await desk.change(() => ({ ...typed, title: facts.title.trim() }))) setTyped({});
+  };
+  const archive = async () => {
+    setTrouble(null);
+    try {
+      const next = await archiveWork(work.id, work.version, !work.archived);
+      desk.adopt(next);
+      queries.setQueryData(workKey(work.id), next);
+      void queries.invalidateQueries({ queryKey: worksKey });
+    } catch (thrown) {
+      setTrouble(shownFailure(thrown));
+    }
+  };
+  const shownTrouble = trouble ?? desk.trouble;
+  return (
+    <WorkPage
+      work={work}
+      headline={work.archived ? `${work.title} is archived` : work.title}
+      board={<EtchBoard desk={desk} kept={null} pointed={null} />}
+      side={
+        <form
+          className="about-work"
+          onSubmit={(event) => {
+            event.preventDefault();
+            void save();
+          }}
+        >
+          <p>
+            On stone <Link href={`/stones/${work.stoneId}`}>{work.stone.name}</Link>.
+          </p>
+          <Field
+            label="Title"
+            autoComplete="off"
+            maxLength={200}
+            value={facts.title}
+            trouble={facts.title.trim() === '' ? 'It needs a title.' : null}
+            onChange={(event) => set({ title: event.target.value })}
+          />
+          <Choice<WorkStage>
+            label="What was done last"
+            value={facts.stage}
+            options={workStages.map((stage) => [stage, workStageWords[stage]])}
+            onChoose={(stage) => set({ stage })}
+          />
+          <Words
+            label="Note"
+            maxLength={10_000}
+            value={facts.note}
+            onChange={(event) => set({ note: event.target.value })}
+          />
+          {facts.origin.kind === 'halfway' && (
+            <PastFields origin={facts.origin} onOrigin={(origin) => set({ origin })} />
+          )}
+          {shownTrouble && (
+            <Notice kind="trouble" title={shownTrouble.message}>
+              {shownTrouble.remedy}
+            </Notice>
+          )}
+          <div className="work-act">
+            <Button
+              kind="act"
+              type="submit"
+              disabled={!changed || desk.saving || facts.title.trim() === '' || work.archived}
+            >
+              {desk.saving ? 'Saving …' : 'Save'}
+            </Button>
+            <Button kind="quiet" onClick={() => void archive()}>
+              {work.archived ? 'Bring it back' : 'Archive the work'}
+            </Button>
+          </div>
+        </form>
+      }
+    />
+  );
+}
+
+/** What is known of the time before it was entered; what is left empty stays unknown. */
+function PastFields({
+  origin,
+  onOrigin,
+}: {
+  origin: Extract<WorkDraft['origin'], { kind: 'halfway' }>;
+  onOrigin: (origin: WorkDraft['origin']) => void;
+}) {
+  const gummed = { yes: 'under gum', no: 'not under gum', unknown: 'gummed or not: not known' };
+  return (
+    <section aria-labelledby="past-head" className="about-past">
+      <h2 id="past-head" className="big">
+        Its past
+      </h2>
+      <p className="soft">
+        Entered {workStageWords[origin.stage]}; {gummed[origin.gummed]}. What nobody knows stays empty.
+      </p>
+      {origin.history.map(({ fact, value }) => (
+        <Field
+          key={fact}
+          label={factWords[fact].asks}
+          placeholder="not known"
+          autoComplete="off"
+          maxLength={2000}
+          value={value ?? ''}
+          onChange={(event) =>
+            onOrigin({
+              ...origin,
+              history: origin.history.map((each) =>
+                each.fact === fact ? { fact, value: event.target.value || null } : each,
+              ),
+            })
+          }
+        />
+      ))}
+    </section>
+  );
+}

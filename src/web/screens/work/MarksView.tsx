@@ -1,0 +1,140 @@
+import { useQuery } from '@tanstack/react-query';
+import { useEffect, useState } from 'react';
+import type { AttachedPhotograph } from '../../../records/attachedPhotograph.ts';
+import type { Corners } from '../../../science/geometry/point.ts';
+import { findCorners, openPhotograph } from '../../client/photographs.ts';
+import { type CornerIndex, cornerTrouble, moveCorner, startingCorners } from '../../managers/cornerMarks.ts';
+import { Button } from '../../parts/Button.tsx';
+import { CornerBoard } from '../../parts/CornerBoard.tsx';
+import { Loupe } from '../../parts/Loupe.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { Picks } from '../../parts/Picks.tsx';
+import type { WorkDesk } from './useWorkDesk.ts';
+import { WorkPage } from './WorkPage.tsx';
+
+type Marks = NonNullable<AttachedPhotograph['corners']>;
+
+const names = ['top left', 'top right', 'bottom right', 'bottom left'] as const;
+
+/** Setting the four marks of one photograph, under a loupe: the stone's corners, or those of the work rectangle. */
+export function MarksView({
+  desk: { work, saving, trouble: refused },
+  attached,
+  onDone,
+}: {
+  desk: WorkDesk;
+  attached: AttachedPhotograph;
+  /** null: left as they were. */
+  onDone: (corners: Marks | null) => void;
+}) {
+  const [of, setOf] = useState<Marks['of']>(attached.corners?.of ?? 'stone');
+  const [px, setPx] = useState<Corners | null>(attached.corners?.px ?? null);
+  const [found, setFound] = useState(true);
+  const [active, setActive] = useState<CornerIndex>(0);
+  const photograph = useQuery({
+    queryKey: ['photograph', attached.photograph],
+    queryFn: () => openPhotograph(attached.photograph),
+    staleTime: Number.POSITIVE_INFINITY,
+  }).data;
+  useEffect(() => {
+    if (!photograph || px) return;
+    let wanted = true;
+    const start = (corners: Corners | null) => {
+      if (!wanted) return;
+      setFound(corners !== null);
+      setPx(corners ?? startingCorners(photograph.widthPx, photograph.heightPx));
+    };
+    findCorners(photograph.id).then(
+      (answer) => start(answer.corners),
+      () => start(null),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [photograph, px]);
+  if (!photograph || !px)
+    return <WorkPage work={work} headline="Looking for its corners" board={null} side={null} />;
+  const trouble = cornerTrouble(px);
+  const size = [photograph.widthPx, photograph.heightPx] as const;
+  return (
+    <WorkPage
+      work={work}
+      headline="Set four marks on the photograph"
+      board={
+        <CornerBoard
+          photograph={photograph}
+          corners={px}
+          names={names}
+          active={active}
+          onActive={setActive}
+          onCorners={setPx}
+          onMagnify={() => {}}
+        />
+      }
+      side={
+        <>
+          <Picks<Marks['of']>
+            label="They mark the corners of the"
+            value={of}
+            options={
+              work.rectangle
+                ? [
+                    ['stone', 'stone'],
+                    ['rectangle', 'work rectangle'],
+                  ]
+                : [['stone', 'stone']]
+            }
+            onPick={setOf}
+          />
+          {!work.rectangle && (
+            <p className="soft">
+              To mark the drawing’s own corners instead, first set a work rectangle beside the drawing.
+            </p>
+          )}
+          <div className="marks-loupe">
+            <Loupe
+              photograph={photograph}
+              centrePx={px[active]}
+              magnified={2}
+              onPush={([dx, dy]) =>
+                setPx(moveCorner(px, active, [px[active][0] + dx, px[active][1] + dy], size))
+              }
+            />
+            <p>
+              <b className="big">{active + 1}</b> {names[active]}
+            </p>
+          </div>
+          <p>
+            {!attached.corners &&
+              (found
+                ? 'Set by what was found; look at each. '
+                : 'Nothing was found, so they stand anywhere. ')}
+            Clockwise from the stone’s top left, as you look at the stone. Drag a mark or push it with the
+            arrow keys (Shift: by ten); for the last pixel push the picture inside the loupe.
+          </p>
+          {trouble && (
+            <Notice
+              kind="trouble"
+              title={trouble === 'crossed' ? 'The sides cross.' : 'The marks lie almost on one line.'}
+            >
+              Set them one after the other round the rectangle, in the order of their numbers.
+            </Notice>
+          )}
+          {refused && (
+            <Notice kind="trouble" title={refused.message}>
+              {refused.remedy}
+            </Notice>
+          )}
+          <div className="work-act">
+            <Button kind="act" disabled={trouble !== null || saving} onClick={() => onDone({ of, px })}>
+              {saving ? 'Saving …' : 'Save the marks'}
+            </Button>
+            <Button kind="quiet" onClick={() => onDone(null)}>
+              Leave them as they were
+            </Button>
+          </div>
+        </>
+      }
+    />
+  );
+}

@@ -1,0 +1,56 @@
+import { useQuery } from '@tanstack/react-query';
+import { useMemo } from 'react';
+import type { AttachedPhotograph } from '../../../records/attachedPhotograph.ts';
+import type { Point } from '../../../science/geometry/point.ts';
+import { openPhotograph } from '../../client/photographs.ts';
+import { markedPlace } from '../../managers/photographPlane.ts';
+import { StoneBoard } from '../../parts/StoneBoard.tsx';
+import { StoneFace } from '../../parts/StoneFace.tsx';
+import { PhotographUnder } from './PhotographUnder.tsx';
+import type { WorkDesk } from './useWorkDesk.ts';
+import { viewKey } from './viewKey.ts';
+
+/** One photograph straightened onto the stone; the bare stone where it has no marks. */
+export function PhotographBoard({
+  desk: { work },
+  shown,
+}: {
+  desk: WorkDesk;
+  shown: AttachedPhotograph | null;
+}) {
+  const { widthMm, heightMm } = work.stone;
+  const stoneMm: Point = useMemo(() => [widthMm, heightMm], [widthMm, heightMm]);
+  const found = useQuery({
+    queryKey: ['photograph', shown?.photograph],
+    queryFn: () => openPhotograph(shown!.photograph),
+    enabled: shown !== null,
+    staleTime: Number.POSITIVE_INFINITY,
+  });
+  const marked = shown && markedPlace(shown.corners, stoneMm, work.rectangle);
+  const laid = found.data && marked ? { photograph: found.data, marked } : null;
+  return (
+    <StoneBoard
+      stoneMm={stoneMm}
+      label={`${work.stone.name} from above${laid ? ', as photographed' : ''}`}
+      onKey={viewKey}
+      under={(board) => <PhotographUnder shown={{ laid }} {...board} />}
+      marks={({ view }) => (
+        <StoneFace
+          view={view}
+          stoneMm={stoneMm}
+          head={work.head}
+          rectangle={work.rectangle}
+          bare={laid === null}
+          borders={false}
+        />
+      )}
+      foot={
+        <p className="board-words" id="stone-board-keys">
+          {laid
+            ? 'Straightened by its four marks, as on the stone. Arrow keys move it, plus and minus bring it closer.'
+            : 'A photograph with its four marks set lies here, straightened.'}
+        </p>
+      }
+    />
+  );
+}

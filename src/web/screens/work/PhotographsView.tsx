@@ -1,0 +1,113 @@
+import './PhotographsView.css';
+import { useState } from 'react';
+import type { AttachedPhotograph } from '../../../records/attachedPhotograph.ts';
+import { addPhotograph } from '../../client/photographs.ts';
+import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { Notice } from '../../parts/Notice.tsx';
+import { pictureKinds } from '../../parts/PhotographPlaceholder.tsx';
+import { MarksView } from './MarksView.tsx';
+import { PhotographBoard } from './PhotographBoard.tsx';
+import { PhotographEntryLine } from './PhotographEntryLine.tsx';
+import type { WorkDesk } from './useWorkDesk.ts';
+import { WorkPage } from './WorkPage.tsx';
+
+/** The photographs of a work by state, each straightened onto the stone by its four marks. Saved as they are changed. */
+export function PhotographsView({ desk }: { desk: WorkDesk }) {
+  const { work, change } = desk;
+  const { photographs } = work;
+  const [shownId, setShownId] = useState<string | null>(null);
+  const [marking, setMarking] = useState<string | null>(null);
+  const [share, setShare] = useState<number | null>(null);
+  const [trouble, setTrouble] = useState<ShownFailure | null>(null);
+  const shown = photographs.find(({ photograph }) => photograph === shownId) ?? photographs.at(-1) ?? null;
+  const marked = photographs.find(({ photograph }) => photograph === marking);
+  const set = (id: string, changes: Partial<AttachedPhotograph>) =>
+    change((kept) => ({
+      photographs: kept.photographs.map((each) => (each.photograph === id ? { ...each, ...changes } : each)),
+    }));
+  const add = async (file: File) => {
+    setTrouble(null);
+    setShare(0);
+    try {
+      const { id } = await addPhotograph(file, setShare);
+      const already = photographs.some(({ photograph }) => photograph === id);
+      const added = { photograph: id, state: 'drawn', takenAt: null, corners: null, note: '' } as const;
+      if (already || (await change((kept) => ({ photographs: [...kept.photographs, added] })))) {
+        setShownId(id);
+        if (!already) setMarking(id);
+      }
+    } catch (thrown) {
+      setTrouble(shownFailure(thrown));
+    } finally {
+      setShare(null);
+    }
+  };
+  const shownTrouble = trouble ?? desk.trouble;
+
+  if (marked)
+    return (
+      <MarksView
+        desk={desk}
+        attached={marked}
+        onDone={async (corners) => {
+          if (corners === null || (await set(marked.photograph, { corners }))) setMarking(null);
+        }}
+      />
+    );
+  return (
+    <WorkPage
+      work={work}
+      headline={photographs.length === 0 ? 'Photograph the drawn stone' : 'What was photographed'}
+      board={<PhotographBoard desk={desk} shown={shown} />}
+      side={
+        <>
+          {photographs.length === 0 && (
+            <p>
+              Square on, in even light, with its four corners or four marks in sight. Straightened, it lies
+              under the drawing, so that zones are drawn where they really are; tones are read from it.
+            </p>
+          )}
+          <ul className="work-photographs">
+            {photographs.map((each, index) => (
+              <PhotographEntryLine
+                key={each.photograph}
+                attached={each}
+                number={index + 1}
+                shown={each === shown}
+                onShow={() => setShownId(each.photograph)}
+                onState={(state) => void set(each.photograph, { state })}
+                onMark={() => setMarking(each.photograph)}
+                onDrop={() =>
+                  void change((kept) => ({
+                    photographs: kept.photographs.filter(({ photograph }) => photograph !== each.photograph),
+                  }))
+                }
+              />
+            ))}
+          </ul>
+          {shownTrouble && (
+            <Notice kind="trouble" title={shownTrouble.message}>
+              {shownTrouble.remedy}
+            </Notice>
+          )}
+          <div className="work-act">
+            <label className={photographs.length === 0 ? 'button act' : 'button plain'}>
+              {share === null ? 'Add a photograph' : `Copying it in, ${Math.round(share * 100)} %`}
+              <input
+                className="unseen"
+                type="file"
+                accept={pictureKinds}
+                disabled={share !== null}
+                onChange={(event) => {
+                  const file = event.target.files?.[0];
+                  if (file) void add(file);
+                  event.target.value = '';
+                }}
+              />
+            </label>
+          </div>
+        </>
+      }
+    />
+  );
+}

@@ -1,0 +1,81 @@
+import type { KeptSecondEtch } from '../../../records/keptPlan.ts';
+import { dayWords } from '../../parts/entryWords.ts';
+import { Fold } from '../../parts/Fold.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
+
+/** The second etch as planned last: zone by zone with its reason, then step by step with end signs. */
+export function SecondEtchPlanned({
+  last,
+  older,
+}: {
+  last: KeptSecondEtch;
+  older: readonly KeptSecondEtch[];
+}) {
+  const { plan, table, createdAt, planId } = last;
+  return (
+    <>
+      <section aria-labelledby="second-zones">
+        <h2 id="second-zones" className="big">
+          Zone by zone
+        </h2>
+        <p className="soft">
+          Planned {dayWords(createdAt)} with {table.name}, version {table.version}.
+          {planId === null &&
+            ' No first etch was planned here, so its strengths are not known: gum only, unless read otherwise.'}
+        </p>
+        <ul className="second-zones">
+          {plan.zones.map(({ id, name, strength, etch, why }) => (
+            <li key={id}>
+              {strength ? <StrengthSwatch strength={strength} /> : <span className="no-rule-swatch" />}
+              <b>{name}</b>
+              <span>
+                {etch ?? 'no etch here'}
+                {strength && <span className="soft"> {strength}</span>}
+              </span>
+              <span className="soft">{why}</span>
+            </li>
+          ))}
+        </ul>
+      </section>
+      <section aria-labelledby="second-steps">
+        <h2 id="second-steps" className="big">
+          Step by step
+        </h2>
+        <ol className="second-steps">
+          {plan.steps.map(({ what, endSign, basis }) => (
+            <li key={what}>
+              <b>{what}</b>
+              <span>until {endSign}</span>
+              <span className="soft">{basis}</span>
+            </li>
+          ))}
+        </ol>
+      </section>
+      <section aria-labelledby="second-cautions" className="second-cautions">
+        <h2 id="second-cautions" className="big">
+          To mind
+        </h2>
+        {plan.cautions.map((words) => (
+          <Notice key={words} kind="caution" title="">
+            {words}
+          </Notice>
+        ))}
+      </section>
+      {older.length > 0 && (
+        <section>
+          <Fold title={`${older.length} earlier ${older.length === 1 ? 'plan' : 'plans'} of a second etch`}>
+            <ul className="second-older">
+              {older.map((each) => (
+                <li key={each.id}>
+                  {dayWords(each.createdAt)}: {each.plan.line};{' '}
+                  {each.plan.zones.map(({ name, etch }) => `${name} ${etch ?? 'none'}`).join(', ')}
+                </li>
+              ))}
+            </ul>
+          </Fold>
+        </section>
+      )}
+    </>
+  );
+}

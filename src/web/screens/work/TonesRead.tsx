@@ -1,0 +1,87 @@
+import { useState } from 'react';
+import type { ZoneTones } from '../../../records/zoneTones.ts';
+import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { readZoneTones } from '../../client/zoneTones.ts';
+import { withTones } from '../../managers/zoneDrawing.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { bestPhotograph } from './PhotographUnder.tsx';
+import type { WorkDesk } from './useWorkDesk.ts';
+
+/** The tones of the zones as a photograph shows them, to be taken or left. */
+export function TonesRead({ desk }: { desk: WorkDesk }) {
+  const { work, state, unsaved } = desk;
+  const [read, setRead] = useState<ZoneTones | null>(null);
+  const [trouble, setTrouble] = useState<ShownFailure | null>(null);
+  const [busy, setBusy] = useState(false);
+  const photograph = bestPhotograph(work);
+  if (!photograph || work.zones.length === 0) return null;
+  const ask = async () => {
+    setBusy(true);
+    setTrouble(null);
+    try {
+      setRead(await readZoneTones(work.id, photograph.photograph));
+    } catch (thrown) {
+      setTrouble(shownFailure(thrown));
+    } finally {
+      setBusy(false);
+    }
+  };
+  const take = () => {
+    if (read) desk.desk.replace(withTones(state.drawing, read.zones));
+    setRead(null);
+  };
+  const nameOf = (id: string) => work.zones.find((zone) => zone.id === id)?.name ?? id;
+  return (
+    <section className="tones-read" aria-label="Tones from the photograph">
+      {!read && (
+        <Button disabled={busy || unsaved} onClick={() => void ask()}>
+          {busy ? 'Reading the tones …' : 'Read the tones from the photograph'}
+        </Button>
+      )}
+      {!read && unsaved && <p className="soft">They are read inside the saved zones: save first.</p>}
+      {trouble && (
+        <Notice kind="trouble" title={trouble.message}>
+          {trouble.remedy}
+        </Notice>
+      )}
+      {read && (
+        <>
+          <h3>Tones on the photograph</h3>
+          <ul>
+            {read.zones.map(({ zone, tone, mean, why }) => (
+              <li key={zone}>
+                <span>{nameOf(zone)}</span>{' '}
+                {tone ? (
+                  <b>
+                    {percent(tone.mean)} %{mean && ` (${percent(mean.low)} to ${percent(mean.high)})`},
+                    darkest {percent(tone.darkest)} %
+                  </b>
+                ) : (
+                  <span className="soft">{why}</span>
+                )}
+              </li>
+            ))}
+          </ul>
+          {read.warnings.map((words) => (
+            <Notice key={words} kind="caution" title="">
+              {words}
+            </Notice>
+          ))}
+          <div>
+            <Button disabled={read.zones.every(({ tone }) => tone === null)} onClick={take}>
+              Take these tones
+            </Button>
+            <Button kind="quiet" onClick={() => setRead(null)}>
+              Leave them
+            </Button>
+          </div>
+        </>
+      )}
+    </section>
+  );
+}
+
+function percent(share: number): number {
+  return Math.round(share * 100);
+}
