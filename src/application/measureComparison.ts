@@ -1,15 +1,17 @@
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
-import { type Registered, type Registration, register } from '../imaging/matching/register.ts';
+import { mapOfCorners, type Registered, type Registration, register } from '../imaging/matching/register.ts';
 import type { Photograph } from '../imaging/photograph.ts';
-import { measureTone, type RepeatedPhotograph } from '../imaging/tone/measureTone.ts';
+import { measureTone, type RepeatedPhotograph, stoneSideInput } from '../imaging/tone/measureTone.ts';
+import type { SideTone } from '../imaging/tone/readSide.ts';
 import type { MeasuringStage } from '../records/comparisonEntry.ts';
 import { argumentsFailure, picturesFailure } from './comparison/checkInput.ts';
-import { comparisonPictures } from './comparison/comparisonPictures.ts';
+import { comparisonPictures, type PicturedSide } from './comparison/comparisonPictures.ts';
 import { measuredRecord, parametersOf, refusedRecord } from './comparison/comparisonRecord.ts';
 import { comparisonSheets, picturesAsTaken } from './comparison/comparisonSheets.ts';
 import { type DecodedPhotographs, decodeAll } from './comparison/decodeAll.ts';
 import type { MeasuredComparison, MeasureInput, MeasuringHooks } from './comparison/measureInput.ts';
+import { readStoneAside, type StoneReading } from './comparison/readStoneAside.ts';
 import { repeatMap } from './comparison/repeatMap.ts';
 import { sheetMask } from './comparison/sheetMask.ts';
 
@@ -46,6 +48,7 @@ export async function measureComparison(
   if (misplaced) return fail(misplaced);
   if (hooks.cancelled()) return fail(failure('cancelled'));
   report('matching');
+  const aside = stoneAside(input, photos);
   const registration = register({
     stone: photos.stone,
     proof: photos.proof,
@@ -55,10 +58,23 @@ export async function measureComparison(
     onProgress: (share) => report('matching', share, stageBegins.tones),
     cancelled: hooks.cancelled,
   });
+  const matched = registration.ok && registration.value.verdict === 'ok';
+  const stoneRead = matched ? await aside?.done() : undefined;
+  aside?.stop();
   if (!registration.ok) return registration;
   if (registration.value.verdict !== 'ok')
     return ok(await refusedComparison(input, photos, registration.value, measuredAt));
-  return measuredComparison(input, photos, registration.value, hooks, report, measuredAt);
+  return measuredComparison(input, photos, registration.value, stoneRead, hooks, report, measuredAt);
+}
+
+/** Where the stone's corners were given it can be read before the print is found. */
+function stoneAside(input: MeasureInput, photos: DecodedPhotographs): StoneReading | null {
+  const stoneMap = input.stone.corners && mapOfCorners(input.sizeMm, input.stone.corners);
+  if (!stoneMap) return null;
+  const { zones, chips, sizeMm } = input;
+  return readStoneAside(
+    stoneSideInput({ stone: photos.stone, stoneMap, flats: photos.flats, zones, chips, sizeMm }),
+  );
 }
 
 async function refusedComparison(
@@ -78,6 +94,7 @@ async function measuredComparison(
   input: MeasureInput,
   photos: DecodedPhotographs,
   registered: Registered,
+  stoneRead: SideTone | null | undefined,
   hooks: MeasuringHooks,
   report: (stage: MeasuringStage, share?: number, ends?: number) => void,
   measuredAt: Date,
@@ -106,6 +123,7 @@ async function measuredComparison(
     chips: input.chips,
     flats: photos.flats,
     repeats: { stone: repeated('stone'), proof: repeated('proof') },
+    ...(stoneRead !== undefined && { stoneRead }),
     parameters: parametersOf(input),
     onProgress: (share) => report(share < 0.9 ? 'tones' : 'maps', share < 0.9 ? share : 0, stageBegins.maps),
     cancelled: hooks.cancelled,
@@ -113,8 +131,13 @@ async function measuredComparison(
   if (!tone) return fail(failure('cancelled'));
   report('sheets');
   const record = measuredRecord(input, registered, tone);
-  const maps = { stone: registered.stoneMap, proof: registered.proofMap };
-  const pictures = await comparisonPictures(photos, maps, tone.maps, input.sizeMm);
+  const pictured = (side: 'stone' | 'proof'): PicturedSide => ({
+    photo: photos[side],
+    map: side === 'stone' ? registered.stoneMap : registered.proofMap,
+    raster: tone.rasters[side],
+  });
+  const sides = { stone: pictured('stone'), proof: pictured('proof') };
+  const pictures = await comparisonPictures(sides, tone.maps, input.sizeMm);
   if (registered.partial) pictures.set('sheet.png', await sheetMask(registered.covered));
   if (hooks.cancelled()) return fail(failure('cancelled'));
   const sheets = await comparisonSheets(record, titleOf(input), measuredAt, {

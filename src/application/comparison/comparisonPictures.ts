@@ -3,7 +3,7 @@ import type { ChangeMaps } from '../../imaging/maps/changeMaps.ts';
 import { sampleLinear } from '../../imaging/operations/sampleLinear.ts';
 import type { Photograph } from '../../imaging/photograph.ts';
 import type { PlaneMap } from '../../imaging/planeMap.ts';
-import type { Frame, Mask } from '../../imaging/raster.ts';
+import type { ColourRaster, Frame, Mask } from '../../imaging/raster.ts';
 import { hatchMarksAt } from '../../paper/charts/hatching.ts';
 import { linearToSrgb } from '../../science/colour/srgbTransfer.ts';
 import type { Point } from '../../science/geometry/point.ts';
@@ -21,16 +21,23 @@ interface RgbPicture {
   readonly codes: Uint8Array;
 }
 
+/** One object's photograph, and how to straighten it. */
+export interface PicturedSide {
+  readonly photo: Photograph;
+  readonly map: PlaneMap;
+  /** The photograph already sampled in the stone's frame in its own light; null: not yet. */
+  readonly raster: ColourRaster | null;
+}
+
 /** Stone and print straightened to the work rectangle as it lies on the stone, and the print with its changes hatched. */
 export async function comparisonPictures(
-  photos: { readonly stone: Photograph; readonly proof: Photograph },
-  maps: { readonly stone: PlaneMap; readonly proof: PlaneMap },
+  sides: { readonly stone: PicturedSide; readonly proof: PicturedSide },
   changes: ChangeMaps | null,
   sizeMm: Point,
 ): Promise<Map<string, Uint8Array>> {
   const frame = pictureFrame(sizeMm);
-  const stone = straightened(photos.stone, maps.stone, frame);
-  const proof = straightened(photos.proof, maps.proof, frame);
+  const stone = straightened(sides.stone, frame);
+  const proof = straightened(sides.proof, frame);
   const files = new Map<string, Uint8Array>([
     ['stone.jpg', await encodeJpeg({ ...stone, channels: 3 }, 86)],
     ['proof.jpg', await encodeJpeg({ ...proof, channels: 3 }, 86)],
@@ -55,16 +62,21 @@ function pictureFrame([widthMm, heightMm]: Point): Frame {
 }
 
 /** Off the photograph it is middle grey. */
-function straightened(photo: Photograph, map: PlaneMap, frame: Frame): RgbPicture {
-  const { planes } = sampleLinear(photo, map, frame);
-  const count = frame.widthPx * frame.heightPx;
-  const codes = new Uint8Array(count * 3);
-  for (let i = 0; i < count; i++) {
-    for (let channel = 0; channel < 3; channel++) {
-      const linear = planes[channel]![i]!;
-      codes[3 * i + channel] = Number.isNaN(linear)
-        ? 128
-        : codeOf[Math.min(4095, Math.max(0, Math.round(linear * 4095)))]!;
+function straightened({ photo, map, raster }: PicturedSide, frame: Frame): RgbPicture {
+  const known = raster !== null && raster.pxPerMm === frame.pxPerMm;
+  const source = known ? raster : sampleLinear(photo, map, frame);
+  const left = Math.round((frame.originMm[0] - source.originMm[0]) * frame.pxPerMm);
+  const top = Math.round((frame.originMm[1] - source.originMm[1]) * frame.pxPerMm);
+  const codes = new Uint8Array(frame.widthPx * frame.heightPx * 3);
+  for (const [channel, plane] of source.planes.entries()) {
+    for (let y = 0, at = channel; y < frame.heightPx; y++) {
+      const row = (top + y) * source.widthPx + left;
+      for (let x = 0; x < frame.widthPx; x++, at += 3) {
+        const linear = plane[row + x]!;
+        codes[at] = Number.isNaN(linear)
+          ? 128
+          : codeOf[Math.min(4095, Math.max(0, Math.round(linear * 4095)))]!;
+      }
     }
   }
   return { widthPx: frame.widthPx, heightPx: frame.heightPx, codes };

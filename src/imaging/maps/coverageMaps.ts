@@ -32,8 +32,9 @@ export function coverageMap(
   const sigmaPx = Math.sqrt(Math.max(0, (sigmaMm * mapPxPerMm) ** 2 - 1 / 12));
   const data = gaussianBlur(values, map.widthPx, map.heightPx, sigmaPx);
   const counts = gaussianBlur(weights, map.widthPx, map.heightPx, sigmaPx);
+  const least = leastWeightAcross(map, sigmaPx);
   for (let i = 0; i < data.length; i++)
-    data[i] = counts[i]! >= leastWeightAt(map, i, sigmaPx) ? data[i]! / counts[i]! : Number.NaN;
+    data[i] = counts[i]! >= least[i]! ? data[i]! / counts[i]! : Number.NaN;
   return { ...map, data, deviation: deviationOf(data, map, side, errorMm) };
 }
 
@@ -75,11 +76,15 @@ function pooled(
 }
 
 /** At the rectangle's own edge up to three quarters of the kernel lie outside: that is no missing sheet. */
-function leastWeightAt(map: Frame, i: number, sigmaPx: number): number {
-  const x = i % map.widthPx;
-  const y = Math.floor(i / map.widthPx);
-  const near = (at: number, length: number) => (Math.min(at, length - 1 - at) < sigmaPx ? 0.6 : 1);
-  return leastWeight * near(x, map.widthPx) * near(y, map.heightPx);
+function leastWeightAcross({ widthPx, heightPx }: Frame, sigmaPx: number): Float32Array {
+  const along = (length: number) =>
+    Float32Array.from({ length }, (_, at) => (Math.min(at, length - 1 - at) < sigmaPx ? 0.6 : 1));
+  const [columns, rows] = [along(widthPx), along(heightPx)];
+  const least = new Float32Array(widthPx * heightPx);
+  for (let y = 0, i = 0; y < heightPx; y++) {
+    for (let x = 0; x < widthPx; x++, i++) least[i] = leastWeight * columns[x]! * rows[y]!;
+  }
+  return least;
 }
 
 /** Ground (fading as coverage rises), misregistration times gradient, and a floor for noise. */

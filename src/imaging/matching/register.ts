@@ -68,8 +68,8 @@ export function register(input: RegisterInput): Result<Registration> {
     return !(input.cancelled?.() ?? false);
   };
   const stoneCorners = input.stoneCorners ?? suggestCorners(input.stone, input.sizeMm)?.corners ?? null;
-  const stoneHomography = stoneCorners && homographyFromPoints(rectangleCorners(input.sizeMm), stoneCorners);
-  if (!stoneHomography) {
+  const stoneMap = stoneCorners && mapOfCorners(input.sizeMm, stoneCorners);
+  if (!stoneMap) {
     return fail(
       failure('corners-not-found', {
         photo: 'stone',
@@ -84,11 +84,10 @@ export function register(input: RegisterInput): Result<Registration> {
   const stone = buildGreyPyramid(input.stone);
   const print = buildGreyPyramid(input.proof);
   if (!progress(0.1)) return fail(failure('cancelled'));
-  const starts = rankStarts(stone, stoneHomography, print, input.sizeMm, guesses);
+  const starts = rankStarts(stone, stoneMap.homography, print, input.sizeMm, guesses);
   if (!progress(0.35)) return fail(failure('cancelled'));
   const refused = refusalOf(starts);
   if (refused) return ok(refused);
-  const stoneMap: PlaneMap = { homography: stoneHomography, stretch: null };
   const refined = refineStretch(stone, stoneMap, print, starts[0]!.homography, input.sizeMm, (done) =>
     progress(0.35 + 0.55 * done),
   );
@@ -111,6 +110,12 @@ export function register(input: RegisterInput): Result<Registration> {
     errorMm: errors.errorMm,
     cornersFound: { stone: input.stoneCorners === null, proof: input.proofCorners === null },
   });
+}
+
+/** The map from stone mm to a photograph on which the work rectangle's corners are known; null where they make no rectangle. */
+export function mapOfCorners(sizeMm: Point, cornersPx: Corners): PlaneMap | null {
+  const homography = homographyFromPoints(rectangleCorners(sizeMm), cornersPx);
+  return homography && { homography, stretch: null };
 }
 
 function refusalOf(starts: readonly Start[]): Registration | null {

@@ -1,16 +1,16 @@
 import type { Point } from '../../science/geometry/point.ts';
 import { containsPoint } from '../../science/geometry/polygon.ts';
-import { mapPoint } from '../operations/mapPoint.ts';
+import { mapPoint, rowMapper } from '../operations/mapPoint.ts';
 import type { Photograph } from '../photograph.ts';
 import type { PlaneMap } from '../planeMap.ts';
-import type { Mask } from '../raster.ts';
+import type { Frame, Mask } from '../raster.ts';
 import type { SheetOutline } from './sheetOutline.ts';
 
 const maskPxPerMm = 2;
 /** An outline less clear than this is not trusted to say where paper ends. */
 const leastConfidence = 0.4;
-/** A deckle edge wobbles; so near to it a place is not counted as sheet. */
-const edgeMm = 0.75;
+/** A deckle edge wobbles about its hull; so near to it a place is not counted as sheet, or the table would pass for a dark print. */
+const edgeMm = 2;
 
 /**
  * Where the sheet lies under the work rectangle: inside the photograph and, where the sheet's outline is clear, inside it.
@@ -28,15 +28,20 @@ export function coveredBySheet(
   const hull = outline && outline.confidence >= leastConfidence ? outline.hullPx : null;
   const edgePx = edgeMm * pxPerMmOf(map, [widthMm / 2, heightMm / 2]);
   const wholeInside = hull !== null && cornersInside(map, hull, [widthMm, heightMm], edgePx);
+  const frame: Frame = { widthPx, heightPx, pxPerMm: maskPxPerMm, originMm: [0, 0] };
+  const mapRow = rowMapper(map, frame);
+  const xs = new Float64Array(widthPx);
+  const ys = new Float64Array(widthPx);
   for (let y = 0; y < heightPx; y++) {
+    mapRow(y, xs, ys);
     for (let x = 0; x < widthPx; x++) {
-      const [px, py] = mapPoint(map, [(x + 0.5) / maskPxPerMm, (y + 0.5) / maskPxPerMm]);
+      const [px, py] = [xs[x]!, ys[x]!];
       const onPhoto = px >= 0 && py >= 0 && px <= photo.widthPx && py <= photo.heightPx;
       const onSheet = wholeInside || hull === null || insideBy(hull, [px, py], edgePx);
       if (onPhoto && onSheet) data[y * widthPx + x] = 255;
     }
   }
-  return { widthPx, heightPx, pxPerMm: maskPxPerMm, originMm: [0, 0], data };
+  return { ...frame, data };
 }
 
 /** The rectangle is convex on the photograph but for the stretch: corners well inside a convex hull mean all of it is. */

@@ -7,6 +7,8 @@ import { photographPxPerFramePx, rowMapper } from './mapPoint.ts';
 /** The share of each channel in a grey: sRGB luminance (IEC 61966-2-1). */
 const luminance = [0.2126, 0.7152, 0.0722] as const;
 
+/** How far apart taps stand where the photograph is much finer than the frame, px. */
+const wideTapPx = 1.4;
 /** Most taps along one side of a pixel's footprint; beyond it a photograph is far finer than the frame. */
 const mostTaps = 12;
 
@@ -42,7 +44,9 @@ export function sampleGrey(photo: Photograph, map: PlaneMap, frame: Frame): Rast
 
 /** The taps of one pixel: how many along a side, and how they are spread in frame px. */
 function tapsOf(map: PlaneMap, frame: Frame): number {
-  return Math.max(1, Math.min(mostTaps, Math.round(photographPxPerFramePx(map, frame))));
+  const ratio = photographPxPerFramePx(map, frame);
+  // A bilinear tap is two px wide by itself: once there are several, they may stand a little further apart.
+  return Math.max(1, Math.min(mostTaps, Math.round(ratio < 2 ? ratio : ratio / wideTapPx)));
 }
 
 /** The frame `taps` times as fine, on whose pixel centres the taps lie. */

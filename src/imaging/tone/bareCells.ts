@@ -29,7 +29,7 @@ export function findBareCells(grid: CellGrid, search: BareSearch): BareCells | n
   const all = Array.from({ length: grid.columns * grid.rows }, (_, cell) => cell).filter(
     (cell) => !Number.isNaN(grid.spread[cell]!),
   );
-  const start = startCells(grid, search, all);
+  const { cells: start, valleyLog } = startCells(grid, search, all);
   let surface = fitSurface(grid, start);
   if (!surface) return null;
   const smooth = 1.8 * median(start.map((cell) => grid.spread[cell]!));
@@ -42,7 +42,8 @@ export function findBareCells(grid: CellGrid, search: BareSearch): BareCells | n
       (cell) =>
         search.kinds[cell] !== cellKind.neverBare &&
         grid.spread[cell]! <= smooth &&
-        Math.abs(residual[cell]! - level) <= search.toleranceLog * widen &&
+        residual[cell]! - level <= search.toleranceLog * widen &&
+        level - residual[cell]! <= Math.min(search.toleranceLog * widen, valleyLog) &&
         colourGap(planes, cell) <= 1.5 * search.toleranceLog * widen,
     );
     const refitted = fitSurface(grid, chosen);
@@ -61,8 +62,14 @@ export function findBareCells(grid: CellGrid, search: BareSearch): BareCells | n
 const fromBright = [3, 2, 1.3, 1, 1];
 const fromPaper = [1.4, 1.2, 1, 1];
 
+interface Start {
+  readonly cells: readonly number[];
+  /** How far below their level, in log light, a darker level begins that is not bare ground; Infinity where none is seen. */
+  readonly valleyLog: number;
+}
+
 /** The cells to begin with: those expected bare, or the brighter ones everywhere where nothing is expected. */
-function startCells(grid: CellGrid, search: BareSearch, all: readonly number[]): number[] {
+function startCells(grid: CellGrid, search: BareSearch, all: readonly number[]): Start {
   const expected = all.filter((cell) => search.kinds[cell] === cellKind.expectedBare);
   const pool =
     expected.length >= 240
@@ -71,7 +78,8 @@ function startCells(grid: CellGrid, search: BareSearch, all: readonly number[]):
           (cell) => search.kinds[cell] === cellKind.unknown || search.kinds[cell] === cellKind.expectedBare,
         );
   const bright = brightCells(grid, pool);
-  return search.startOutside ? cleanestPaper(grid, search, all, pool, bright) : bright;
+  if (!search.startOutside) return { cells: bright, valleyLog: Number.POSITIVE_INFINITY };
+  return cleanestPaper(grid, search, all, pool, bright);
 }
 
 /** Light by which paper under the same lamps may differ from place to place: anything else outside is table. */
@@ -90,9 +98,10 @@ function cleanestPaper(
   all: readonly number[],
   pool: readonly number[],
   bright: readonly number[],
-): number[] {
+): Start {
+  const rough: Start = { cells: bright, valleyLog: Number.POSITIVE_INFINITY };
   const surface = fitSurface(grid, bright);
-  if (!surface) return [...bright];
+  if (!surface) return rough;
   const residual = residualOf(grid, surface);
   const quiet = 1.8 * median(bright.map((cell) => grid.spread[cell]!));
   const outside = all.filter((cell) => search.kinds[cell] === cellKind.outside);
@@ -102,13 +111,19 @@ function cleanestPaper(
       residual[cell]! > paperRange.darker &&
       residual[cell]! < paperRange.brighter,
   );
-  const level = brightestLevel(paper.map((cell) => residual[cell]!));
-  const near = paper.filter((cell) => Math.abs(residual[cell]! - level) <= 2 * search.toleranceLog);
-  return near.length >= 400 ? near : [...bright];
+  const { level, valleyLog } = brightestLevel(paper.map((cell) => residual[cell]!));
+  const below = Math.min(2 * search.toleranceLog, valleyLog);
+  const near = paper.filter(
+    (cell) => residual[cell]! >= level - below && residual[cell]! <= level + 2 * search.toleranceLog,
+  );
+  return near.length >= 400 ? { cells: near, valleyLog } : rough;
 }
 
-/** The brightest local peak of the histogram that holds a fair share of the cells. */
-function brightestLevel(values: readonly number[]): number {
+/** A darker level is another tone when it lies so far off and so few cells lie between. */
+const apart = { leastLog: 0.03, valleyShare: 0.6 };
+
+/** The brightest local peak of the histogram that holds a fair share of the cells, and the valley below it. */
+function brightestLevel(values: readonly number[]): { readonly level: number; readonly valleyLog: number } {
   const counts = new Map<number, number>();
   for (const value of values) {
     const bin = Math.round(value / binLog);
@@ -123,7 +138,20 @@ function brightestLevel(values: readonly number[]): number {
       smooth(bin) >= smooth(bin - 1) &&
       smooth(bin) >= smooth(bin + 1),
   );
-  return (peak ?? 0) * binLog;
+  if (peak === undefined) return { level: 0, valleyLog: Number.POSITIVE_INFINITY };
+  const darker = bins.filter((bin) => (peak - bin) * binLog >= apart.leastLog);
+  const next = darker.reduce<number | null>(
+    (best, bin) => (best === null || smooth(bin) > smooth(best) ? bin : best),
+    null,
+  );
+  if (next === null) return { level: peak * binLog, valleyLog: Number.POSITIVE_INFINITY };
+  let valley = peak;
+  for (let bin = peak; bin > next; bin--) if (smooth(bin) < smooth(valley)) valley = bin;
+  const distinct = smooth(valley) < apart.valleyShare * Math.min(smooth(peak), smooth(next));
+  return {
+    level: peak * binLog,
+    valleyLog: distinct ? Math.max(1, peak - valley) * binLog : Number.POSITIVE_INFINITY,
+  };
 }
 
 /** The brighter part of the cells, block by block, so that light falling off does not hide the far ones. */

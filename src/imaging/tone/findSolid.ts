@@ -28,14 +28,17 @@ const withinDarkness = 0.06;
  */
 export function findSolid(darkness: Float32Array, counts: Uint8Array, frame: Frame): FoundSolid | null {
   const { widthPx, heightPx, pxPerMm } = frame;
-  const filled = darkness.map((value, i) => (counts[i] && !Number.isNaN(value) ? value : 0));
+  const filled = new Float32Array(darkness.length);
+  for (let i = 0; i < filled.length; i++)
+    if (counts[i] && !Number.isNaN(darkness[i]!)) filled[i] = darkness[i]!;
   const smooth = gaussianBlur(filled, widthPx, heightPx, 0.4 * pxPerMm);
   const sample: number[] = [];
   for (let i = 0; i < smooth.length; i += sampleStep) if (counts[i]) sample.push(smooth[i]!);
   // The level that only 15 mm² exceed: darker than that there is no film to speak of.
   const share = Math.min(0.5, (leastAreaMm2 * pxPerMm * pxPerMm) / Math.max(1, sample.length * sampleStep));
   const top = quantile(sample, 1 - share);
-  const dark = Uint8Array.from(smooth, (value, i) => (counts[i] && value >= top - withinDarkness ? 1 : 0));
+  const dark = new Uint8Array(smooth.length);
+  for (let i = 0; i < dark.length; i++) if (counts[i] && smooth[i]! >= top - withinDarkness) dark[i] = 1;
   const core = erode(dark, widthPx, heightPx, Math.round(0.5 * pxPerMm));
   const places = connectedPlaces(core, widthPx, heightPx).filter(
     (place) => place.pixels.length >= (leastAreaMm2 * pxPerMm * pxPerMm) / 2,

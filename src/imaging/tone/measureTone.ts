@@ -17,10 +17,9 @@ import type { Photograph } from '../photograph.ts';
 import type { PlaneMap } from '../planeMap.ts';
 import type { ColourRaster, Mask, Raster } from '../raster.ts';
 import type { FoundSolid } from './findSolid.ts';
-import { pictureWarnings, qualityLimits, sharpnessOf } from './pictureQuality.ts';
+import { pictureWarnings, qualityLimits } from './pictureQuality.ts';
 import { readSide, type SideTone } from './readSide.ts';
 import type { SideInput } from './sideInput.ts';
-import { toneFrame } from './toneFrame.ts';
 import { coverageFactor, zoneChange } from './zoneChange.ts';
 import { totalDeviation, type ZoneReading, zoneReading } from './zoneCoverage.ts';
 
@@ -45,6 +44,8 @@ export interface ToneInput {
   readonly chips: readonly Chip[];
   readonly flats: { readonly stone: Photograph | null; readonly proof: Photograph | null };
   readonly repeats: { readonly stone: RepeatedPhotograph | null; readonly proof: RepeatedPhotograph | null };
+  /** The stone, where it was read beforehand from `stoneSideInput`; null: it can't be read; undefined: read it now. */
+  readonly stoneRead?: SideTone | null;
   readonly parameters: ComparisonParameters;
   readonly onProgress?: (fraction: number) => void;
   readonly cancelled?: () => boolean;
@@ -66,7 +67,7 @@ export interface ToneResult extends Pick<ComparisonRecord, ToneFields> {
   readonly mapPxPerMm: number;
   readonly drawn: CoverageMap | null;
   readonly printed: CoverageMap | null;
-  /** Linear light in the stone's frame, with a margin: for pictures. */
+  /** The photographs in their own light in the stone's frame, with a margin: for pictures. null where chips or a white sheet changed it. */
   readonly rasters: { readonly stone: ColourRaster | null; readonly proof: ColourRaster | null };
 }
 
@@ -76,17 +77,15 @@ export function measureTone(input: ToneInput): ToneResult | null {
     input.onProgress?.(fraction);
     return input.cancelled?.() ?? false;
   };
-  const stoneInput = sideInput(input, 'stone');
+  const stoneInput = stoneSideInput(input);
   const proofInput = sideInput(input, 'proof');
-  const stone = readSide(stoneInput);
+  const stone = input.stoneRead === undefined ? readSide(stoneInput) : input.stoneRead;
   if (step(0.35)) return null;
   const proof = readSide(proofInput);
   if (step(0.7)) return null;
-  const frame = toneFrame(input.sizeMm);
-  const sharp = { stone: sharpnessOf(stoneInput, frame), proof: sharpnessOf(proofInput, frame) };
   const warnings = [
-    ...(stone ? pictureWarnings(stoneInput, stone, { own: sharp.stone, partner: sharp.proof }) : []),
-    ...(proof ? pictureWarnings(proofInput, proof, { own: sharp.proof, partner: sharp.stone }) : []),
+    ...(stone ? pictureWarnings(stoneInput, stone, proof) : []),
+    ...(proof ? pictureWarnings(proofInput, proof, stone) : []),
     ...placeWarnings(input, proof),
   ];
   const stoneSolid = stone && stone.clipped <= qualityLimits.noTone ? stone.solid : null;
@@ -125,20 +124,41 @@ export function measureTone(input: ToneInput): ToneResult | null {
     mapPxPerMm,
     drawn,
     printed,
-    rasters: { stone: stone?.raster ?? null, proof: proof?.raster ?? null },
+    rasters: { stone: asTaken(stoneInput, stone), proof: asTaken(proofInput, proof) },
+  };
+}
+
+function asTaken({ chips, flat }: SideInput, side: SideTone | null): ColourRaster | null {
+  return side && chips.length === 0 && flat === null ? side.raster : null;
+}
+
+/** What reading the stone takes, which is known before the print is found on it. */
+export function stoneSideInput(
+  input: Pick<ToneInput, 'stone' | 'stoneMap' | 'flats' | 'chips' | 'zones' | 'sizeMm'>,
+): SideInput {
+  return {
+    side: 'stone',
+    photo: input.stone,
+    map: input.stoneMap,
+    flat: input.flats.stone,
+    chips: input.chips.filter((chip) => chip.photo === 'stone'),
+    zones: input.zones,
+    sizeMm: input.sizeMm,
+    covered: null,
   };
 }
 
 function sideInput(input: ToneInput, side: 'stone' | 'proof'): SideInput {
+  if (side === 'stone') return stoneSideInput(input);
   return {
     side,
-    photo: input[side],
-    map: side === 'stone' ? input.stoneMap : input.proofMap,
-    flat: input.flats[side],
-    chips: input.chips.filter((chip) => chip.photo === side),
+    photo: input.proof,
+    map: input.proofMap,
+    flat: input.flats.proof,
+    chips: input.chips.filter((chip) => chip.photo === 'proof'),
     zones: input.zones,
     sizeMm: input.sizeMm,
-    covered: side === 'stone' ? null : input.covered,
+    covered: input.covered,
   };
 }
 

@@ -1,10 +1,7 @@
 import type { ComparisonWarning } from '../../records/comparison.ts';
 import { median } from '../../science/statistics/quantile.ts';
 import { connectedPlaces } from '../operations/connectedPlaces.ts';
-import { gaussianBlur } from '../operations/gaussianBlur.ts';
 import { photographPxPerFramePx } from '../operations/mapPoint.ts';
-import { sampleGrey } from '../operations/sampleLinear.ts';
-import type { Frame } from '../raster.ts';
 import type { SideTone } from './readSide.ts';
 import type { SideInput } from './sideInput.ts';
 
@@ -28,8 +25,15 @@ export const qualityLimits = {
 
 const words = { stone: 'stone', proof: 'print' } as const;
 
-/** What is wrong with one photograph as a photograph, in words with what to do. */
-export function pictureWarnings(input: SideInput, side: SideTone, sharp: Sharpness): ComparisonWarning[] {
+/**
+ * What is wrong with one photograph as a photograph, in words with what to do.
+ * @param partner the other object: a picture far softer than its partner's is blurred. null where it could not be read.
+ */
+export function pictureWarnings(
+  input: SideInput,
+  side: SideTone,
+  partner: SideTone | null,
+): ComparisonWarning[] {
   const name = words[input.side];
   const found: ComparisonWarning[] = [];
   if (side.clipped > qualityLimits.clipped) {
@@ -45,7 +49,7 @@ export function pictureWarnings(input: SideInput, side: SideTone, sharp: Sharpne
       message: `The photograph of the ${name} has only ${pxPerMm.toFixed(1)} px per millimetre: fine marks can't be told. Come closer, or use the full resolution.`,
     });
   }
-  if (side.clipped <= qualityLimits.noTone && isBlurred(sharp)) {
+  if (side.clipped <= qualityLimits.noTone && isBlurred(side.sharpness, partner?.sharpness ?? null)) {
     found.push({
       code: 'blurred',
       message: `The photograph of the ${name} is blurred: steady the camera, use the timer, and take it again.`,
@@ -72,69 +76,18 @@ export function pictureWarnings(input: SideInput, side: SideTone, sharp: Sharpne
   return found;
 }
 
-/** How sharp this photograph and its partner are, each on its own scale. */
-export interface Sharpness {
-  readonly own: number;
-  readonly partner: number;
-}
-
-function isBlurred({ own, partner }: Sharpness): boolean {
+function isBlurred(own: number, partner: number | null): boolean {
   return (
     own < qualityLimits.sharpness ||
-    (own < qualityLimits.softness && own < qualityLimits.besidePartner * partner)
+    (partner !== null && own < qualityLimits.softness && own < qualityLimits.besidePartner * partner)
   );
-}
-
-/**
- * Fine against coarser structure at the photograph's own resolution, where something is drawn: variance between σ 0 and 1 px
- * over variance between 1 and 3 px, noise as seen on bare ground taken off. About 0.1 to 1 for a sharp photograph.
- */
-export function sharpnessOf(input: SideInput, frame: Frame): number {
-  const pxPerMm = photographPxPerFramePx(input.map, frame) * frame.pxPerMm;
-  const sizeMm = 24;
-  const px = Math.min(320, Math.round(sizeMm * pxPerMm));
-  const ratios: { fine: number; coarse: number }[] = [];
-  for (const [xMm, yMm] of tileCorners(input, px / pxPerMm)) {
-    const frame = { widthPx: px, heightPx: px, pxPerMm, originMm: [xMm, yMm] as const };
-    const tile = sampleGrey(input.photo, input.map, frame);
-    if (tile.data.some((value) => Number.isNaN(value))) continue;
-    const one = gaussianBlur(tile.data, px, px, 1);
-    const three = gaussianBlur(tile.data, px, px, 3);
-    ratios.push({ fine: varianceBetween(tile.data, one, px), coarse: varianceBetween(one, three, px) });
-  }
-  if (ratios.length < 4) return 1;
-  const quiet = Math.min(...ratios.map((ratio) => ratio.fine));
-  const drawn = ratios.toSorted((a, b) => b.coarse - a.coarse).slice(0, Math.ceil(ratios.length / 3));
-  return median(drawn.map((ratio) => Math.max(0, ratio.fine - quiet) / Math.max(ratio.coarse, 1e-9)));
-}
-
-function tileCorners({ sizeMm }: SideInput, tileMm: number): (readonly [number, number])[] {
-  const across = 6;
-  return Array.from({ length: across * across }, (_, i): readonly [number, number] => [
-    ((i % across) / (across - 1)) * Math.max(0, sizeMm[0] - tileMm),
-    (Math.floor(i / across) / (across - 1)) * Math.max(0, sizeMm[1] - tileMm),
-  ]);
-}
-
-function varianceBetween(a: Float32Array, b: Float32Array, size: number): number {
-  let sum = 0;
-  let squares = 0;
-  let count = 0;
-  for (let y = 10; y < size - 10; y++) {
-    for (let i = y * size + 10; i < (y + 1) * size - 10; i++) {
-      const off = a[i]! - b[i]!;
-      sum += off;
-      squares += off * off;
-      count++;
-    }
-  }
-  return count === 0 ? 0 : squares / count - (sum / count) ** 2;
 }
 
 /** Area of connected places clearly brighter than bare ground. */
 function glareAreaMm2(side: SideTone): number {
   const { frame, darkness, counts } = side;
-  const bright = Uint8Array.from(darkness, (value, i) => (counts[i] && value < -0.15 ? 1 : 0));
+  const bright = new Uint8Array(darkness.length);
+  for (let i = 0; i < bright.length; i++) if (counts[i] && darkness[i]! < -0.15) bright[i] = 1;
   const least = 4 * frame.pxPerMm ** 2;
   const places = connectedPlaces(bright, frame.widthPx, frame.heightPx).filter(
     (place) => place.pixels.length > least,

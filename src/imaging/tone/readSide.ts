@@ -1,7 +1,7 @@
 import type { GroundRecord, ResponseRecord } from '../../records/comparison.ts';
 import { median } from '../../science/statistics/quantile.ts';
 import { gaussianBlur } from '../operations/gaussianBlur.ts';
-import { photographPxPerFramePx } from '../operations/mapPoint.ts';
+import { photographPxPerFramePx, rowMapper } from '../operations/mapPoint.ts';
 import { sampleLinear } from '../operations/sampleLinear.ts';
 import type { Photograph } from '../photograph.ts';
 import type { ColourRaster, Frame } from '../raster.ts';
@@ -14,6 +14,7 @@ import { type BetweenMarks, darknessOf, type GroundField, groundField } from './
 import { surfaceAt, surfaceTerms } from './lightSurface.ts';
 import { type FittedResponse, fitResponse, withResponse } from './responseFit.ts';
 import { seenChips } from './seenChips.ts';
+import { sharpnessOf } from './sharpness.ts';
 import type { SideInput } from './sideInput.ts';
 import { countedPixels, groundCellPx, toneFrame } from './toneFrame.ts';
 
@@ -36,6 +37,8 @@ export interface SideTone {
   readonly photoPxPerMm: number;
   /** Share of the counted pixels in which a channel is clipped. */
   readonly clipped: number;
+  /** See `sharpnessOf`. */
+  readonly sharpness: number;
 }
 
 /** Log light by which a bare cell may depart from the smooth surface: stone mottles, paper hardly. */
@@ -77,6 +80,7 @@ export function readSide(input: SideInput): SideTone | null {
     noise,
     photoPxPerMm: photographPxPerFramePx(input.map, frame) * frame.pxPerMm,
     clipped: clippedShare(input.photo, input.map, frame, counts),
+    sharpness: sharpnessOf(input, frame),
   };
 }
 
@@ -175,25 +179,28 @@ function groundRecordOf(input: SideInput, kinds: Uint8Array, bare: BareCells): G
   return { origin: 'bare-places', limit };
 }
 
-/** Share of counted places at which a channel of the photograph stands at its highest codes. */
+/** Share of counted places at which a channel of the photograph stands at its highest codes: every fourth place, its nearest px. */
 function clippedShare(photo: Photograph, map: SideInput['map'], frame: Frame, counts: Uint8Array): number {
-  const last = photo.toLinear.length - 1;
-  const full = Float32Array.from(photo.toLinear, (_, code) => (code >= last * 0.992 ? 1 : 0));
-  const coarse = {
-    ...frame,
-    widthPx: frame.widthPx >> 2,
-    heightPx: frame.heightPx >> 2,
-    pxPerMm: frame.pxPerMm / 4,
-  };
-  const seen = sampleLinear({ ...photo, toLinear: full }, map, coarse);
+  const { codes, channels, widthPx, heightPx } = photo;
+  const full = (photo.toLinear.length - 1) * 0.992;
+  const mapRow = rowMapper(map, frame);
+  const xs = new Float64Array(frame.widthPx);
+  const ys = new Float64Array(frame.widthPx);
   let clipped = 0;
   let all = 0;
-  for (let y = 0; y < coarse.heightPx; y++) {
-    for (let x = 0; x < coarse.widthPx; x++) {
-      if (!counts[(y * 4 + 2) * frame.widthPx + x * 4 + 2]) continue;
-      const i = y * coarse.widthPx + x;
+  for (let y = 2; y < frame.heightPx; y += 4) {
+    mapRow(y, xs, ys);
+    for (let x = 2; x < frame.widthPx; x += 4) {
+      if (!counts[y * frame.widthPx + x]) continue;
+      const [px, py] = [Math.floor(xs[x]!), Math.floor(ys[x]!)];
+      if (px < 0 || py < 0 || px >= widthPx || py >= heightPx) continue;
+      const at = (py * widthPx + px) * channels;
       all++;
-      if (Math.max(seen.planes[0][i]!, seen.planes[1][i]!, seen.planes[2][i]!) > 0.5) clipped++;
+      for (let channel = 0; channel < channels; channel++) {
+        if (codes[at + channel]! < full) continue;
+        clipped++;
+        break;
+      }
     }
   }
   return all === 0 ? 0 : clipped / all;
