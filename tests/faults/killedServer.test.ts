@@ -1,33 +1,15 @@
-import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { readdir } from 'node:fs/promises';
 import { connect } from 'node:net';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { expect, it, onTestFinished } from 'vitest';
+import { expect, it } from 'vitest';
 import type { ComparisonEntry, PhotographEntry } from '../../src/records/comparisonEntry.ts';
 import { aPicture, folderUnderTest, postJson, serverUnderTest } from '../server/serverUnderTest.ts';
-
-const serveFolder = fileURLToPath(new URL('../server/serveFolder.ts', import.meta.url));
-
-async function serve(dataFolder: string): Promise<{ server: ChildProcess; address: string }> {
-  const server = spawn(process.execPath, ['--import', 'tsx', serveFolder, dataFolder], {
-    stdio: ['ignore', 'pipe', 'inherit'],
-  });
-  onTestFinished(() => void server.kill('SIGKILL'));
-  const [line] = (await once(server.stdout!, 'data')) as [Buffer];
-  return { server, address: line.toString().trim() };
-}
-
-async function kill(server: ChildProcess): Promise<void> {
-  const gone = once(server, 'exit');
-  server.kill('SIGKILL');
-  await gone;
-}
+import { killServer, serveInProcess } from './serverProcess.ts';
 
 it('killed in the middle of an upload leaves nothing half-made', async () => {
   const dataFolder = await folderUnderTest();
-  const { server, address } = await serve(dataFolder);
+  const { server, address } = await serveInProcess(dataFolder);
   const { port, host } = new URL(address);
   const socket = connect(Number(port), '127.0.0.1');
   socket.on('error', () => {});
@@ -39,7 +21,7 @@ it('killed in the middle of an upload leaves nothing half-made', async () => {
   socket.write(Buffer.from(await aPicture()));
   const incoming = join(dataFolder, 'incoming');
   while ((await readdir(incoming)).length === 0) await new Promise((resolve) => setTimeout(resolve, 5));
-  await kill(server);
+  await killServer(server);
   socket.destroy();
   const next = await serverUnderTest({ dataFolder });
   for (const place of ['incoming', 'photographs', 'cache']) {
@@ -50,7 +32,7 @@ it('killed in the middle of an upload leaves nothing half-made', async () => {
 
 it('killed while measuring has lost nothing that it had acknowledged, and goes on', async () => {
   const dataFolder = await folderUnderTest();
-  const { server, address } = await serve(dataFolder);
+  const { server, address } = await serveInProcess(dataFolder);
   const send = async <T>(path: string, init: RequestInit): Promise<T> =>
     (await (await fetch(address + path, init)).json()) as T;
   const photograph = async (name: string, shade: number) => {
@@ -70,7 +52,7 @@ it('killed while measuring has lost nothing that it had acknowledged, and goes o
     };
     created.push((await send<ComparisonEntry>('/api/comparisons', postJson(request))).id);
   }
-  await kill(server);
+  await killServer(server);
   const next = await serverUnderTest({ dataFolder });
   const { comparisons } = await next.json<{ comparisons: ComparisonEntry[] }>('/api/comparisons?limit=200');
   expect(comparisons.map(({ id }) => id)).toEqual(created.toReversed());
