@@ -1,6 +1,6 @@
 import type { WorkStage } from '../../records/work.ts';
-import type { WorkEntry, WorkSummary } from '../../records/workEntry.ts';
-import { ask, withJson } from './ask.ts';
+import type { WorkSummary } from '../../records/workEntry.ts';
+import { ask } from './ask.ts';
 import { type ListQuery, pageAddress } from './pages.ts';
 
 export const worksKey = ['works'] as const;
@@ -9,19 +9,6 @@ export const worksKey = ['works'] as const;
 export interface WorkPage {
   readonly works: readonly WorkSummary[];
   readonly next: string | null;
-}
-
-/** A work about to be started: from graining on, or halfway with its past unknown until somebody fills it in. */
-export interface NewWork {
-  readonly title: string;
-  readonly stoneId: string;
-  readonly origin:
-    | { readonly kind: 'new' }
-    | {
-        readonly kind: 'halfway';
-        readonly stage: WorkStage;
-        readonly gummed: 'yes' | 'no' | 'unknown';
-      };
 }
 
 /** One page of the works at a stage (null: at any) on a stone (none given: on any), after the place `after`. */
@@ -36,9 +23,4 @@ export function listWorks(
     pageAddress('/api/works', query, after, { stage, stone, limit: String(limit) }),
     signal ? { signal } : {},
   );
-}
-
-/** Starts a work on a stone. */
-export function startWork(work: NewWork): Promise<WorkEntry> {
-  return ask('/api/works', withJson('POST', work));
 }
