@@ -11,6 +11,7 @@ const results = join(tmpdir(), `stonetone-tests-${process.pid}.json`);
 const steps = [
   ['types', ['tsc', '--noEmit', '-p', '.']],
   ['lint', ['biome', 'check', '--diagnostic-level=error', '--max-diagnostics=40']],
+  ['unused code', ['knip']],
   ['import rules', ['depcruise', 'src', '--config', '.dependency-cruiser.cjs']],
   ['build for node', ['tsc', '-p', 'tsconfig.build.json']],
   ['build for the browser', ['vite', 'build', '--logLevel', 'warn']],
