@@ -7,12 +7,17 @@ import { expect, test } from 'vitest';
  */
 export const seed = seedOf(process.env.PROPERTY_SEED);
 
+/** A busy machine may take long over many cases; a property that hangs must end all the same. */
+const longestSeconds = 120;
+
 /**
  * One test: the property holds for `runs` random cases. A case that breaks it is shrunk to the smallest that does;
  * the failure names it with the seed and the path that lead back to it.
  */
 export function holds<T>(title: string, property: fc.IProperty<T> | fc.IAsyncProperty<T>, runs = 200): void {
-  test(`${title} (seed ${seed})`, () => fc.assert(property as fc.IProperty<T>, { seed, numRuns: runs }));
+  test(`${title} (seed ${seed})`, { timeout: longestSeconds * 1000 }, () =>
+    fc.assert(property as fc.IProperty<T>, { seed, numRuns: runs }),
+  );
 }
 
 /** Apart by no more than a share of the larger, or of 1. */
