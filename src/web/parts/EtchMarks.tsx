@@ -51,8 +51,9 @@ export function EtchMarks({
         const [atX, atY] = ground ? [x + 44, y - 40] : [x, y];
         const roomPx = roomAt({ rings: area.rings, without: [] }, place) * view.pxPerMm;
         const words = area.words[0] ?? '';
-        const withWords = words !== '' && (ground || roomPx > 24);
-        const wide = withWords ? Math.max(26, words.length * 8.2 + 12) : 14 + 12 * area.letter.length;
+        const wordsWide = Math.max(26, words.length * 8.2 + 12);
+        const withWords = words !== '' && (ground || Math.hypot(wordsWide / 2, 30) < roomPx * 1.15);
+        const wide = withWords ? wordsWide : 14 + 12 * area.letter.length;
         return (
           <g
             key={`${area.id} ${area.letter}`}

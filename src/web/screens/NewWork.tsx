@@ -2,6 +2,8 @@ import './NewWork.css';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useLocation, useSearch } from 'wouter';
+import type { Edge } from '../../records/stone.ts';
+import type { StoneSummary } from '../../records/stoneEntry.ts';
 import type { WorkStage } from '../../records/work.ts';
 import { factsBefore } from '../../studio/stones/workHistory.ts';
 import { type ShownFailure, shownFailure } from '../client/shownFailure.ts';
@@ -18,7 +20,9 @@ import { HeadEdge } from '../parts/HeadEdge.tsx';
 import { Notice } from '../parts/Notice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { Picks } from '../parts/Picks.tsx';
+import { StoneFace } from '../parts/StoneFace.tsx';
 import { workStages, workStageWords } from '../parts/stageWords.ts';
+import { stoneTint } from '../parts/stoneTint.ts';
 
 /** Starting a work on a stone, from the grain or halfway; of its past only what can be known is asked for. */
 export default function NewWork() {
@@ -104,6 +108,7 @@ export default function NewWork() {
           />
         </div>
         {work.begins === 'halfway' && <Past work={work} onChange={set} />}
+        {stone && <StoneLying stone={stone} head={work.head} />}
       </div>
       {trouble && (
         <div className="list-foot">
@@ -121,6 +126,33 @@ export default function NewWork() {
         )}
       </div>
     </form>
+  );
+}
+
+/** The chosen stone on the bed, with its head and the borders that have to stay free. */
+function StoneLying({ stone, head }: { stone: StoneSummary; head: Edge }) {
+  const { name, widthMm, heightMm, colour } = stone;
+  const around = Math.max(widthMm, heightMm) * 0.07;
+  return (
+    <figure className="new-work-stone" style={stoneTint(colour)}>
+      <svg
+        viewBox={`${-around} ${-around} ${widthMm + 2 * around} ${heightMm + 2 * around}`}
+        role="img"
+        aria-label={`${name} from above, its head at the ${head}`}
+      >
+        <StoneFace
+          view={{ pxPerMm: 1, offsetPx: [0, 0] }}
+          stoneMm={[widthMm, heightMm]}
+          head={head}
+          rectangle={null}
+          bare
+        />
+      </svg>
+      <figcaption>
+        <span className="big">{name}</span> {widthMm} × {heightMm} mm{colour && `, ${colour}`}. Dotted: what
+        the drawing should leave free for gum, wider at the ends, where the scraper lands.
+      </figcaption>
+    </figure>
   );
 }
 

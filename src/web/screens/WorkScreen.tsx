@@ -20,7 +20,7 @@ const views = [
   { path: 'etch', name: 'First etch' },
   { path: 'second-etch', name: 'Second etch' },
   { path: 'photographs', name: 'Photographs' },
-  { path: 'about', name: 'About it' },
+  { path: 'about', name: 'About' },
 ] as const;
 
 /** One work: its stone with the drawing, and beside it what is known and planned. */

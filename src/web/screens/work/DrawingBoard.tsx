@@ -8,6 +8,7 @@ import type { DeskState, ZoneDesk } from '../../managers/zoneDesk.ts';
 import { StoneBoard } from '../../parts/StoneBoard.tsx';
 import { StoneFace } from '../../parts/StoneFace.tsx';
 import { ZoneMarks } from '../../parts/ZoneMarks.tsx';
+import { boardWords } from './boardWords.ts';
 import { PhotographUnder, useShownPhotograph } from './PhotographUnder.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
 
@@ -63,7 +64,7 @@ export function DrawingBoard({
             </button>
           </div>
           <p className="board-words" id="stone-board-keys">
-            {boardWords(state)}
+            {boardWords(state, window.matchMedia('(pointer: coarse)').matches)}
           </p>
           <p className="unseen" role="status">
             {handWords(state)}
@@ -105,19 +106,6 @@ function placeInHand({ drawing, picked, point, cross }: DeskState): Point | null
   if (drawing.outline) return cross;
   const zone = drawing.zones.find(({ id }) => id === picked);
   return zone && point !== null ? zone.polygonMm[point]! : null;
-}
-
-/** What can be done now, in a line under the board. */
-function boardWords({ drawing, picked, point }: DeskState): string {
-  if (drawing.outline)
-    return drawing.outline.length < 3
-      ? 'Press where the outline goes, point by point. Arrow keys move the cross (1 mm, Shift 10, Alt 0.1), Enter puts a point.'
-      : 'Close it on its first point, or with C. Delete takes the last point back, Escape leaves it.';
-  if (picked && point !== null)
-    return 'Arrow keys move the point by 1 mm (Shift 10, Alt 0.1). Page Down: the next. A adds one, Delete takes it away.';
-  if (picked)
-    return 'Drag a point; press on a side to add one; drag the letter to move the zone whole. Page Down takes the first point.';
-  return 'Press a zone to take it in hand. Enter, or “Draw a zone”, starts an outline. Drag the stone to move it.';
 }
 
 /** What is in hand, for those who don't see the board. */

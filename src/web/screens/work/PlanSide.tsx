@@ -7,7 +7,7 @@ import { dayWords } from '../../parts/entryWords.ts';
 import { Figure } from '../../parts/Figure.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
-import { changeTitles, feasibleWords } from './planWords.ts';
+import { changeTitles, feasibleWords, sentence } from './planWords.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 
 /** What a plan says beside the stone: what to have ready, whether it can be kept, what to mind, and its papers. */
@@ -70,7 +70,7 @@ export function PlanSide({
           <h2 id="changes-head" className="big">
             {schedule.feasible === true ? 'It could also be' : 'What would help'}
           </h2>
-          {schedule.reason && <p>{schedule.reason}</p>}
+          {schedule.reason && <p>{sentence(schedule.reason)}</p>}
           <ul>
             {schedule.changes.map(({ change, feasible, effect }) => (
               <li key={change}>
@@ -93,7 +93,7 @@ export function PlanSide({
               <b>
                 {nameOf(kept, a)} and {nameOf(kept, b)}, {gapMm === 0 ? 'touching' : `${gapMm} mm apart`}:
               </b>{' '}
-              {why}
+              {sentence(why)}
             </p>
           ))}
         </section>

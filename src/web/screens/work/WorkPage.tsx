@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { workStageWords } from '../../parts/stageWords.ts';
+import { stoneTint } from '../../parts/stoneTint.ts';
 
 /** The frame of each side of a work: the finding, the stone on the left, its words beside it, wide things below. */
 export function WorkPage({
@@ -20,7 +21,7 @@ export function WorkPage({
 }) {
   const { stone, title, stage } = work;
   return (
-    <div className="work-page">
+    <div className="work-page" style={stoneTint(stone.colour)}>
       <div className="work-head">
         <PageHead
           stamp={`${stone.name} · ${title} · ${stone.widthMm} × ${stone.heightMm} mm · ${workStageWords[stage]}`}

@@ -1,5 +1,6 @@
 import './ZoneList.css';
 import { useEffect, useRef } from 'react';
+import { Link } from 'wouter';
 import type { WorkZone } from '../../../records/work.ts';
 import { groundLetter, zoneLetter } from '../../../studio/etch/zoneLetters.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -10,7 +11,13 @@ import type { WorkDesk } from './useWorkDesk.ts';
 import { ZoneFields } from './ZoneFields.tsx';
 
 /** The zones with their areas; the one in hand unfolds to say what it is. */
-export function ZoneList({ desk: { desk, state }, verdicts }: { desk: WorkDesk; verdicts: LiveVerdicts }) {
+export function ZoneList({
+  desk: { desk, state, work },
+  verdicts,
+}: {
+  desk: WorkDesk;
+  verdicts: LiveVerdicts;
+}) {
   const media = useMedia();
   const { drawing, picked } = state;
   const fields = useRef<HTMLDivElement>(null);
@@ -21,6 +28,12 @@ export function ZoneList({ desk: { desk, state }, verdicts }: { desk: WorkDesk; 
     count.current = drawing.zones.length;
     if (closed) fields.current?.querySelector('input')?.select();
   }, [drawing.zones, picked]);
+  const rows = useRef<HTMLUListElement>(null);
+  // A zone taken in hand on the stone shows its words; where these lie below the stone, the stone stays in sight.
+  useEffect(() => {
+    if (picked === null || !window.matchMedia('(min-width: 901px)').matches) return;
+    rows.current?.querySelector('.picked')?.scrollIntoView({ block: 'nearest' });
+  }, [picked]);
   const areaOf = (id: string) => verdicts.areasCm2.find(({ zone }) => zone === id)?.areaCm2 ?? null;
   const begin = () => {
     desk.begin();
@@ -45,7 +58,20 @@ export function ZoneList({ desk: { desk, state }, verdicts }: { desk: WorkDesk; 
           <Button onClick={begin}>Draw a zone</Button>
         )}
       </div>
-      <ul className="zone-list">
+      {drawing.zones.length === 0 && (
+        <p className="zone-list-empty">
+          Draw once round each part that was made with one medium, such as a wash sky or a crayon bank; what
+          should stay bare may have a zone too.
+          {work.photographs.length === 0 && (
+            <>
+              {' '}
+              It is easiest over{' '}
+              <Link href={`/works/${work.id}/photographs`}>a photograph of the drawn stone</Link>.
+            </>
+          )}
+        </p>
+      )}
+      <ul ref={rows} className="zone-list">
         {drawing.zones.map((zone, index) => (
           <li key={zone.id} className={zone.id === picked ? 'picked' : undefined}>
             <button

@@ -63,3 +63,9 @@ export const changeTitles: Readonly<Record<EtchSchedule['changes'][number]['chan
   'deeper-film': 'A deeper film',
   'two-stages': 'Two stages',
 };
+
+/** A reason as a sentence of its own. */
+export function sentence(words: string): string {
+  const whole = words.charAt(0).toUpperCase() + words.slice(1);
+  return /[.!?]$/.test(whole) ? whole : `${whole}.`;
+}
