@@ -1,5 +1,6 @@
 import polygonClipping, { type Polygon } from 'polygon-clipping';
 import type { Point } from './point.ts';
+import { containsPoint } from './polygon.ts';
 
 /** A simple polygon, not closed, in any one unit. */
 type Outline = readonly Point[];
@@ -21,24 +22,62 @@ export function sharedArea(a: Outline, b: Outline): number {
 
 /**
  * Shortest distance between the edges of two simple polygons, 0 where they touch or overlap, in their unit.
+ * @param within a distance beyond which nobody asks how far: the answer is then infinite, and sooner there.
  */
-export function outlineDistance(a: Outline, b: Outline): number {
-  let least = Number.POSITIVE_INFINITY;
-  for (const [index, start] of a.entries()) {
-    const end = a[(index + 1) % a.length]!;
-    for (const [other, from] of b.entries()) {
-      const to = b[(other + 1) % b.length]!;
-      if (segmentsCross(start, end, from, to)) return 0;
+export function outlineDistance(a: Outline, b: Outline, within = Number.POSITIVE_INFINITY): number {
+  if (boxesApart(a, b) >= within) return Number.POSITIVE_INFINITY;
+  const edges = edgesOf(b);
+  let least = within;
+  for (const one of edgesOf(a)) {
+    for (const other of edges) {
+      // most pairs lie farther apart than the nearest so far: their boxes say so at once
+      if (one.left - other.right > least || other.left - one.right > least) continue;
+      if (one.top - other.bottom > least || other.top - one.bottom > least) continue;
+      if (segmentsCross(one.from, one.to, other.from, other.to)) return 0;
       least = Math.min(
         least,
-        distanceToSegment(start, from, to),
-        distanceToSegment(end, from, to),
-        distanceToSegment(from, start, end),
-        distanceToSegment(to, start, end),
+        distanceToSegment(one.from, other.from, other.to),
+        distanceToSegment(one.to, other.from, other.to),
+        distanceToSegment(other.from, one.from, one.to),
+        distanceToSegment(other.to, one.from, one.to),
       );
     }
   }
-  return least > 1e-9 && sharedArea(a, b) > 0 ? 0 : least;
+  const inside = containsPoint(a, b[0]!) || containsPoint(b, a[0]!);
+  if (least > 1e-9 && inside) return 0;
+  return least < within ? least : Number.POSITIVE_INFINITY;
+}
+
+/** How far the boxes round two outlines lie apart along the axis on which they lie farther apart; negative where they overlap. */
+function boxesApart(a: Outline, b: Outline): number {
+  const along = (axis: 0 | 1) => {
+    const [ofA, ofB] = [a.map((point) => point[axis]), b.map((point) => point[axis])];
+    return Math.max(Math.min(...ofA) - Math.max(...ofB), Math.min(...ofB) - Math.max(...ofA));
+  };
+  return Math.max(along(0), along(1));
+}
+
+interface Edge {
+  readonly from: Point;
+  readonly to: Point;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+function edgesOf(outline: Outline): Edge[] {
+  return outline.map((from, index) => {
+    const to = outline[(index + 1) % outline.length]!;
+    return {
+      from,
+      to,
+      left: Math.min(from[0], to[0]),
+      right: Math.max(from[0], to[0]),
+      top: Math.min(from[1], to[1]),
+      bottom: Math.max(from[1], to[1]),
+    };
+  });
 }
 
 function asRing(outline: Outline): Polygon {

@@ -29,7 +29,7 @@ export function closeNeighbours(
       const first = strengths.get(a.id);
       const second = strengths.get(b.id);
       if (!first || !second || first === second) continue;
-      const gapMm = outlineDistance(a.polygonMm, b.polygonMm);
+      const gapMm = outlineDistance(a.polygonMm, b.polygonMm, guardMm);
       if (gapMm >= guardMm) continue;
       const pair = JSON.stringify([a.id, b.id]);
       if ((found.get(pair)?.gapMm ?? Number.POSITIVE_INFINITY) <= gapMm) continue;

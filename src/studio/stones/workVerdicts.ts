@@ -1,6 +1,7 @@
 import type { ImageExtent, Stone } from '../../records/stone.ts';
 import type { Work, WorkZone } from '../../records/work.ts';
 import type { WorkVerdicts } from '../../records/workEntry.ts';
+import { signedArea } from '../../science/geometry/polygon.ts';
 import { unionArea } from '../../science/geometry/polygonArea.ts';
 import { borderCheck } from './borderCheck.ts';
 import { zoneFindings } from './zoneFindings.ts';
@@ -19,7 +20,7 @@ export function workVerdicts(
   stone: Pick<Stone, 'widthMm' | 'heightMm' | 'pressSetUp'>,
 ): WorkVerdicts {
   const { zones, rectangle, head } = work;
-  const areas = zones.map((zone) => ({ zone: zone.id, areaCm2: cm2(unionArea([zone.polygonMm])) }));
+  const areas = zones.map((zone) => ({ zone: zone.id, areaCm2: cm2(Math.abs(signedArea(zone.polygonMm))) }));
   const drawnMm2 = unionArea(zones.map((zone) => zone.polygonMm));
   const findings = zoneFindings(zones);
   const image = printedExtent(zones) ?? rectangleExtent(rectangle);
