@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
-import { studentQuantile } from '../../src/science/statistics/distributions.ts';
+import {
+  chiSquareQuantile,
+  fisherQuantile,
+  studentQuantile,
+} from '../../src/science/statistics/distributions.ts';
 import { huberLocation } from '../../src/science/statistics/huberLocation.ts';
 import { isotonic } from '../../src/science/statistics/isotonic.ts';
 import { monotoneCubic } from '../../src/science/statistics/monotoneCubic.ts';
@@ -147,4 +151,32 @@ holds(
       close(line.intercept, intercept, 1e-9);
     },
   ),
+);
+
+const chance = fc.integer({ min: 1, max: 999 }).map((share) => share / 1000);
+
+holds(
+  'F is t squared with one degree of freedom above, its own reciprocal turned over, and chi-square over a known variance',
+  fc.property(
+    chance,
+    fc.integer({ min: 1, max: 60 }),
+    fc.integer({ min: 1, max: 60 }),
+    (share, upper, lower) => {
+      const t = studentQuantile((1 + share) / 2, lower);
+      expect(fisherQuantile(share, 1, lower) / t ** 2).toBeCloseTo(1, 7);
+      expect(fisherQuantile(share, upper, lower) * fisherQuantile(1 - share, lower, upper)).toBeCloseTo(1, 7);
+      const known = chiSquareQuantile(share, upper) / upper;
+      expect(fisherQuantile(share, upper, Infinity)).toBe(known);
+      expect(fisherQuantile(share, upper, 1e8) / known).toBeCloseTo(1, 5);
+    },
+  ),
+);
+
+holds(
+  'chi-square is the normal squared with one degree of freedom and exponential with two',
+  fc.property(chance, (share) => {
+    const z = studentQuantile((1 + share) / 2, Infinity);
+    expect(chiSquareQuantile(share, 1) / z ** 2).toBeCloseTo(1, 9);
+    expect(chiSquareQuantile(share, 2) / (-2 * Math.log1p(-share))).toBeCloseTo(1, 9);
+  }),
 );

@@ -1,4 +1,5 @@
 import { betaBelow } from './betaDistribution.ts';
+import { gammaAbove } from './gammaDistribution.ts';
 import { normalUpperTail } from './normalTail.ts';
 
 /**
@@ -41,6 +42,39 @@ export function betaQuantile(probability: number, alpha: number, beta: number): 
   if (!(probability >= 0 && probability <= 1 && alpha > 0 && beta > 0)) return Number.NaN;
   if (probability === 0 || probability === 1) return probability;
   return whereFalling((x) => -betaBelow(x, alpha, beta), -probability, 0, 1);
+}
+
+/**
+ * Quantile of the chi-square distribution.
+ * @param probability 0..1; 0 gives 0 and 1 Infinity, anything else outside NaN.
+ * @param degreesOfFreedom above 0; NaN otherwise.
+ */
+export function chiSquareQuantile(probability: number, degreesOfFreedom: number): number {
+  if (!(probability >= 0 && probability <= 1 && degreesOfFreedom > 0)) return Number.NaN;
+  if (probability === 0 || probability === 1) return probability === 0 ? 0 : Infinity;
+  const above = 1 - probability;
+  let far = degreesOfFreedom + 10;
+  while (gammaAbove(far / 2, degreesOfFreedom / 2) > above) far *= 2;
+  return whereFalling((x) => gammaAbove(x / 2, degreesOfFreedom / 2), above, 0, far);
+}
+
+/**
+ * Quantile of Fisher's F distribution, the ratio of two variances.
+ * @param probability 0..1; 0 gives 0 and 1 Infinity, anything else outside NaN.
+ * @param upper degrees of freedom of the variance above, above 0; NaN otherwise.
+ * @param lower those of the variance below, above 0, Infinity where it is known; NaN otherwise.
+ */
+export function fisherQuantile(probability: number, upper: number, lower: number): number {
+  if (!(probability >= 0 && probability <= 1 && upper > 0 && lower > 0)) return Number.NaN;
+  if (probability === 0 || probability === 1) return probability === 0 ? 0 : Infinity;
+  if (lower === Infinity) return chiSquareQuantile(probability, upper) / upper;
+  // The upper sum's share of both is small near 0 and the lower one's far out: each keeps its digits where it is small.
+  if (probability < 0.5) {
+    const share = betaQuantile(probability, upper / 2, lower / 2);
+    return (lower * share) / (upper * (1 - share));
+  }
+  const rest = betaQuantile(1 - probability, lower / 2, upper / 2);
+  return (lower * (1 - rest)) / (upper * rest);
 }
 
 /** Where a falling function passes a level, by halving between two bounds down to neighbouring numbers. */
