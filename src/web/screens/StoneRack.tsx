@@ -9,6 +9,7 @@ import { Notice } from '../parts/Notice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { Picks } from '../parts/Picks.tsx';
 import { StoneOnRack } from '../parts/StoneOnRack.tsx';
+import { LatestComparison } from './LatestComparison.tsx';
 import { usePages } from './usePages.ts';
 
 type Shelf = 'no' | 'yes';
@@ -83,6 +84,7 @@ export function StoneRack() {
             : `No stone here has “${search}” in its name, colour or note.`}
         </p>
       )}
+      {search === '' && archived === 'no' && <LatestComparison />}
     </>
   );
 }
