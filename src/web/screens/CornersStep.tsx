@@ -115,72 +115,74 @@ export function CornersStep({ side }: { side: SideName }) {
           </div>
         </div>
       </div>
-      <div className="corners-words">
-        {trouble && (
-          <Notice
-            kind="trouble"
-            title={trouble === 'crossed' ? 'The sides cross.' : 'The marks lie almost on one line.'}
-          >
-            Set them one after the other round the rectangle, in the order of their numbers.
-          </Notice>
-        )}
-        <p>
-          {setBy === 'tool' && 'Stonetone set these by what it found; look at each. '}
-          {looked === 'none' &&
-            setBy !== 'hand' &&
-            'Nothing like a rectangle was found, so they stand anywhere. '}
-          <span className="with-keys">
-            Drag a mark, or push it with the arrow keys (Shift: by ten); plus and minus bring the loupe closer
-            and farther, Tab goes to the next mark.
-          </span>
-          <span className="with-fingers">Drag a mark; the loupe shows what the finger hides.</span> For the
-          last pixel, push the picture inside the loupe.
-        </p>
-        {side === 'stone' ? (
-          <p className="soft">
-            The marks enclose the rectangle whose size you know: corner marks, or the edges of the drawing.
+      <div className="corners-side">
+        <div className="corners-words">
+          {trouble && (
+            <Notice
+              kind="trouble"
+              title={trouble === 'crossed' ? 'The sides cross.' : 'The marks lie almost on one line.'}
+            >
+              Set them one after the other round the rectangle, in the order of their numbers.
+            </Notice>
+          )}
+          <p>
+            {setBy === 'tool' && 'Stonetone set these by what it found; look at each. '}
+            {looked === 'none' &&
+              setBy !== 'hand' &&
+              'Nothing like a rectangle was found, so they stand anywhere. '}
+            <span className="with-keys">
+              Drag a mark, or push it with the arrow keys (Shift: by ten); plus and minus bring the loupe
+              closer and farther, Tab goes to the next mark.
+            </span>
+            <span className="with-fingers">Drag a mark; the loupe shows what the finger hides.</span> For the
+            last pixel, push the picture inside the loupe.
           </p>
-        ) : (
-          <div className="corners-mirror">
-            <MirrorDrawing />
-            <div>
-              <p>On a print that lies upright, mark 1 is at its top right.</p>
-              <Button kind="quiet" onClick={() => set(handedOn(corners))}>
-                Turned? Hand each number on
-              </Button>
+          {side === 'stone' ? (
+            <p className="soft">
+              The marks enclose the rectangle whose size you know: corner marks, or the edges of the drawing.
+            </p>
+          ) : (
+            <div className="corners-mirror">
+              <MirrorDrawing />
+              <div>
+                <p>On a print that lies upright, mark 1 is at its top right.</p>
+                <Button kind="quiet" onClick={() => set(handedOn(corners))}>
+                  Turned? Hand each number on
+                </Button>
+              </div>
             </div>
-          </div>
-        )}
-        {side === 'proof' && draft.stone.photograph && draft.stone.corners && (
-          <div className="corners-check">
-            <p className="stamp">As they will be compared, both as on the stone</p>
-            <div>
-              <StraightenedPhotograph
-                photograph={draft.stone.photograph}
-                corners={draft.stone.corners}
-                longestPx={checkPx}
-                label="Stone"
-              />
-              <StraightenedPhotograph
-                photograph={photograph}
-                corners={corners}
-                aspectOf={draft.stone.corners}
-                longestPx={checkPx}
-                label="Print, turned over"
-              />
+          )}
+          {side === 'proof' && draft.stone.photograph && draft.stone.corners && (
+            <div className="corners-check">
+              <p className="stamp">As they will be compared, both as on the stone</p>
+              <div>
+                <StraightenedPhotograph
+                  photograph={draft.stone.photograph}
+                  corners={draft.stone.corners}
+                  longestPx={checkPx}
+                  label="Stone"
+                />
+                <StraightenedPhotograph
+                  photograph={photograph}
+                  corners={corners}
+                  aspectOf={draft.stone.corners}
+                  longestPx={checkPx}
+                  label="Print, turned over"
+                />
+              </div>
+              <p className="soft">Both must stand the same way round.</p>
             </div>
-            <p className="soft">Both must stand the same way round.</p>
-          </div>
-        )}
-      </div>
-      <div className="corners-act">
-        <Button
-          kind="act"
-          disabled={trouble !== null}
-          onClick={() => go(side === 'stone' ? '/new/print' : '/new/size')}
-        >
-          {side === 'stone' ? 'Now the print' : 'Now the size'}
-        </Button>
+          )}
+        </div>
+        <div className="corners-act">
+          <Button
+            kind="act"
+            disabled={trouble !== null}
+            onClick={() => go(side === 'stone' ? '/new/print' : '/new/size')}
+          >
+            {side === 'stone' ? 'Now the print' : 'Now the size'}
+          </Button>
+        </div>
       </div>
     </div>
   );
