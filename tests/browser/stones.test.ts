@@ -111,7 +111,7 @@ describeInBrowser('stones', (pages) => {
     await expectSoundScreen(page, 'rack');
     await page.getByLabel('Search name, colour, note').fill('vein yellow');
     await page.getByRole('link', { name: /S-15/ }).waitFor();
-    expect(await page.getByRole('listitem').count()).toBe(1);
+    await expect.poll(() => page.getByRole('listitem').count()).toBe(1);
     await page.getByLabel('Search name, colour, note').fill('nothing of the kind');
     await page.getByText('No stone here has “nothing of the kind”').waitFor();
 

@@ -7,6 +7,6 @@ export interface WorkDrawing {
 }
 
 /** The zones of a work, in stone mm. */
-export function openDrawing(work: string): Promise<WorkDrawing> {
-  return ask(`/api/works/${work}`);
+export function openDrawing(work: string, signal: AbortSignal): Promise<WorkDrawing> {
+  return ask(`/api/works/${work}`, { signal });
 }

@@ -26,7 +26,7 @@ export function StoneDrawing({
   const prefix = useId();
   const drawing = useQuery({
     queryKey: [...worksKey, 'drawing', work],
-    queryFn: () => openDrawing(work),
+    queryFn: ({ signal }) => openDrawing(work, signal),
   });
   const zones = drawing.data?.zones ?? [];
   const unit = Math.max(widthMm, heightMm) / fineness;

@@ -1,5 +1,5 @@
 import './StoneOnRack.css';
-import type { CSSProperties } from 'react';
+import { type CSSProperties, memo } from 'react';
 import { Link } from 'wouter';
 import type { StoneSummary } from '../../records/stoneEntry.ts';
 import { StoneDrawing } from './StoneDrawing.tsx';
@@ -7,8 +7,17 @@ import { StoneSlab } from './StoneSlab.tsx';
 import { workStageWords } from './stageWords.ts';
 import { stoneTint } from './stoneTint.ts';
 
-/** One stone on the rack, its face in the rack's scale, and under the board what it is and how it stands. */
-export function StoneOnRack({ stone }: { stone: StoneSummary }) {
+/**
+ * One stone on the rack, its face in the rack's scale, and under the board what it is and how it stands.
+ * Its drawing is read once `settled`, so that a search is never kept waiting by pictures.
+ */
+export const StoneOnRack = memo(function StoneOnRack({
+  stone,
+  settled,
+}: {
+  stone: StoneSummary;
+  settled: boolean;
+}) {
   const { id, name, widthMm, heightMm, colour, work, archived, sample } = stone;
   const size = { '--across': widthMm, '--down': heightMm, ...stoneTint(colour) } as CSSProperties;
   return (
@@ -35,4 +44,4 @@ export function StoneOnRack({ stone }: { stone: StoneSummary }) {
       </Link>
     </li>
   );
-}
+});

@@ -1,4 +1,5 @@
-import { type CSSProperties, useDeferredValue, useState } from 'react';
+import { type CSSProperties, useState } from 'react';
+import { Link } from 'wouter';
 import type { StoneSummary } from '../../records/stoneEntry.ts';
 import { shownFailure } from '../client/shownFailure.ts';
 import { listStones, stonesKey } from '../client/stones.ts';
@@ -11,6 +12,7 @@ import { Picks } from '../parts/Picks.tsx';
 import { StoneOnRack } from '../parts/StoneOnRack.tsx';
 import { LatestComparison } from './LatestComparison.tsx';
 import { usePages } from './usePages.ts';
+import { useSettled } from './useSettled.ts';
 
 type Shelf = 'no' | 'yes';
 
@@ -18,10 +20,11 @@ type Shelf = 'no' | 'yes';
 export function StoneRack() {
   const [typed, setTyped] = useState('');
   const [archived, setArchived] = useState<Shelf>('no');
-  const search = useDeferredValue(typed.trim());
+  const search = typed.trim();
   const pages = usePages([...stonesKey, archived, search], (after, signal) =>
     listStones({ search, archived }, after, signal),
   );
+  const settled = useSettled(search);
   const stones = pages.data?.pages.flatMap((page) => page.stones) ?? [];
   const nothingYet = pages.isSuccess && search === '' && archived === 'no' && stones.length === 0;
   const whole = pages.isSuccess && !pages.hasNextPage && search === '' && archived === 'no';
@@ -58,13 +61,13 @@ export function StoneRack() {
         />
       </ListTools>
       <p className="unseen" role="status">
-        {pages.isSuccess && search !== '' ? `${stones.length} found` : ''}
+        {pages.isSuccess && !pages.isPlaceholderData && search !== '' ? `${stones.length} found` : ''}
       </p>
       {stones.length > 0 && (
         <div className="rack-wall" style={scaleOf(stones)}>
           <ul className="stone-rack" aria-label="Stones">
             {stones.map((stone) => (
-              <StoneOnRack key={stone.id} stone={stone} />
+              <StoneOnRack key={stone.id} stone={stone} settled={settled} />
             ))}
           </ul>
           <div className="list-foot">
@@ -77,7 +80,7 @@ export function StoneRack() {
           </div>
         </div>
       )}
-      {pages.isSuccess && stones.length === 0 && !nothingYet && (
+      {pages.isSuccess && !pages.isPlaceholderData && stones.length === 0 && !nothingYet && (
         <p className="list-foot">
           {search === ''
             ? 'No stone is archived.'
@@ -118,6 +121,10 @@ function NothingYet() {
       <p>
         First take a ruler to one stone: its name, width and height are enough. Thickness at the four corners
         tells its mass and whether it is a wedge; the rest can be written down when it is known.
+      </p>
+      <p>
+        Or look first at what an invented studio printed from its stone:{' '}
+        <Link href="/comparisons">the sample under Comparisons</Link>.
       </p>
     </EmptyPage>
   );

@@ -1,6 +1,6 @@
 import './WorkList.css';
 import { useQuery } from '@tanstack/react-query';
-import { useDeferredValue, useId, useState } from 'react';
+import { memo, useId, useState } from 'react';
 import { Link } from 'wouter';
 import type { WorkStage } from '../../records/work.ts';
 import type { WorkSummary } from '../../records/workEntry.ts';
@@ -26,7 +26,7 @@ export default function WorkList() {
   const [stage, setStage] = useState('');
   const [stone, setStone] = useState('');
   const [archived, setArchived] = useState<Shelf>('no');
-  const search = useDeferredValue(typed.trim());
+  const search = typed.trim();
   const pages = usePages([...worksKey, archived, stage, stone, search], (after, signal) =>
     listWorks(
       { search, archived, stage: (stage || null) as WorkStage | null, stone: stone || null },
@@ -101,7 +101,8 @@ export default function WorkList() {
   );
 }
 
-function WorkLine({ work }: { work: WorkSummary }) {
+/** Typing in the search draws the page anew at every key; lines that stay are left alone. */
+const WorkLine = memo(function WorkLine({ work }: { work: WorkSummary }) {
   return (
     <li>
       <Link href={`/works/${work.id}`}>
@@ -118,7 +119,7 @@ function WorkLine({ work }: { work: WorkSummary }) {
       </Link>
     </li>
   );
-}
+});
 
 function Narrow({
   label,

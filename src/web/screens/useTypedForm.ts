@@ -49,7 +49,7 @@ export function useTypedForm<Entry, Values extends Typed>({
   const troubles = check(values);
   // Another form of the same page may have saved: go on from there, unless both changed the same field.
   useEffect(() => {
-    if (entry === null || entry === base.entry || stale !== null) return;
+    if (entry === null || stale !== null || versionOf(entry) <= versionOf(base.entry)) return;
     const kept = typedOf(entry);
     const { values: merged, clashes } = mergeTyped(base.typed, values, kept);
     if (clashes.length > 0) return;
@@ -86,4 +86,9 @@ export function useTypedForm<Entry, Values extends Typed>({
       return saved;
     },
   };
+}
+
+/** The version of a record that has one; 0 for what has none. */
+function versionOf(entry: unknown): number {
+  return typeof entry === 'object' && entry !== null && 'version' in entry ? Number(entry.version) : 0;
 }

@@ -1,5 +1,5 @@
 import './Batches.css';
-import { useDeferredValue, useState } from 'react';
+import { memo, useState } from 'react';
 import { Link } from 'wouter';
 import type { BatchEntry, BatchKind } from '../../../records/batch.ts';
 import { batchesKey, listBatches } from '../../client/batches.ts';
@@ -27,7 +27,7 @@ export default function BatchList() {
   const [typed, setTyped] = useState('');
   const [kind, setKind] = useState<BatchKind | 'all'>('all');
   const [archived, setArchived] = useState<Shelf>('no');
-  const search = useDeferredValue(typed.trim());
+  const search = typed.trim();
   const pages = usePages([...batchesKey, archived, kind, search], (after, signal) =>
     listBatches({ search, archived, kind: kind === 'all' ? null : kind }, after, signal),
   );
@@ -71,7 +71,7 @@ export default function BatchList() {
         </ListTools>
       )}
       <p className="unseen" role="status">
-        {pages.isSuccess && narrowed ? `${batches.length} found` : ''}
+        {pages.isSuccess && !pages.isPlaceholderData && narrowed ? `${batches.length} found` : ''}
       </p>
       {batches.length > 0 && (
         <ul className="batch-lines" aria-label="Batches">
@@ -80,7 +80,7 @@ export default function BatchList() {
           ))}
         </ul>
       )}
-      {pages.isSuccess && narrowed && batches.length === 0 && (
+      {pages.isSuccess && !pages.isPlaceholderData && narrowed && batches.length === 0 && (
         <p className="list-foot">No batch is found so. Ask for any kind, or for fewer words.</p>
       )}
       {pages.hasNextPage && (
@@ -94,7 +94,8 @@ export default function BatchList() {
   );
 }
 
-function BatchLine({ batch }: { batch: BatchEntry }) {
+/** Typing in the search draws the page anew at every key; lines that stay are left alone. */
+const BatchLine = memo(function BatchLine({ batch }: { batch: BatchEntry }) {
   const cautions = batchCautions(batch);
   return (
     <li>
@@ -113,7 +114,7 @@ function BatchLine({ batch }: { batch: BatchEntry }) {
       ))}
     </li>
   );
-}
+});
 
 function NothingYet() {
   return (
