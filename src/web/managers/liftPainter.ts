@@ -162,6 +162,12 @@ export class LiftPainter {
       pen.arc(x, y, radius, 0, 2 * Math.PI);
     }
     pen.stroke();
+    pen.fillStyle = mapInk[kind].stroke;
+    for (const [x, y, radius] of tile.dots) {
+      pen.beginPath();
+      pen.arc(x, y, radius, 0, 2 * Math.PI);
+      pen.fill();
+    }
     const pattern = context.createPattern(canvas, 'repeat')!;
     this.#patterns.set(key, pattern);
     return pattern;
