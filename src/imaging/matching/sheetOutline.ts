@@ -1,4 +1,5 @@
 import type { Point } from '../../science/geometry/point.ts';
+import { signedArea } from '../../science/geometry/polygon.ts';
 import { connectedPlaces } from '../operations/connectedPlaces.ts';
 import type { Photograph } from '../photograph.ts';
 import { smallLevels } from './smallLevels.ts';
@@ -35,7 +36,23 @@ export function sheetOutline(photo: Photograph): SheetOutline | null {
     (i): Point => [((i % width) + 0.5) * step, (Math.floor(i / width) + 0.5) * step],
   );
   const hullPx = grownHull(convexHull(points), step / 2);
-  return { hullPx, confidence: share > 0.97 ? 0 : separation };
+  const filled = (filledArea(largest, width, height) * step * step) / Math.abs(signedArea(hullPx));
+  return { hullPx, confidence: share > 0.97 || filled < leastFilled ? 0 : separation };
+}
+
+/** A sheet fills its own hull, whatever is drawn on it; bright parts of a scene do not. */
+const leastFilled = 0.85;
+
+/** Pixels of a place and of the holes in it: all that can't be reached from the picture's border without crossing it. */
+function filledArea(place: readonly number[], width: number, height: number): number {
+  const outside = new Uint8Array(width * height).fill(1);
+  for (const i of place) outside[i] = 0;
+  const touchesBorder = (i: number) =>
+    i < width || i >= width * (height - 1) || i % width === 0 || i % width === width - 1;
+  const reached = connectedPlaces(outside, width, height)
+    .filter(({ pixels }) => pixels.some(touchesBorder))
+    .reduce((sum, { pixels }) => sum + pixels.length, 0);
+  return width * height - reached;
 }
 
 /** Otsu's threshold (1979, doi 10.1109/TSMC.1979.4310076) and the share of variance between its classes. */
