@@ -3,9 +3,11 @@ import { ok, type Result } from '../foundation/result.ts';
 import type { ComparisonRecord } from '../records/comparison.ts';
 import { openStore, type Store } from '../store/openStore.ts';
 import { findingSentence } from '../studio/proofs/comparisonWords.ts';
+import { createAnnouncer } from './announcing.ts';
+import type { RunAnnouncement, RunAnnouncements } from './bench/logging.ts';
 import { engineVersion } from './engineVersion.ts';
 import { placeStartingTables } from './etchTables/placeStartingTables.ts';
-import { type ComparisonEvents, createComparisonEvents } from './measuring/comparisonEvents.ts';
+import type { ComparisonEvent, ComparisonEvents } from './measuring/comparisonEvents.ts';
 import { createMeasuringQueue, type MeasuringQueue } from './measuring/measuringQueue.ts';
 import { resumeInterrupted } from './measuring/resumeInterrupted.ts';
 import { createPictureDesk, type PictureDesk } from './pictures/pictureDesk.ts';
@@ -18,6 +20,7 @@ import { threadModule } from './threads/runInThread.ts';
 export interface Services {
   readonly store: Store;
   readonly events: ComparisonEvents;
+  readonly runEvents: RunAnnouncements;
   readonly queue: MeasuringQueue;
   readonly desk: PictureDesk;
   readonly planDesk: PlanDesk;
@@ -45,7 +48,8 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
   const opened = await openStore(options.dataFolder);
   if (!opened.ok) return opened;
   const store = opened.value;
-  const events = createComparisonEvents();
+  const events = createAnnouncer<ComparisonEvent>();
+  const runEvents = createAnnouncer<RunAnnouncement>();
   const desk = createPictureDesk(store);
   const planDesk = createPlanDesk();
   const planSheets = createPlanSheetDesk();
@@ -58,6 +62,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
   return ok({
     store,
     events,
+    runEvents,
     queue,
     desk,
     planDesk,

@@ -24,6 +24,7 @@ import { addPhotographRoutes } from './routes/photographRoutes.ts';
 import { addPlanRoutes } from './routes/planRoutes.ts';
 import { addPlanSheetRoutes } from './routes/planSheetRoutes.ts';
 import { addProtocolRoute } from './routes/protocolRoute.ts';
+import { addRunRoutes } from './routes/runRoutes.ts';
 import { addScreens } from './routes/screens.ts';
 import { addSecondEtchRoutes } from './routes/secondEtchRoutes.ts';
 import { addStoneRoutes } from './routes/stoneRoutes.ts';
@@ -80,6 +81,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addPlanRoutes(app, services);
   addPlanSheetRoutes(app, services);
   addSecondEtchRoutes(app, services);
+  addRunRoutes(app, services);
   addEtchTableRoutes(app, services);
   addEtchTableVersionRoutes(app, services);
   addMediumRoutes(app, services);

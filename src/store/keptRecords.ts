@@ -6,6 +6,7 @@ import { type EtchTableRepository, etchTableRepositoryIn } from './repositories/
 import { type MediumRepository, mediumRepositoryIn } from './repositories/mediumRepository.ts';
 import { type PhotographRepository, photographRepositoryIn } from './repositories/photographRepository.ts';
 import { type PlanRepository, planRepositoryIn } from './repositories/planRepository.ts';
+import { type RunRepository, runRepositoryIn } from './repositories/runRepository.ts';
 import { type StoneRepository, stoneRepositoryIn } from './repositories/stoneRepository.ts';
 import { type WorkRepository, workRepositoryIn } from './repositories/workRepository.ts';
 
@@ -14,6 +15,7 @@ export interface KeptRecords {
   readonly stones: StoneRepository;
   readonly works: WorkRepository;
   readonly plans: PlanRepository;
+  readonly runs: RunRepository;
   readonly etchTables: EtchTableRepository;
   readonly media: MediumRepository;
   readonly batches: BatchRepository;
@@ -34,6 +36,7 @@ export function keptRecordsIn(database: Kysely<Tables>): KeptRecords {
     stones: stoneRepositoryIn(database),
     works: workRepositoryIn(database),
     plans: planRepositoryIn(database),
+    runs: runRepositoryIn(database),
     etchTables: etchTableRepositoryIn(database),
     media: mediumRepositoryIn(database),
     batches: batchRepositoryIn(database),

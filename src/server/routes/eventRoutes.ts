@@ -1,4 +1,5 @@
 import type { ServerResponse } from 'node:http';
+import type { RunAnnouncement } from '../../application/bench/logging.ts';
 import type { ComparisonEvent } from '../../application/measuring/comparisonEvents.ts';
 import type { Services } from '../../application/openServices.ts';
 import { failure } from '../../foundation/failure.ts';
@@ -11,7 +12,8 @@ const heartbeatMs = 15_000;
 const backlogAllowed = 1e6;
 
 /**
- * The one event stream that all pages of a browser share: event `comparison`, data `{id, state, progress}`.
+ * The one event stream that all pages of a browser share: event `comparison`, data `{id, state, progress}`, and event
+ * `run`, data `{runId, workId, event}`.
  * Nothing is repeated: a page that (re)connects reads the list anew.
  */
 export function addEventRoutes(app: App, services: Services): void {
@@ -27,10 +29,14 @@ export function addEventRoutes(app: App, services: Services): void {
   const unsubscribe = services.events.subscribe(({ id, state, progress }: ComparisonEvent) =>
     tell(`event: comparison\ndata: ${JSON.stringify({ id, state, progress })}\n\n`),
   );
+  const unsubscribeRuns = services.runEvents.subscribe(({ runId, workId, event }: RunAnnouncement) =>
+    tell(`event: run\ndata: ${JSON.stringify({ runId, workId, event })}\n\n`),
+  );
   const heartbeat = setInterval(() => tell(': still here\n\n'), heartbeatMs);
 
   app.addHook('preClose', async () => {
     unsubscribe();
+    unsubscribeRuns();
     clearInterval(heartbeat);
     for (const response of listeners) response.end();
   });

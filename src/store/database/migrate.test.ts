@@ -35,6 +35,11 @@ const dataOf: readonly (readonly string[])[] = [
     `INSERT INTO plans VALUES ('plan', 'work', 'first', '2026-03-03T00:00:00.000Z', 3, 'own', 2, 'batch', 'true',
       '{"id":"plan"}')`,
   ],
+  [
+    `INSERT INTO runs VALUES ('run', 'begun-once', 'work', 'plan', 3, '2026-03-04T00:00:00.000Z')`,
+    `INSERT INTO run_events VALUES ('run', 1, 'tap-1', 'laid', '2026-03-04T01:00:00+01:00', NULL,
+      '2026-03-04T00:00:01.000Z', 'P.R.', 'phone', '{"place":"sky"}')`,
+  ],
 ];
 
 let folder: string;
@@ -70,6 +75,27 @@ async function expectRecords(database: OpenDatabase['database']): Promise<void> 
   ]);
 }
 
+async function expectRun(database: OpenDatabase['database']): Promise<void> {
+  const { runs } = keptRecordsIn(database);
+  expect(await runs.find('run')).toMatchObject({ workId: 'work', planId: 'plan', events: 1 });
+  expect(await runs.events('run', { after: 0, limit: 10 })).toEqual([
+    {
+      sequence: 1,
+      clientId: 'tap-1',
+      kind: 'laid',
+      at: '2026-03-04T01:00:00+01:00',
+      sentAt: null,
+      receivedAt: '2026-03-04T00:00:01.000Z',
+      actor: 'P.R.',
+      device: 'phone',
+      payload: { place: 'sky' },
+    },
+  ]);
+  for (const change of [`UPDATE run_events SET kind = 'moved'`, `DELETE FROM run_events`]) {
+    await expect(sql.raw(change).execute(database)).rejects.toThrow('what happened is never');
+  }
+}
+
 describe('migrations', () => {
   it('bring every earlier version with data in it to the current one, losing nothing', async () => {
     expect(dataOf.length).toBe(currentVersion);
@@ -91,6 +117,7 @@ describe('migrations', () => {
         expect(found?.comparisons.map((entry) => entry.id)).toEqual(['one']);
       }
       if (version >= 4) await expectRecords(database);
+      if (version >= 5) await expectRun(database);
       await close();
     }
   });

@@ -1,4 +1,5 @@
 import { recordMigration } from './recordMigration.ts';
+import { runMigration } from './runMigration.ts';
 
 /**
  * The database's versions in order: entry n brings version n to n + 1.
@@ -48,4 +49,5 @@ export const migrations: readonly (readonly string[])[] = [
     `CREATE INDEX comparisons_newest ON comparisons (created_at DESC, id DESC, search_text) WHERE archived_at IS NULL`,
   ],
   recordMigration,
+  runMigration,
 ];

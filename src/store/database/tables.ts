@@ -1,4 +1,5 @@
 import type { RecordTables } from './recordTables.ts';
+import type { RunTables } from './runTables.ts';
 
 /** One kept photograph; its bytes lie beside the database under their hash. */
 export interface PhotographTable {
@@ -40,7 +41,7 @@ export interface ComparisonPhotographTable {
   readonly photograph_id: string;
 }
 
-export interface Tables extends RecordTables {
+export interface Tables extends RecordTables, RunTables {
   readonly photographs: PhotographTable;
   readonly comparisons: ComparisonTable;
   readonly comparison_photographs: ComparisonPhotographTable;

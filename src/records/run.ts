@@ -1,0 +1,139 @@
+/** A stage of the line, in its order; those from `hone` on are corrections, which may come at any time. */
+export type LineStage =
+  | 'level'
+  | 'grain'
+  | 'edges'
+  | 'gum-border'
+  | 'draw'
+  | 'powder'
+  | 'first-etch'
+  | 'first-rest'
+  | 'washout'
+  | 'base'
+  | 'base-air'
+  | 'base-rest'
+  | 'water'
+  | 'roll-up'
+  | 'trial-proofs'
+  | 'second-powder'
+  | 'second-etch'
+  | 'second-etch-quick'
+  | 'second-rest'
+  | 'second-washout'
+  | 'second-base'
+  | 'second-base-air'
+  | 'second-water'
+  | 'second-roll-up'
+  | 'proofs'
+  | 'good-to-print'
+  | 'edition'
+  | 'close-down'
+  | 'regrain'
+  | Correction;
+
+export type Correction = 'hone' | 'scrape' | 'spot-etch' | 'counter-etch' | 'redraw';
+
+/** What is picked for a run rather than typed. */
+export type RunTool = 'roller' | 'ink' | 'batch' | 'press' | 'cloth' | 'paper';
+
+/** A touch of one place: a zone's id, or that of a split wash's part. */
+interface Touch {
+  readonly place: string;
+}
+
+interface AtStage {
+  readonly stage: LineStage;
+  readonly words?: string | undefined;
+}
+
+/** What each kind of event says; all else is taken from the event itself. */
+export interface RunPayloads {
+  readonly laid: Touch;
+  readonly moved: Touch;
+  readonly lifted: Touch;
+  readonly buffed: { readonly place?: string | null | undefined; readonly round?: number | undefined };
+  readonly trouble: { readonly place?: string | null | undefined; readonly words: string };
+  readonly 'stage-started': AtStage;
+  readonly 'stage-ended': AtStage;
+  readonly skipped: AtStage;
+  readonly repeated: AtStage;
+  readonly correction: {
+    readonly stage: Correction;
+    readonly place?: string | null | undefined;
+    readonly words?: string | undefined;
+  };
+  /** The stone was gummed, or its gum taken off, outside the stages that do so. */
+  readonly gummed: { readonly words?: string | undefined };
+  readonly 'gum-off': { readonly words?: string | undefined };
+  readonly picked: {
+    readonly tool: RunTool;
+    readonly id?: string | null | undefined;
+    readonly words: string;
+  };
+  /** How long something took, told afterwards: never taken for measured. */
+  readonly remembered: {
+    readonly stage?: LineStage | null | undefined;
+    readonly place?: string | null | undefined;
+    readonly seconds: number;
+    readonly words?: string | undefined;
+  };
+  /** What was done before leaving, as the list asked. */
+  readonly left: { readonly done: readonly string[] };
+  /** Takes back the event of that client id; taking back such an event restores what it took back. */
+  readonly undo: { readonly clientId: string };
+  readonly note: unknown;
+}
+
+export type RunEventKind = keyof RunPayloads;
+
+/** What happened, as it was logged; never changed. */
+export type RunEvent<Kind extends RunEventKind = RunEventKind> = {
+  readonly [K in Kind]: {
+    /** 1 for a run's first, rising by one in the order in which the server kept them. */
+    readonly sequence: number;
+    /** Chosen by who logs it, so that sending it again makes no second one. */
+    readonly clientId: string;
+    readonly kind: K;
+    /** When it happened by the device's own clock, ISO 8601 with zone. */
+    readonly at: string;
+    /** When it was sent by the same clock; null where the device did not say. */
+    readonly sentAt: string | null;
+    /** When it was kept, by the server's clock. */
+    readonly receivedAt: string;
+    readonly actor: string | null;
+    /** Which clock `at` was read from; null is taken for one and the same. */
+    readonly device: string | null;
+    readonly payload: RunPayloads[K];
+  };
+}[Kind];
+
+/** What a device sends: the server adds its time and the sequence number. */
+export type RunEventInput = Omit<RunEvent, 'sequence' | 'receivedAt' | 'kind' | 'payload'> & {
+  readonly kind: RunEventKind;
+  readonly payload: unknown;
+};
+
+/** One bench run of a work: what happened, beside the plan that it followed. */
+export interface Run {
+  readonly id: string;
+  readonly workId: string;
+  /** The first etch's plan that is followed; null where there was none. */
+  readonly planId: string | null;
+  /** The version of the work at its start. */
+  readonly workVersion: number;
+  readonly startedAt: string;
+}
+
+/** A run as a list shows it. */
+export interface RunSummary extends Run {
+  /** How many events it holds; also the last one's sequence number. */
+  readonly events: number;
+}
+
+export interface RunInput {
+  readonly workId: string;
+  /** null: the work's newest, where there is one. */
+  readonly planId: string | null;
+  /** Chosen by who starts it, so that asking again makes no second run; null: none. */
+  readonly clientId: string | null;
+}

@@ -1,0 +1,116 @@
+import type { Kysely } from 'kysely';
+import type { Run, RunEvent, RunEventKind, RunSummary } from '../../records/run.ts';
+import type { Tables } from '../database/tables.ts';
+import { runEventFromRow, runEventToRow, runFromRow } from './storedRun.ts';
+
+export interface RunEventQuery {
+  /** Only events with a higher sequence number. */
+  readonly after: number;
+  readonly limit: number;
+  /** Kinds that are left out. */
+  readonly without?: readonly RunEventKind[];
+}
+
+export interface RunRepository {
+  /** Adds a run; its work and plan must be there, and no other run may carry its client id. */
+  add(run: Run, clientId: string | null): Promise<void>;
+  find(id: string): Promise<RunSummary | null>;
+  /** The run that was begun under a client id. */
+  begunUnder(clientId: string): Promise<RunSummary | null>;
+  /** A work's runs, newest first. */
+  ofWork(workId: string): Promise<readonly RunSummary[]>;
+  /** The newest run of every work in use that has one. */
+  newestOfWorks(): Promise<readonly RunSummary[]>;
+  /** The event that a client id stands for in a run. */
+  eventOf(runId: string, clientId: string): Promise<RunEvent | null>;
+  addEvent(runId: string, event: RunEvent): Promise<void>;
+  /** Events in order. */
+  events(runId: string, query: RunEventQuery): Promise<readonly RunEvent[]>;
+}
+
+/** How many runs of one work a list shows: more than anyone makes. */
+const mostListed = 200;
+
+/** The runs' rows of an open database or of a transaction. Rows are added and never changed. */
+export function runRepositoryIn(database: Kysely<Tables>): RunRepository {
+  const runs = () =>
+    database
+      .selectFrom('runs')
+      .selectAll('runs')
+      .select(({ selectFrom }) =>
+        selectFrom('run_events')
+          .whereRef('run_events.run_id', '=', 'runs.id')
+          .select((inner) => inner.fn.max('run_events.sequence').as('last'))
+          .as('last'),
+      );
+  return {
+    async add({ id, workId, planId, workVersion, startedAt }, clientId) {
+      await database
+        .insertInto('runs')
+        .values({
+          id,
+          client_id: clientId,
+          work_id: workId,
+          plan_id: planId,
+          work_version: workVersion,
+          started_at: startedAt,
+        })
+        .execute();
+    },
+    async find(id) {
+      const row = await runs().where('id', '=', id).executeTakeFirst();
+      return row ? runFromRow(row) : null;
+    },
+    async begunUnder(clientId) {
+      const row = await runs().where('client_id', '=', clientId).executeTakeFirst();
+      return row ? runFromRow(row) : null;
+    },
+    async ofWork(workId) {
+      const rows = await runs()
+        .where('work_id', '=', workId)
+        .orderBy('started_at', 'desc')
+        .orderBy('id', 'desc')
+        .limit(mostListed)
+        .execute();
+      return rows.map(runFromRow);
+    },
+    async newestOfWorks() {
+      const rows = await runs()
+        .innerJoin('works', 'works.id', 'runs.work_id')
+        .where('works.archived', '=', 0)
+        .where('runs.id', '=', ({ selectFrom }) =>
+          selectFrom('runs as later')
+            .whereRef('later.work_id', '=', 'runs.work_id')
+            .select('later.id')
+            .orderBy('later.started_at', 'desc')
+            .orderBy('later.id', 'desc')
+            .limit(1),
+        )
+        .execute();
+      return rows.map(runFromRow);
+    },
+    async eventOf(runId, clientId) {
+      const row = await database
+        .selectFrom('run_events')
+        .selectAll()
+        .where('run_id', '=', runId)
+        .where('client_id', '=', clientId)
+        .executeTakeFirst();
+      return row ? runEventFromRow(row) : null;
+    },
+    async addEvent(runId, event) {
+      await database.insertInto('run_events').values(runEventToRow(runId, event)).execute();
+    },
+    async events(runId, { after, limit, without = [] }) {
+      let rows = database
+        .selectFrom('run_events')
+        .selectAll()
+        .where('run_id', '=', runId)
+        .where('sequence', '>', after)
+        .orderBy('sequence')
+        .limit(limit);
+      if (without.length > 0) rows = rows.where('kind', 'not in', without);
+      return (await rows.execute()).map(runEventFromRow);
+    },
+  };
+}

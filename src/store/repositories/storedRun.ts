@@ -1,0 +1,43 @@
+import type { RunEvent, RunEventKind, RunSummary } from '../../records/run.ts';
+import type { RunEventTable, RunTable } from '../database/runTables.ts';
+
+/** A run from its row, with the sequence number of its last event. */
+export function runFromRow(row: RunTable & { readonly last: number | null }): RunSummary {
+  return {
+    id: row.id,
+    workId: row.work_id,
+    planId: row.plan_id,
+    workVersion: row.work_version,
+    startedAt: row.started_at,
+    events: row.last ?? 0,
+  };
+}
+
+export function runEventToRow(runId: string, event: RunEvent): RunEventTable {
+  return {
+    run_id: runId,
+    sequence: event.sequence,
+    client_id: event.clientId,
+    kind: event.kind,
+    at: event.at,
+    sent_at: event.sentAt,
+    received_at: event.receivedAt,
+    actor: event.actor,
+    device: event.device,
+    payload_json: JSON.stringify(event.payload ?? null),
+  };
+}
+
+export function runEventFromRow(row: RunEventTable): RunEvent {
+  return {
+    sequence: row.sequence,
+    clientId: row.client_id,
+    kind: row.kind as RunEventKind,
+    at: row.at,
+    sentAt: row.sent_at,
+    receivedAt: row.received_at,
+    actor: row.actor,
+    device: row.device,
+    payload: JSON.parse(row.payload_json),
+  } as RunEvent;
+}

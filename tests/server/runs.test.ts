@@ -1,0 +1,104 @@
+import { expect, it } from 'vitest';
+import type { RunEvent, RunSummary } from '../../src/records/run.ts';
+import { expectRefused } from './expectRefused.ts';
+import { type StudioUnderTest, studioUnderTest } from './studioUnderTest.ts';
+
+const at = '2026-03-04T09:30:00+01:00';
+
+async function aRun(studio: StudioUnderTest): Promise<RunSummary> {
+  const stone = await studio.stone('S-01');
+  const work = await studio.work(stone.id, 'Low Water');
+  const begun = await studio.send<RunSummary>('POST', '/api/runs', { workId: work.id });
+  expect(begun.status).toBe(201);
+  return begun.body;
+}
+
+it('keeps what happened in order, each with its client id, and a retry is the same event', async () => {
+  const studio = await studioUnderTest();
+  const run = await aRun(studio);
+  const log = (body: object) => studio.send<RunEvent>('POST', `/api/runs/${run.id}/events`, body);
+  const first = await log({ clientId: 'a', kind: 'note', at, payload: { text: 'rain' } });
+  expect(first).toMatchObject({ status: 201, body: { sequence: 1, clientId: 'a', kind: 'note', at } });
+  const second = await log({ clientId: 'b', kind: 'laid', at, payload: { place: 'sky' }, actor: 'P.R.' });
+  expect(second.body).toMatchObject({ sequence: 2, actor: 'P.R.', device: null, payload: { place: 'sky' } });
+  for (let again = 0; again < 10; again++) {
+    expect(await log({ clientId: 'a', kind: 'note', at, payload: { text: 'rain' } })).toEqual(first);
+  }
+  await log({ clientId: 'c', kind: 'note', at });
+  const all = await studio.json<{ events: RunEvent[] }>(`/api/runs/${run.id}/events`);
+  expect(all.events.map(({ clientId }) => clientId)).toEqual(['a', 'b', 'c']);
+  expect(all.events[0]).toEqual(first.body);
+  const some = await studio.json<{ events: RunEvent[] }>(`/api/runs/${run.id}/events?after=1&limit=1`);
+  expect(some.events.map(({ sequence }) => sequence)).toEqual([2]);
+  expect(await studio.json(`/api/runs/${run.id}/events?after=3`)).toEqual({ events: [] });
+});
+
+it('twenty people at once make twenty events without a gap; begun twice under one id is one run', async () => {
+  const studio = await studioUnderTest();
+  const run = await aRun(studio);
+  const sent = Array.from({ length: 20 }, (_, index) =>
+    studio.send<RunEvent>('POST', `/api/runs/${run.id}/events`, {
+      clientId: `tap ${index % 10}`,
+      kind: 'moved',
+      at,
+      payload: { place: 'sky' },
+      device: index < 10 ? 'phone' : 'laptop',
+    }),
+  );
+  const sequences = (await Promise.all(sent)).map(({ body }) => body.sequence);
+  expect(new Set(sequences)).toEqual(new Set([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]));
+  const body = { workId: run.workId, clientId: 'evening' };
+  const [one, two] = await Promise.all([
+    studio.send<RunSummary>('POST', '/api/runs', body),
+    studio.send<RunSummary>('POST', '/api/runs', body),
+  ]);
+  expect(one.body).toEqual(two.body);
+  const { runs } = await studio.json<{ runs: RunSummary[] }>(`/api/works/${run.workId}/runs`);
+  expect(runs.map(({ id }) => id)).toEqual([one.body.id, run.id]);
+});
+
+it('refuses what can not be read, and says which field', async () => {
+  const studio = await studioUnderTest();
+  const run = await aRun(studio);
+  const path = `/api/runs/${run.id}/events`;
+  const good = { clientId: 'a', kind: 'note', at, payload: {} };
+  await expectRefused(
+    studio,
+    ['POST', path],
+    [
+      [{ ...good, kind: 'danced' }, 'body-malformed', 'kind'],
+      [{ ...good, at: 'yesterday' }, 'body-malformed', 'at'],
+      [{ ...good, clientId: '' }, 'body-malformed', 'clientId'],
+      [{ ...good, kind: 'laid' }, 'body-malformed', 'payload.place'],
+      [{ ...good, kind: 'correction', payload: { stage: 'draw' } }, 'body-malformed', 'payload.stage'],
+      [{ ...good, payload: { text: 'x'.repeat(30_000) } }, 'body-malformed', 'payload'],
+    ],
+  );
+  await expectRefused(
+    studio,
+    ['POST', '/api/runs'],
+    [
+      [{ workId: 'none' }, 'reference-unknown', 'workId'],
+      [{ workId: run.workId, planId: 'none' }, 'reference-unknown', 'planId'],
+    ],
+  );
+  expect((await studio.send('POST', '/api/runs/none/events', good)).status).toBe(404);
+  expect((await studio.send('GET', '/api/runs/none/events')).status).toBe(404);
+  expect(await studio.json(path)).toEqual({ events: [] });
+});
+
+it('tells every page what was kept, once', async () => {
+  const studio = await studioUnderTest();
+  const run = await aRun(studio);
+  const response = await studio.call('/api/events');
+  const reader = response.body!.pipeThrough(new TextDecoderStream()).getReader();
+  const send = (clientId: string) =>
+    studio.send('POST', `/api/runs/${run.id}/events`, { clientId, kind: 'note', at });
+  for (const clientId of ['a', 'a', 'b']) await send(clientId);
+  let text = '';
+  while (!text.includes('"clientId":"b"')) text += (await reader.read()).value ?? '';
+  await reader.cancel();
+  const told = [...text.matchAll(/^event: run\ndata: (.*)$/gm)].map(([, data]) => JSON.parse(data!));
+  expect(told.map(({ event }) => event.clientId)).toEqual(['a', 'b']);
+  expect(told[0]).toMatchObject({ runId: run.id, workId: run.workId, event: { sequence: 1 } });
+});
