@@ -77,14 +77,15 @@ export function DrawingBoard({
 
 function onKey(event: KeyboardEvent, board: BoardHand, desk: ZoneDesk, drawing: boolean): boolean {
   const command = boardCommand(event, drawing);
-  if (!command) return false;
+  // Undoing is heard by the whole page.
+  if (!command || command.do === 'undo' || command.do === 'redo') return false;
   if (command.do === 'nudge') desk.nudge(command.byMm);
   else doings[command.do](desk, board);
   return true;
 }
 
 const doings: Readonly<
-  Record<Exclude<BoardCommand['do'], 'nudge'>, (desk: ZoneDesk, board: BoardHand) => void>
+  Record<Exclude<BoardCommand['do'], 'nudge' | 'undo' | 'redo'>, (desk: ZoneDesk, board: BoardHand) => void>
 > = {
   begin: (desk) => desk.begin(),
   put: (desk) => desk.put(0),
@@ -94,8 +95,6 @@ const doings: Readonly<
   'point before': (desk) => desk.nextPoint(-1),
   'add point': (desk) => desk.addPoint(),
   'remove point': (desk) => desk.removePoint(),
-  undo: (desk) => desk.undo(),
-  redo: (desk) => desk.redo(),
   closer: (_, board) => board.zoom(1.6),
   farther: (_, board) => board.zoom(1 / 1.6),
   whole: (_, board) => board.whole(),

@@ -6,6 +6,7 @@ import { drawingHeadline } from './drawingWords.ts';
 import { SavedMeanwhile } from './SavedMeanwhile.tsx';
 import { StoneArrangement } from './StoneArrangement.tsx';
 import { TonesRead } from './TonesRead.tsx';
+import { useUndoKeys } from './useUndoKeys.ts';
 import { useVerdicts } from './useVerdicts.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 import { WorkFindings } from './WorkFindings.tsx';
@@ -16,6 +17,7 @@ import { ZonesFile } from './ZonesFile.tsx';
 /** The drawing: zones on the stone, what they are, and what follows from where they lie. */
 export function DrawingView({ desk }: { desk: WorkDesk }) {
   const { work, state } = desk;
+  useUndoKeys(desk.desk);
   const verdicts = useVerdicts(state.drawing, work.stone);
   const [compared, setCompared] = useState(false);
   const others = useMemo(() => (compared && desk.theirs ? desk.theirs.zones : []), [compared, desk.theirs]);
