@@ -37,6 +37,8 @@ export interface MixForm {
   readonly such: string;
   readonly fields: readonly MixField[];
   readonly lines?: MixLines;
+  /** Optional fields that say something only together. */
+  readonly together?: readonly string[];
   readonly start: MixTyped;
   /** Whether strong acid is handled. */
   readonly acid: boolean;

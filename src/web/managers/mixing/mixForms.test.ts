@@ -53,9 +53,14 @@ it('says what is wrong and what is missing', () => {
   expect(Object.keys(wrong.wrong)).toEqual(['totalMl', '0.parts']);
 });
 
-it('asks for gum only where both its amount and its pH are known', () => {
+it('wants both the amount of gum and its pH, or neither', () => {
   const form = mixForms.find(({ kind }) => kind === 'pH')!;
-  const lines = [{ id: 'nitric', molar: '0.02' }];
-  expect(form.question({ fields: { gumGrams: '120', gumPH: '' }, lines })).not.toHaveProperty('gum');
-  expect(form.question({ fields: { gumGrams: '120', gumPH: '4.5' }, lines })).toHaveProperty('gum.pH', 4.5);
+  const typed = (gumGrams: string, gumPH: string) => ({
+    fields: { gumGrams, gumPH },
+    lines: [{ id: 'nitric', molar: '0.02' }],
+  });
+  expect(mixTroubles(form, typed('120', '')).missing).toBe(true);
+  expect(mixTroubles(form, typed('', '4.5')).missing).toBe(true);
+  expect(form.question(typed('', ''))).not.toHaveProperty('gum');
+  expect(form.question(typed('120', '4.5'))).toHaveProperty('gum.pH', 4.5);
 });

@@ -28,5 +28,7 @@ export function mixTroubles(form: MixForm, typed: MixTyped): MixTroubles {
     for (const field of form.lines?.fields ?? [])
       look(field, line[field.name] ?? '', `${index}.${field.name}`);
   });
+  const given = (form.together ?? []).map((name) => (typed.fields[name] ?? '').trim() !== '');
+  if (given.some(Boolean) && !given.every(Boolean)) missing = true;
   return { wrong, missing };
 }

@@ -41,7 +41,7 @@ export default function NewStone() {
     return value !== null && value >= 20 && value <= 3000 ? value : null;
   };
   return (
-    <div className="stone-screen">
+    <div className="stone-screen new">
       <div className="stone-left">
         <PageHead stamp="A new stone" headline="What is it called, and how large is it?" />
         <div className="stone-bed">
