@@ -110,11 +110,12 @@ export const pHForm: MixForm = {
     {
       name: 'gumPH',
       label: 'pH of the gum before',
-      hint: 'Measured.',
+      hint: 'Measured; needed where there is gum in it.',
       is: number(0, 14),
       optional: true,
     },
   ],
+  together: ['gumGrams', 'gumPH'],
   start: { fields: { gumGrams: '', gumPH: '' }, lines: [{ id: 'nitric', molar: '' }] },
   question: ({ fields, lines }) => {
     const [gramsPerLitre, pH] = [maybe(fields, 'gumGrams'), maybe(fields, 'gumPH')];
