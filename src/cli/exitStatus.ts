@@ -61,6 +61,7 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'photographs-same': 2,
   'measuring-crashed': 1,
   'data-folder-unusable': 2,
+  'storage-full': 2,
   'data-folder-busy': 2,
   'database-damaged': 2,
   'database-newer': 2,

@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { failure } from '../foundation/failure.ts';
 import { loadSampleComparison } from '../sample/saltreach/sampleComparison.ts';
+import { sampleStudio } from '../sample/saltreach/sampleStudio.ts';
 import { startServer } from '../server/startServer.ts';
 import { type OptionList, readArguments } from './arguments.ts';
 import { exitDone } from './exitStatus.ts';
@@ -19,7 +20,12 @@ export async function serve(words: readonly string[]): Promise<number> {
     return reportFailure(failure('argument-malformed', { name: '--port', why, example: '--port 4180' }));
   }
   const dataFolder = resolve(given.value.options.get('data') ?? serveOptions.data!);
-  const started = await startServer({ dataFolder, port, sample: loadSampleComparison });
+  const started = await startServer({
+    dataFolder,
+    port,
+    sample: loadSampleComparison,
+    studio: sampleStudio(),
+  });
   if (!started.ok) return reportFailure(started.error);
   console.log(`Stonetone is at ${started.value.address} (data in ${dataFolder}). Ctrl+C stops it.`);
   await interrupted();

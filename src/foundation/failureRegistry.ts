@@ -197,6 +197,10 @@ export const failureRegistry = {
     sentence: 'The data folder {folder} cannot be used: {why}.',
     remedy: 'Choose another folder with --data, or free space and rights on this one.',
   },
+  'storage-full': {
+    sentence: 'The disk takes nothing more ({why}): this was not kept.',
+    remedy: 'Free space on the disk, then send it again; all that was acknowledged is there.',
+  },
   'data-folder-busy': {
     sentence: 'The data folder {folder} is in use by another running Stonetone.',
     remedy: 'Use the one that runs already, or stop it first.',

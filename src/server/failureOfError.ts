@@ -4,7 +4,7 @@ import { MalformedRequest } from './requestCheck.ts';
 
 /**
  * The modelled failure behind an error that the HTTP library threw, or null for one that nobody expected.
- * Codes: fastify's own (`FST_ERR_CTP_…`), the multipart reader's, and the check of requests.
+ * Codes: fastify's own (`FST_ERR_CTP_…`), the multipart reader's, the check of requests, and a disk that is full.
  */
 export function failureOfError(error: unknown): Failure | null {
   if (error instanceof MalformedRequest) return error.failure;
@@ -30,6 +30,13 @@ export function failureOfError(error: unknown): Failure | null {
     case 'FST_INVALID_MULTIPART_CONTENT_TYPE':
     case 'FST_NO_FORM_DATA':
       return failure('upload-malformed', { why: 'it is no multipart form' });
+    // SQLite's own words for a write that the disk refused, and the system's
+    case 'SQLITE_FULL':
+    case 'SQLITE_IOERR_WRITE':
+    case 'SQLITE_IOERR_FSYNC':
+    case 'ENOSPC':
+    case 'EDQUOT':
+      return failure('storage-full', { why: error.message });
     default:
       return null;
   }

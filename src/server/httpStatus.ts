@@ -55,6 +55,7 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'photographs-same': 422,
   'measuring-crashed': 500,
   'data-folder-unusable': 507,
+  'storage-full': 507,
   'data-folder-busy': 503,
   'database-damaged': 500,
   'database-newer': 500,

@@ -1,6 +1,7 @@
 import type { AddressInfo } from 'node:net';
-import { openServices, type Services } from '../application/openServices.ts';
+import { openServices } from '../application/openServices.ts';
 import { placeSample, type SampleComparison } from '../application/placeSample.ts';
+import { placeStudio, type SampleStudio } from '../application/placeStudio.ts';
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
 import type { App } from './app.ts';
@@ -17,6 +18,8 @@ export interface ServerOptions {
   readonly host?: '127.0.0.1' | '::1' | 'localhost';
   /** Loads the invented studio's measured pair; called only where the data folder never had it. */
   readonly sample?: () => Promise<SampleComparison>;
+  /** The invented studio's stones and works, for a data folder without any of its own. */
+  readonly studio?: SampleStudio;
   /** The measuring thread's module, the largest upload and the built screens, where not the usual ones. */
   readonly measuringModule?: URL;
   readonly largestBytes?: number;
@@ -58,7 +61,9 @@ export async function startServer(options: ServerOptions): Promise<Result<Runnin
     await app.close();
     await services.close();
   }
-  if (options.sample) await placeOrTell(services, options.sample);
+  const { sample, studio } = options;
+  if (sample) await placeOrTell('sample', placeSample(services, sample));
+  if (studio) await placeOrTell('sample studio', placeStudio(services, studio));
   const port = await listen(app, host, options.port);
   if (!port.ok) {
     await stop();
@@ -70,12 +75,12 @@ export async function startServer(options: ServerOptions): Promise<Result<Runnin
 }
 
 /** A person's own work does not depend on the sample: without it the program starts all the same. */
-async function placeOrTell(services: Services, sample: () => Promise<SampleComparison>): Promise<void> {
-  const why = await placeSample(services, sample).then(
+async function placeOrTell(what: string, placing: Promise<Result<null>>): Promise<void> {
+  const why = await placing.then(
     (placed) => (placed.ok ? null : placed.error.message),
     (error: unknown) => (error instanceof Error ? error.message : String(error)),
   );
-  if (why !== null) console.error(`The sample could not be placed: ${why}`);
+  if (why !== null) console.error(`The ${what} could not be placed: ${why}`);
 }
 
 async function listen(app: App, host: string, port: number): Promise<Result<number>> {

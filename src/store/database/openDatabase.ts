@@ -1,8 +1,9 @@
 import SqliteDatabase from 'better-sqlite3';
-import { Kysely, SqliteDialect, sql } from 'kysely';
+import { Kysely, sql } from 'kysely';
 import { type Failure, failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import { currentVersion, databaseVersion, migrate } from './migrate.ts';
+import { sqliteDialect } from './sqliteDialect.ts';
 import type { Tables } from './tables.ts';
 
 /** An SQLite file, open. */
@@ -26,7 +27,7 @@ export function openFile(file: string): OpenDatabase {
     handle.close();
     throw error;
   }
-  const database = new Kysely<Tables>({ dialect: new SqliteDialect({ database: handle }) });
+  const database = new Kysely<Tables>({ dialect: sqliteDialect(handle) });
   return { database, close: () => database.destroy() };
 }
 

@@ -1,0 +1,51 @@
+import { type Failure, failure } from '../foundation/failure.ts';
+import { fail, ok, type Result } from '../foundation/result.ts';
+import type { StoneDraft } from '../records/stoneEntry.ts';
+import type { WorkInput } from '../records/work.ts';
+import type { KeptRecords } from '../store/keptRecords.ts';
+import type { SavingParts } from './saving.ts';
+import { createStone } from './stones/createStone.ts';
+import { createWork } from './works/createWork.ts';
+
+/** The invented studio's stones and works, each with an id of its own that never changes. */
+export interface SampleStudio {
+  readonly stones: readonly { readonly id: string; readonly draft: StoneDraft }[];
+  /** In the order in which they are begun; each on one of those stones. */
+  readonly works: readonly { readonly id: string; readonly input: WorkInput }[];
+}
+
+type Parts = Omit<SavingParts, 'store'> & {
+  readonly store: SavingParts['store'] & Pick<KeptRecords, 'stones' | 'works'>;
+};
+
+/**
+ * Puts the invented studio's stones and works into a data folder that holds no stones of anybody's own, through the
+ * same doors as a person's. What is there already stays as it is, archived or changed; what a broken start left out
+ * is put in at the next.
+ *
+ * @returns why one of them could not be kept
+ */
+export async function placeStudio(parts: Parts, studio: SampleStudio): Promise<Result<null>> {
+  const { store } = parts;
+  const last = studio.works.at(-1);
+  if (last && (await store.works.find(last.id)) !== null) return ok(null);
+  const kept = await store.stones.list({ search: '', archived: 'all', after: null, limit: 100 });
+  if (kept?.stones.some(({ sample }) => !sample)) return ok(null);
+  for (const { id, draft } of studio.stones) {
+    if ((await store.stones.find(id)) !== null) continue;
+    const fault = faultOf(await createStone({ ...parts, sample: true, newId: () => id }, draft));
+    if (fault) return fail(fault);
+  }
+  for (const { id, input } of studio.works) {
+    if ((await store.works.find(id)) !== null) continue;
+    const fault = faultOf(await createWork({ ...parts, sample: true, newId: () => id }, input));
+    if (fault) return fail(fault);
+  }
+  return ok(null);
+}
+
+function faultOf(saved: Result<unknown, { readonly failure: Failure }>): Failure | null {
+  if (saved.ok) return null;
+  const { message, path } = saved.error.failure;
+  return failure('internal', { why: path ? `${path}: ${message}` : message });
+}
