@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
+import { boundaryQuantile } from '../../src/science/statistics/boundaryQuantile.ts';
 import {
   chiSquareQuantile,
   fisherQuantile,
@@ -178,5 +179,16 @@ holds(
     const z = studentQuantile((1 + share) / 2, Infinity);
     expect(chiSquareQuantile(share, 1) / z ** 2).toBeCloseTo(1, 9);
     expect(chiSquareQuantile(share, 2) / (-2 * Math.log1p(-share))).toBeCloseTo(1, 9);
+  }),
+);
+
+holds(
+  'a half-width that minds an edge lies between those of one and of two parameters, and narrows as the variance is known',
+  fc.property(level, fc.integer({ min: 1, max: 60 }), (wanted, freedom) => {
+    const found = boundaryQuantile(wanted, freedom);
+    expect(found).toBeGreaterThan(studentQuantile((1 + wanted) / 2, freedom));
+    expect(found).toBeLessThan(Math.sqrt(2 * fisherQuantile(wanted, 2, freedom)));
+    expect(found).toBeGreaterThan(boundaryQuantile(wanted, Infinity));
+    expect(boundaryQuantile(wanted, 1e7)).toBeCloseTo(boundaryQuantile(wanted, Infinity), 5);
   }),
 );

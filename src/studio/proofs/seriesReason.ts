@@ -1,0 +1,101 @@
+import type {
+  FittedValue,
+  PullReading,
+  SeriesState,
+  SeriesTone,
+  ToneCourse,
+} from '../../records/proofSeries.ts';
+import { darknessWords, listWords, pullWords } from './seriesWords.ts';
+import { fewestPulls, tonePoints } from './toneCourses.ts';
+
+/** What a reason is told from: too few pulls to fit, or what the fit says. */
+export type ReasonGrounds =
+  | {
+      readonly kind: 'few';
+      readonly count: number;
+      readonly few: readonly SeriesTone[];
+      readonly comparable: readonly PullReading[];
+    }
+  | {
+      readonly kind: 'fitted';
+      readonly state: SeriesState;
+      readonly tones: readonly ToneCourse[];
+      readonly since: number | null;
+      readonly settled: FittedValue | null;
+      readonly tolerance: number;
+      readonly deviation: number;
+      readonly scattered: boolean;
+      readonly compared: readonly number[];
+      readonly pullsNeeded: number;
+    };
+
+type Fitted = Extract<ReasonGrounds, { kind: 'fitted' }>;
+
+/** Above this many pulls, more of the same readings are no advice. Our rule. */
+const worthPulling = 12;
+
+/** Why the answer is what it is, in two or three sentences. */
+export function seriesReason(grounds: ReasonGrounds): string {
+  if (grounds.kind === 'few') return fewSentence(grounds);
+  const { state } = grounds;
+  switch (state) {
+    case 'steady':
+      return `Steady since pull ${grounds.since}, ${pullWords(grounds.compared)} compared: ${changes(grounds.tones)}, all within ${tolerated(grounds)}.`;
+    case 'not-yet':
+      return `Not yet steady: ${changes(outside(grounds).filter(({ change }) => change.low > 0))}, against ${tolerated(grounds)}. It slows: ${settledWords(grounds.settled!)}.`;
+    case 'growing':
+      return `Growing: ${changes(outside(grounds).filter(({ change }) => change.low > 0))}, against ${tolerated(grounds)}. No end of it can be seen from these pulls.`;
+    case 'fading':
+      return `Not steady, it prints paler: ${changes(outside(grounds).filter(({ change }) => change.high < 0))}, against ${tolerated(grounds)}.`;
+    case 'cannot-tell':
+      return `Can’t tell: ${changes(outside(grounds))}, which allows both no change and more than ${tolerated(grounds)}. ${noiseSentence(grounds)}`;
+    default:
+      return state satisfies never;
+  }
+}
+
+function fewSentence({ count, few, comparable }: Extract<ReasonGrounds, { kind: 'few' }>): string {
+  if (count === 0) return 'Can’t tell: there are no pulls yet.';
+  if (count < fewestPulls || few.length === 0)
+    return `Can’t tell: ${count === 1 ? 'one comparable pull' : `${count} comparable pulls`} of one paper and one age, ${fewestPulls} are needed.`;
+  const read = few.map((tone) => `the ${tone} on ${tonePoints(comparable, tone).length}`);
+  return `Can’t tell: of ${count} comparable pulls ${listWords(read)} were read, ${fewestPulls} readings are needed.`;
+}
+
+function outside({ tones, tolerance }: Fitted): readonly ToneCourse[] {
+  return tones.filter(({ change }) => change.high > tolerance || change.low < -tolerance);
+}
+
+/** `over the next two pulls the darks change by 0.02 (90 % interval 0.01 to 0.03)`. */
+function changes(tones: readonly ToneCourse[]): string {
+  const each = tones.map(({ tone, change: { value, low, high } }, i) => {
+    const between = `${signed(low)} to ${signed(high)}`;
+    return `the ${tone} ${i === 0 ? 'change by ' : 'by '}${signed(value)} (${i === 0 ? '90 % interval ' : ''}${between})`;
+  });
+  return `over the next two pulls ${listWords(each)}`;
+}
+
+function signed(change: number): string {
+  const words = darknessWords(change);
+  return words.startsWith('-') ? words.replace('-', '−') : Number(words) === 0 ? words : `+${words}`;
+}
+
+function tolerated({ tolerance }: Fitted): string {
+  return `the tolerance of ${darknessWords(tolerance)}`;
+}
+
+function settledWords({ value, low, high }: FittedValue): string {
+  return low === high
+    ? `steady from about pull ${value}`
+    : `steady from about pull ${value} (90 % interval ${low} to ${high})`;
+}
+
+function noiseSentence({ deviation, scattered, compared, pullsNeeded }: Fitted): string {
+  const source = scattered
+    ? `Pull differs from pull by ${darknessWords(deviation)}`
+    : `One reading is uncertain by σ ${darknessWords(deviation)}`;
+  if (pullsNeeded > worthPulling)
+    return `${source}, too much for this tolerance: read by photograph, set up twice, or accept a wider tolerance.`;
+  const more = Math.max(1, pullsNeeded - compared.length);
+  return `${source}: ${more === 1 ? 'one more comparable pull' : `${more} more comparable pulls`} may tell.`;
+}
