@@ -20,7 +20,7 @@ const rayleigh = Array.from({ length: 10 }, (_, i) => Math.sqrt(-2 * Math.log(1 
  * as the median and the 90 % point of the length of the error over the covered rectangle.
  */
 export function statedErrors(fit: StretchFit, [widthMm, heightMm]: Point, covered: Mask): StatedErrors {
-  const scale = heldOutScale(fit);
+  const { everywhere, inTheMiddle } = heldOutScales(fit);
   const columns = Math.max(2, Math.ceil(widthMm / gridStepMm));
   const rows = Math.max(2, Math.ceil(heightMm / gridStepMm));
   const pxPerMm = Math.max(columns / widthMm, rows / heightMm);
@@ -33,25 +33,32 @@ export function statedErrors(fit: StretchFit, [widthMm, heightMm]: Point, covere
         Math.min(heightMm, (row + 0.5) / pxPerMm),
       ];
       const { x, y } = fit.sdAt(place);
-      const deviation = scale * Math.hypot(x, y, leastMm) * Math.SQRT1_2;
+      const deviation = everywhere * Math.hypot(x, y, leastMm) * Math.SQRT1_2;
       data[row * columns + column] = deviation;
       if (isCovered(covered, place)) lengths.push(...rayleigh.map((length) => length * deviation));
     }
   }
   return {
-    residualMm: { median: quantile(lengths, 0.5), p90: quantile(lengths, 0.9) },
+    residualMm: {
+      median: (quantile(lengths, 0.5) * inTheMiddle) / everywhere,
+      p90: quantile(lengths, 0.9),
+    },
     errorMm: { widthPx: columns, heightPx: rows, pxPerMm, originMm: [0, 0], data },
   };
 }
 
-/** Root mean square of the left-out misfits in standard deviations, tails cut: 1 for an honest fit; never below. */
-function heldOutScale(fit: StretchFit): number {
+/** The least that the middle of the field is believed to be better than the fit says. */
+const leastScale = 0.5;
+
+/**
+ * Root mean square of the left-out misfits in standard deviations, tails cut: 1 for an honest fit. Where tiles agree better
+ * than the fit thinks, that holds in the middle; at the edges, where there is nothing to leave out, it is not believed.
+ */
+function heldOutScales(fit: StretchFit): { readonly everywhere: number; readonly inTheMiddle: number } {
   const { x, y } = fit.leftOut();
   const squares = [...x, ...y].map((value) => Math.min(9, value * value));
-  return Math.max(
-    1,
-    Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / Math.max(1, squares.length)),
-  );
+  const scale = Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / Math.max(1, squares.length));
+  return { everywhere: Math.max(1, scale), inTheMiddle: Math.max(leastScale, scale) };
 }
 
 function isCovered(mask: Mask, [xMm, yMm]: Point): boolean {

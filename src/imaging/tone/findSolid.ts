@@ -16,12 +16,14 @@ export interface FoundSolid {
 const leastAreaMm2 = 15;
 /** The darkest level is looked for on one pixel in so many. */
 const sampleStep = 7;
+/** Specks of ground make more than half of a printed film look lighter: its upper quartile is nearer to a full one. */
+const filmShare = 0.75;
 /** A place belongs to the darkest while it lies within this of the darkest level: our rule. */
 const withinDarkness = 0.06;
 
 /**
- * Estimates the darkness of a full film from the darkest connected places: their median, since specks of ground only ever
- * make a film look lighter.
+ * Estimates the darkness of a full film from the darkest connected places: their upper quartile, since specks of ground only
+ * ever make a film look lighter; half of what it stands above the median is carried as doubt.
  * @param darkness plane of the frame; NaN where there is nothing.
  * @param counts which pixels may be looked at (the work rectangle under the sheet).
  * @returns null where no connected dark place is large enough.
@@ -49,10 +51,12 @@ export function findSolid(darkness: Float32Array, counts: Uint8Array, frame: Fra
   const darkest = order.filter((i) => levels[i]! >= levels[order[0]!]! - 0.02);
   const pixels = darkest.flatMap((i) => places[i]!.pixels);
   const values = pixels.map((i) => darkness[i]!);
+  const film = quantile(values, filmShare);
+  const specks = film - median(values);
   const spread = medianAbsoluteDeviation(values);
   return {
-    darkness: median(values),
-    error: Math.hypot(0.0015, spread / Math.sqrt(Math.max(1, pixels.length / 16))),
+    darkness: film,
+    error: Math.hypot(0.0015, specks / 2, spread / Math.sqrt(Math.max(1, pixels.length / 16))),
     areaMm2: pixels.length / (pxPerMm * pxPerMm),
   };
 }
