@@ -74,6 +74,7 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'table-malformed': 2,
   'mixture-malformed': 2,
   'mixture-impossible': 2,
+  'series-malformed': 2,
 };
 
 /** The exit status that a failure ends a command with. */

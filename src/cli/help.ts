@@ -21,4 +21,8 @@ stonetone plan --media
 stonetone mix in.json
     Works out a mixture: dilution, alligation, drops, degrees Baumé, pH.
 
+stonetone series in.json
+    Says whether a series of pulls is steady: {noise: {tone}, tolerance?, pulls: [{n, paper, age?, lights, middles,
+    darks, faults?}]}. Ends with 0 for every answer, also "can't tell", 2 for bad input.
+
 stonetone help | version`;

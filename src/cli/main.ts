@@ -16,6 +16,8 @@ export async function main(words: readonly string[]): Promise<number> {
       return (await import('./plan.ts')).plan(rest);
     case 'mix':
       return (await import('./mix.ts')).mix(rest);
+    case 'series':
+      return (await import('./series.ts')).series(rest);
     case 'version':
       console.log(engineVersion);
       return exitDone;

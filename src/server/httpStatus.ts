@@ -68,4 +68,5 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'table-malformed': 400,
   'mixture-malformed': 400,
   'mixture-impossible': 422,
+  'series-malformed': 400,
 };
