@@ -1,0 +1,107 @@
+import { type SeriesTone, seriesTones } from '../../records/proofSeries.ts';
+import { type IndividualsChart, individualsChart } from '../../science/statistics/individualsChart.ts';
+import { type RunRule, runRules } from '../../science/statistics/runRules.ts';
+
+/** Under so many pulls a chart says nothing, and only the distance from the approval proof is shown. */
+export const fewestForChart = 8;
+
+/** One impression beside the approval proof: its darkness less the approval proof's, by tone; null where not read. */
+export interface EditionPull extends Readonly<Record<SeriesTone, number | null>> {
+  readonly n: number;
+}
+
+/** One tone of an edition. */
+export interface ToneDrift {
+  readonly tone: SeriesTone;
+  /** Distances from the approval proof, in order. */
+  readonly distances: readonly { readonly n: number; readonly distance: number }[];
+  /** null under eight pulls. */
+  readonly chart: IndividualsChart | null;
+  readonly alarms: readonly DriftAlarm[];
+}
+
+/** A run that chance seldom makes, said at the pull that completed it. */
+export interface DriftAlarm {
+  readonly n: number;
+  readonly rule: RunRule | 'range';
+  readonly words: string;
+}
+
+/**
+ * How far an edition has drifted: distances from the approval proof; from eight pulls on an individuals and moving-range
+ * chart with published constants and run rules, each alarm in words.
+ * @param pulls in any order, of one paper and one age.
+ */
+export function editionDrift(pulls: readonly EditionPull[]): ToneDrift[] {
+  const ordered = [...pulls].sort((one, other) => one.n - other.n);
+  return seriesTones.map((tone) => {
+    const distances = ordered.flatMap((pull) =>
+      pull[tone] === null ? [] : [{ n: pull.n, distance: pull[tone] }],
+    );
+    const values = distances.map(({ distance }) => distance);
+    const chart = values.length < fewestForChart ? null : individualsChart(values);
+    return { tone, distances, chart, alarms: chart ? alarmsOf(tone, distances, chart) : [] };
+  });
+}
+
+function alarmsOf(
+  tone: SeriesTone,
+  distances: ToneDrift['distances'],
+  chart: IndividualsChart,
+): DriftAlarm[] {
+  // Values that never change have no deviation to be measured in.
+  if (!(chart.deviation > 0)) return [];
+  const scores = distances.map(({ distance }) => (distance - chart.mean) / chart.deviation);
+  const runs = runRules(scores).map(({ rule, at }) => ({
+    n: distances[at]!.n,
+    rule,
+    words: runWords(tone, rule, rule === 3 ? scores[at]! > scores[at - 1]! : scores[at]! > 0),
+  }));
+  const jumps = chart.movingRanges.flatMap((range, i) =>
+    range > chart.upperRange
+      ? [
+          {
+            n: distances[i + 1]!.n,
+            rule: 'range' as const,
+            words: `${tone} jumped from one pull to the next: what was changed?`,
+          },
+        ]
+      : [],
+  );
+  return [...runs, ...jumps].sort((one, other) => one.n - other.n);
+}
+
+/** What is tried first; common practice, no source. */
+const advice: Readonly<Record<SeriesTone, readonly [up: string, down: string]>> = {
+  lights: [
+    'wipe the bare stone with clean water and look for tint',
+    'look whether the lights still take ink',
+  ],
+  middles: ['ease the charge', 'charge evenly, then look at packing and pressure'],
+  darks: ['ease the charge', 'charge again, then look at pressure'],
+};
+
+function runWords(tone: SeriesTone, rule: RunRule, up: boolean): string {
+  const side = up ? 'darker' : 'paler';
+  const then = advice[tone][up ? 0 : 1];
+  switch (rule) {
+    case 1:
+      return `${tone} far ${side} than this edition: ${then}.`;
+    case 2:
+      return `${tone} ${side} for nine pulls: ${then}.`;
+    case 3:
+      return `${tone} ${up ? 'up' : 'down'} for six pulls: ${then}.`;
+    case 4:
+      return `${tone} up and down by turns for fourteen pulls: do two people or two rollers take turns?`;
+    case 5:
+      return `${tone} much ${side} in two of three pulls: ${then}.`;
+    case 6:
+      return `${tone} ${side} in four of five pulls: ${then}.`;
+    case 7:
+      return `${tone} more even for fifteen pulls than before: was something made better, or not measured anew?`;
+    case 8:
+      return `${tone} away from the middle for eight pulls, on both sides: do two ways of working mix?`;
+    default:
+      return rule satisfies never;
+  }
+}
