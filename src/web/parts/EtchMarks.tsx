@@ -58,7 +58,7 @@ export function EtchMarks({
           <g
             key={`${area.id} ${area.letter}`}
             transform={`translate(${atX} ${atY})`}
-            className={area.id === picked ? 'etch-label picked' : 'etch-label'}
+            className={isOf(area.id, picked) ? 'etch-label picked' : 'etch-label'}
           >
             <rect x={-wide / 2} y="-14" width={wide} height={withWords ? 46 : 28} />
             <text y="8" className="etch-letter">
@@ -70,6 +70,11 @@ export function EtchMarks({
       })}
     </g>
   );
+}
+
+/** Whether a place is the zone pointed at, or a part of it. */
+function isOf(id: string, picked: string | null): boolean {
+  return picked !== null && (id === picked || id.startsWith(`${picked}:`));
 }
 
 function areaSvg({ strength, rings }: MapArea, unit: number, within: Box): string {

@@ -1,4 +1,5 @@
 import './ZoneMarks.css';
+import { memo } from 'react';
 import type { WorkZone } from '../../records/work.ts';
 import type { Point } from '../../science/geometry/point.ts';
 import { zoneLetter } from '../../studio/etch/zoneLetters.ts';
@@ -57,7 +58,8 @@ export function ZoneMarks({
   );
 }
 
-function ZoneMark({
+/** One zone; drawn anew only where it, or the view of it, is another: the rest stands still under the hand. */
+const ZoneMark = memo(function ZoneMark({
   view,
   zone,
   letter,
@@ -86,7 +88,7 @@ function ZoneMark({
       </g>
     </g>
   );
-}
+});
 
 function OpenOutline({
   view,

@@ -28,7 +28,9 @@ export function WorkPage({
           headline={headline}
         />
       </div>
-      <div className="work-board">{board}</div>
+      <div className="work-board">
+        <div>{board}</div>
+      </div>
       <div className="work-side">{side}</div>
       {below && <div className="work-below">{below}</div>}
     </div>

@@ -54,17 +54,17 @@ export function useWorkDesk(entry: WorkEntry): WorkDesk {
     keepUnsaved(window.sessionStorage, entry.id, toKeep);
   }, [unsaved, drawing, base.version, entry.id]);
 
+  /** Takes a work in as it is kept; a drawing that is another becomes one step that can be undone. */
   const adopt = (work: WorkEntry) => {
-    desk.replace(drawingOf(work));
+    if (!sameDrawing(drawingOf(work), desk.current().drawing)) desk.replace(drawingOf(work));
     setBase({ work, version: work.version });
   };
-  // What somebody else saved comes in by itself as long as nothing is drawn over it here.
+  // What somebody else saved comes in by itself as long as nothing is being drawn here.
+  const busy = unsaved || saving || theirs !== null || state.drawing.outline !== null;
+  const newer = entry.version > base.version && !busy;
   useEffect(() => {
-    if (entry.version > base.version && !unsaved && !saving && !theirs) {
-      desk.replace(drawingOf(entry));
-      setBase({ work: entry, version: entry.version });
-    }
-  }, [entry, base.version, unsaved, saving, theirs, desk]);
+    if (newer) adopt(entry);
+  });
 
   /** Sends one save; answers the work as saved, or null. Where somebody was first, `stale` hears what is kept now. */
   const send = async (
