@@ -14,6 +14,10 @@ describeInBrowser('etch tables', (pages) => {
     await page.keyboard.press('Enter');
     await page.getByRole('heading', { name: 'Saltreach tannic' }).waitFor();
     await page.getByText('Copied as it was.').waitFor();
+    await page.getByRole('link', { name: /^in millilitres.*gum and tannic 1:1/ }).click();
+    await page.getByLabel('In all').fill('90');
+    await page.getByText('45', { exact: true }).first().waitFor();
+    await page.goBack();
     await expectSoundScreen(page, 'a table');
 
     await page.getByRole('button', { name: 'Change the table' }).click();
@@ -44,7 +48,7 @@ describeInBrowser('etch tables', (pages) => {
     expect(await middle.getByLabel('Least contact').inputValue()).toBe('1:40');
     await expectSoundScreen(page, 'a table saved second');
     await page.getByRole('button', { name: 'Save mine' }).click();
-    await page.getByText('Version 3').waitFor();
+    await page.getByText('Version 3', { exact: true }).waitFor();
     const sentences = page.getByRole('region', { name: 'What changed' });
     expect(await sentences.getByText(/^Light: the longest gap is now 45/).count()).toBe(0);
     await sentences.getByText(/^Middle: the contact is now at least 100 s/).waitFor();

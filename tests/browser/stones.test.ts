@@ -100,8 +100,9 @@ describeInBrowser('stones', (pages) => {
     await page.getByLabel('Width').fill('400');
     await page.getByRole('button', { name: 'Enter the stone' }).click();
     await page.getByRole('alert').filter({ hasText: 'There is a stone called S-14 already.' }).waitFor();
-    expect(await page.getByLabel('Height').inputValue()).toBe('500');
     await expectSoundScreen(page, 'a new stone, refused');
+    await page.reload();
+    expect(await page.getByLabel('Height').inputValue()).toBe('500');
   });
 
   it('stand on the rack, are found, taken off it and put back', async () => {

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { ShownFailure } from '../client/shownFailure.ts';
 import { mergeTyped, type Typed } from '../managers/typedMerge.ts';
+import { typedFromShelf, typedToShelf } from '../managers/typedShelf.ts';
 import { useSaving } from './useSaving.ts';
 
 /** What somebody else saved while a form was open, beside what was typed. */
@@ -33,6 +34,7 @@ export function useTypedForm<Entry, Values extends Typed>({
   typedOf,
   check,
   send,
+  shelf,
 }: {
   /** What the form opens on; null for something new. */
   entry: Entry | null;
@@ -40,9 +42,13 @@ export function useTypedForm<Entry, Values extends Typed>({
   /** What is wrong, by field; null where nothing is. */
   check: (values: Values) => Readonly<Partial<Record<keyof Values, string | null>>>;
   send: (values: Values, entry: Entry | null) => Promise<Entry>;
+  /** For something new: the name under which what is typed outlives a reload, until it is saved. */
+  shelf?: string;
 }): TypedForm<Entry, Values> {
   const [base, setBase] = useState(() => ({ entry, typed: typedOf(entry) }));
-  const [values, setValues] = useState(base.typed);
+  const [values, setValues] = useState(() =>
+    shelf === undefined ? base.typed : typedFromShelf(window.sessionStorage, shelf, base.typed),
+  );
   const [stale, setStale] = useState<StaleShown | null>(null);
   const [tried, setTried] = useState(false);
   const saving = useSaving<Entry>();
@@ -58,7 +64,12 @@ export function useTypedForm<Entry, Values extends Typed>({
   }, [entry, base, values, stale, typedOf]);
   return {
     values,
-    set: (changes) => setValues((now) => ({ ...now, ...changes })),
+    set: (changes) =>
+      setValues((now) => {
+        const next = { ...now, ...changes };
+        if (shelf !== undefined) typedToShelf(window.sessionStorage, shelf, next);
+        return next;
+      }),
     troubleOf: (field) => (tried ? (troubles[field] ?? null) : null),
     pending: saving.pending,
     trouble: saving.trouble,
@@ -82,7 +93,10 @@ export function useTypedForm<Entry, Values extends Typed>({
           setBase({ entry: current, typed: kept });
         },
       );
-      if (saved !== null) setStale(null);
+      if (saved !== null) {
+        setStale(null);
+        if (shelf !== undefined) typedToShelf(window.sessionStorage, shelf, null);
+      }
       return saved;
     },
   };

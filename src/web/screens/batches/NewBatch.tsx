@@ -29,6 +29,7 @@ export default function NewBatch() {
   const [today] = useState(() => localText(new Date().toISOString()).slice(0, 10));
   const form = useTypedForm<BatchEntry, BatchTyped>({
     entry: null,
+    shelf: 'new batch',
     typedOf: () => batchTyped(null, today),
     check: (typed) => batchTroubles(kind, typed),
     send: (typed) => addBatch(batchOfTyped(kind, typed)),

@@ -13,3 +13,11 @@ export function askedParts(form: MixForm, search: string): MixTyped | null {
   });
   return lines.length === 0 ? null : { fields: { totalMl: query.get('ml') ?? '' }, lines };
 }
+
+/** The address that asks for those parts. */
+export function partsAddress(
+  parts: readonly { readonly material: string; readonly parts: number }[],
+): string {
+  const query = new URLSearchParams(parts.map((each) => ['part', `${each.material}:${each.parts}`]));
+  return `/mixing/parts?${query}`;
+}

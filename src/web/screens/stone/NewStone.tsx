@@ -24,6 +24,7 @@ export default function NewStone() {
   const keep = useKeptStone();
   const form = useTypedForm<StoneEntry, StoneFacts>({
     entry: null,
+    shelf: 'new stone',
     typedOf: stoneFactsOf,
     check: stoneFactTroubles,
     send: (facts) => addStone(stoneOfFacts(facts)),

@@ -1,8 +1,10 @@
 import './RowTable.css';
+import { Link } from 'wouter';
 import type { EtchRecipe, EtchRow } from '../../../records/etch.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
 import { etchStrengths, strengthFor } from '../../parts/strengthWords.ts';
+import { partsAddress } from '../mixing/askedParts.ts';
 import { recipeWords } from './rowWords.ts';
 
 /** The rules of an etch table, weakest first, each with its basis and what its sources say. */
@@ -52,6 +54,11 @@ function RuleRows({ row }: { row: EtchRow }) {
         <td data-label="Etch">
           <b>{name}</b>
           {recipeAdds(recipe, name) && <span className="soft">{recipeWords(recipe)}</span>}
+          {recipe.kind === 'parts' && recipe.parts.length > 1 && (
+            <Link href={partsAddress(recipe.parts)}>
+              in millilitres<span className="unseen">: {name}</span>
+            </Link>
+          )}
         </td>
         <td data-label="Contact">
           <span className="row-clock">
