@@ -13,6 +13,7 @@ import { jsonLimitBytes, requestTimeoutMs } from './limits.ts';
 import { requestCheck } from './requestCheck.ts';
 import { addApiDescription } from './routes/apiDescription.ts';
 import { addBatchRoutes } from './routes/batchRoutes.ts';
+import { addBenchRoutes } from './routes/benchRoutes.ts';
 import { addComparisonFileRoutes } from './routes/comparisonFileRoutes.ts';
 import { addComparisonRoutes } from './routes/comparisonRoutes.ts';
 import { addEtchTableRoutes } from './routes/etchTableRoutes.ts';
@@ -82,6 +83,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addPlanSheetRoutes(app, services);
   addSecondEtchRoutes(app, services);
   addRunRoutes(app, services);
+  addBenchRoutes(app, services);
   addEtchTableRoutes(app, services);
   addEtchTableVersionRoutes(app, services);
   addMediumRoutes(app, services);

@@ -1,5 +1,8 @@
 import { expect, it } from 'vitest';
+import { lineStageSchema } from '../../src/contract/lineStage.ts';
+import type { AspectChange, LeavingList, RackLine, RunState, StageRule } from '../../src/records/bench.ts';
 import type { RunEvent, RunSummary } from '../../src/records/run.ts';
+import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
 import { expectRefused } from './expectRefused.ts';
 import { type StudioUnderTest, studioUnderTest } from './studioUnderTest.ts';
 
@@ -101,4 +104,57 @@ it('tells every page what was kept, once', async () => {
   const told = [...text.matchAll(/^event: run\ndata: (.*)$/gm)].map(([, data]) => JSON.parse(data!));
   expect(told.map(({ event }) => event.clientId)).toEqual(['a', 'b']);
   expect(told[0]).toMatchObject({ runId: run.id, workId: run.workId, event: { sequence: 1 } });
+});
+
+it('shows a run as it stands, the rack with what can wait least first, and what changed', async () => {
+  const studio = await studioUnderTest({ studio: sampleStudio() });
+  const run = async (workId: string) => {
+    const begun = await studio.send<RunSummary>('POST', '/api/runs', { workId });
+    let count = 0;
+    const log = async (kind: string, payload: object) => {
+      const body = { clientId: `tap ${++count}`, kind, at: new Date().toISOString(), payload };
+      expect((await studio.send('POST', `/api/runs/${begun.body.id}/events`, body)).status).toBe(201);
+    };
+    return { id: begun.body.id, log };
+  };
+  const planned = await studio.send('POST', '/api/works/saltreach-high-water/plans', {});
+  expect(planned.status).toBe(201);
+  const high = await run('saltreach-high-water');
+  await high.log('laid', { place: 'clouds' });
+  await high.log('note', { text: 'rain on the roof' });
+  await high.log('undo', { clientId: 'tap 2' });
+  const state = await studio.json<RunState>(`/api/runs/${high.id}`);
+  expect(state).toMatchObject({
+    events: 3,
+    stages: [{ stage: 'first-etch', state: 'open' }],
+    contacts: [{ place: 'clouds', name: 'Clouds', liftedAt: null }],
+    facts: [],
+    standing: { wet: true, next: { words: 'lift and buff the etch' } },
+  });
+  expect(state.moves!.next.length).toBe(1);
+  const low = await run('saltreach-low-water');
+  await low.log('stage-started', { stage: 'proofs' });
+  await low.log('picked', { tool: 'ink', words: '70:30 soft and stiff' });
+  const { lines } = await studio.json<{ lines: RackLine[] }>('/api/rack');
+  expect(lines.map(({ title }) => title).slice(0, 2)).toEqual(['Low Water', 'High Water']);
+  expect(lines.length).toBe(5);
+  expect(lines[0]!.standing).toMatchObject({ gumNow: true, gummed: 'no' });
+  const leaving = await studio.json<LeavingList>('/api/rack/leaving');
+  expect(leaving.stones.map(({ stoneName, steps }) => [stoneName, steps[0]])).toEqual([
+    ['S-01', 'gum it, buff it tight'],
+    ['S-02', expect.stringContaining('lift the etch')],
+  ]);
+  await low.log('gummed', {});
+  const after = await studio.json<{ lines: RackLine[] }>('/api/rack');
+  expect(after.lines[0]!.title).toBe('High Water');
+  const { changes } = await studio.json<{ changes: AspectChange[] }>(
+    `/api/runs/${low.id}/changes?since=${high.id}`,
+  );
+  expect(changes.find(({ name }) => name === 'stone')).toMatchObject({ earlier: 'S-02', later: 'S-01' });
+  expect(changes.find(({ name }) => name === 'ink')).toMatchObject({ verdict: 'unknown', earlier: null });
+  const works = '/api/works/saltreach-neap/changes?since=saltreach-low-water';
+  expect((await studio.json<{ changes: AspectChange[] }>(works)).changes.length).toBeGreaterThan(5);
+  const { stages } = await studio.json<{ stages: StageRule[] }>('/api/stages');
+  expect(stages.map(({ stage }) => stage)).toEqual(lineStageSchema.options);
+  expect((await studio.send('GET', '/api/runs/none')).status).toBe(404);
 });

@@ -1,0 +1,199 @@
+import type { Basis } from '../foundation/measured.ts';
+import type { LineStage, RunSummary, RunTool } from './run.ts';
+
+/** How long a stage takes; null where nobody here knows. */
+export interface ExpectedTime {
+  readonly lowSeconds: number | null;
+  readonly highSeconds: number | null;
+  readonly basis: Basis;
+  readonly note: string;
+}
+
+/** A stage as the line has it. */
+export interface StageRule {
+  readonly stage: LineStage;
+  readonly name: string;
+  readonly expected: ExpectedTime | null;
+  /** How it is seen that the stage is done, whatever the clock says. */
+  readonly endSign: string;
+  readonly basis: Basis;
+  readonly mayBeSkipped: boolean;
+}
+
+/** How long something took. `low` and `high` bound it: a tap is a few seconds off, what is remembered far more. */
+export interface Spent {
+  readonly seconds: number;
+  readonly low: number;
+  readonly high: number;
+  readonly how: 'measured' | 'remembered';
+  /** False where begin and end were read from two clocks, or from one that was set in between. */
+  readonly oneClock: boolean;
+}
+
+/** A stage as it went. */
+export interface StageDone {
+  readonly stage: LineStage;
+  readonly name: string;
+  readonly state: 'open' | 'done' | 'skipped';
+  readonly startedAt: string | null;
+  readonly endedAt: string | null;
+  readonly spent: Spent | null;
+  readonly expected: ExpectedTime | null;
+  /** Seconds beyond the expected range, negative where short of it; null where either is not known. */
+  readonly differenceSeconds: number | null;
+  readonly endSign: string;
+}
+
+/** One etch on one place, from laid to lifted. */
+export interface Contact {
+  readonly place: string;
+  readonly letter: string | null;
+  readonly name: string;
+  readonly stage: LineStage;
+  readonly laidAt: string;
+  readonly touchedAt: string;
+  readonly liftedAt: string | null;
+  readonly spent: Spent | null;
+  readonly plannedSeconds: number | null;
+  /** Done minus planned. */
+  readonly differenceSeconds: number | null;
+  /** The longest time untouched; null where no moves were logged, which is not the same as none made. */
+  readonly longestGapSeconds: number | null;
+  readonly allowedGapSeconds: number | null;
+}
+
+export type RunFactKind =
+  | 'gap-too-long'
+  | 'contact-short'
+  | 'contact-long'
+  | 'logged-twice'
+  | 'not-laid'
+  | 'not-in-plan'
+  | 'trouble'
+  | 'undone'
+  | 'undo-of-nothing'
+  | 'clock-wrong'
+  | 'clock-set'
+  | 'sent-late';
+
+/** Something that the log shows and a reader should see. */
+export interface RunFact {
+  readonly fact: RunFactKind;
+  /** The event at which it shows. */
+  readonly sequence: number;
+  readonly words: string;
+}
+
+/** One move of the plan by the clock of the run. */
+export interface DueMove {
+  readonly person: number;
+  readonly action: 'lay' | 'move' | 'lift';
+  readonly place: string;
+  readonly letter: string | null;
+  /** Seconds from now; negative where it has begun. */
+  readonly inSeconds: number;
+  readonly lastsSeconds: number;
+}
+
+/** What to do by the plan's schedule; `lateSeconds` is how far the last tap shifted it. */
+export interface NowAndNext {
+  readonly elapsedSeconds: number;
+  readonly lateSeconds: number;
+  /** At most one a person. */
+  readonly now: readonly DueMove[];
+  /** The next of each person. */
+  readonly next: readonly DueMove[];
+  /** Wet places by how soon they must be touched, most urgent first; negative: late. */
+  readonly wet: readonly {
+    readonly place: string;
+    readonly letter: string | null;
+    readonly dueInSeconds: number | null;
+    readonly onSeconds: number;
+  }[];
+  readonly done: boolean;
+}
+
+export type WaitVerdict = 'too-soon' | 'open' | 'best' | 'past-best' | 'unknown';
+
+/** Seconds since the last step that bound each verdict; null where practice knows no such bound. */
+export interface WaitRange {
+  readonly openFrom: number;
+  readonly bestFrom: number | null;
+  readonly bestTo: number | null;
+  readonly pastFrom: number | null;
+  readonly unknownFrom: number | null;
+  readonly basis: Basis;
+  readonly note: string;
+}
+
+/** What state a stone is in, and since when. */
+export interface Standing {
+  /** The stage that was done last or is under way; null where nothing is known. */
+  readonly stage: LineStage | null;
+  readonly words: string;
+  readonly since: string | null;
+  readonly gummed: 'yes' | 'no' | 'unknown';
+  readonly inked: 'yes' | 'no' | 'unknown';
+  /** Inked and ungummed: outranks everything. */
+  readonly gumNow: boolean;
+  /** Etch lies on it. */
+  readonly wet: boolean;
+  readonly verdict: WaitVerdict;
+  readonly range: WaitRange | null;
+  readonly next: { readonly stage: LineStage; readonly words: string } | null;
+  /** When the best time ends; null where no end is known. */
+  readonly bestBy: string | null;
+  readonly risk: string;
+}
+
+/** A run as it stands, worked out from its events. */
+export interface RunState extends RunSummary {
+  /** The moment that it was worked out for. */
+  readonly at: string;
+  readonly stages: readonly StageDone[];
+  readonly contacts: readonly Contact[];
+  readonly buffedRounds: number;
+  readonly facts: readonly RunFact[];
+  /** The newest of each tool. */
+  readonly picked: readonly {
+    readonly tool: RunTool;
+    readonly id: string | null;
+    readonly words: string;
+  }[];
+  /** null without a plan that can be kept, or before the first touch. */
+  readonly moves: NowAndNext | null;
+  readonly standing: Standing;
+}
+
+export interface RackLine {
+  readonly workId: string;
+  readonly title: string;
+  readonly stoneId: string;
+  readonly stoneName: string;
+  readonly runId: string | null;
+  readonly standing: Standing;
+}
+
+/** The shortest right list before leaving. */
+export interface LeavingList {
+  readonly stones: readonly {
+    readonly workId: string;
+    readonly stoneName: string;
+    readonly title: string;
+    readonly steps: readonly string[];
+  }[];
+  /** What the room needs, whatever the stone. */
+  readonly room: readonly string[];
+}
+
+/** One thing that may differ between two works or runs; nothing unknown is taken for equal. */
+export interface AspectChange {
+  readonly aspect: string;
+  readonly name: string;
+  readonly earlier: string | null;
+  readonly later: string | null;
+  readonly verdict: 'changed' | 'unchanged' | 'unknown';
+  /** How likely the trade thinks that it matters, 1 most; common practice, no source. */
+  readonly rank: number;
+  readonly note: string;
+}

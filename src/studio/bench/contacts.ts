@@ -1,0 +1,176 @@
+import type { Contact, RunFact, Spent } from '../../records/bench.ts';
+import type { EtchPlan } from '../../records/etch.ts';
+import type { LineStage, RunEvent } from '../../records/run.ts';
+import { minutesSeconds } from '../etch/clockWords.ts';
+import { type LaidRow, laidRows } from '../etch/laidRows.ts';
+import type { Moment } from './eventMoments.ts';
+import { isoOf, type PlacedEvent } from './placedEvents.ts';
+import { measuredSpent, rememberedSpent } from './spent.ts';
+import { etches, type StageTold } from './stagesDone.ts';
+
+/** A gap this much too long is what a tap can't tell, seconds: our rule. */
+const tapSeconds = 2;
+
+interface OpenContact {
+  readonly place: string;
+  readonly stage: LineStage;
+  readonly laid: Moment;
+  touched: Moment;
+  lifted: Moment | null;
+  remembered: Spent | null;
+  /** The longest time untouched that was logged, seconds, and where it ended. */
+  longestGap: number;
+  moves: number;
+}
+
+/** Contacts as they went, with what was not as the plan allows. */
+export interface Contacts {
+  readonly contacts: readonly Contact[];
+  readonly buffedRounds: number;
+  readonly facts: readonly RunFact[];
+}
+
+/**
+ * Every etch on every place, from laid to lifted, beside the plan. Laid or lifted a second time by somebody else, it
+ * is one step. Gaps are known only of a run in which moves were logged.
+ */
+export function contactsOf(
+  placed: readonly PlacedEvent[],
+  stages: readonly StageTold[],
+  plan: EtchPlan | null,
+): Contacts {
+  const rows = new Map((plan ? laidRows(plan) : []).map((one) => [one.row.id, one]));
+  const all: OpenContact[] = [];
+  const last = new Map<string, OpenContact>();
+  const facts: RunFact[] = [];
+  let buffedRounds = 0;
+  const tell = (fact: RunFact['fact'], { sequence }: RunEvent, words: string) =>
+    facts.push({ fact, sequence, words });
+  const nameOf = (place: string) => rows.get(place)?.name ?? place;
+
+  const touch = (contact: OpenContact, event: RunEvent, moment: Moment) => {
+    const gap = (moment.ms - contact.touched.ms) / 1000;
+    contact.touched = moment;
+    contact.longestGap = Math.max(contact.longestGap, gap);
+    const allowed = rows.get(contact.place)?.row.longestGapSeconds ?? null;
+    if (allowed === null || gap <= allowed + tapSeconds) return;
+    if (event.kind === 'lifted' && contact.moves === 0) return;
+    const words = `${nameOf(contact.place)} lay ${minutesSeconds(gap)} untouched, ${minutesSeconds(allowed)} allowed`;
+    tell('gap-too-long', event, words);
+  };
+
+  for (const { event, moment } of placed) {
+    switch (event.kind) {
+      case 'laid': {
+        const { place } = event.payload;
+        const open = last.get(place);
+        if (open && open.lifted === null) {
+          tell('logged-twice', event, `${nameOf(place)} was laid already; the first counts`);
+          break;
+        }
+        if (plan && !rows.has(place)) tell('not-in-plan', event, `${place} is not in the plan`);
+        const contact = {
+          place,
+          stage: etchAt(stages, moment),
+          laid: moment,
+          touched: moment,
+          lifted: null,
+          remembered: null,
+          longestGap: 0,
+          moves: 0,
+        };
+        all.push(contact);
+        last.set(place, contact);
+        break;
+      }
+      case 'moved': {
+        const open = last.get(event.payload.place);
+        if (open?.lifted === null) {
+          open.moves++;
+          touch(open, event, moment);
+        } else tell('not-laid', event, `${nameOf(event.payload.place)} was moved, but no etch lay there`);
+        break;
+      }
+      case 'lifted': {
+        const { place } = event.payload;
+        const open = last.get(place);
+        if (open?.lifted === null) {
+          touch(open, event, moment);
+          open.lifted = moment;
+          const short = contactFact(open, rows.get(place));
+          if (short) tell(short.fact, event, short.words);
+        } else if (open) tell('logged-twice', event, `${nameOf(place)} was lifted already; the first counts`);
+        else tell('not-laid', event, `${nameOf(place)} was lifted, but nobody logged it laid`);
+        break;
+      }
+      case 'buffed':
+        buffedRounds = Math.max(buffedRounds, event.payload.round ?? 1);
+        break;
+      case 'trouble': {
+        const { place, words } = event.payload;
+        tell('trouble', event, place ? `${nameOf(place)}: ${words}` : words);
+        break;
+      }
+      case 'remembered': {
+        const { place, seconds } = event.payload;
+        const contact = place ? last.get(place) : undefined;
+        if (contact) contact.remembered = rememberedSpent(seconds);
+        break;
+      }
+      default:
+    }
+  }
+  const movesLogged = all.some(({ moves }) => moves > 0);
+  return {
+    contacts: all.map((contact) => shown(contact, rows.get(contact.place), movesLogged)),
+    buffedRounds,
+    facts,
+  };
+}
+
+function etchAt(stages: readonly StageTold[], { ms }: Moment): LineStage {
+  const etch = stages.findLast(
+    ({ stage, started }) => etches.includes(stage) && started !== null && started.ms <= ms,
+  );
+  return etch?.stage ?? 'first-etch';
+}
+
+function contactFact(
+  contact: OpenContact,
+  line: LaidRow | undefined,
+): Pick<RunFact, 'fact' | 'words'> | null {
+  const allowed = line?.row.contactSeconds;
+  if (!allowed || contact.lifted === null) return null;
+  const { low, high, seconds } = measuredSpent(contact.laid, contact.lifted);
+  const lay = `${line.name} lay ${minutesSeconds(seconds)}`;
+  if (high < allowed.low) {
+    return { fact: 'contact-short', words: `${lay}, ${minutesSeconds(allowed.low)} at least` };
+  }
+  if (allowed.high !== null && low > allowed.high) {
+    return { fact: 'contact-long', words: `${lay}, ${minutesSeconds(allowed.high)} at most` };
+  }
+  return null;
+}
+
+function shown(contact: OpenContact, line: LaidRow | undefined, movesLogged: boolean): Contact {
+  const row = line?.row;
+  const spent = contact.lifted ? measuredSpent(contact.laid, contact.lifted) : contact.remembered;
+  const plannedSeconds =
+    row && row.layTo !== null && row.endsAt !== null
+      ? row.endsAt - row.layTo
+      : (row?.contactSeconds?.wanted ?? null);
+  return {
+    place: contact.place,
+    letter: row?.letter ?? null,
+    name: line?.name ?? contact.place,
+    stage: contact.stage,
+    laidAt: isoOf(contact.laid),
+    touchedAt: isoOf(contact.touched),
+    liftedAt: contact.lifted && isoOf(contact.lifted),
+    spent,
+    plannedSeconds,
+    differenceSeconds: spent && plannedSeconds !== null ? spent.seconds - plannedSeconds : null,
+    longestGapSeconds: movesLogged ? contact.longestGap : null,
+    allowedGapSeconds: row?.longestGapSeconds ?? null,
+  };
+}

@@ -1,0 +1,37 @@
+import type { RackLine, Standing } from '../../records/bench.ts';
+
+/**
+ * The rack with what can wait least first: gum now, etch on the stone, past best, best (soonest end first), perhaps
+ * ungummed, open (soonest end first), unknown, too soon. Our rule; equals by the stone's name.
+ */
+export function inRackOrder(lines: readonly RackLine[]): readonly RackLine[] {
+  return lines.toSorted(
+    (a, b) =>
+      rankOf(a.standing) - rankOf(b.standing) ||
+      endOf(a.standing) - endOf(b.standing) ||
+      a.stoneName.localeCompare(b.stoneName, 'en', { numeric: true }) ||
+      a.title.localeCompare(b.title, 'en'),
+  );
+}
+
+function rankOf({ gumNow, wet, verdict, inked, gummed }: Standing): number {
+  if (gumNow) return 0;
+  if (wet) return 1;
+  if (verdict === 'past-best') return 2;
+  if (verdict === 'best') return 3;
+  if (inked === 'yes' && gummed === 'unknown') return 4;
+  switch (verdict) {
+    case 'open':
+      return 5;
+    case 'unknown':
+      return 6;
+    case 'too-soon':
+      return 7;
+    default:
+      return verdict satisfies never;
+  }
+}
+
+function endOf({ bestBy }: Standing): number {
+  return bestBy === null ? Number.MAX_SAFE_INTEGER : Date.parse(bestBy);
+}

@@ -1,0 +1,123 @@
+import type { ExpectedTime, RunFact, Spent, StageDone } from '../../records/bench.ts';
+import type { LineStage, RunEvent } from '../../records/run.ts';
+import type { Moment } from './eventMoments.ts';
+import { lineRule } from './lineStages.ts';
+import { isoOf, type PlacedEvent } from './placedEvents.ts';
+import { measuredSpent, rememberedSpent } from './spent.ts';
+
+/** A stage as the log tells it. */
+export interface StageTold {
+  readonly stage: LineStage;
+  state: StageDone['state'];
+  readonly started: Moment | null;
+  ended: Moment | null;
+  remembered: Spent | null;
+}
+
+/** The stages in which etch is laid. */
+export const etches: readonly LineStage[] = ['first-etch', 'second-etch', 'second-etch-quick', 'spot-etch'];
+const corrections: readonly LineStage[] = ['hone', 'scrape', 'spot-etch', 'counter-etch', 'redraw'];
+
+/**
+ * The stages that a log tells, in order. A stage of the line ends where it is said to, or where the next begins;
+ * a correction stands beside the line. The first touch of an etch that nobody announced begins one.
+ */
+export function stagesTold(placed: readonly PlacedEvent[]): {
+  readonly stages: readonly StageTold[];
+  readonly facts: readonly RunFact[];
+} {
+  const stages: StageTold[] = [];
+  const facts: RunFact[] = [];
+  const openOf = (stage: LineStage) => stages.findLast((one) => one.stage === stage && one.state === 'open');
+  const twice = ({ sequence, actor }: RunEvent, stage: LineStage) => {
+    const words = `${actor ?? 'somebody'} logged ${lineRule(stage).name} a second time; the first counts`;
+    facts.push({ fact: 'logged-twice', sequence, words });
+  };
+  const begin = (stage: LineStage, moment: Moment) => {
+    if (!corrections.includes(stage)) {
+      for (const one of stages)
+        if (one.state === 'open' && !corrections.includes(one.stage)) end(one, moment);
+    }
+    stages.push({ stage, state: 'open', started: moment, ended: null, remembered: null });
+  };
+  for (const { event, moment } of placed) {
+    switch (event.kind) {
+      case 'stage-started': {
+        if (openOf(event.payload.stage)) twice(event, event.payload.stage);
+        else begin(event.payload.stage, moment);
+        break;
+      }
+      case 'repeated':
+        begin(event.payload.stage, moment);
+        break;
+      case 'stage-ended': {
+        const { stage } = event.payload;
+        const open = openOf(stage);
+        if (open) end(open, moment);
+        else if (stages.at(-1)?.stage === stage && stages.at(-1)?.state === 'done') twice(event, stage);
+        else stages.push({ stage, state: 'done', started: null, ended: moment, remembered: null });
+        break;
+      }
+      case 'skipped': {
+        const { stage } = event.payload;
+        stages.push({ stage, state: 'skipped', started: null, ended: moment, remembered: null });
+        break;
+      }
+      case 'correction': {
+        const { stage } = event.payload;
+        stages.push({ stage, state: 'done', started: null, ended: moment, remembered: null });
+        break;
+      }
+      case 'laid':
+        if (!etches.some(openOf)) begin(unannouncedEtch(stages), moment);
+        break;
+      case 'remembered': {
+        const { stage, seconds } = event.payload;
+        if (stage === null || stage === undefined) break;
+        const told = stages.findLast((one) => one.stage === stage);
+        if (told) told.remembered = rememberedSpent(seconds);
+        else {
+          const remembered = rememberedSpent(seconds);
+          stages.push({ stage, state: 'done', started: null, ended: moment, remembered });
+        }
+        break;
+      }
+      default:
+    }
+  }
+  return { stages, facts };
+}
+
+function end(stage: StageTold, moment: Moment): void {
+  stage.state = 'done';
+  stage.ended = moment;
+}
+
+function unannouncedEtch(stages: readonly StageTold[]): LineStage {
+  const etched = stages.some(({ stage, state }) => stage === 'first-etch' && state === 'done');
+  return etched ? 'second-etch' : 'first-etch';
+}
+
+/** A stage with its time beside what is expected; what was measured stands before what is remembered. */
+export function stageDone({ stage, state, started, ended, remembered }: StageTold): StageDone {
+  const { name, expected, endSign } = lineRule(stage);
+  const measured = state === 'done' && started && ended ? measuredSpent(started, ended) : null;
+  const spent = measured ?? remembered;
+  return {
+    stage,
+    name,
+    state,
+    startedAt: started && isoOf(started),
+    endedAt: ended && isoOf(ended),
+    spent,
+    expected,
+    differenceSeconds: spent && expected && beyond(spent.seconds, expected),
+    endSign,
+  };
+}
+
+function beyond(seconds: number, { lowSeconds, highSeconds }: ExpectedTime): number | null {
+  if (lowSeconds !== null && seconds < lowSeconds) return seconds - lowSeconds;
+  if (highSeconds !== null && seconds > highSeconds) return seconds - highSeconds;
+  return lowSeconds === null && highSeconds === null ? null : 0;
+}
