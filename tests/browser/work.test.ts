@@ -188,6 +188,35 @@ describeInBrowser('a work', (pages) => {
     expect((await keptWork(id)).zones[0]!.polygonMm).toEqual(sky().polygonMm);
   });
 
+  it('gives its zones out and takes others in, counted from the work rectangle', async () => {
+    const rectangle = { offsetMm: [20, 30], sizeMm: [360, 440] };
+    const { id } = await startedWork('S-37', { zones: [sky()], rectangle });
+    const page = await pages.atDesk(`/works/${id}`);
+    await page.getByText('zones.json, in and out').click();
+    const link = page.getByRole('link', { name: 'Give the saved zones out' });
+    const given = await page.request.get(new URL((await link.getAttribute('href'))!, page.url()).href);
+    const [zone] = (await given.json()) as [{ polygonMm: number[][] }];
+    expect(zone.polygonMm[0]).toEqual([20, 10]);
+
+    const file = (zones: unknown) => ({
+      name: 'zones.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify(zones)),
+    });
+    const take = page.getByLabel('Add: Take zones in');
+    await take.setInputFiles(file({ zones: [] }));
+    await page.getByText('This file holds no list.').waitFor();
+    await take.setInputFiles(
+      file([{ ...post, polygonMm: post.polygonMm.map(([x, y]) => [x! - 20, y! - 30]) }]),
+    );
+    await page.getByRole('button', { name: /Post/ }).waitFor();
+    await page.getByText('Saved.').waitFor();
+    expect((await keptWork(id)).zones).toMatchObject([post]);
+    await page.getByRole('link', { name: 'About' }).click();
+    await page.getByRole('link', { name: 'Drawing' }).click();
+    await page.getByRole('button', { name: /Post/ }).waitFor();
+  });
+
   it('has sound screens, empty and full', async () => {
     const { id } = await startedWork('S-36', { zones: [sky(), post] });
     await plannedEtch(id);

@@ -26,9 +26,12 @@ export function makePlan(work: string, choices: Partial<PlanChoices>): Promise<K
   return ask(`/api/works/${work}/plans`, withJson('POST', choices));
 }
 
-/** Where a plan lies as a paper: the etch map at true size, or the step sheet. */
-export function planPaper(work: string, plan: string, paper: 'map' | 'steps'): string {
-  return `/api/works/${work}/plans/${plan}/${paper}.pdf`;
+/** The papers that a plan is printed on. */
+export type PaperSize = 'a4' | 'a3' | 'letter';
+
+/** Where a plan lies as a sheet: the etch map at true size, or the step sheet. */
+export function planSheet(work: string, plan: string, sheet: 'map' | 'steps', paper: PaperSize): string {
+  return `/api/works/${work}/plans/${plan}/${sheet}.pdf?paper=${paper}`;
 }
 
 /** The plans of a work's second etch, newest first. */

@@ -1,11 +1,9 @@
 import './AboutWork.css';
-import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link } from 'wouter';
 import type { WorkDraft, WorkStage } from '../../../records/work.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
-import { worksKey } from '../../client/workList.ts';
-import { archiveWork, workKey } from '../../client/works.ts';
+import { archiveWork } from '../../client/works.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
@@ -24,7 +22,6 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
   const { work } = desk;
   const [typed, setTyped] = useState<Partial<Facts>>({});
   const [trouble, setTrouble] = useState<ShownFailure | null>(null);
-  const queries = useQueryClient();
   const facts: Facts = { ...work, ...typed };
   const changed = Object.keys(typed).length > 0;
   const set = (changes: Partial<Facts>) => setTyped((now) => ({ ...now, ...changes }));
@@ -34,10 +31,7 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
   const archive = async () => {
     setTrouble(null);
     try {
-      const next = await archiveWork(work.id, work.version, !work.archived);
-      desk.adopt(next);
-      queries.setQueryData(workKey(work.id), next);
-      void queries.invalidateQueries({ queryKey: worksKey });
+      desk.adopt(await archiveWork(work.id, work.version, !work.archived));
     } catch (thrown) {
       setTrouble(shownFailure(thrown));
     }

@@ -1,12 +1,14 @@
 import './PlanSide.css';
+import { useState } from 'react';
 import type { KeptPlan, PlanSummary } from '../../../records/keptPlan.ts';
-import { planPaper } from '../../client/plans.ts';
+import { type PaperSize, planSheet } from '../../client/plans.ts';
 import { planStands } from '../../managers/planChoices.ts';
 import { ButtonFile } from '../../parts/Button.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
 import { Figure } from '../../parts/Figure.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { Picks } from '../../parts/Picks.tsx';
 import { changeTitles, feasibleWords, sentence } from './planWords.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 
@@ -24,6 +26,7 @@ export function PlanSide({
 }) {
   const { plan, request, table } = kept;
   const { schedule } = plan;
+  const [paper, setPaper] = useState<PaperSize>('a4');
   const newest = plans[0]?.id === kept.id;
   return (
     <>
@@ -59,11 +62,21 @@ export function PlanSide({
           version {table.version}.
         </p>
       </section>
+      <Picks<PaperSize>
+        label="To print, on"
+        value={paper}
+        options={[
+          ['a4', 'A4'],
+          ['a3', 'A3'],
+          ['letter', 'Letter'],
+        ]}
+        onPick={setPaper}
+      />
       <div className="plan-papers">
-        <ButtonFile kind="act" href={planPaper(kept.workId, kept.id, 'map')}>
+        <ButtonFile kind="act" href={planSheet(kept.workId, kept.id, 'map', paper)}>
           Etch map, true size
         </ButtonFile>
-        <ButtonFile href={planPaper(kept.workId, kept.id, 'steps')}>Step sheet</ButtonFile>
+        <ButtonFile href={planSheet(kept.workId, kept.id, 'steps', paper)}>Step sheet</ButtonFile>
       </div>
       {(schedule.reason !== null || schedule.changes.length > 0) && (
         <section aria-labelledby="changes-head" className="plan-changes">

@@ -58,6 +58,9 @@ export function useWorkDesk(entry: WorkEntry): WorkDesk {
   const adopt = (work: WorkEntry) => {
     if (!sameDrawing(drawingOf(work), desk.current().drawing)) desk.replace(drawingOf(work));
     setBase({ work, version: work.version });
+    if (work === entry) return;
+    queries.setQueryData(workKey(entry.id), work);
+    void queries.invalidateQueries({ queryKey: worksKey });
   };
   // What somebody else saved comes in by itself as long as nothing is being drawn here.
   const busy = unsaved || saving || theirs !== null || state.drawing.outline !== null;
