@@ -75,6 +75,7 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'mixture-malformed': 2,
   'mixture-impossible': 2,
   'series-malformed': 2,
+  'lift-malformed': 2,
 };
 
 /** The exit status that a failure ends a command with. */

@@ -25,4 +25,10 @@ stonetone series in.json
     Says whether a series of pulls is steady: {noise: {tone}, tolerance?, pulls: [{n, paper, age?, lights, middles,
     darks, faults?}]}. Ends with 0 for every answer, also "can't tell", 2 for bad input.
 
+stonetone room air --ach 6 --removal 0.99
+stonetone room settle --micron 5 --density 1.07 --metres 2
+stonetone room lift --json in.json
+    Minutes until air clears, until dust has fallen (density in g/cm³), and the weight limit of a lift: value, range,
+    source, and what comes before it. Local codes decide, never these figures.
+
 stonetone help | version`;

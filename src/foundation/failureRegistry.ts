@@ -249,6 +249,10 @@ export const failureRegistry = {
     sentence: 'No such mixture can be made: {why}.',
     remedy: 'Check the strengths and amounts.',
   },
+  'lift-malformed': {
+    sentence: 'The lift could not be read: {why}.',
+    remedy: 'Mend it there; docs/formats.md shows the form.',
+  },
   'series-malformed': {
     sentence: 'The series of pulls could not be read: {why}.',
     remedy: 'Mend it there; docs/formats.md shows the form.',

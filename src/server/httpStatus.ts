@@ -69,4 +69,5 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'mixture-malformed': 400,
   'mixture-impossible': 422,
   'series-malformed': 400,
+  'lift-malformed': 400,
 };

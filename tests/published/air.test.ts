@@ -1,0 +1,74 @@
+import { describe, expect, test } from 'vitest';
+import { clearanceMinutes } from '../../src/science/air/clearance.ts';
+import {
+  fallMinutes,
+  roomAir,
+  settlingSpeed,
+  slipCorrection,
+  stokesSpeed,
+} from '../../src/science/air/settling.ts';
+import { eachRow, near, publishedRows, type Row } from './rows.ts';
+
+const rows = publishedRows('air.json');
+const numbers = (row: Row) => row.inputs as Record<string, number>;
+const within = (row: Row, found: number, expected = row.expected as number) =>
+  near(row, found, expected, row.tolerance.absolute ?? expected * row.tolerance.relative!);
+
+describe('minutes until the air has cleared, CDC 2003 Table B.1 and MMWR 1994', () => {
+  eachRow(rows, /^ach-/, 80, (row) => {
+    const { air_changes_per_hour, efficiency_percent, mixing_factor } = numbers(row);
+    within(row, clearanceMinutes(air_changes_per_hour!, efficiency_percent! / 100, mixing_factor));
+  });
+  test('nothing clears without fresh air, and never wholly', () => {
+    for (const [changes, removal, mixing] of [
+      [0, 0.99, 1],
+      [6, 1, 1],
+      [6, 0, 1],
+      [6, 0.99, 0.5],
+    ] as const)
+      expect(clearanceMinutes(changes, removal, mixing)).toBeNaN();
+  });
+});
+
+describe('settling in still air', () => {
+  eachRow(rows, /^slip-(?!0_1$)/, 10, (row) => {
+    const { diameter_um, mean_free_path_um } = numbers(row);
+    within(row, slipCorrection(diameter_um!, mean_free_path_um));
+  });
+  // The table prints 2.85 by other constants; nothing that is dusted is so small.
+  eachRow(rows, /^slip-0_1$/, 1, (row) => {
+    expect(slipCorrection(0.1)).toBeCloseTo((row as Row & { formula: number }).formula, 4);
+    expect(settlingSpeed(0.1, 1)).toBeNaN();
+  });
+  eachRow(rows, /^settle-(1|1_07|2_7)-\d+$/, 18, (row) => {
+    const { diameter_um, density } = numbers(row);
+    within(row, stokesSpeed(diameter_um!, density!));
+    // The wake slows what is large only.
+    expect(settlingSpeed(diameter_um!, density!)).toBeLessThanOrEqual(stokesSpeed(diameter_um!, density!));
+  });
+  eachRow(rows, /^settle-(drag|who)-/, 3, (row) => {
+    const { diameter_um, density } = numbers(row);
+    within(row, settlingSpeed(diameter_um!, density!));
+  });
+  eachRow(rows, /^settle-sp-10$/, 1, (row) => {
+    const { diameter_um, density, viscosity_g_cm_s, slip, g_cm_s2 } = numbers(row);
+    // Printed for other air and another gravity: the same formula, scaled to them.
+    const scaled =
+      (stokesSpeed(diameter_um!, density!, slip!) * (roomAir.viscosityPaS * 10) * g_cm_s2!) /
+      (viscosity_g_cm_s! * roomAir.gravity * 100);
+    within(row, scaled * 3600);
+  });
+  eachRow(rows, /^fall-/, 6, (row) => {
+    const { diameter_um, density, height_m } = numbers(row);
+    within(row, fallMinutes(diameter_um!, density!, height_m!));
+  });
+  test('no size, no density, no height', () => {
+    for (const [micron, density, metres] of [
+      [0, 1, 1],
+      [5, 0, 1],
+      [5, 1, 0],
+      [5000, 1, 1],
+    ] as const)
+      expect(fallMinutes(micron, density, metres)).toBeNaN();
+  });
+});
