@@ -16,7 +16,7 @@ export function listWorks(
   query: ListQuery & { readonly stage: WorkStage | null; readonly stone?: string | null },
   after: string | null,
   signal?: AbortSignal,
-  limit = 50,
+  limit = 30,
 ): Promise<WorkPage> {
   const { stage, stone = null } = query;
   return ask(
