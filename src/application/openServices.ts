@@ -5,7 +5,7 @@ import { openStore, type Store } from '../store/openStore.ts';
 import { findingSentence } from '../studio/proofs/comparisonWords.ts';
 import { createAnnouncer } from './announcing.ts';
 import type { RunAnnouncement, RunAnnouncements } from './bench/logging.ts';
-import { createRunLogs, type RunLogs } from './bench/runLogs.ts';
+import { createRunFolds, type RunFolds } from './bench/runFolds.ts';
 import { engineVersion } from './engineVersion.ts';
 import { placeStartingTables } from './etchTables/placeStartingTables.ts';
 import type { ComparisonEvent, ComparisonEvents } from './measuring/comparisonEvents.ts';
@@ -22,7 +22,7 @@ export interface Services {
   readonly store: Store;
   readonly events: ComparisonEvents;
   readonly runEvents: RunAnnouncements;
-  readonly runLogs: RunLogs;
+  readonly runFolds: RunFolds;
   readonly queue: MeasuringQueue;
   readonly desk: PictureDesk;
   readonly planDesk: PlanDesk;
@@ -65,7 +65,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     store,
     events,
     runEvents,
-    runLogs: createRunLogs(store),
+    runFolds: createRunFolds(store),
     queue,
     desk,
     planDesk,

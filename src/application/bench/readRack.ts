@@ -68,5 +68,13 @@ async function typedStanding(
 ): Promise<RackLine['standing'] | null> {
   const work: Work | null = await works.find(workId);
   if (work === null) return null;
-  return standingOf({ work, stages: [], placed: [], wet: false, route: 'unknown', now });
+  return standingOf({
+    work,
+    stages: [],
+    hand: null,
+    lastSign: null,
+    wet: false,
+    route: 'unknown',
+    now,
+  });
 }

@@ -13,6 +13,21 @@ export function runFromRow(row: RunTable & { readonly last: number | null }): Ru
   };
 }
 
+/** Taps say the same few things over and over: each is read once. */
+const payloadsRead = new Map<string, unknown>();
+const payloadsHeld = 500;
+const longestHeld = 200;
+
+function readPayload(text: string): unknown {
+  if (text.length > longestHeld) return JSON.parse(text);
+  const held = payloadsRead.get(text);
+  if (held !== undefined) return held;
+  const payload: unknown = JSON.parse(text);
+  if (payloadsRead.size >= payloadsHeld) payloadsRead.clear();
+  payloadsRead.set(text, payload);
+  return payload;
+}
+
 export function runEventToRow(runId: string, event: RunEvent): RunEventTable {
   return {
     run_id: runId,
@@ -38,6 +53,6 @@ export function runEventFromRow(row: RunEventTable): RunEvent {
     receivedAt: row.received_at,
     actor: row.actor,
     device: row.device,
-    payload: JSON.parse(row.payload_json),
+    payload: readPayload(row.payload_json),
   } as RunEvent;
 }

@@ -2,12 +2,13 @@ import { describe, expect, it } from 'vitest';
 import type { RunEvent } from '../../records/run.ts';
 import type { Work } from '../../records/work.ts';
 import { aPlan, begin, logOf } from './benchLog.testing.ts';
+import { foldRun } from './foldRun.ts';
 import { runState } from './runState.ts';
 
 const run = { id: 'run', workId: 'work', planId: 'plan', workVersion: 1, startedAt: '', events: 0 };
 const work: Pick<Work, 'stage' | 'origin'> = { stage: 'drawn', origin: { kind: 'new' } };
 const at = (events: readonly RunEvent[], seconds: number, plan = aPlan()) =>
-  runState({ run, work, plan, events, now: new Date(begin + seconds * 1000) });
+  runState({ run, work, plan, fold: foldRun(events, plan.plan), now: new Date(begin + seconds * 1000) });
 const factsOf = (state: ReturnType<typeof at>) => state.facts.map(({ fact }) => fact);
 
 /** A first etch that goes by the plan, as one phone logs it. */

@@ -4,6 +4,7 @@ import type { LineStage, RunEvent } from '../../records/run.ts';
 import type { Work } from '../../records/work.ts';
 import { aspectChanges } from './aspectChanges.ts';
 import { begin, logOf } from './benchLog.testing.ts';
+import { foldRun } from './foldRun.ts';
 import { leavingList } from './leavingList.ts';
 import { lineStages } from './lineStages.ts';
 import { inRackOrder } from './rackOrder.ts';
@@ -15,7 +16,13 @@ const hour = 3600;
 
 function standing(events: readonly RunEvent[], seconds: number, work = drawn) {
   const run = { id: 'run', workId: 'work', planId: null, workVersion: 1, startedAt: '', events: 0 };
-  return runState({ run, work, plan: null, events, now: new Date(begin + seconds * 1000) }).standing;
+  return runState({
+    run,
+    work,
+    plan: null,
+    fold: foldRun(events, null),
+    now: new Date(begin + seconds * 1000),
+  }).standing;
 }
 
 /** Stages done one after the other, a minute each, the last ending at 0. */

@@ -2,16 +2,14 @@ import type { Standing } from '../../records/bench.ts';
 import type { LineStage } from '../../records/run.ts';
 import type { Work, WorkStage } from '../../records/work.ts';
 import type { Moment } from './eventMoments.ts';
+import type { RunFold } from './foldRun.ts';
 import { lineRule } from './lineStages.ts';
-import type { PlacedEvent } from './placedEvents.ts';
 import type { StageTold } from './stagesDone.ts';
 import { type EtchRoute, waitRange, waitVerdict } from './waitRanges.ts';
 
 /** What a standing is worked out from. */
-export interface StandingInput {
+export interface StandingInput extends Pick<RunFold, 'stages' | 'hand' | 'lastSign'> {
   readonly work: Pick<Work, 'stage' | 'origin'>;
-  readonly stages: readonly StageTold[];
-  readonly placed: readonly PlacedEvent[];
   /** Whether some place still carries etch. */
   readonly wet: boolean;
   readonly route: EtchRoute;
@@ -53,7 +51,7 @@ export function standingOf(input: StandingInput): Standing {
   const { wet, route, now } = input;
   const gumNow = inked === 'yes' && gummed === 'no';
   // a stone that is being inked or printed pauses from the last sign of work on
-  const from = open && gumNow ? (input.placed.at(-1)?.moment ?? since) : since;
+  const from = open && gumNow ? (input.lastSign ?? since) : since;
   const seconds = from === null ? null : Math.max(0, (now.getTime() - from.ms) / 1000);
   const busy = wet || (open && !gumNow);
   const range = busy ? null : waitRange(stage, route, gummed === 'yes');
@@ -75,18 +73,17 @@ export function standingOf(input: StandingInput): Standing {
   };
 }
 
-function conditionOf({ work, stages, placed }: StandingInput): Condition {
+function conditionOf({ work, stages, hand }: StandingInput): Condition {
   const told = stages.filter(({ state, stage }) => state !== 'skipped' && !lineRule(stage).waiting);
   const last = told.at(-1);
   const waited = stages.find(({ stage }) => lineRule(stage).waiting);
   let condition = last ? toldCondition(told) : typedCondition(work);
   if (!last && waited?.started) condition = { ...condition, since: waited.started };
-  const hand = placed.findLast(({ event }) => event.kind === 'gummed' || event.kind === 'gum-off');
   if (!hand) return condition;
-  const { moment, event } = hand;
+  const { moment } = hand;
   const latest = last?.ended ?? last?.started ?? null;
   if (latest !== null && moment.ms < latest.ms) return condition;
-  return { ...condition, since: moment, gummed: event.kind === 'gummed' ? 'yes' : 'no' };
+  return { ...condition, since: moment, gummed: hand.gummed ? 'yes' : 'no' };
 }
 
 function toldCondition(told: readonly StageTold[]): Condition {

@@ -1,0 +1,95 @@
+import type { KeptPlan } from '../../records/keptPlan.ts';
+import type { RunEvent, RunSummary } from '../../records/run.ts';
+import type { KeptRecords } from '../../store/keptRecords.ts';
+import { foldRun, type RunFold } from '../../studio/bench/foldRun.ts';
+
+/** So many logs are held in memory: those of the stones that are worked on. */
+const logsHeld = 8;
+/** So many logs' outcomes are held: those of a full rack. */
+const foldsHeld = 1000;
+/** Few enough that reading one page holds nobody up. */
+const eventsEach = 2000;
+
+/** What logs amount to, held in memory until their next event. */
+export interface RunFolds {
+  /** The outcome of a run's log as far as it was kept when the run was read. */
+  of(run: RunSummary, plan: KeptPlan | null): Promise<RunFold>;
+}
+
+interface Held {
+  readonly events: number;
+  readonly fold: Promise<RunFold>;
+}
+
+export function createRunFolds(store: Pick<KeptRecords, 'runs'>): RunFolds {
+  const folds = new Map<string, Held>();
+  const logs = new Map<string, Promise<RunEvent[]>>();
+
+  function logOf(runId: string): Promise<RunEvent[]> {
+    const before = logs.get(runId) ?? Promise.resolve([]);
+    const reading = before.then((events) => readOn(store, runId, events));
+    keepNewest(logs, logsHeld, runId, reading);
+    return reading;
+  }
+
+  async function fold(run: RunSummary, plan: KeptPlan | null): Promise<RunFold> {
+    const events = await logOf(run.id);
+    const outcome = foldRun(events, plan?.plan ?? null);
+    const undone = await undoneNotes(store, run.id, events);
+    const facts = outcome.facts.filter(
+      ({ fact, sequence }) => fact !== 'undo-of-nothing' || !undone.has(sequence),
+    );
+    return { ...outcome, facts };
+  }
+
+  return {
+    of(run, plan) {
+      const held = folds.get(run.id);
+      if (held?.events === run.events) return held.fold;
+      const fresh = { events: run.events, fold: fold(run, plan) };
+      keepNewest(folds, foldsHeld, run.id, fresh);
+      fresh.fold.catch(() => {
+        folds.delete(run.id);
+        logs.delete(run.id);
+      });
+      return fresh.fold;
+    },
+  };
+}
+
+function keepNewest<Value>(held: Map<string, Value>, most: number, id: string, value: Value): void {
+  held.delete(id);
+  held.set(id, value);
+  const oldest = held.keys().next().value;
+  if (held.size > most && oldest !== undefined) held.delete(oldest);
+}
+
+/** Reads on from where a log was read to; notes are left out, which change nothing about a run's state. */
+async function readOn(
+  { runs }: Pick<KeptRecords, 'runs'>,
+  runId: string,
+  events: RunEvent[],
+): Promise<RunEvent[]> {
+  for (;;) {
+    const after = events.at(-1)?.sequence ?? 0;
+    const page = await runs.events(runId, { after, limit: eventsEach, without: ['note'] });
+    for (const event of page) events.push(event);
+    if (page.length < eventsEach) return events;
+    await new Promise(setImmediate);
+  }
+}
+
+/** Sequence numbers of undos that take back a note. */
+async function undoneNotes(
+  { runs }: Pick<KeptRecords, 'runs'>,
+  runId: string,
+  events: readonly RunEvent[],
+): Promise<ReadonlySet<number>> {
+  const found = new Set<number>();
+  for (const event of events) {
+    if (event.kind !== 'undo') continue;
+    const target = await runs.eventOf(runId, event.payload.clientId);
+    if (target?.kind === 'note' && target.sequence < event.sequence) found.add(event.sequence);
+  }
+  return found;
+}
