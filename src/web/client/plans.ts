@@ -5,6 +5,7 @@ import type {
   PlanSummary,
   SecondEtchChoices,
 } from '../../records/keptPlan.ts';
+import type { Paper } from '../../records/paper.ts';
 import { ask, withJson } from './ask.ts';
 
 export const plansKey = (work: string) => ['plans', work] as const;
@@ -26,11 +27,8 @@ export function makePlan(work: string, choices: Partial<PlanChoices>): Promise<K
   return ask(`/api/works/${work}/plans`, withJson('POST', choices));
 }
 
-/** The papers that a plan is printed on. */
-export type PaperSize = 'a4' | 'a3' | 'letter';
-
 /** Where a plan lies as a sheet: the etch map at true size, or the step sheet. */
-export function planSheet(work: string, plan: string, sheet: 'map' | 'steps', paper: PaperSize): string {
+export function planSheet(work: string, plan: string, sheet: 'map' | 'steps', paper: Paper): string {
   return `/api/works/${work}/plans/${plan}/${sheet}.pdf?paper=${paper}`;
 }
 

@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import type { MapArea } from '../../paper/charts/etchMap/mapAreas.ts';
 import { type Box, hatchedPlaceSvg } from '../../paper/charts/strengthHatching.ts';
 import type { Point } from '../../science/geometry/point.ts';
+import { signedArea } from '../../science/geometry/polygon.ts';
 import { roomAt } from '../../science/geometry/roomiestPoint.ts';
 import { letterPlace } from '../managers/letterPlace.ts';
 import { type LinkedView, toScreenPx } from '../managers/linkedView.ts';
@@ -41,33 +42,55 @@ export function EtchMarks({
         // biome-ignore lint/security/noDangerouslySetInnerHtml: our own drawing, which holds numbers alone
         dangerouslySetInnerHTML={{ __html: svg }}
       />
-      {areas.map((area, index) => {
-        const ring = area.rings[0];
-        if (!ring) return null;
-        const ground = index === 0;
-        const place = ground ? ([0, height] as const) : letterPlace(ring);
-        const [x, y] = toScreenPx(view, place);
-        // The ground's letter stands in the lower left corner of the stone, which drawings seldom reach.
-        const [atX, atY] = ground ? [x + 44, y - 40] : [x, y];
-        const roomPx = roomAt({ rings: area.rings, without: [] }, place) * view.pxPerMm;
-        const words = area.words[0] ?? '';
-        const wordsWide = Math.max(26, words.length * 8.2 + 12);
-        const withWords = words !== '' && (ground || Math.hypot(wordsWide / 2, 30) < roomPx * 1.15);
-        const wide = withWords ? wordsWide : 14 + 12 * area.letter.length;
-        return (
-          <g
-            key={`${area.id} ${area.letter}`}
-            transform={`translate(${atX} ${atY})`}
-            className={isOf(area.id, picked) ? 'etch-label picked' : 'etch-label'}
-          >
-            <rect x={-wide / 2} y="-14" width={wide} height={withWords ? 46 : 28} />
-            <text y="8" className="etch-letter">
-              {area.letter}
-            </text>
-            {withWords && <text y="26">{words}</text>}
-          </g>
-        );
-      })}
+      {areas.map((area, index) => (
+        <EtchLabel
+          key={`${area.id} ${area.letter}`}
+          view={view}
+          area={area}
+          groundFoot={index === 0 ? [0, height] : null}
+          picked={isOf(area.id, picked)}
+        />
+      ))}
+    </g>
+  );
+}
+
+/** A letter with its millilitres, as large as its place allows; only the letter where the place is small. */
+function EtchLabel({
+  view,
+  area,
+  groundFoot,
+  picked,
+}: {
+  view: LinkedView;
+  area: MapArea;
+  /** The stone's lower left corner for the ground, whose letter stands there: drawings seldom reach it. */
+  groundFoot: Point | null;
+  picked: boolean;
+}) {
+  const ring = useMemo(
+    () => area.rings.toSorted((a, b) => Math.abs(signedArea(b)) - Math.abs(signedArea(a)))[0],
+    [area],
+  );
+  if (!ring) return null;
+  const place = groundFoot ?? letterPlace(ring);
+  const roomPx = groundFoot
+    ? Math.min(40, 36 * view.pxPerMm)
+    : roomAt({ rings: area.rings, without: [] }, place) * view.pxPerMm;
+  const size = Math.min(26, Math.max(13, roomPx * 1.15));
+  const words = area.words[0] ?? '';
+  const wordsWide = Math.max(26, words.length * 8.2 + 12);
+  const withWords = words !== '' && Math.hypot(wordsWide / 2, 30) < roomPx * 1.15;
+  const wide = withWords ? wordsWide : (0.35 + 0.5 * area.letter.length) * size;
+  const [x, y] = toScreenPx(view, place);
+  const [atX, atY] = groundFoot ? [x + roomPx, y - roomPx * 0.9] : [x, y];
+  return (
+    <g transform={`translate(${atX} ${atY})`} className={picked ? 'etch-label picked' : 'etch-label'}>
+      <rect x={-wide / 2} y={-0.54 * size} width={wide} height={withWords ? 46 : 1.08 * size} />
+      <text y={0.33 * size} fontSize={size} className="etch-letter">
+        {area.letter}
+      </text>
+      {withWords && <text y="26">{words}</text>}
     </g>
   );
 }

@@ -1,7 +1,8 @@
 import './PlanSide.css';
 import { useState } from 'react';
 import type { KeptPlan, PlanSummary } from '../../../records/keptPlan.ts';
-import { type PaperSize, planSheet } from '../../client/plans.ts';
+import type { Paper } from '../../../records/paper.ts';
+import { planSheet } from '../../client/plans.ts';
 import { planStands } from '../../managers/planChoices.ts';
 import { ButtonFile } from '../../parts/Button.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
@@ -26,7 +27,7 @@ export function PlanSide({
 }) {
   const { plan, request, table } = kept;
   const { schedule } = plan;
-  const [paper, setPaper] = useState<PaperSize>('a4');
+  const [paper, setPaper] = useState<Paper>('a4');
   const newest = plans[0]?.id === kept.id;
   return (
     <>
@@ -62,7 +63,7 @@ export function PlanSide({
           version {table.version}.
         </p>
       </section>
-      <Picks<PaperSize>
+      <Picks<Paper>
         label="To print, on"
         value={paper}
         options={[
