@@ -7,6 +7,12 @@ import {
   slipCorrection,
   stokesSpeed,
 } from '../../src/science/air/settling.ts';
+import {
+  mgPerM3OfPpm,
+  molarLitres,
+  ppmOfMgPerM3,
+  steadySourceMgPerM3,
+} from '../../src/science/air/vapour.ts';
 import { eachRow, near, publishedRows, type Row } from './rows.ts';
 
 const rows = publishedRows('air.json');
@@ -70,5 +76,33 @@ describe('settling in still air', () => {
       [5000, 1, 1],
     ] as const)
       expect(fallMinutes(micron, density, metres)).toBeNaN();
+  });
+});
+
+describe('vapour', () => {
+  eachRow(rows, /^ppm-mg-/, 8, (row) => {
+    const { ppm, molar_mass, molar_volume } = numbers(row);
+    const found = mgPerM3OfPpm(ppm!, molar_mass!, molar_volume!);
+    within(row, found);
+    near(row, found, row.expected as number, 0.01);
+    expect(ppmOfMgPerM3(found, molar_mass!, molar_volume!)).toBeCloseTo(ppm!, 9);
+    expect(Object.values(molarLitres)).toContain(molar_volume);
+  });
+  eachRow(rows, /^mg-ppm-/, 1, (row) => {
+    const { mg_m3, molar_mass, molar_volume } = numbers(row);
+    within(row, ppmOfMgPerM3(mg_m3!, molar_mass!, molar_volume!));
+  });
+  eachRow(rows, /^stoddard-/, 3, (row) => {
+    const { ppm, mg_m3, molar_volume } = numbers(row);
+    // The mass of a mole that a printed pair of limits implies: what one mg/m³ more per g/mol gives back.
+    within(row, mg_m3! / mgPerM3OfPpm(ppm!, 1, molar_volume!));
+  });
+  eachRow(rows, /^box-source-/, 3, (row) => {
+    const { air_changes_per_hour, volume_m3, source_g_per_h, hours } = numbers(row);
+    const expected = row.expected as { c_mg_m3: number; steady_mg_m3: number };
+    const level = (time: number) =>
+      steadySourceMgPerM3(source_g_per_h!, air_changes_per_hour!, volume_m3!, time);
+    within(row, level(hours!), expected.c_mg_m3);
+    within(row, level(Infinity), expected.steady_mg_m3);
   });
 });

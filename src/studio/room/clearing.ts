@@ -3,7 +3,7 @@ import { clearanceMinutes } from '../../science/air/clearance.ts';
 import { localRules } from './localRules.ts';
 
 /** How many times slower than perfect mixing real rooms clear; general ventilation practice, no source. */
-const usualMixing = { low: 3, high: 10 };
+export const usualMixing = { low: 3, high: 10 };
 
 /**
  * Minutes until a share of what hangs in the air has gone by air changes.
