@@ -7,6 +7,8 @@ import { desk, phone } from './pages.ts';
 export async function expectSoundScreen(page: Page, name: string): Promise<void> {
   for (const size of [desk, phone]) {
     await page.setViewportSize(size);
+    // A screen's own code comes after the page: what is looked at has its headline.
+    await page.locator('h1').first().waitFor();
     const where = `${name} at ${size.width} × ${size.height}`;
     await page.evaluate(axe.source);
     const faults = await page.evaluate(async () => {
