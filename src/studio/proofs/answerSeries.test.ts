@@ -78,6 +78,16 @@ describe('steady', () => {
     expect([of([0.5, 0.45, 0.4, 0.35]).steady, of([0.5, 0.45, 0.4, 0.35]).state]).toEqual([false, 'fading']);
   });
 
+  it('steady over two pulls, but not over ten, is said', () => {
+    const slow = answerSeries(asked(pulls(Array.from({ length: 10 }, (_, i) => 0.4 + 0.01 * i)), camera));
+    expect(slow.steady).toBe(true);
+    expect(slow.warnings).toContain(
+      'Steady over two pulls, yet the middles still climb: by about 0.10 over the next ten, more than the tolerance.',
+    );
+    const settled = Array.from({ length: 10 }, (_, i) => 0.5 - 0.2 * 0.5 ** i);
+    expect(answerSeries(asked(pulls(settled), camera)).warnings).toEqual([]);
+  });
+
   it('one tone that grows is enough', () => {
     const series = pulls([0.5, 0.5, 0.5, 0.5, 0.5]).map((pull) => ({ ...pull, darks: 0.6 + 0.05 * pull.n }));
     const answer = answerSeries(asked(series, camera));

@@ -13,6 +13,7 @@ import { shareAt } from './approach.ts';
 import type { ApproachFit } from './approachFit.ts';
 import { changeRange, plateauRange, settledRange } from './approachRange.ts';
 import { comparablePulls } from './comparablePulls.ts';
+import { creepWarnings } from './creepWarnings.ts';
 import { seriesReason } from './seriesReason.ts';
 import { seriesWarnings } from './seriesWarnings.ts';
 import { type FittedSeries, fewestPulls, fitSeries, tonePoints } from './toneCourses.ts';
@@ -35,30 +36,32 @@ export function answerSeries(question: SeriesQuestion): SeriesAnswer {
   const compared = comparable.map(({ n }) => n);
   const read = seriesTones.filter((tone) => tonePoints(comparable, tone).length > 0);
   const series = fitSeries(comparable, question.noise.tone);
-  const warnings = seriesWarnings({ question, parted, read, scatter: series.scatter });
+  const noted = seriesWarnings({ question, parted, read, scatter: series.scatter });
   const few = read.filter((tone) => !series.fits.has(tone));
   if (read.length === 0 || few.length > 0) {
     const reason = seriesReason({ kind: 'few', count: comparable.length, few, comparable });
     const plain = { steady: 'unknown', state: 'cannot-tell', since: null, plateau: null } as const;
-    return { ...plain, reason, warnings, compared, tones: [] };
+    return { ...plain, reason, warnings: noted, compared, tones: [] };
   }
   const tones = read.map((tone) => course(tone, series));
-  const state = stateOf(tones, series, question.tolerance);
+  const moving = stateOf(tones, series, question.tolerance);
   const settled = latestOf(
     read.map((tone) => series.fits.get(tone)!),
     series,
     question.tolerance,
   );
   const foreseen = settled.high <= compared.at(-1)! + farthest ? settled : null;
+  // What still moves but will settle is not yet steady; what moves without an end in sight grows.
+  const state = moving === 'growing' && foreseen ? 'not-yet' : moving;
+  const creep = state === 'steady' ? creepWarnings(series, question.tolerance, movingTail) : [];
   const since = state === 'steady' ? steadySince(comparable, read, series, question.tolerance) : null;
   return {
     steady: state === 'cannot-tell' ? 'unknown' : state === 'steady',
-    // What still moves but will settle is not yet steady; what moves without an end in sight grows.
-    state: state === 'growing' && foreseen ? 'not-yet' : state,
+    state,
     since,
     reason: seriesReason({
       kind: 'fitted',
-      state: state === 'growing' && foreseen ? 'not-yet' : state,
+      state,
       tones,
       since,
       settled: foreseen,
@@ -69,7 +72,7 @@ export function answerSeries(question: SeriesQuestion): SeriesAnswer {
       pullsNeeded: pullsNeeded(question, series.scatter),
     }),
     plateau: foreseen && { pull: foreseen },
-    warnings,
+    warnings: [...noted, ...creep],
     compared,
     tones,
   };
