@@ -1,9 +1,10 @@
-import { useDeferredValue, useMemo } from 'react';
+import { useMemo } from 'react';
 import type { KeptStone } from '../../../records/stoneEntry.ts';
 import type { WorkVerdicts } from '../../../records/workEntry.ts';
 import { workVerdicts } from '../../../studio/stones/workVerdicts.ts';
 import { faultOf, faultWords } from '../../managers/outlineFaults.ts';
 import type { Drawing } from '../../managers/zoneDrawing.ts';
+import { useQuiet } from './useQuiet.ts';
 
 /** What follows from the zones as they are drawn now, before anything is saved. */
 export interface LiveVerdicts extends WorkVerdicts {
@@ -14,7 +15,7 @@ export interface LiveVerdicts extends WorkVerdicts {
 
 /** Judges the drawing by the same rules as the server, behind the hand that draws. */
 export function useVerdicts(drawing: Drawing, stone: KeptStone): LiveVerdicts {
-  const settled = useDeferredValue(drawing);
+  const settled = useQuiet(drawing);
   return useMemo(() => {
     const { zones, rectangle, head } = settled;
     const sound = zones.filter(({ polygonMm }) => faultOf(polygonMm) === null);

@@ -1,5 +1,5 @@
 import { useQueryClient } from '@tanstack/react-query';
-import { useDeferredValue, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { WorkDraft } from '../../../records/work.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
@@ -9,6 +9,7 @@ import { sameDrawing } from '../../managers/drawingDifferences.ts';
 import { keepUnsaved, readUnsaved } from '../../managers/unsavedDrawing.ts';
 import { type DeskState, ZoneDesk } from '../../managers/zoneDesk.ts';
 import { drawingOf } from '../../managers/zoneDrawing.ts';
+import { useQuiet } from './useQuiet.ts';
 
 /** A work on its desk: what is drawn, whether that is saved, and what came of saving. */
 export interface WorkDesk {
@@ -45,7 +46,7 @@ export function useWorkDesk(entry: WorkEntry): WorkDesk {
   const [saving, setSaving] = useState(false);
   const [trouble, setTrouble] = useState<ShownFailure | null>(null);
   const [theirs, setTheirs] = useState<WorkEntry | null>(null);
-  const drawing = useDeferredValue(state.drawing);
+  const drawing = useQuiet(state.drawing);
   const kept = useMemo(() => drawingOf(base.work), [base]);
   const unsaved = useMemo(() => !sameDrawing(drawing, kept), [drawing, kept]);
 
@@ -63,7 +64,7 @@ export function useWorkDesk(entry: WorkEntry): WorkDesk {
     void queries.invalidateQueries({ queryKey: worksKey });
   };
   // What somebody else saved comes in by itself as long as nothing is being drawn here.
-  const busy = unsaved || saving || theirs !== null || state.drawing.outline !== null;
+  const busy = unsaved || saving || theirs !== null || drawing !== state.drawing || drawing.outline !== null;
   const newer = entry.version > base.version && !busy;
   useEffect(() => {
     if (newer) adopt(entry);
