@@ -61,6 +61,8 @@ describe('steady', () => {
     expect(low).toBeLessThanOrEqual(value);
     expect(high).toBeGreaterThanOrEqual(value);
     expect(early.reason).toMatch(/^Not yet steady: .* It slows: steady from about pull \d/);
+    const nearly = answerSeries(asked(pulls([0.4, 0.46, 0.5, 0.52]), camera));
+    expect(nearly.reason).toMatch(/It slows: it may be steady already, and will be by about pull \d+\.$/);
     const late = answerSeries(asked(pulls(course), 0.003));
     expect(late.steady).toBe(true);
     expect(late.since).toBeGreaterThan(1);

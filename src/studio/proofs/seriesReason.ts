@@ -42,7 +42,7 @@ export function seriesReason(grounds: ReasonGrounds): string {
     case 'steady':
       return `Steady since pull ${grounds.since}, ${pullWords(grounds.compared)} compared: ${changes(grounds.tones)}, all within ${tolerated(grounds)}.`;
     case 'not-yet':
-      return `Not yet steady: ${changes(outside(grounds).filter(({ change }) => change.low > 0))}, against ${tolerated(grounds)}. It slows: ${settledWords(grounds.settled!)}.`;
+      return `Not yet steady: ${changes(outside(grounds).filter(({ change }) => change.low > 0))}, against ${tolerated(grounds)}. It slows: ${settledWords(grounds.settled!, grounds.compared.at(-1)!)}.`;
     case 'growing':
       return `Growing: ${changes(outside(grounds).filter(({ change }) => change.low > 0))}, against ${tolerated(grounds)}. No end of it can be seen from these pulls.`;
     case 'fading':
@@ -84,7 +84,8 @@ function tolerated({ tolerance }: Fitted): string {
   return `the tolerance of ${darknessWords(tolerance)}`;
 }
 
-function settledWords({ value, low, high }: FittedValue): string {
+function settledWords({ value, low, high }: FittedValue, latest: number): string {
+  if (value <= latest) return `it may be steady already, and will be by about pull ${high}`;
   return low === high
     ? `steady from about pull ${value}`
     : `steady from about pull ${value} (90 % interval ${low} to ${high})`;
