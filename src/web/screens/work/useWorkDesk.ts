@@ -54,6 +54,19 @@ export function useWorkDesk(entry: WorkEntry): WorkDesk {
     const toKeep = unsaved || drawing.outline ? { version: base.version, drawing } : null;
     keepUnsaved(window.sessionStorage, entry.id, toKeep);
   }, [unsaved, drawing, base.version, entry.id]);
+  // Whoever leaves while the hand still moves takes the last stroke along.
+  useEffect(() => {
+    const leave = () => {
+      const last = desk.current().drawing;
+      if (last.outline || !sameDrawing(last, kept))
+        keepUnsaved(window.sessionStorage, entry.id, { version: base.version, drawing: last });
+    };
+    window.addEventListener('pagehide', leave);
+    return () => {
+      window.removeEventListener('pagehide', leave);
+      leave();
+    };
+  }, [desk, kept, base.version, entry.id]);
 
   /** Takes a work in as it is kept; a drawing that is another becomes one step that can be undone. */
   const adopt = (work: WorkEntry) => {
