@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { apply3 } from '../../src/science/algebra/matrix3.ts';
 import { densityOfReflectance, reflectanceOfDensity } from '../../src/science/colour/density.ts';
 import { type Lab, labOfXyz, lightness, luminanceOfLightness } from '../../src/science/colour/lab.ts';
-import { apply3 } from '../../src/science/colour/matrix3.ts';
 import { linearToSrgb, srgbToLinear } from '../../src/science/colour/srgbTransfer.ts';
 import { reflectanceOfToneArea, toneArea } from '../../src/science/colour/toneArea.ts';
 import {

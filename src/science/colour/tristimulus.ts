@@ -1,4 +1,4 @@
-import { apply3, invert3, type Matrix3, multiply3 } from './matrix3.ts';
+import { apply3, invert3, type Matrix3, multiply3 } from '../algebra/matrix3.ts';
 
 /** CIE XYZ of the 2° observer, with Y of the white = 1. */
 export type Xyz = readonly [x: number, y: number, z: number];

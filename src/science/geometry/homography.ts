@@ -1,3 +1,4 @@
+import { adjugate3, determinant3, multiply3 } from '../algebra/matrix3.ts';
 import type { Point } from './point.ts';
 
 /** A plane-to-plane projective map, row-major 3×3, scaled so that the last entry is 1. */
@@ -14,43 +15,15 @@ export function applyHomography(h: Homography, [x, y]: Point): Point {
 
 /** The map that does `first`, then `second`. */
 export function composeHomographies(second: Homography, first: Homography): Homography {
-  const product: number[] = [];
-  for (let row = 0; row < 3; row++) {
-    for (let column = 0; column < 3; column++) {
-      let sum = 0;
-      for (let k = 0; k < 3; k++) sum += second[row * 3 + k]! * first[k * 3 + column]!;
-      product.push(sum);
-    }
-  }
+  const product = multiply3(second, first);
   return product.map((value) => value / product[8]!);
 }
 
 /** The map from the second plane back to the first, or null where the map is singular. */
 export function invertHomography(h: Homography): Homography | null {
-  const [a, b, c, d, e, f, g, k, i] = h as number[] as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
-  const adjugate = [
-    e * i - f * k,
-    c * k - b * i,
-    b * f - c * e,
-    f * g - d * i,
-    a * i - c * g,
-    c * d - a * f,
-    d * k - e * g,
-    b * g - a * k,
-    a * e - b * d,
-  ];
+  const adjugate = adjugate3(h);
   const last = adjugate[8]!;
-  const determinant = a * adjugate[0]! + b * adjugate[3]! + c * adjugate[6]!;
+  const determinant = determinant3(h);
   if (!Number.isFinite(determinant) || determinant === 0 || last === 0) return null;
   return adjugate.map((value) => value / last);
 }
@@ -65,14 +38,6 @@ export function jacobianDeterminant(h: Homography, [x, y]: Point): number {
   const vx = (h[3]! - v * h[6]!) / w;
   const vy = (h[4]! - v * h[7]!) / w;
   return ux * vy - uy * vx;
-}
-
-function determinantOf(h: Homography): number {
-  return (
-    h[0]! * (h[4]! * h[8]! - h[5]! * h[7]!) -
-    h[1]! * (h[3]! * h[8]! - h[5]! * h[6]!) +
-    h[2]! * (h[3]! * h[7]! - h[4]! * h[6]!)
-  );
 }
 
 /** Moves points so that their centroid is 0 and their mean distance √2; returns scale and centroid. */
@@ -167,7 +132,7 @@ export function homographyFromPoints(
     if (!solution?.every((value) => Math.abs(value) < 1e6)) return null;
   }
   const normalised = [...solution!, 1];
-  if (Math.abs(determinantOf(normalised)) < 1e-9) return null;
+  if (Math.abs(determinant3(normalised)) < 1e-9) return null;
   const fromConditioned = [
     source.scale,
     0,

@@ -1,4 +1,4 @@
-import { invert3, type Matrix3, multiply3 } from '../../../science/colour/matrix3.ts';
+import { invert3, type Matrix3, multiply3 } from '../../../science/algebra/matrix3.ts';
 import { linearToSrgb } from '../../../science/colour/srgbTransfer.ts';
 import { srgbToConnection } from './primaries.ts';
 import type { ToneResponse } from './readToneCurve.ts';

@@ -1,4 +1,4 @@
-import { type Matrix3, multiply3 } from '../../../science/colour/matrix3.ts';
+import { type Matrix3, multiply3 } from '../../../science/algebra/matrix3.ts';
 import { adaptation, connectionWhite, d65, srgbToXyz } from '../../../science/colour/tristimulus.ts';
 
 /** Linear sRGB to XYZ of the ICC connection space (D50, Bradford-adapted from D65): rows X, Y, Z. */

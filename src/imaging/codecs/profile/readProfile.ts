@@ -1,4 +1,4 @@
-import type { Matrix3 } from '../../../science/colour/matrix3.ts';
+import type { Matrix3 } from '../../../science/algebra/matrix3.ts';
 import { readToneCurve, type ToneResponse } from './readToneCurve.ts';
 
 /** What is needed of an ICC profile (ICC.1:2022) to turn code values into light. */

@@ -12,8 +12,8 @@ export function multiply3(left: Matrix3, right: Matrix3): Matrix3 {
   });
 }
 
-/** The inverse; entries are not finite when the matrix is singular. */
-export function invert3(m: Matrix3): Matrix3 {
+/** The inverse times the determinant: finite for every finite matrix, singular ones too. */
+export function adjugate3(m: Matrix3): Matrix3 {
   const [a, b, c, d, e, f, g, h, i] = m as [
     number,
     number,
@@ -25,8 +25,7 @@ export function invert3(m: Matrix3): Matrix3 {
     number,
     number,
   ];
-  const determinant = a * (e * i - f * h) - b * (d * i - f * g) + c * (d * h - e * g);
-  const cofactors = [
+  return [
     e * i - f * h,
     c * h - b * i,
     b * f - c * e,
@@ -37,7 +36,18 @@ export function invert3(m: Matrix3): Matrix3 {
     b * g - a * h,
     a * e - b * d,
   ];
-  return cofactors.map((value) => value / determinant);
+}
+
+/** The determinant, by the first row. */
+export function determinant3(m: Matrix3): number {
+  const adjugate = adjugate3(m);
+  return m[0]! * adjugate[0]! + m[1]! * adjugate[3]! + m[2]! * adjugate[6]!;
+}
+
+/** The inverse; entries are not finite when the matrix is singular. */
+export function invert3(m: Matrix3): Matrix3 {
+  const determinant = determinant3(m);
+  return adjugate3(m).map((value) => value / determinant);
 }
 
 /** The product of a matrix and a column. */
