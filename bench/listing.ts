@@ -9,12 +9,11 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { seededRandom } from '../src/foundation/random.ts';
 import { ok } from '../src/foundation/result.ts';
 import type { KeptStone } from '../src/records/stoneEntry.ts';
-import type { Work } from '../src/records/work.ts';
+import { type Work, workStages } from '../src/records/work.ts';
 import { quantile } from '../src/science/statistics/quantile.ts';
 import { startServer } from '../src/server/startServer.ts';
 import { openStore } from '../src/store/openStore.ts';
 import { mediumCatalogue } from '../src/studio/etch/mediumCatalogue.ts';
-import { stagesInOrder } from '../src/studio/stones/workHistory.ts';
 
 const works = 10_000;
 const stones = 500;
@@ -71,7 +70,7 @@ function workOf(index: number): Work {
     title: `${oneOf(waters)} with ${oneOf(things)}, ${index + 1}`,
     stoneId: `stone-${Math.floor(random() * stones)}`,
     head: 'top',
-    stage: oneOf(stagesInOrder),
+    stage: oneOf(workStages),
     origin: { kind: 'new' },
     rectangle: null,
     zones,
@@ -105,7 +104,7 @@ const searches: Readonly<Record<string, () => string>> = {
   'two words': () => `search=${encodeURIComponent(`${oneOf(waters)} ${oneOf(things)}`)}`,
   'a word of the stone': () => `search=${encodeURIComponent(`s-${1 + Math.floor(random() * stones)} reeds`)}`,
   'what is nowhere': () => 'search=windmill',
-  'one stage': () => `stage=${oneOf(stagesInOrder)}&search=${oneOf(things)}`,
+  'one stage': () => `stage=${oneOf(workStages)}&search=${oneOf(things)}`,
   'one stone': () => `stone=stone-${Math.floor(random() * stones)}`,
   'archived ones': () => `archived=yes&search=${oneOf(things)}`,
 };

@@ -4,19 +4,23 @@ import type { AttachedPhotograph } from './attachedPhotograph.ts';
 import type { Edge } from './stone.ts';
 import type { Zone } from './zone.ts';
 
-/** What was done last to the stone, in the order of the line. */
-export type WorkStage =
-  | 'grained'
-  | 'drawn'
-  | 'first-etch'
-  | 'washed-out'
-  | 'rolled-up'
-  | 'trial-proofs'
-  | 'second-etch'
-  | 'proofs'
-  | 'edition'
-  | 'closed-down'
-  | 'regrained';
+/** The stages of a work in the order of the line: common practice, no source. Trial proofs and the second etch may be left out. */
+export const workStages = [
+  'grained',
+  'drawn',
+  'first-etch',
+  'washed-out',
+  'rolled-up',
+  'trial-proofs',
+  'second-etch',
+  'proofs',
+  'edition',
+  'closed-down',
+  'regrained',
+] as const;
+
+/** What was done last to the stone. */
+export type WorkStage = (typeof workStages)[number];
 
 /** What a colleague would ask about the time before a work was entered here. */
 export type HistoryFact =

@@ -2,8 +2,8 @@ import type { RunState, Spent } from '../../records/bench.ts';
 import type { KeptPlan } from '../../records/keptPlan.ts';
 import type { LineStage, RunTool } from '../../records/run.ts';
 import type { KeptStone } from '../../records/stoneEntry.ts';
-import type { Work } from '../../records/work.ts';
-import { factsBefore, stagesInOrder } from '../stones/workHistory.ts';
+import { type Work, workStages } from '../../records/work.ts';
+import { factsBefore } from '../stones/workHistory.ts';
 import type { Aspect } from './aspectChanges.ts';
 import { lineRule } from './lineStages.ts';
 
@@ -43,7 +43,7 @@ export function workAspects(work: Work, stone: KeptStone): readonly Aspect[] {
 function pastAspects({ origin, stage }: Work): readonly Aspect[] {
   // what was done here is told by runs; only what is told of before can be compared in words
   if (origin.kind === 'new') return [];
-  const reached = stagesInOrder.indexOf(origin.stage) < stagesInOrder.indexOf(stage) ? stage : origin.stage;
+  const reached = workStages.indexOf(origin.stage) < workStages.indexOf(stage) ? stage : origin.stage;
   return factsBefore(reached).map((fact) => ({
     aspect: `past ${fact}`,
     name: fact.replaceAll('-', ' '),

@@ -1,19 +1,4 @@
-import type { HistoryFact, PastFact, WorkStage } from '../../records/work.ts';
-
-/** The stages in the order of the line: common practice, no source. Trial proofs and the second etch may be left out. */
-export const stagesInOrder: readonly WorkStage[] = [
-  'grained',
-  'drawn',
-  'first-etch',
-  'washed-out',
-  'rolled-up',
-  'trial-proofs',
-  'second-etch',
-  'proofs',
-  'edition',
-  'closed-down',
-  'regrained',
-];
+import { type HistoryFact, type PastFact, type WorkStage, workStages } from '../../records/work.ts';
 
 /** The stage from which on each fact belongs to the past, in the order in which a colleague would ask. */
 const settledAt: Readonly<Record<HistoryFact, WorkStage>> = {
@@ -34,9 +19,9 @@ const settledAt: Readonly<Record<HistoryFact, WorkStage>> = {
 
 /** What can be asked about a work that is entered at a stage: nothing that has not happened yet. */
 export function factsBefore(stage: WorkStage): readonly HistoryFact[] {
-  const reached = stagesInOrder.indexOf(stage);
+  const reached = workStages.indexOf(stage);
   const facts = Object.keys(settledAt) as HistoryFact[];
-  return facts.filter((fact) => stagesInOrder.indexOf(settledAt[fact]) <= reached);
+  return facts.filter((fact) => workStages.indexOf(settledAt[fact]) <= reached);
 }
 
 /** One entry for every fact before the stage: as given, else unknown. Facts after the stage are left out. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import type { WorkZone } from '../../records/work.ts';
-import { factsBefore, stagesInOrder, wholeHistory } from './workHistory.ts';
+import { type WorkZone, workStages } from '../../records/work.ts';
+import { factsBefore, wholeHistory } from './workHistory.ts';
 import { workVerdicts } from './workVerdicts.ts';
 
 const stone = {
@@ -74,8 +74,8 @@ test('a hundred findings are not a hundred sentences', () => {
 test('only what lies before a stage is asked, and what is not told is unknown', () => {
   expect(factsBefore('grained')).toEqual(['grain']);
   expect(factsBefore('first-etch')).not.toContain('washout');
-  for (const [index, stage] of stagesInOrder.entries()) {
-    const before = stagesInOrder[index - 1];
+  for (const [index, stage] of workStages.entries()) {
+    const before = workStages[index - 1];
     if (before) expect(factsBefore(stage)).toEqual(expect.arrayContaining([...factsBefore(before)]));
   }
   expect(wholeHistory('drawn', [{ fact: 'media', value: 'crayon #2' }])).toEqual([

@@ -1,6 +1,6 @@
 import './StageLine.css';
-import type { WorkStage } from '../../records/work.ts';
-import { workStages, workStageWords } from './stageWords.ts';
+import { type WorkStage, workStages } from '../../records/work.ts';
+import { workStageWords } from './stageWords.ts';
 
 /** How far a work has come along the line, as notches, with the words for where it stands. */
 export function StageLine({ stage }: { stage: WorkStage }) {

@@ -1,20 +1,5 @@
 import type { WorkStage } from '../../records/work.ts';
 
-/** The stages of a work in the order of the line. */
-export const workStages: readonly WorkStage[] = [
-  'grained',
-  'drawn',
-  'first-etch',
-  'washed-out',
-  'rolled-up',
-  'trial-proofs',
-  'second-etch',
-  'proofs',
-  'edition',
-  'closed-down',
-  'regrained',
-];
-
 /** What was done last to the stone, as the trade says it. */
 export const workStageWords: Readonly<Record<WorkStage, string>> = {
   grained: 'grained, to be drawn on',

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { useLocation, useSearch } from 'wouter';
 import type { Edge } from '../../records/stone.ts';
 import type { StoneSummary } from '../../records/stoneEntry.ts';
-import type { WorkStage } from '../../records/work.ts';
+import { type WorkStage, workStages } from '../../records/work.ts';
 import { factsBefore } from '../../studio/stones/workHistory.ts';
 import { type ShownFailure, shownFailure } from '../client/shownFailure.ts';
 import { listStones, stonesKey } from '../client/stones.ts';
@@ -21,7 +21,7 @@ import { Notice } from '../parts/Notice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { Picks } from '../parts/Picks.tsx';
 import { StoneFace } from '../parts/StoneFace.tsx';
-import { workStages, workStageWords } from '../parts/stageWords.ts';
+import { workStageWords } from '../parts/stageWords.ts';
 import { stoneTint } from '../parts/stoneTint.ts';
 
 /** Starting a work on a stone, from the grain or halfway; of its past only what can be known is asked for. */

@@ -2,7 +2,7 @@ import './WorkList.css';
 import { useQuery } from '@tanstack/react-query';
 import { memo, useId, useState } from 'react';
 import { Link } from 'wouter';
-import type { WorkStage } from '../../records/work.ts';
+import { type WorkStage, workStages } from '../../records/work.ts';
 import type { WorkSummary } from '../../records/workEntry.ts';
 import { shownFailure } from '../client/shownFailure.ts';
 import { listStones, stonesKey } from '../client/stones.ts';
@@ -15,7 +15,7 @@ import { Notice } from '../parts/Notice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { Picks } from '../parts/Picks.tsx';
 import { StageLine } from '../parts/StageLine.tsx';
-import { workStages, workStageWords } from '../parts/stageWords.ts';
+import { workStageWords } from '../parts/stageWords.ts';
 import { usePages } from './usePages.ts';
 
 type Shelf = 'no' | 'yes';

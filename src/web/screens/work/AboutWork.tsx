@@ -1,7 +1,7 @@
 import './AboutWork.css';
 import { useState } from 'react';
 import { Link } from 'wouter';
-import type { WorkDraft, WorkStage } from '../../../records/work.ts';
+import { type WorkDraft, type WorkStage, workStages } from '../../../records/work.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { archiveWork } from '../../client/works.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -9,7 +9,7 @@ import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { factWords } from '../../parts/factWords.ts';
 import { Notice } from '../../parts/Notice.tsx';
-import { workStages, workStageWords } from '../../parts/stageWords.ts';
+import { workStageWords } from '../../parts/stageWords.ts';
 import { Words } from '../../parts/Words.tsx';
 import { EtchBoard } from './EtchBoard.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
