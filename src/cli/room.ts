@@ -5,13 +5,29 @@ import type { RoomAnswer } from '../records/roomAnswer.ts';
 import { airClearing } from '../studio/room/clearing.ts';
 import { dustSettling } from '../studio/room/dustSettling.ts';
 import { lift } from '../studio/room/lift.ts';
-import { type Arguments, type OptionList, readArguments, required } from './arguments.ts';
+import { type OptionList, readArguments, required } from './arguments.ts';
 import { exitDone } from './exitStatus.ts';
 import { readJson } from './readJson.ts';
 import { reportFailure } from './report.ts';
 
-const airOptions: OptionList = { ach: '6', removal: '0.99' };
-const settleOptions: OptionList = { micron: '5', density: '1.07', metres: '2' };
+/** A number that a question needs: how it looks, and what it may be. */
+interface AskedNumber {
+  readonly example: string;
+  readonly wanted: string;
+  readonly fits: (value: number) => boolean;
+}
+
+const airNumbers = {
+  ach: { example: '6', wanted: 'a number above 0, at most 1000', fits: (n) => n > 0 && n <= 1000 },
+  removal: { example: '0.99', wanted: 'a share above 0 and below 1', fits: (n) => n > 0 && n < 1 },
+} satisfies Record<string, AskedNumber>;
+
+const settleNumbers = {
+  micron: { example: '5', wanted: 'a diameter of 0.2 to 1000', fits: (n) => n >= 0.2 && n <= 1000 },
+  density: { example: '1.07', wanted: 'g/cm³ above 0, at most 25', fits: (n) => n > 0 && n <= 25 },
+  metres: { example: '2', wanted: 'a height above 0, at most 100', fits: (n) => n > 0 && n <= 100 },
+} satisfies Record<string, AskedNumber>;
+
 const liftOptions: OptionList = { json: 'in.json' };
 
 /** `stonetone room air | settle | lift`: a figure about air or a lift as JSON, with what comes before it. */
@@ -39,53 +55,15 @@ async function answerOf(what: string | undefined, words: readonly string[]): Pro
 }
 
 function airOf(words: readonly string[]): Result<RoomAnswer> {
-  const given = readArguments(words, airOptions);
-  if (!given.ok) return given;
-  const changes = numberOf(
-    given.value,
-    'ach',
-    airOptions,
-    'a number above 0, at most 1000',
-    (n) => n > 0 && n <= 1000,
-  );
-  if (!changes.ok) return changes;
-  const removal = numberOf(
-    given.value,
-    'removal',
-    airOptions,
-    'a share above 0 and below 1',
-    (n) => n > 0 && n < 1,
-  );
-  return removal.ok ? ok(airClearing(changes.value, removal.value)) : removal;
+  const given = readNumbers(words, airNumbers);
+  return given.ok ? ok(airClearing(given.value.ach, given.value.removal)) : given;
 }
 
 function settleOf(words: readonly string[]): Result<RoomAnswer> {
-  const given = readArguments(words, settleOptions);
+  const given = readNumbers(words, settleNumbers);
   if (!given.ok) return given;
-  const micron = numberOf(
-    given.value,
-    'micron',
-    settleOptions,
-    'a diameter of 0.2 to 1000',
-    (n) => n >= 0.2 && n <= 1000,
-  );
-  if (!micron.ok) return micron;
-  const density = numberOf(
-    given.value,
-    'density',
-    settleOptions,
-    'g/cm³ above 0, at most 25',
-    (n) => n > 0 && n <= 25,
-  );
-  if (!density.ok) return density;
-  const metres = numberOf(
-    given.value,
-    'metres',
-    settleOptions,
-    'a height above 0, at most 100',
-    (n) => n > 0 && n <= 100,
-  );
-  return metres.ok ? ok(dustSettling(micron.value, density.value, metres.value)) : metres;
+  const { micron, density, metres } = given.value;
+  return ok(dustSettling(micron, density, metres));
 }
 
 async function liftOf(words: readonly string[]): Promise<Result<RoomAnswer>> {
@@ -97,19 +75,27 @@ async function liftOf(words: readonly string[]): Promise<Result<RoomAnswer>> {
   return question.ok ? ok(lift(question.value)) : question;
 }
 
-/** The number of an option that must be there, inside its range. */
-function numberOf(
-  given: Arguments,
-  name: string,
-  options: OptionList,
-  wanted: string,
-  fits: (value: number) => boolean,
-): Result<number> {
-  const example = options[name]!;
-  const text = required(given, name, example);
-  if (!text.ok) return text;
-  const value = text.value.trim() === '' ? Number.NaN : Number(text.value);
-  if (fits(value)) return ok(value);
-  const why = `${text.value} is not ${wanted}`;
-  return fail(failure('argument-malformed', { name: `--${name}`, why, example: `--${name} ${example}` }));
+/** The numbers asked for, every one of which must be given and lie inside its range; the first that fails is told. */
+function readNumbers<Name extends string>(
+  words: readonly string[],
+  asked: Readonly<Record<Name, AskedNumber>>,
+): Result<Record<Name, number>> {
+  const numbers = Object.entries<AskedNumber>(asked);
+  const given = readArguments(
+    words,
+    Object.fromEntries(numbers.map(([name, { example }]) => [name, example])),
+  );
+  if (!given.ok) return given;
+  const values: Record<string, number> = {};
+  for (const [name, { example, wanted, fits }] of numbers) {
+    const text = required(given.value, name, example);
+    if (!text.ok) return text;
+    const value = text.value.trim() === '' ? Number.NaN : Number(text.value);
+    if (!fits(value)) {
+      const why = `${text.value} is not ${wanted}`;
+      return fail(failure('argument-malformed', { name: `--${name}`, why, example: `--${name} ${example}` }));
+    }
+    values[name] = value;
+  }
+  return ok(values as Record<Name, number>);
 }
