@@ -64,7 +64,7 @@ function wishedStrength(
 
 function weakened(strength: EtchStrength, mediumName: string, zone: PlanZone) {
   if (!zone.deposit || zone.deposit === 'wash' || strength === 'ground' || strength === 'scant') {
-    return { strength, why: `${mediumName} asks for it` };
+    return { strength, why: `the etch for ${mediumName}` };
   }
   const byDeposit = strengthOfDeposit(zone.deposit);
   if (weakestFirst.indexOf(byDeposit) < weakestFirst.indexOf(strength)) {
@@ -73,7 +73,7 @@ function weakened(strength: EtchStrength, mediumName: string, zone: PlanZone) {
       why: `${mediumName} would take the ${strength} etch, but the deposit is ${zone.deposit}: the weaker is chosen, a second etch can follow`,
     };
   }
-  return { strength, why: `${mediumName} asks for it` };
+  return { strength, why: `the etch for ${mediumName}` };
 }
 
 function fromDeposit(otherwise: EtchStrength | null, mediumName: string, zone: PlanZone) {

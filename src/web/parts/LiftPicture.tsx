@@ -127,11 +127,12 @@ export function LiftPicture({
     pointers.current.set(event.pointerId, now);
     if (pressedAt.current && distance(pressedAt.current, now) > 6) pressedAt.current = null;
     if (other) {
+      // First the hand's move, then its spread about where the hand now is: what lies between the fingers stays there.
+      desk.pan([(now[0] - was[0]) / 2, (now[1] - was[1]) / 2]);
       desk.zoom(distance(now, other) / Math.max(distance(was, other), 1), [
         (now[0] + other[0]) / 2,
         (now[1] + other[1]) / 2,
       ]);
-      desk.pan([(now[0] - was[0]) / 2, (now[1] - was[1]) / 2]);
     } else desk.drag(now, [now[0] - was[0], now[1] - was[1]]);
   };
   const up = (event: PointerEvent) => {
