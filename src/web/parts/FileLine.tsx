@@ -1,5 +1,5 @@
 import './FileLine.css';
-import { Notice } from './Notice.tsx';
+import { FailureNotice } from './FailureNotice.tsx';
 
 /** One thing that may be added from a file: what it is for, what is held, and how to change or drop it. */
 export function FileLine({
@@ -50,11 +50,7 @@ export function FileLine({
           />
         </label>
       </div>
-      {trouble && (
-        <Notice kind="trouble" title={trouble.message}>
-          {trouble.remedy}
-        </Notice>
-      )}
+      {trouble && <FailureNotice failure={trouble} />}
     </li>
   );
 }

@@ -3,7 +3,7 @@ import { type DragEvent, useId, useState } from 'react';
 import type { PhotographEntry } from '../../records/comparisonEntry.ts';
 import { previewAddress } from '../client/photographs.ts';
 import type { ShownFailure } from '../client/shownFailure.ts';
-import { Notice } from './Notice.tsx';
+import { FailureNotice } from './FailureNotice.tsx';
 
 /** What the place is told about a photograph that is being copied in. */
 interface Upload {
@@ -99,11 +99,7 @@ export function PhotographPlaceholder({
           />
         </label>
       </div>
-      {upload.trouble && (
-        <Notice kind="trouble" title={upload.trouble.message}>
-          {upload.trouble.remedy}
-        </Notice>
-      )}
+      {upload.trouble && <FailureNotice failure={upload.trouble} />}
     </section>
   );
 }

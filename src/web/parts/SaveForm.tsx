@@ -2,7 +2,7 @@ import './SaveForm.css';
 import { type FormEvent, type ReactNode, useEffect, useRef } from 'react';
 import type { ShownFailure } from '../client/shownFailure.ts';
 import { Button } from './Button.tsx';
-import { Notice } from './Notice.tsx';
+import { FailureNotice } from './FailureNotice.tsx';
 
 /** What a form tells when somebody else saved first. */
 interface StaleForm {
@@ -63,11 +63,7 @@ export function SaveForm({
     >
       {children}
       <div ref={notice}>
-        {trouble && (
-          <Notice kind="trouble" title={trouble.message}>
-            {trouble.remedy}
-          </Notice>
-        )}
+        {trouble && <FailureNotice failure={trouble} />}
         {stale && (beside ?? <StaleLines stale={stale} words={words} />)}
       </div>
       <div className="save-form-acts">

@@ -7,7 +7,7 @@ import { listKey } from '../client/events.ts';
 import { shownFailure } from '../client/shownFailure.ts';
 import { Button, ButtonLink } from '../parts/Button.tsx';
 import { EmptyPage } from '../parts/EmptyPage.tsx';
-import { Notice } from '../parts/Notice.tsx';
+import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { RackItem } from '../parts/RackItem.tsx';
 import { StoneSlab } from '../parts/StoneSlab.tsx';
@@ -37,9 +37,7 @@ export function ComparisonList() {
       </PageHead>
       {pages.isError && (
         <div className="list-note">
-          <Notice kind="trouble" title={shownFailure(pages.error).message}>
-            {shownFailure(pages.error).remedy}
-          </Notice>
+          <FailureNotice failure={shownFailure(pages.error)} />
         </div>
       )}
       {nothingYet && <NothingYet />}

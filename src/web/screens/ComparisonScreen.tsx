@@ -2,7 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { openComparison } from '../client/comparisons.ts';
 import { entryKey } from '../client/events.ts';
 import { FailedRequest, shownFailure } from '../client/shownFailure.ts';
-import { Notice } from '../parts/Notice.tsx';
+import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { Measuring } from './Measuring.tsx';
 import { NotFound } from './NotFound.tsx';
@@ -25,9 +25,7 @@ export default function ComparisonScreen({ id }: { id: string }) {
       <>
         <PageHead stamp="Comparisons" headline="This comparison could not be opened" />
         <div className="list-note">
-          <Notice kind="trouble" title={trouble.message}>
-            {trouble.remedy}
-          </Notice>
+          <FailureNotice failure={trouble} />
         </div>
       </>
     );

@@ -5,7 +5,7 @@ import { deleteComparison } from '../client/comparisons.ts';
 import { listKey } from '../client/events.ts';
 import { shownFailure } from '../client/shownFailure.ts';
 import { Button } from '../parts/Button.tsx';
-import { Notice } from '../parts/Notice.tsx';
+import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { Sure } from '../parts/Sure.tsx';
 
 /** Deletes a comparison, after asking once more. */
@@ -25,11 +25,7 @@ export function DeleteComparison({ id, title }: { id: string; title: string }) {
       <Button kind="quiet" onClick={() => setAsking(true)}>
         Delete this comparison
       </Button>
-      {remove.isError && (
-        <Notice kind="trouble" title={shownFailure(remove.error).message}>
-          {shownFailure(remove.error).remedy}
-        </Notice>
-      )}
+      {remove.isError && <FailureNotice failure={shownFailure(remove.error)} />}
       {asking && (
         <Sure
           title={`Delete “${title}”?`}

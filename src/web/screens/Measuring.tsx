@@ -6,8 +6,8 @@ import { entryKey } from '../client/events.ts';
 import { shownFailure } from '../client/shownFailure.ts';
 import { Button } from '../parts/Button.tsx';
 import { stages, stageWords, stateWords } from '../parts/entryWords.ts';
+import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { Figure } from '../parts/Figure.tsx';
-import { Notice } from '../parts/Notice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { LayingDown } from './LayingDown.tsx';
 
@@ -54,11 +54,7 @@ export function Measuring({ entry }: { entry: ComparisonEntry }) {
             ? 'Stonetone measures one pair at a time. You may leave this page; it goes on.'
             : 'You may leave this page; it goes on, and the finding will stand among the comparisons.'}
         </p>
-        {cancel.isError && (
-          <Notice kind="trouble" title={shownFailure(cancel.error).message}>
-            {shownFailure(cancel.error).remedy}
-          </Notice>
-        )}
+        {cancel.isError && <FailureNotice failure={shownFailure(cancel.error)} />}
         <Button onClick={() => cancel.mutate()} disabled={cancel.isPending}>
           {cancel.isPending ? 'Stopping …' : 'Cancel the measurement'}
         </Button>

@@ -14,6 +14,7 @@ import { emptyWorkToStart, missingOfWork, type WorkToStart, workInputOf } from '
 import { Button, ButtonLink } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { EmptyPage } from '../parts/EmptyPage.tsx';
+import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { Field } from '../parts/Field.tsx';
 import { factWords } from '../parts/factWords.ts';
 import { HeadEdge } from '../parts/HeadEdge.tsx';
@@ -112,9 +113,7 @@ export default function NewWork() {
       </div>
       {trouble && (
         <div className="list-foot">
-          <Notice kind="trouble" title={trouble.message}>
-            {trouble.remedy}
-          </Notice>
+          <FailureNotice failure={trouble} />
         </div>
       )}
       <div className="list-foot">

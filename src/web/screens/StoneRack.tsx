@@ -5,8 +5,8 @@ import { shownFailure } from '../client/shownFailure.ts';
 import { listStones, stonesKey } from '../client/stones.ts';
 import { Button, ButtonLink } from '../parts/Button.tsx';
 import { EmptyPage } from '../parts/EmptyPage.tsx';
+import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { ListTools } from '../parts/ListTools.tsx';
-import { Notice } from '../parts/Notice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { Picks } from '../parts/Picks.tsx';
 import { StoneOnRack } from '../parts/StoneOnRack.tsx';
@@ -42,9 +42,7 @@ export function StoneRack() {
       </PageHead>
       {pages.isError && (
         <div className="list-foot">
-          <Notice kind="trouble" title={shownFailure(pages.error).message}>
-            {shownFailure(pages.error).remedy}
-          </Notice>
+          <FailureNotice failure={shownFailure(pages.error)} />
         </div>
       )}
       {nothingYet && <NothingYet />}

@@ -7,7 +7,7 @@ import { previewAddress } from '../client/photographs.ts';
 import { shownFailure } from '../client/shownFailure.ts';
 import { Button } from '../parts/Button.tsx';
 import { stateWords } from '../parts/entryWords.ts';
-import { Notice } from '../parts/Notice.tsx';
+import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { DeleteComparison } from './DeleteComparison.tsx';
 import { DownloadList } from './DownloadList.tsx';
@@ -50,11 +50,7 @@ export function Unmeasured({ entry }: { entry: ComparisonEntry }) {
               </ol>
             </>
           )}
-          {again.isError && (
-            <Notice kind="trouble" title={shownFailure(again.error).message}>
-              {shownFailure(again.error).remedy}
-            </Notice>
-          )}
+          {again.isError && <FailureNotice failure={shownFailure(again.error)} />}
           <div className="unmeasured-acts">
             {first === 'anew' ? (
               <>

@@ -10,8 +10,8 @@ import { listWorks, worksKey } from '../client/workList.ts';
 import { dayText } from '../managers/localMoment.ts';
 import { Button, ButtonLink } from '../parts/Button.tsx';
 import { EmptyPage } from '../parts/EmptyPage.tsx';
+import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { ListTools } from '../parts/ListTools.tsx';
-import { Notice } from '../parts/Notice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { Picks } from '../parts/Picks.tsx';
 import { StageLine } from '../parts/StageLine.tsx';
@@ -48,9 +48,7 @@ export default function WorkList() {
       </PageHead>
       {pages.isError && (
         <div className="list-foot">
-          <Notice kind="trouble" title={shownFailure(pages.error).message}>
-            {shownFailure(pages.error).remedy}
-          </Notice>
+          <FailureNotice failure={shownFailure(pages.error)} />
         </div>
       )}
       {nothingYet ? (

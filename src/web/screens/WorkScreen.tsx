@@ -4,7 +4,7 @@ import { Link, Redirect, useLocation } from 'wouter';
 import type { WorkEntry } from '../../records/workEntry.ts';
 import { FailedRequest, shownFailure } from '../client/shownFailure.ts';
 import { openWork, workKey } from '../client/works.ts';
-import { Notice } from '../parts/Notice.tsx';
+import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { NotFound } from './NotFound.tsx';
 import { AboutWork } from './work/AboutWork.tsx';
@@ -33,9 +33,7 @@ export default function WorkScreen({ id, view }: { id: string; view: string }) {
       <>
         <PageHead stamp="Works" headline="This work could not be opened" />
         <div className="list-foot">
-          <Notice kind="trouble" title={trouble.message}>
-            {trouble.remedy}
-          </Notice>
+          <FailureNotice failure={trouble} />
         </div>
       </>
     );

@@ -7,6 +7,7 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { ageWords, batchCautions, batchFacts, batchKindWords } from '../../managers/batchForm.ts';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { ListTools } from '../../parts/ListTools.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
@@ -48,9 +49,7 @@ export default function BatchList() {
       </PageHead>
       {pages.isError && (
         <div className="list-foot">
-          <Notice kind="trouble" title={shownFailure(pages.error).message}>
-            {shownFailure(pages.error).remedy}
-          </Notice>
+          <FailureNotice failure={shownFailure(pages.error)} />
         </div>
       )}
       {nothingYet ? (

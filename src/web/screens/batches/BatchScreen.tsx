@@ -16,6 +16,7 @@ import {
   batchTyped,
 } from '../../managers/batchForm.ts';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
@@ -28,14 +29,11 @@ export default function BatchScreen({ id }: { id: string }) {
   const batch = useQuery({ queryKey: batchKey(id), queryFn: () => openBatch(id) });
   if (batch.data) return <BatchPage batch={batch.data} />;
   if (batch.isPending) return <p className="unseen">Opening the batch …</p>;
-  const { message, remedy } = shownFailure(batch.error);
   return (
     <>
       <PageHead stamp="Batch log" headline="This batch cannot be shown" />
       <div className="batch-body">
-        <Notice kind="trouble" title={message}>
-          {remedy}
-        </Notice>
+        <FailureNotice failure={shownFailure(batch.error)} />
         <ButtonLink href="/batches">To the batch log</ButtonLink>
       </div>
     </>
@@ -96,11 +94,7 @@ function BatchPage({ batch }: { batch: BatchEntry }) {
             </Button>
           </>
         )}
-        {archiving.trouble && (
-          <Notice kind="trouble" title={archiving.trouble.message}>
-            {archiving.trouble.remedy}
-          </Notice>
-        )}
+        {archiving.trouble && <FailureNotice failure={archiving.trouble} />}
       </div>
     </>
   );

@@ -7,7 +7,7 @@ import { FailedRequest, type ShownFailure, shownFailure } from '../../client/sho
 import { saveStone } from '../../client/stones.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
-import { Notice } from '../../parts/Notice.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { pictureKinds } from '../../parts/PhotographPlaceholder.tsx';
 import { photographStateWords } from '../../parts/photographStateWords.ts';
 import { useKeptStone } from './useKeptStone.ts';
@@ -94,11 +94,7 @@ export function StonePhotographs({ stone }: { stone: StoneEntry }) {
           </li>
         ))}
       </ul>
-      {trouble && (
-        <Notice kind="trouble" title={trouble.message}>
-          {trouble.remedy}
-        </Notice>
-      )}
+      {trouble && <FailureNotice failure={trouble} />}
       {!stone.archived && (
         <label className="button plain">
           {share === null ? 'Add a photograph' : `Copying it in, ${Math.round(share * 100)} %`}

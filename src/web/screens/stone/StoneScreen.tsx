@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { openStone, stoneKey } from '../../client/stones.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
-import { Notice } from '../../parts/Notice.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { StonePage } from './StonePage.tsx';
 
@@ -12,14 +12,11 @@ export default function StoneScreen({ id }: { id: string }) {
   const stone = useQuery({ queryKey: stoneKey(id), queryFn: () => openStone(id) });
   if (stone.data) return <StonePage stone={stone.data} />;
   if (stone.isPending) return <p className="unseen">Opening the stone …</p>;
-  const { message, remedy } = shownFailure(stone.error);
   return (
     <>
       <PageHead stamp="Stone" headline="This stone cannot be shown" />
       <div className="list-foot">
-        <Notice kind="trouble" title={message}>
-          {remedy}
-        </Notice>
+        <FailureNotice failure={shownFailure(stone.error)} />
         <ButtonLink href="/">To the stones</ButtonLink>
       </div>
     </>

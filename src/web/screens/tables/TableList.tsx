@@ -7,7 +7,7 @@ import { listTables, tablesKey } from '../../client/etchTables.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { dayText } from '../../managers/localMoment.ts';
 import { Button } from '../../parts/Button.tsx';
-import { Notice } from '../../parts/Notice.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { CopyTable } from './CopyTable.tsx';
 
@@ -28,11 +28,7 @@ export default function TableList() {
         )}
       </PageHead>
       <div className="tables-body">
-        {tables.isError && (
-          <Notice kind="trouble" title={shownFailure(tables.error).message}>
-            {shownFailure(tables.error).remedy}
-          </Notice>
-        )}
+        {tables.isError && <FailureNotice failure={shownFailure(tables.error)} />}
         {copying && <CopyTable tables={all} onLeave={() => setCopying(false)} />}
         {own.length > 0 && <Lines title="Our own" tables={own} />}
         {starting.length > 0 && <Lines title="To start from" tables={starting} />}

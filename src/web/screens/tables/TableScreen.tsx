@@ -5,7 +5,7 @@ import { openTable, tableKey } from '../../client/etchTables.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { dayText } from '../../managers/localMoment.ts';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
-import { Notice } from '../../parts/Notice.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { useReturnFocus } from '../useReturnFocus.ts';
 import { CopyTable } from './CopyTable.tsx';
@@ -19,14 +19,11 @@ export default function TableScreen({ id }: { id: string }) {
   const table = useQuery({ queryKey: tableKey(id), queryFn: () => openTable(id) });
   if (table.data) return <TablePage kept={table.data} />;
   if (table.isPending) return <p className="unseen">Opening the table …</p>;
-  const { message, remedy } = shownFailure(table.error);
   return (
     <>
       <PageHead stamp="Etch table" headline="This table cannot be shown" />
       <div className="tables-body">
-        <Notice kind="trouble" title={message}>
-          {remedy}
-        </Notice>
+        <FailureNotice failure={shownFailure(table.error)} />
         <p>
           <ButtonLink href="/tables">To the tables</ButtonLink>
         </p>

@@ -6,9 +6,9 @@ import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { archiveWork } from '../../client/works.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { factWords } from '../../parts/factWords.ts';
-import { Notice } from '../../parts/Notice.tsx';
 import { workStageWords } from '../../parts/stageWords.ts';
 import { Words } from '../../parts/Words.tsx';
 import { EtchBoard } from './EtchBoard.tsx';
@@ -76,11 +76,7 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
           {facts.origin.kind === 'halfway' && (
             <PastFields origin={facts.origin} onOrigin={(origin) => set({ origin })} />
           )}
-          {shownTrouble && (
-            <Notice kind="trouble" title={shownTrouble.message}>
-              {shownTrouble.remedy}
-            </Notice>
-          )}
+          {shownTrouble && <FailureNotice failure={shownTrouble} />}
           <div className="work-act">
             <Button
               kind="act"

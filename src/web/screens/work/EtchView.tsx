@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { listPlans, openPlan, planKey, plansKey } from '../../client/plans.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
-import { Notice } from '../../parts/Notice.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { EtchBoard } from './EtchBoard.tsx';
 import { PlanChoicesForm } from './PlanChoicesForm.tsx';
 import { PlanSide } from './PlanSide.tsx';
@@ -38,11 +38,7 @@ export function EtchView({ desk }: { desk: WorkDesk }) {
       board={<EtchBoard desk={desk} kept={kept} pointed={pointed} />}
       side={
         <>
-          {failed && (
-            <Notice kind="trouble" title={shownFailure(failed).message}>
-              {shownFailure(failed).remedy}
-            </Notice>
-          )}
+          {failed && <FailureNotice failure={shownFailure(failed)} />}
           {kept && <PlanSide desk={desk} kept={kept} plans={plans.data ?? []} onChoose={setChosen} />}
           {plans.isSuccess && !opening && (
             <PlanChoicesForm key={kept?.id ?? 'first'} desk={desk} last={kept} onMade={setChosen} />

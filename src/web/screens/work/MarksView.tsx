@@ -6,6 +6,7 @@ import { findCorners, openPhotograph } from '../../client/photographs.ts';
 import { type CornerIndex, cornerTrouble, moveCorner, startingCorners } from '../../managers/cornerMarks.ts';
 import { Button } from '../../parts/Button.tsx';
 import { CornerBoard } from '../../parts/CornerBoard.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Loupe } from '../../parts/Loupe.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { Picks } from '../../parts/Picks.tsx';
@@ -120,11 +121,7 @@ export function MarksView({
               Set them one after the other round the rectangle, in the order of their numbers.
             </Notice>
           )}
-          {refused && (
-            <Notice kind="trouble" title={refused.message}>
-              {refused.remedy}
-            </Notice>
-          )}
+          {refused && <FailureNotice failure={refused} />}
           <div className="work-act">
             <Button kind="act" disabled={trouble !== null || saving} onClick={() => onDone({ of, px })}>
               {saving ? 'Saving …' : 'Save the marks'}

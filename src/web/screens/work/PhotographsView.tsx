@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { AttachedPhotograph } from '../../../records/attachedPhotograph.ts';
 import { addPhotograph } from '../../client/photographs.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
-import { Notice } from '../../parts/Notice.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { pictureKinds } from '../../parts/PhotographPlaceholder.tsx';
 import { MarksView } from './MarksView.tsx';
 import { PhotographBoard } from './PhotographBoard.tsx';
@@ -85,11 +85,7 @@ export function PhotographsView({ desk }: { desk: WorkDesk }) {
               />
             ))}
           </ul>
-          {shownTrouble && (
-            <Notice kind="trouble" title={shownTrouble.message}>
-              {shownTrouble.remedy}
-            </Notice>
-          )}
+          {shownTrouble && <FailureNotice failure={shownTrouble} />}
           <div className="work-act">
             <label className={photographs.length === 0 ? 'button act' : 'button plain'}>
               {share === null ? 'Add a photograph' : `Copying it in, ${Math.round(share * 100)} %`}

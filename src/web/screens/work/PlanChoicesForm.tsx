@@ -7,8 +7,8 @@ import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { choicesOf, startingChoices, usesTannic } from '../../managers/planChoices.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
-import { Notice } from '../../parts/Notice.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { bestPhotograph } from './PhotographUnder.tsx';
@@ -123,11 +123,7 @@ export function PlanChoicesForm({
         Films of 0.5 to 0.8 mm are common practice; the speed of a brush is from memory. Log what this room
         does.
       </p>
-      {shownTrouble && (
-        <Notice kind="trouble" title={shownTrouble.message}>
-          {shownTrouble.remedy}
-        </Notice>
-      )}
+      {shownTrouble && <FailureNotice failure={shownTrouble} />}
       <Button kind={last ? 'plain' : 'act'} type="submit" disabled={busy}>
         {busy
           ? 'Planning …'

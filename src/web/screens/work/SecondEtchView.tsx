@@ -9,7 +9,7 @@ import { listSecondEtches, makeSecondEtch, secondEtchesKey } from '../../client/
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
-import { Notice } from '../../parts/Notice.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { SecondEtchBoard } from './SecondEtchBoard.tsx';
 import { SecondEtchPlanned } from './SecondEtchPlanned.tsx';
@@ -116,11 +116,7 @@ export function SecondEtchView({ desk }: { desk: WorkDesk }) {
             )}
             onChoose={setTable}
           />
-          {failed && (
-            <Notice kind="trouble" title={failed.message}>
-              {failed.remedy}
-            </Notice>
-          )}
+          {failed && <FailureNotice failure={failed} />}
           <div className="work-act">
             <Button kind="act" disabled={busy} onClick={() => void make()}>
               {busy ? 'Planning …' : last ? 'Plan the second etch anew' : 'Plan the second etch'}

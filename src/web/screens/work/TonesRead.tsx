@@ -4,6 +4,7 @@ import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { readZoneTones } from '../../client/zoneTones.ts';
 import { withTones } from '../../managers/zoneDrawing.ts';
 import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { bestPhotograph } from './PhotographUnder.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
@@ -40,11 +41,7 @@ export function TonesRead({ desk }: { desk: WorkDesk }) {
         </Button>
       )}
       {!read && unsaved && <p className="soft">They are read inside the saved zones: save first.</p>}
-      {trouble && (
-        <Notice kind="trouble" title={trouble.message}>
-          {trouble.remedy}
-        </Notice>
-      )}
+      {trouble && <FailureNotice failure={trouble} />}
       {read && (
         <>
           <h3>Tones on the photograph</h3>
