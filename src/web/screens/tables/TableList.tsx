@@ -10,6 +10,7 @@ import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { CopyTable } from './CopyTable.tsx';
+import { OwnMedia } from './OwnMedia.tsx';
 
 /** The etch tables: those that everybody starts with, and the studio's own. */
 export default function TableList() {
@@ -38,6 +39,7 @@ export default function TableList() {
             and change it by what this room gets: every version stays, with what changed in words.
           </p>
         )}
+        {tables.isSuccess && <OwnMedia />}
       </div>
     </>
   );
