@@ -29,9 +29,10 @@ export async function logEvent(
     if (kept) return ok({ event: kept, workId: null });
     const run = await runs.find(runId);
     if (run === null) return fail(noSuchRun());
-    const event = { ...input, sequence: run.events + 1, receivedAt: now().toISOString() } as RunEvent;
-    await runs.addEvent(runId, event);
-    return ok({ event, workId: run.workId });
+    const sequence = run.events + 1;
+    await runs.addEvent(runId, { ...input, sequence, receivedAt: now().toISOString() } as RunEvent);
+    // read back, so that the first answer and that to a retry are the same to the letter
+    return ok({ event: (await runs.eventOf(runId, input.clientId))!, workId: run.workId });
   });
   if (!outcome.ok) return outcome;
   const { event, workId } = outcome.value;

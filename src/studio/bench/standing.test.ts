@@ -84,6 +84,23 @@ describe('standing', () => {
     });
   });
 
+  it('powdered after drawing is bare, which is right; under the second etch nobody is asked for gum', () => {
+    expect(standing(doneBefore('powder').events, 60)).toMatchObject({
+      gummed: 'no',
+      inked: 'no',
+      gumNow: false,
+      next: { words: 'first etch' },
+    });
+    const book = doneBefore('roll-up', 'second-powder');
+    expect(standing(book.events, 1).gumNow).toBe(true);
+    book.log('stage-started', { stage: 'second-etch' }, { s: 2 });
+    book.log('laid', { place: 'sky' }, { s: 10 });
+    expect(standing(book.events, 20)).toMatchObject({ gumNow: false, wet: true });
+    book.log('lifted', { place: 'sky' }, { s: 130 });
+    book.log('stage-ended', { stage: 'second-etch' }, { s: 300 });
+    expect(standing(book.events, 301)).toMatchObject({ gummed: 'yes', verdict: 'too-soon' });
+  });
+
   it('every stage names one that follows, or none', () => {
     const known = new Set(lineStages.map(({ stage }) => stage));
     for (const { next } of lineStages) expect(next === null || known.has(next)).toBe(true);

@@ -3,8 +3,8 @@ import type { LineStage } from '../../records/run.ts';
 import type { Work, WorkStage } from '../../records/work.ts';
 import type { Moment } from './eventMoments.ts';
 import type { RunFold } from './foldRun.ts';
-import { lineRule } from './lineStages.ts';
-import type { StageTold } from './stagesDone.ts';
+import { lineRule, lineStages } from './lineStages.ts';
+import { etches, type StageTold } from './stagesDone.ts';
 import { type EtchRoute, waitRange, waitVerdict } from './waitRanges.ts';
 
 /** What a standing is worked out from. */
@@ -49,7 +49,8 @@ export function standingOf(input: StandingInput): Standing {
   const condition = conditionOf(input);
   const { stage, open, since, gummed, inked } = condition;
   const { wet, route, now } = input;
-  const gumNow = inked === 'yes' && gummed === 'no';
+  const etching = wet || (open && etches.includes(stage));
+  const gumNow = inked === 'yes' && gummed === 'no' && !etching;
   // a stone that is being inked or printed pauses from the last sign of work on
   const from = open && gumNow ? (input.lastSign ?? since) : since;
   const seconds = from === null ? null : Math.max(0, (now.getTime() - from.ms) / 1000);
@@ -77,7 +78,7 @@ function conditionOf({ work, stages, hand }: StandingInput): Condition {
   const told = stages.filter(({ state, stage }) => state !== 'skipped' && !lineRule(stage).waiting);
   const last = told.at(-1);
   const waited = stages.find(({ stage }) => lineRule(stage).waiting);
-  let condition = last ? toldCondition(told) : typedCondition(work);
+  let condition = last ? toldCondition(told, before(told[0]!.stage, work)) : typedCondition(work);
   if (!last && waited?.started) condition = { ...condition, since: waited.started };
   if (!hand) return condition;
   const { moment } = hand;
@@ -86,9 +87,17 @@ function conditionOf({ work, stages, hand }: StandingInput): Condition {
   return { ...condition, since: moment, gummed: hand.gummed ? 'yes' : 'no' };
 }
 
-function toldCondition(told: readonly StageTold[]): Condition {
-  let gummed: Known = 'unknown';
-  let inked: Known = 'unknown';
+/** What is known of the stone before a run's first stage: as typed, where that lies before it in the line. */
+function before(first: LineStage, work: StandingInput['work']): Pick<Condition, 'gummed' | 'inked'> {
+  const typed = typedCondition(work);
+  const place = (stage: LineStage) => lineStages.findIndex((one) => one.stage === stage);
+  return place(typed.stage) < place(first) ? typed : { gummed: 'unknown', inked: 'unknown' };
+}
+
+function toldCondition(
+  told: readonly StageTold[],
+  { gummed, inked }: Pick<Condition, 'gummed' | 'inked'>,
+): Condition {
   for (const { stage, state } of told) {
     const rule = lineRule(stage);
     const holds = rule.holdsFrom === 'start' || state === 'done';
@@ -104,8 +113,8 @@ function toldCondition(told: readonly StageTold[]): Condition {
 function typedCondition({ stage, origin }: StandingInput['work']): Condition {
   const rule = lineRule(typedStages[stage]);
   const entered = origin.kind === 'halfway' && origin.stage === stage ? origin.gummed : null;
-  const before: readonly WorkStage[] = ['grained', 'drawn', 'regrained'];
-  const gummed = before.includes(stage) ? 'no' : (entered ?? 'unknown');
+  const bare: readonly WorkStage[] = ['grained', 'drawn', 'regrained'];
+  const gummed = bare.includes(stage) ? 'no' : (entered ?? 'unknown');
   const inked = rule.inked === null ? 'unknown' : rule.inked ? 'yes' : 'no';
   return { stage: rule.stage, open: false, since: null, gummed, inked };
 }
