@@ -1,8 +1,10 @@
 import { type Failure, failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
+import type { PlanChoices } from '../records/keptPlan.ts';
 import type { StoneDraft } from '../records/stoneEntry.ts';
 import type { WorkInput } from '../records/work.ts';
 import type { KeptRecords } from '../store/keptRecords.ts';
+import { type PlanWorkParts, planWork } from './plan/planWork.ts';
 import type { SavingParts } from './saving.ts';
 import { createStone } from './stones/createStone.ts';
 import { createWork } from './works/createWork.ts';
@@ -11,16 +13,21 @@ import { createWork } from './works/createWork.ts';
 export interface SampleStudio {
   readonly stones: readonly { readonly id: string; readonly draft: StoneDraft }[];
   /** In the order in which they are begun; each on one of those stones. */
-  readonly works: readonly { readonly id: string; readonly input: WorkInput }[];
+  readonly works: readonly {
+    readonly id: string;
+    readonly input: WorkInput;
+    /** With what its first etch is planned; left out: it isn't planned yet. */
+    readonly plan?: PlanChoices;
+  }[];
 }
 
 type Parts = Omit<SavingParts, 'store'> & {
-  readonly store: SavingParts['store'] & Pick<KeptRecords, 'stones' | 'works'>;
-};
+  readonly store: SavingParts['store'] & Pick<KeptRecords, 'stones' | 'works'> & PlanWorkParts['store'];
+} & PlanWorkParts;
 
 /**
  * Puts the invented studio's stones and works into a data folder that holds no stones of anybody's own, through the
- * same doors as a person's. What is there already stays as it is, archived or changed; what a broken start left out
+ * same doors as a person's, with the plans that they were etched by. What is there already stays as it is, archived or changed; what a broken start left out
  * is put in at the next.
  *
  * @returns why one of them could not be kept
@@ -36,10 +43,12 @@ export async function placeStudio(parts: Parts, studio: SampleStudio): Promise<R
     const fault = faultOf(await createStone({ ...parts, sample: true, newId: () => id }, draft));
     if (fault) return fail(fault);
   }
-  for (const { id, input } of studio.works) {
+  for (const { id, input, plan } of studio.works) {
     if ((await store.works.find(id)) !== null) continue;
     const fault = faultOf(await createWork({ ...parts, sample: true, newId: () => id }, input));
     if (fault) return fail(fault);
+    const planned = plan ? await planWork(parts, id, plan) : ok(null);
+    if (!planned.ok) return planned;
   }
   return ok(null);
 }

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import type { PlanSummary } from '../../src/records/keptPlan.ts';
 import type { StoneSummary } from '../../src/records/stoneEntry.ts';
 import type { WorkEntry, WorkSummary } from '../../src/records/workEntry.ts';
 import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
@@ -16,6 +17,10 @@ it('a fresh data folder holds the invented studio, once; what was changed or arc
   expect(lowWater).toMatchObject({ stoneName: 'S-01', zones: 5 });
   const { verdicts } = await first.json<WorkEntry>(`/api/works/${lowWater.id}`);
   expect(verdicts.sentences).toEqual([expect.stringMatching(/^Sky and Moon share/)]);
+  const { plans } = await first.json<{ plans: PlanSummary[] }>(`/api/works/${lowWater.id}/plans`);
+  expect(plans).toEqual([
+    expect.objectContaining({ feasible: true, table: expect.objectContaining({ id: 'tannic' }) }),
+  ]);
   const slack = works.find(({ title }) => title === 'Slack Water')!;
   const archived = { version: slack.version, archived: true };
   expect((await first.send('PUT', `/api/works/${slack.id}/archived`, archived)).status).toBe(200);

@@ -1,4 +1,5 @@
 import type { SampleStudio } from '../../application/placeStudio.ts';
+import type { PlanChoices } from '../../records/keptPlan.ts';
 import type { StoneDraft } from '../../records/stoneEntry.ts';
 import type { PastFact, WorkInput, WorkZone } from '../../records/work.ts';
 import type { Point } from '../../science/geometry/point.ts';
@@ -23,14 +24,17 @@ export function sampleStudio(): SampleStudio {
           zone('ropes', 'Ropes', 'pen', box(60, 165, 200, 40)),
         ],
       }),
-      work('spring-tide', 'S-05', 'Spring Tide', {
-        stage: 'first-etch',
-        zones: [
-          zone('flood', 'Flood', 'tusche-spirit', box(40, 120, 220, 200), { deposit: 'middle' }),
-          zone('sluice', 'Sluice', 'tusche-water', box(120, 60, 60, 50), { deposit: 'solid' }),
-        ],
-        note: 'First etch laid with the apprentice; under gum.',
-      }),
+      {
+        ...work('spring-tide', 'S-05', 'Spring Tide', {
+          stage: 'first-etch',
+          zones: [
+            zone('flood', 'Flood', 'tusche-spirit', box(40, 120, 220, 200), { deposit: 'middle' }),
+            zone('sluice', 'Sluice', 'tusche-water', box(120, 60, 60, 50), { deposit: 'solid' }),
+          ],
+          note: 'First etch laid with the apprentice; under gum.',
+        }),
+        plan: { ...tannicPlan, people: 2 },
+      },
       work('high-water', 'S-02', 'High Water', {
         stage: 'drawn',
         zones: [
@@ -40,12 +44,15 @@ export function sampleStudio(): SampleStudio {
           zone('gate', 'Tide gate', 'tusche-water', box(210, 320, 140, 110), { deposit: 'solid' }),
         ],
       }),
-      work('low-water', 'S-01', 'Low Water', {
-        stage: 'trial-proofs',
-        rectangle: { offsetMm: lowWaterAt, sizeMm: [400, 300] },
-        zones: lowWaterZones.map((one) => ({ ...one, polygonMm: one.polygonMm.map(onStone) })),
-        note: 'First of the Twelve Tides, for the Saltreach Harbour Trust. Two trial proofs pulled.',
-      }),
+      {
+        ...work('low-water', 'S-01', 'Low Water', {
+          stage: 'trial-proofs',
+          rectangle: { offsetMm: lowWaterAt, sizeMm: [400, 300] },
+          zones: lowWaterZones.map((one) => ({ ...one, polygonMm: one.polygonMm.map(onStone) })),
+          note: 'First of the Twelve Tides, for the Saltreach Harbour Trust. Two trial proofs pulled.',
+        }),
+        plan: tannicPlan,
+      },
     ],
   };
 }
@@ -55,6 +62,18 @@ const slackWaterPast: readonly PastFact[] = [
   { fact: 'drawn-on', value: 'before the winter' },
   { fact: 'media', value: 'crayon #1 and pen' },
 ];
+
+/** How the room etches: the tannic route, one person, a solution that was weighed and measured. Invented. */
+const tannicPlan: PlanChoices = {
+  tableId: 'tannic',
+  tableVersion: null,
+  tannicBatchId: null,
+  tannic: { gramsPerLitre: 60, pH: 3.4, gum: true },
+  people: 1,
+  filmMm: 0.5,
+  layMm2PerSecond: 1500,
+  guardMm: 5,
+};
 
 /** Where the work rectangle of "Low Water" lies on its stone, mm. */
 const lowWaterAt: Point = [25, 20];
