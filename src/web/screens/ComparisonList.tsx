@@ -1,28 +1,24 @@
 import './ComparisonList.css';
-import { keepPreviousData, useInfiniteQuery } from '@tanstack/react-query';
 import { useDeferredValue, useState } from 'react';
 import { Link } from 'wouter';
 import { listComparisons } from '../client/comparisons.ts';
 import { listKey } from '../client/events.ts';
 import { shownFailure } from '../client/shownFailure.ts';
-import { Button, ButtonLink } from '../parts/Button.tsx';
+import { ButtonLink } from '../parts/Button.tsx';
 import { EmptyPage } from '../parts/EmptyPage.tsx';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
+import { FoundStatus } from '../parts/FoundStatus.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { RackItem } from '../parts/RackItem.tsx';
+import { ShowMore } from '../parts/ShowMore.tsx';
 import { StoneSlab } from '../parts/StoneSlab.tsx';
+import { usePages } from './usePages.ts';
 
 /** Every comparison of the room, standing on the rack with its finding. */
 export function ComparisonList() {
   const [typed, setTyped] = useState('');
   const search = useDeferredValue(typed.trim());
-  const pages = useInfiniteQuery({
-    queryKey: [...listKey, search],
-    queryFn: ({ pageParam }) => listComparisons(search, pageParam),
-    initialPageParam: null as string | null,
-    getNextPageParam: (last) => last.next,
-    placeholderData: keepPreviousData,
-  });
+  const pages = usePages([...listKey, search], (after) => listComparisons(search, after));
   const comparisons = pages.data?.pages.flatMap((page) => page.comparisons) ?? [];
   const nothingYet = pages.isSuccess && search === '' && comparisons.length === 0;
   const onlySample = search === '' && comparisons.length > 0 && comparisons.every(({ sample }) => sample);
@@ -52,9 +48,7 @@ export function ComparisonList() {
           />
         </search>
       )}
-      <p className="unseen" role="status">
-        {pages.isSuccess && search !== '' ? `${comparisons.length} found` : ''}
-      </p>
+      <FoundStatus found={pages.isSuccess && search !== '' ? comparisons.length : null} />
       {comparisons.length > 0 && (
         <ul
           className={comparisons.length <= 2 && search === '' ? 'rack few' : 'rack'}
@@ -71,9 +65,7 @@ export function ComparisonList() {
       )}
       {pages.hasNextPage && (
         <p className="list-note">
-          <Button onClick={() => void pages.fetchNextPage()} disabled={pages.isFetchingNextPage}>
-            Show older ones
-          </Button>
+          <ShowMore pages={pages}>Show older ones</ShowMore>
         </p>
       )}
     </>

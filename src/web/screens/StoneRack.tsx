@@ -1,33 +1,38 @@
-import { type CSSProperties, useState } from 'react';
+import type { CSSProperties } from 'react';
 import { Link } from 'wouter';
 import type { StoneSummary } from '../../records/stoneEntry.ts';
 import { shownFailure } from '../client/shownFailure.ts';
 import { listStones, stonesKey } from '../client/stones.ts';
-import { Button, ButtonLink } from '../parts/Button.tsx';
+import { ButtonLink } from '../parts/Button.tsx';
 import { EmptyPage } from '../parts/EmptyPage.tsx';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
+import { FoundStatus } from '../parts/FoundStatus.tsx';
 import { ListTools } from '../parts/ListTools.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { Picks } from '../parts/Picks.tsx';
+import { ShowMore } from '../parts/ShowMore.tsx';
 import { StoneOnRack } from '../parts/StoneOnRack.tsx';
 import { LatestComparison } from './LatestComparison.tsx';
-import { usePages } from './usePages.ts';
 import { useSettled } from './useSettled.ts';
-
-type Shelf = 'no' | 'yes';
+import { type Shelf, useShelvedList } from './useShelvedList.ts';
 
 /** Every stone of the room, standing on the rack in one scale with what is on it. */
 export function StoneRack() {
-  const [typed, setTyped] = useState('');
-  const [archived, setArchived] = useState<Shelf>('no');
-  const search = typed.trim();
-  const pages = usePages([...stonesKey, archived, search], (after, signal) =>
-    listStones({ search, archived }, after, signal),
-  );
+  const {
+    pages,
+    items: stones,
+    search,
+    archived,
+    narrowed,
+    nothingYet,
+    ...list
+  } = useShelvedList({
+    key: stonesKey,
+    read: listStones,
+    itemsOf: (page) => page.stones,
+  });
   const settled = useSettled(search);
-  const stones = pages.data?.pages.flatMap((page) => page.stones) ?? [];
-  const nothingYet = pages.isSuccess && search === '' && archived === 'no' && stones.length === 0;
-  const whole = pages.isSuccess && !pages.hasNextPage && search === '' && archived === 'no';
+  const whole = pages.isSuccess && !pages.hasNextPage && !narrowed;
   return (
     <>
       <PageHead
@@ -46,7 +51,7 @@ export function StoneRack() {
         </div>
       )}
       {nothingYet && <NothingYet />}
-      <ListTools label="Search name, colour, note" typed={typed} onType={setTyped}>
+      <ListTools label="Search name, colour, note" typed={list.typed} onType={list.setTyped}>
         <Picks<Shelf>
           label="Which stones"
           shownLabel={false}
@@ -55,12 +60,12 @@ export function StoneRack() {
             ['no', 'On the rack'],
             ['yes', 'Archived'],
           ]}
-          onPick={setArchived}
+          onPick={list.setArchived}
         />
       </ListTools>
-      <p className="unseen" role="status">
-        {pages.isSuccess && !pages.isPlaceholderData && search !== '' ? `${stones.length} found` : ''}
-      </p>
+      <FoundStatus
+        found={pages.isSuccess && !pages.isPlaceholderData && search !== '' ? stones.length : null}
+      />
       {stones.length > 0 && (
         <div className="rack-wall" style={scaleOf(stones)}>
           <ul className="stone-rack" aria-label="Stones">
@@ -69,11 +74,7 @@ export function StoneRack() {
             ))}
           </ul>
           <div className="list-foot">
-            {pages.hasNextPage && (
-              <Button onClick={() => void pages.fetchNextPage()} disabled={pages.isFetchingNextPage}>
-                Show more stones
-              </Button>
-            )}
+            <ShowMore pages={pages}>Show more stones</ShowMore>
             <p className="soft rack-scale">100 mm; all faces in one scale, head up</p>
           </div>
         </div>
@@ -85,7 +86,7 @@ export function StoneRack() {
             : `No stone here has “${search}” in its name, colour or note.`}
         </p>
       )}
-      {search === '' && archived === 'no' && <LatestComparison />}
+      {!narrowed && <LatestComparison />}
     </>
   );
 }

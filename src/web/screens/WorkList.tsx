@@ -8,35 +8,39 @@ import { shownFailure } from '../client/shownFailure.ts';
 import { listStones, stonesKey } from '../client/stones.ts';
 import { listWorks, worksKey } from '../client/workList.ts';
 import { dayText } from '../managers/localMoment.ts';
-import { Button, ButtonLink } from '../parts/Button.tsx';
+import { ButtonLink } from '../parts/Button.tsx';
 import { EmptyPage } from '../parts/EmptyPage.tsx';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
+import { FoundStatus } from '../parts/FoundStatus.tsx';
 import { ListTools } from '../parts/ListTools.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { Picks } from '../parts/Picks.tsx';
+import { ShowMore } from '../parts/ShowMore.tsx';
 import { StageLine } from '../parts/StageLine.tsx';
 import { workStageWords } from '../parts/stageWords.ts';
-import { usePages } from './usePages.ts';
-
-type Shelf = 'no' | 'yes';
+import { type Shelf, useShelvedList } from './useShelvedList.ts';
 
 /** Every work of the room, last changed first, narrowed by words, stage and stone. */
 export default function WorkList() {
-  const [typed, setTyped] = useState('');
   const [stage, setStage] = useState('');
   const [stone, setStone] = useState('');
-  const [archived, setArchived] = useState<Shelf>('no');
-  const search = typed.trim();
-  const pages = usePages([...worksKey, archived, stage, stone, search], (after, signal) =>
-    listWorks(
-      { search, archived, stage: (stage || null) as WorkStage | null, stone: stone || null },
-      after,
-      signal,
-    ),
-  );
-  const works = pages.data?.pages.flatMap((page) => page.works) ?? [];
-  const narrowed = search !== '' || stage !== '' || stone !== '' || archived !== 'no';
-  const nothingYet = pages.isSuccess && !narrowed && works.length === 0;
+  const {
+    pages,
+    items: works,
+    narrowed,
+    nothingYet,
+    ...list
+  } = useShelvedList({
+    key: worksKey,
+    narrowing: [stage, stone],
+    read: (asked, after, signal) =>
+      listWorks(
+        { ...asked, stage: (stage || null) as WorkStage | null, stone: stone || null },
+        after,
+        signal,
+      ),
+    itemsOf: (page) => page.works,
+  });
   return (
     <>
       <PageHead stamp="Works" headline="Drawings and their etches">
@@ -54,7 +58,7 @@ export default function WorkList() {
       {nothingYet ? (
         <NothingYet />
       ) : (
-        <ListTools label="Search title and stone" typed={typed} onType={setTyped}>
+        <ListTools label="Search title and stone" typed={list.typed} onType={list.setTyped}>
           <Narrow label="Stage" value={stage} onPick={setStage} all="any stage">
             {workStages.map((each) => (
               <option key={each} value={each}>
@@ -66,18 +70,16 @@ export default function WorkList() {
           <Picks<Shelf>
             label="Which works"
             shownLabel={false}
-            value={archived}
+            value={list.archived}
             options={[
               ['no', 'In use'],
               ['yes', 'Archived'],
             ]}
-            onPick={setArchived}
+            onPick={list.setArchived}
           />
         </ListTools>
       )}
-      <p className="unseen" role="status">
-        {pages.isSuccess && narrowed ? `${works.length}${pages.hasNextPage ? ' and more' : ''} found` : ''}
-      </p>
+      <FoundStatus found={pages.isSuccess && narrowed ? works.length : null} more={pages.hasNextPage} />
       {works.length > 0 && (
         <ul className="work-list" aria-label="Works">
           {works.map((work) => (
@@ -90,9 +92,7 @@ export default function WorkList() {
       )}
       {pages.hasNextPage && (
         <div className="list-foot">
-          <Button onClick={() => void pages.fetchNextPage()} disabled={pages.isFetchingNextPage}>
-            Show older works
-          </Button>
+          <ShowMore pages={pages}>Show older works</ShowMore>
         </div>
       )}
     </>

@@ -5,16 +5,17 @@ import type { BatchEntry, BatchKind } from '../../../records/batch.ts';
 import { batchesKey, listBatches } from '../../client/batches.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { ageWords, batchCautions, batchFacts, batchKindWords } from '../../managers/batchForm.ts';
-import { Button, ButtonLink } from '../../parts/Button.tsx';
+import { ButtonLink } from '../../parts/Button.tsx';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { FoundStatus } from '../../parts/FoundStatus.tsx';
 import { ListTools } from '../../parts/ListTools.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { Picks } from '../../parts/Picks.tsx';
-import { usePages } from '../usePages.ts';
+import { ShowMore } from '../../parts/ShowMore.tsx';
+import { type Shelf, useShelvedList } from '../useShelvedList.ts';
 
-type Shelf = 'no' | 'yes';
 const kinds: readonly (readonly [BatchKind | 'all', string])[] = [
   ['all', 'All'],
   ['gum', 'Gum'],
@@ -25,16 +26,20 @@ const kinds: readonly (readonly [BatchKind | 'all', string])[] = [
 
 /** The batch log: what is in the bottles, how old and how strong. */
 export default function BatchList() {
-  const [typed, setTyped] = useState('');
   const [kind, setKind] = useState<BatchKind | 'all'>('all');
-  const [archived, setArchived] = useState<Shelf>('no');
-  const search = typed.trim();
-  const pages = usePages([...batchesKey, archived, kind, search], (after, signal) =>
-    listBatches({ search, archived, kind: kind === 'all' ? null : kind }, after, signal),
-  );
-  const batches = pages.data?.pages.flatMap((page) => page.batches) ?? [];
-  const narrowed = search !== '' || kind !== 'all' || archived !== 'no';
-  const nothingYet = pages.isSuccess && !narrowed && batches.length === 0;
+  const {
+    pages,
+    items: batches,
+    narrowed,
+    nothingYet,
+    ...list
+  } = useShelvedList({
+    key: batchesKey,
+    narrowing: [kind === 'all' ? '' : kind],
+    read: (asked, after, signal) =>
+      listBatches({ ...asked, kind: kind === 'all' ? null : kind }, after, signal),
+    itemsOf: (page) => page.batches,
+  });
   return (
     <>
       <PageHead
@@ -55,23 +60,21 @@ export default function BatchList() {
       {nothingYet ? (
         <NothingYet />
       ) : (
-        <ListTools label="Search names and notes" typed={typed} onType={setTyped}>
+        <ListTools label="Search names and notes" typed={list.typed} onType={list.setTyped}>
           <Picks label="Which kind" shownLabel={false} value={kind} options={kinds} onPick={setKind} />
           <Picks<Shelf>
             label="Which batches"
             shownLabel={false}
-            value={archived}
+            value={list.archived}
             options={[
               ['no', 'In use'],
               ['yes', 'Used up'],
             ]}
-            onPick={setArchived}
+            onPick={list.setArchived}
           />
         </ListTools>
       )}
-      <p className="unseen" role="status">
-        {pages.isSuccess && !pages.isPlaceholderData && narrowed ? `${batches.length} found` : ''}
-      </p>
+      <FoundStatus found={pages.isSuccess && !pages.isPlaceholderData && narrowed ? batches.length : null} />
       {batches.length > 0 && (
         <ul className="batch-lines" aria-label="Batches">
           {batches.map((batch) => (
@@ -84,9 +87,7 @@ export default function BatchList() {
       )}
       {pages.hasNextPage && (
         <p className="list-foot">
-          <Button onClick={() => void pages.fetchNextPage()} disabled={pages.isFetchingNextPage}>
-            Show older batches
-          </Button>
+          <ShowMore pages={pages}>Show older batches</ShowMore>
         </p>
       )}
     </>
