@@ -11,6 +11,16 @@ const clientIdSchema = z
   .max(200)
   .describe('Chosen by who sends it: sent again, it is the same one');
 
+/** The furthest that a moment can lie from 1970, ms. */
+const furthestMs = 8.64e15;
+
+/** A moment, ISO 8601 with zone; programs may also give milliseconds since 1970 (UTC). */
+const tappedSchema = z.preprocess(
+  (given) =>
+    typeof given === 'number' && Math.abs(given) <= furthestMs ? new Date(given).toISOString() : given,
+  momentSchema,
+);
+
 export const runInputSchema = z.object({
   workId: idSchema,
   planId: idSchema.nullable().default(null).describe("The work's newest unless given"),
@@ -25,8 +35,8 @@ const maybeWords = z.object({ words: words.optional() });
 
 const envelope = {
   clientId: clientIdSchema,
-  at: momentSchema.describe("When it happened, by the device's own clock"),
-  sentAt: momentSchema.nullable().default(null).describe('When it is sent, by the same clock'),
+  at: tappedSchema.describe("When it happened, by the device's own clock"),
+  sentAt: tappedSchema.nullable().default(null).describe('When it is sent, by the same clock'),
   actor: z.string().trim().min(1).max(100).nullable().default(null),
   device: z.string().min(1).max(100).nullable().default(null).describe('Which clock `at` was read from'),
 };

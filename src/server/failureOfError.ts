@@ -30,6 +30,9 @@ export function failureOfError(error: unknown): Failure | null {
     case 'FST_INVALID_MULTIPART_CONTENT_TYPE':
     case 'FST_NO_FORM_DATA':
       return failure('upload-malformed', { why: 'it is no multipart form' });
+    // nobody is left to hear it
+    case 'ECONNRESET':
+      return failure('body-malformed', { why: 'it broke off' });
     // SQLite's own words for a write that the disk refused, and the system's
     case 'SQLITE_FULL':
     case 'SQLITE_IOERR_WRITE':

@@ -27,7 +27,8 @@ it('keeps what happened in order, each with its client id, and a retry is the sa
   for (let again = 0; again < 10; again++) {
     expect(await log({ clientId: 'a', kind: 'note', at, payload: { text: 'rain' } })).toEqual(first);
   }
-  await log({ clientId: 'c', kind: 'note', at });
+  const third = await log({ clientId: 'c', kind: 'note', at: Date.parse(at) });
+  expect(third.body).toMatchObject({ sequence: 3, at: new Date(at).toISOString(), payload: {} });
   const all = await studio.json<{ events: RunEvent[] }>(`/api/runs/${run.id}/events`);
   expect(all.events.map(({ clientId }) => clientId)).toEqual(['a', 'b', 'c']);
   expect(all.events[0]).toEqual(first.body);
@@ -71,6 +72,8 @@ it('refuses what can not be read, and says which field', async () => {
     [
       [{ ...good, kind: 'danced' }, 'body-malformed', 'kind'],
       [{ ...good, at: 'yesterday' }, 'body-malformed', 'at'],
+      [{ ...good, at: 9e15 }, 'body-malformed', 'at'],
+      [{ clientId: 'a', kind: 'note' }, 'body-malformed', 'at'],
       [{ ...good, clientId: '' }, 'body-malformed', 'clientId'],
       [{ ...good, kind: 'laid' }, 'body-malformed', 'payload.place'],
       [{ ...good, kind: 'correction', payload: { stage: 'draw' } }, 'body-malformed', 'payload.stage'],
