@@ -1,56 +1,44 @@
-import { useState } from 'react';
 import type { StoneEntry } from '../../../records/stoneEntry.ts';
 import { saveStone } from '../../client/stones.ts';
 import type { Typed } from '../../managers/typedMerge.ts';
 import { numberText, numberTrouble, typedNumber } from '../../managers/typedNumber.ts';
-import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
-import { SaveForm } from '../../parts/SaveForm.tsx';
-import { useReturnFocus } from '../useReturnFocus.ts';
 import { useTypedForm } from '../useTypedForm.ts';
-import { useKeptStone } from './useKeptStone.ts';
+import { StoneForm } from './StoneForm.tsx';
+import { StoneSection } from './StoneSection.tsx';
 
 const words = { scraper: 'Scraper', packing: 'Packing', pressure: 'Pressure' };
 
 /** How the press was set for this stone: scraper, packing, pressure from contact. */
 export function PressSetUp({ stone }: { stone: StoneEntry }) {
-  const [open, setOpen] = useState(false);
-  const opener = useReturnFocus(open);
   const { scraperMm, packing, pressureEighths } = stone.pressSetUp;
   const unknown = scraperMm === null && packing === '' && pressureEighths === null;
   return (
-    <section aria-label="Press set-up">
-      <h2 className="big">Press set-up</h2>
-      {open ? (
-        <SetUpForm stone={stone} onLeave={() => setOpen(false)} />
+    <StoneSection
+      title="Press set-up"
+      change={unknown ? 'Write the set-up down' : 'Change the set-up'}
+      changeable={!stone.archived}
+      form={(onLeave) => <SetUpForm stone={stone} onLeave={onLeave} />}
+    >
+      {unknown ? (
+        <p className="soft">Not written down yet: the next printer would begin again from contact.</p>
       ) : (
-        <>
-          {unknown ? (
-            <p className="soft">Not written down yet: the next printer would begin again from contact.</p>
-          ) : (
-            <dl className="stone-facts">
-              <div>
-                <dt>Scraper</dt>
-                <dd>{scraperMm === null ? 'not written down' : `${scraperMm} mm`}</dd>
-              </div>
-              <div>
-                <dt>Packing</dt>
-                <dd>{packing === '' ? 'not written down' : packing}</dd>
-              </div>
-              <div>
-                <dt>Pressure</dt>
-                <dd>{pressureEighths === null ? 'not written down' : pressureWords(pressureEighths)}</dd>
-              </div>
-            </dl>
-          )}
-          {!stone.archived && (
-            <Button ref={opener} onClick={() => setOpen(true)}>
-              {unknown ? 'Write the set-up down' : 'Change the set-up'}
-            </Button>
-          )}
-        </>
+        <dl className="stone-facts">
+          <div>
+            <dt>Scraper</dt>
+            <dd>{scraperMm === null ? 'not written down' : `${scraperMm} mm`}</dd>
+          </div>
+          <div>
+            <dt>Packing</dt>
+            <dd>{packing === '' ? 'not written down' : packing}</dd>
+          </div>
+          <div>
+            <dt>Pressure</dt>
+            <dd>{pressureEighths === null ? 'not written down' : pressureWords(pressureEighths)}</dd>
+          </div>
+        </dl>
       )}
-    </section>
+    </StoneSection>
   );
 }
 
@@ -61,7 +49,6 @@ function pressureWords(eighths: number): string {
 }
 
 function SetUpForm({ stone, onLeave }: { stone: StoneEntry; onLeave: () => void }) {
-  const keep = useKeptStone();
   const form = useTypedForm<StoneEntry, Typed>({
     entry: stone,
     typedOf: (entry) => ({
@@ -82,24 +69,8 @@ function SetUpForm({ stone, onLeave }: { stone: StoneEntry; onLeave: () => void 
         },
       }),
   });
-  const save = async () => {
-    const saved = await form.save();
-    if (saved) {
-      keep(saved);
-      onLeave();
-    }
-    return saved;
-  };
   return (
-    <SaveForm
-      label="Press set-up"
-      act="Save the set-up"
-      actKind="plain"
-      form={form}
-      words={words}
-      onSave={save}
-      onLeave={onLeave}
-    >
+    <StoneForm label="Press set-up" act="Save the set-up" form={form} words={words} onLeave={onLeave}>
       <div className="fields">
         <Field
           label={words.scraper}
@@ -130,6 +101,6 @@ function SetUpForm({ stone, onLeave }: { stone: StoneEntry; onLeave: () => void 
         value={form.values.packing ?? ''}
         onChange={(event) => form.set({ packing: event.target.value })}
       />
-    </SaveForm>
+    </StoneForm>
   );
 }

@@ -6,11 +6,10 @@ import { dayText } from '../../managers/localMoment.ts';
 import type { Typed } from '../../managers/typedMerge.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
-import { SaveForm } from '../../parts/SaveForm.tsx';
 import { useReturnFocus } from '../useReturnFocus.ts';
 import { useTypedForm } from '../useTypedForm.ts';
+import { StoneForm } from './StoneForm.tsx';
 import { type LogField, type StoneLogKind, withLine } from './stoneLogs.ts';
-import { useKeptStone } from './useKeptStone.ts';
 
 /** One log of a stone: its lines, newest first, and a form for one more or for correcting one. */
 export function StoneLog<Row extends { readonly at: string }>({
@@ -69,7 +68,6 @@ function LineForm<Row extends { readonly at: string }>({
   row: Row | null;
   onLeave: () => void;
 }) {
-  const keep = useKeptStone();
   const [takingOut, setTakingOut] = useState(false);
   const form = useTypedForm<StoneEntry, Typed>({
     entry: stone,
@@ -81,14 +79,6 @@ function LineForm<Row extends { readonly at: string }>({
       return saveStone(now.id, now.version, kind.changes(rows));
     },
   });
-  const save = async () => {
-    const saved = await form.save();
-    if (saved) {
-      keep(saved);
-      onLeave();
-    }
-    return saved;
-  };
   const line = ({ name, label, unit, hint, kind: holds }: LogField) => (
     <Field
       key={name}
@@ -106,13 +96,11 @@ function LineForm<Row extends { readonly at: string }>({
     />
   );
   return (
-    <SaveForm
+    <StoneForm
       label={row ? `${kind.title}: correct a line` : kind.add}
       act={takingOut ? 'Take this line out' : row ? 'Save the line' : 'Add the line'}
-      actKind="plain"
       form={form}
       words={Object.fromEntries(kind.fields.map(({ name, label }) => [name, label]))}
-      onSave={save}
       onLeave={onLeave}
     >
       {row && (
@@ -133,6 +121,6 @@ function LineForm<Row extends { readonly at: string }>({
           </div>
         </>
       )}
-    </SaveForm>
+    </StoneForm>
   );
 }
