@@ -4,6 +4,7 @@ import type { PhotographEntry } from '../../records/comparisonEntry.ts';
 import { previewAddress } from '../client/photographs.ts';
 import type { ShownFailure } from '../client/shownFailure.ts';
 import { FailureNotice } from './FailureNotice.tsx';
+import { PictureButton } from './PictureButton.tsx';
 
 /** What the place is told about a photograph that is being copied in. */
 interface Upload {
@@ -11,8 +12,6 @@ interface Upload {
   readonly trouble: ShownFailure | null;
   readonly take: (file: File) => void;
 }
-
-export const pictureKinds = 'image/*,.heic,.heif,.tif,.tiff';
 
 /** A place where a photograph is to lie: a bare stone or an empty sheet until one is dropped or chosen. */
 export function PhotographPlaceholder({
@@ -83,21 +82,13 @@ export function PhotographPlaceholder({
               : advice}
           </p>
         </div>
-        <label className="button plain">
+        <PictureButton
+          id={`${id}-file`}
+          aria-label={`${photograph ? 'Choose another' : 'Choose a'} photograph: ${title}`}
+          onPicture={upload.take}
+        >
           {photograph ? 'Choose another' : 'Choose a photograph'}
-          <input
-            id={`${id}-file`}
-            className="unseen"
-            type="file"
-            accept={pictureKinds}
-            aria-label={`${photograph ? 'Choose another' : 'Choose a'} photograph: ${title}`}
-            onChange={(event) => {
-              const file = event.target.files?.[0];
-              if (file) upload.take(file);
-              event.target.value = '';
-            }}
-          />
-        </label>
+        </PictureButton>
       </div>
       {upload.trouble && <FailureNotice failure={upload.trouble} />}
     </section>

@@ -1,6 +1,6 @@
 import type { PhotographPlace, SideName } from '../managers/draft.ts';
 import { FileLine } from '../parts/FileLine.tsx';
-import { pictureKinds } from '../parts/PhotographPlaceholder.tsx';
+import { pictureKinds } from '../parts/PictureButton.tsx';
 import { usePhotographUpload } from './usePhotographUpload.ts';
 
 /** A further photograph of one side, copied in as it is chosen. */

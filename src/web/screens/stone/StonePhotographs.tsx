@@ -5,10 +5,10 @@ import type { StoneEntry } from '../../../records/stoneEntry.ts';
 import { addPhotograph, previewAddress } from '../../client/photographs.ts';
 import { FailedRequest, type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { saveStone } from '../../client/stones.ts';
+import { AddPhotograph } from '../../parts/AddPhotograph.tsx';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
-import { pictureKinds } from '../../parts/PhotographPlaceholder.tsx';
 import { photographStateWords } from '../../parts/photographStateWords.ts';
 import { useKeptStone } from './useKeptStone.ts';
 
@@ -95,22 +95,7 @@ export function StonePhotographs({ stone }: { stone: StoneEntry }) {
         ))}
       </ul>
       {trouble && <FailureNotice failure={trouble} />}
-      {!stone.archived && (
-        <label className="button plain">
-          {share === null ? 'Add a photograph' : `Copying it in, ${Math.round(share * 100)} %`}
-          <input
-            className="unseen"
-            type="file"
-            accept={pictureKinds}
-            disabled={share !== null}
-            onChange={(event) => {
-              const file = event.target.files?.[0];
-              if (file) void add(file);
-              event.target.value = '';
-            }}
-          />
-        </label>
-      )}
+      {!stone.archived && <AddPhotograph share={share} onPicture={(file) => void add(file)} />}
     </section>
   );
 }

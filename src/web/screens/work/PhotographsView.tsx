@@ -3,8 +3,8 @@ import { useState } from 'react';
 import type { AttachedPhotograph } from '../../../records/attachedPhotograph.ts';
 import { addPhotograph } from '../../client/photographs.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { AddPhotograph } from '../../parts/AddPhotograph.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
-import { pictureKinds } from '../../parts/PhotographPlaceholder.tsx';
 import { MarksView } from './MarksView.tsx';
 import { PhotographBoard } from './PhotographBoard.tsx';
 import { PhotographEntryLine } from './PhotographEntryLine.tsx';
@@ -87,20 +87,11 @@ export function PhotographsView({ desk }: { desk: WorkDesk }) {
           </ul>
           {shownTrouble && <FailureNotice failure={shownTrouble} />}
           <div className="work-act">
-            <label className={photographs.length === 0 ? 'button act' : 'button plain'}>
-              {share === null ? 'Add a photograph' : `Copying it in, ${Math.round(share * 100)} %`}
-              <input
-                className="unseen"
-                type="file"
-                accept={pictureKinds}
-                disabled={share !== null}
-                onChange={(event) => {
-                  const file = event.target.files?.[0];
-                  if (file) void add(file);
-                  event.target.value = '';
-                }}
-              />
-            </label>
+            <AddPhotograph
+              kind={photographs.length === 0 ? 'act' : 'plain'}
+              share={share}
+              onPicture={(file) => void add(file)}
+            />
           </div>
         </>
       }
