@@ -2,6 +2,7 @@ import type { EtchRowTyped } from '../../managers/etchRowTyped.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { FieldLines } from './FieldLines.tsx';
 
 /** How an etch is made up: its parts, or the drops that go into its gum. */
 export function RecipeFields({
@@ -40,20 +41,23 @@ export function RecipeFields({
       </>
     );
   }
-  const setPart = (index: number, changes: Partial<EtchRowTyped['parts'][number]>) =>
-    onChange({ parts: row.parts.map((part, each) => (each === index ? { ...part, ...changes } : part)) });
   return (
     <>
-      <ul className="recipe-parts">
-        {row.parts.map((part, index) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: parts have no name of their own until one is typed
-          <li key={index}>
+      <FieldLines
+        className="recipe-parts"
+        name="part"
+        lines={row.parts}
+        least={1}
+        onLines={(parts) => onChange({ parts })}
+      >
+        {(part, index, set) => (
+          <>
             <Field
               label={`Part ${index + 1}`}
               autoComplete="off"
               value={part.material}
               trouble={troubles[`parts.${index}.material`] ?? null}
-              onChange={(event) => setPart(index, { material: event.target.value })}
+              onChange={(event) => set({ material: event.target.value })}
             />
             <Field
               label="Parts"
@@ -61,20 +65,11 @@ export function RecipeFields({
               autoComplete="off"
               value={part.parts}
               trouble={troubles[`parts.${index}.parts`] ?? null}
-              onChange={(event) => setPart(index, { parts: event.target.value })}
+              onChange={(event) => set({ parts: event.target.value })}
             />
-            {row.parts.length > 1 && (
-              <Button
-                kind="quiet"
-                aria-label={`Leave out part ${index + 1}`}
-                onClick={() => onChange({ parts: row.parts.filter((_, each) => each !== index) })}
-              >
-                Leave out
-              </Button>
-            )}
-          </li>
-        ))}
-      </ul>
+          </>
+        )}
+      </FieldLines>
       <Button kind="quiet" onClick={() => onChange({ parts: [...row.parts, { material: '', parts: '1' }] })}>
         Add a part
       </Button>
