@@ -4,7 +4,7 @@ import { ask } from './ask.ts';
 import { FailedRequest, failureFromBody } from './shownFailure.ts';
 
 /** What the server makes out of a photograph by itself. `corners` clockwise from top left as one looks at the photograph. */
-export interface CornersFound {
+interface CornersFound {
   readonly corners: Corners | null;
   /** 0..1 */
   readonly confidence: number;
@@ -37,9 +37,23 @@ export function openPhotograph(id: string): Promise<PhotographEntry> {
   return ask(`/api/photographs/${id}`);
 }
 
-/** Asks the server to look for the work rectangle. */
-export function findCorners(id: string): Promise<CornersFound> {
-  return ask(`/api/photographs/${id}/corners`);
+/**
+ * Asks the server to look for the work rectangle; `onLooked` hears its corners, or null where none were found or the
+ * server did not answer.
+ * @returns calls it off: nothing is told any more.
+ */
+export function lookForCorners(id: string, onLooked: (corners: Corners | null) => void): () => void {
+  let wanted = true;
+  const tell = (corners: Corners | null) => {
+    if (wanted) onLooked(corners);
+  };
+  ask<CornersFound>(`/api/photographs/${id}/corners`).then(
+    (answer) => tell(answer.corners),
+    () => tell(null),
+  );
+  return () => {
+    wanted = false;
+  };
 }
 
 /** Where a small picture of a photograph lies. */

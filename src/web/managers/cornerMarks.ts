@@ -21,6 +21,12 @@ export function moveCorner(corners: Corners, index: CornerIndex, toPx: Point, si
   return corners.map((corner, at) => (at === index ? moved : corner)) as unknown as Corners;
 }
 
+/** The marks with one of them moved on by `byPx`, kept as `moveCorner` keeps it. */
+export function pushCorner(corners: Corners, index: CornerIndex, byPx: Point, sizePx: Point): Corners {
+  const [x, y] = corners[index];
+  return moveCorner(corners, index, [x + byPx[0], y + byPx[1]], sizePx);
+}
+
 /** The step of an arrow key in photograph px: 1, with Shift 10; null for other keys. */
 export function stepOfKey(key: string, shift: boolean): Point | null {
   const step = shift ? 10 : 1;

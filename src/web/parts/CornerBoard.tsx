@@ -8,6 +8,7 @@ import {
   cornerIndexes,
   moveCorner,
   nearestCorner,
+  pushCorner,
   stepOfKey,
 } from '../managers/cornerMarks.ts';
 
@@ -68,8 +69,7 @@ export function CornerBoard({
   const key = (event: KeyboardEvent, index: CornerIndex) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const step = stepOfKey(event.key, event.shiftKey);
-    if (step)
-      onCorners(moveCorner(corners, index, [corners[index][0] + step[0], corners[index][1] + step[1]], size));
+    if (step) onCorners(pushCorner(corners, index, step, size));
     else if (event.key === '+' || event.key === '-') onMagnify(event.key === '+');
     else return;
     event.preventDefault();

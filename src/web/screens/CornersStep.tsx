@@ -2,20 +2,20 @@ import './CornersStep.css';
 import { useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
 import type { Corners } from '../../science/geometry/point.ts';
-import { findCorners } from '../client/photographs.ts';
+import { lookForCorners } from '../client/photographs.ts';
 import {
   type CornerIndex,
   cornerTrouble,
   handedOn,
-  moveCorner,
+  pushCorner,
   startingCorners,
 } from '../managers/cornerMarks.ts';
 import { foundOrder, type SideName, withCorners } from '../managers/draft.ts';
 import { Button } from '../parts/Button.tsx';
 import { CornerBoard } from '../parts/CornerBoard.tsx';
+import { CornerTrouble } from '../parts/CornerTrouble.tsx';
 import { Loupe } from '../parts/Loupe.tsx';
 import { MirrorDrawing } from '../parts/MirrorDrawing.tsx';
-import { Notice } from '../parts/Notice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { StraightenedPhotograph } from '../parts/StraightenedPhotograph.tsx';
 import { draftKeeper, useDraft } from './useDraft.ts';
@@ -84,16 +84,7 @@ export function CornersStep({ side }: { side: SideName }) {
           photograph={photograph}
           centrePx={corners[active]}
           magnified={magnified}
-          onPush={([dx, dy]) =>
-            set(
-              moveCorner(
-                corners,
-                active,
-                [corners[active][0] + dx, corners[active][1] + dy],
-                [photograph.widthPx, photograph.heightPx],
-              ),
-            )
-          }
+          onPush={(byPx) => set(pushCorner(corners, active, byPx, [photograph.widthPx, photograph.heightPx]))}
         />
         <div className="corners-at">
           <p>
@@ -117,14 +108,7 @@ export function CornersStep({ side }: { side: SideName }) {
       </div>
       <div className="corners-side">
         <div className="corners-words">
-          {trouble && (
-            <Notice
-              kind="trouble"
-              title={trouble === 'crossed' ? 'The sides cross.' : 'The marks lie almost on one line.'}
-            >
-              Set them one after the other round the rectangle, in the order of their numbers.
-            </Notice>
-          )}
+          <CornerTrouble corners={corners} />
           <p>
             {setBy === 'tool' && 'Stonetone set these by what it found; look at each. '}
             {looked === 'none' &&
@@ -194,22 +178,14 @@ function useSuggestedCorners(side: SideName): 'asking' | 'found' | 'none' {
   useEffect(() => {
     const { photograph, corners } = draftKeeper.current()[side];
     if (!photograph || corners) return;
-    let wanted = true;
-    const start = (found: Corners | null) => {
-      if (!wanted || draftKeeper.current()[side].corners) return;
+    return lookForCorners(photograph.id, (found) => {
+      if (draftKeeper.current()[side].corners) return;
       setLooked(found ? 'found' : 'none');
       const asSeen = found ?? startingCorners(photograph.widthPx, photograph.heightPx);
       draftKeeper.change((draft) =>
         withCorners(draft, side, foundOrder(side, asSeen), found ? 'tool' : 'nobody'),
       );
-    };
-    findCorners(photograph.id).then(
-      (answer) => start(answer.corners),
-      () => start(null),
-    );
-    return () => {
-      wanted = false;
-    };
+    });
   }, [side]);
   return looked;
 }

@@ -2,13 +2,13 @@ import { useQuery } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import type { AttachedPhotograph } from '../../../records/attachedPhotograph.ts';
 import type { Corners } from '../../../science/geometry/point.ts';
-import { findCorners, openPhotograph } from '../../client/photographs.ts';
-import { type CornerIndex, cornerTrouble, moveCorner, startingCorners } from '../../managers/cornerMarks.ts';
+import { lookForCorners, openPhotograph } from '../../client/photographs.ts';
+import { type CornerIndex, cornerTrouble, pushCorner, startingCorners } from '../../managers/cornerMarks.ts';
 import { Button } from '../../parts/Button.tsx';
 import { CornerBoard } from '../../parts/CornerBoard.tsx';
+import { CornerTrouble } from '../../parts/CornerTrouble.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Loupe } from '../../parts/Loupe.tsx';
-import { Notice } from '../../parts/Notice.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
 import { WorkPage } from './WorkPage.tsx';
@@ -39,19 +39,10 @@ export function MarksView({
   }).data;
   useEffect(() => {
     if (!photograph || px) return;
-    let wanted = true;
-    const start = (corners: Corners | null) => {
-      if (!wanted) return;
+    return lookForCorners(photograph.id, (corners) => {
       setFound(corners !== null);
       setPx(corners ?? startingCorners(photograph.widthPx, photograph.heightPx));
-    };
-    findCorners(photograph.id).then(
-      (answer) => start(answer.corners),
-      () => start(null),
-    );
-    return () => {
-      wanted = false;
-    };
+    });
   }, [photograph, px]);
   if (!photograph || !px)
     return <WorkPage work={work} headline="Looking for its corners" board={null} side={null} />;
@@ -97,9 +88,7 @@ export function MarksView({
               photograph={photograph}
               centrePx={px[active]}
               magnified={2}
-              onPush={([dx, dy]) =>
-                setPx(moveCorner(px, active, [px[active][0] + dx, px[active][1] + dy], size))
-              }
+              onPush={(byPx) => setPx(pushCorner(px, active, byPx, size))}
             />
             <p>
               <b className="big">{active + 1}</b> {names[active]}
@@ -113,14 +102,7 @@ export function MarksView({
             Clockwise from the stone’s top left, as you look at the stone. Drag a mark or push it with the
             arrow keys (Shift: by ten); for the last pixel push the picture inside the loupe.
           </p>
-          {trouble && (
-            <Notice
-              kind="trouble"
-              title={trouble === 'crossed' ? 'The sides cross.' : 'The marks lie almost on one line.'}
-            >
-              Set them one after the other round the rectangle, in the order of their numbers.
-            </Notice>
-          )}
+          <CornerTrouble corners={px} />
           {refused && <FailureNotice failure={refused} />}
           <div className="work-act">
             <Button kind="act" disabled={trouble !== null || saving} onClick={() => onDone({ of, px })}>

@@ -1,0 +1,17 @@
+import type { Corners } from '../../science/geometry/point.ts';
+import { cornerTrouble } from '../managers/cornerMarks.ts';
+import { Notice } from './Notice.tsx';
+
+/** What is wrong with four marks and how to set them; nothing where they are sound. */
+export function CornerTrouble({ corners }: { corners: Corners }) {
+  const trouble = cornerTrouble(corners);
+  if (trouble === null) return null;
+  return (
+    <Notice
+      kind="trouble"
+      title={trouble === 'crossed' ? 'The sides cross.' : 'The marks lie almost on one line.'}
+    >
+      Set them one after the other round the rectangle, in the order of their numbers.
+    </Notice>
+  );
+}
