@@ -6,62 +6,14 @@ import type { Point } from '../../../science/geometry/point.ts';
 import { signedArea } from '../../../science/geometry/polygon.ts';
 import { groundId } from '../../../studio/etch/planAreas.ts';
 import { groundLetter, zoneLetter } from '../../../studio/etch/zoneLetters.ts';
-import { wholeView } from '../../managers/linkedView.ts';
-import { EtchMarks } from '../../parts/EtchMarks.tsx';
-import { StoneBoard } from '../../parts/StoneBoard.tsx';
-import { StoneFace } from '../../parts/StoneFace.tsx';
-import { ZoneMarks } from '../../parts/ZoneMarks.tsx';
+import { StrengthBoard } from './StrengthBoard.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
-import { viewKey } from './viewKey.ts';
-
-const nothing: ReadonlySet<string> = new Set();
 
 /** The stone with the strengths of its second etch; with its bare zones as long as none is planned. */
-export function SecondEtchBoard({
-  desk: { work, state },
-  last,
-}: {
-  desk: WorkDesk;
-  last: KeptSecondEtch | null;
-}) {
-  const { widthMm, heightMm } = work.stone;
-  const stoneMm: Point = useMemo(() => [widthMm, heightMm], [widthMm, heightMm]);
-  const areas = useMemo(() => (last ? secondAreas(work, last) : []), [work, last]);
-  return (
-    <StoneBoard
-      stoneMm={stoneMm}
-      label={last ? `${work.stone.name} from above: the second etch` : `${work.stone.name} from above`}
-      onKey={viewKey}
-      marks={({ view, areaPx }) => (
-        <>
-          <StoneFace
-            view={view}
-            stoneMm={stoneMm}
-            head={work.head}
-            rectangle={null}
-            bare={!last}
-            borders={false}
-          />
-          {last ? (
-            <EtchMarks
-              view={view}
-              wholePxPerMm={wholeView(stoneMm, areaPx, 28).pxPerMm}
-              stoneMm={stoneMm}
-              areas={areas}
-              picked={null}
-            />
-          ) : (
-            <ZoneMarks view={view} state={{ ...state, picked: null }} faulty={nothing} />
-          )}
-        </>
-      )}
-      foot={
-        <p className="board-words" id="stone-board-keys">
-          As seen on the stone. Arrow keys move it, plus and minus bring it closer and farther.
-        </p>
-      }
-    />
-  );
+export function SecondEtchBoard({ desk, last }: { desk: WorkDesk; last: KeptSecondEtch | null }) {
+  const { work } = desk;
+  const areas = useMemo(() => last && secondAreas(work, last), [work, last]);
+  return <StrengthBoard desk={desk} stone={work.stone} etch="the second etch" areas={areas} />;
 }
 
 /** The ground, then the zones of the work, large ones first, with the strength of the second etch. */
