@@ -3,16 +3,21 @@ import { useDeferredValue, useState } from 'react';
 import { Link } from 'wouter';
 import { listComparisons } from '../client/comparisons.ts';
 import { listKey } from '../client/events.ts';
-import { shownFailure } from '../client/shownFailure.ts';
-import { ButtonLink } from '../parts/Button.tsx';
-import { EmptyPage } from '../parts/EmptyPage.tsx';
-import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { FoundStatus } from '../parts/FoundStatus.tsx';
-import { PageHead } from '../parts/PageHead.tsx';
+import { ListPage } from '../parts/ListPage.tsx';
 import { RackItem } from '../parts/RackItem.tsx';
 import { ShowMore } from '../parts/ShowMore.tsx';
 import { StoneSlab } from '../parts/StoneSlab.tsx';
 import { usePages } from './usePages.ts';
+
+/** What to do first. */
+const first = (
+  <p>
+    First photograph a drawn stone, then a print pulled from it, both square and under the same light.
+    Stonetone lays one on the other and says what was lost, what filled in, and whether that is more than the
+    noise.
+  </p>
+);
 
 /** Every comparison of the room, standing on the rack with its finding. */
 export function ComparisonList() {
@@ -23,20 +28,16 @@ export function ComparisonList() {
   const nothingYet = pages.isSuccess && search === '' && comparisons.length === 0;
   const onlySample = search === '' && comparisons.length > 0 && comparisons.every(({ sample }) => sample);
   return (
-    <>
-      <PageHead stamp="Comparisons" headline="What printed, against what was drawn">
-        {!nothingYet && (
-          <ButtonLink kind="act" href="/new">
-            Compare a print
-          </ButtonLink>
-        )}
-      </PageHead>
-      {pages.isError && (
-        <div className="list-note">
-          <FailureNotice failure={shownFailure(pages.error)} />
-        </div>
-      )}
-      {nothingYet && <NothingYet />}
+    <ListPage
+      stamp="Comparisons"
+      headline="What printed, against what was drawn"
+      act={{ href: '/new', words: 'Compare a print' }}
+      failed={pages.error}
+      empty={nothingYet}
+      emptyTitle="Nothing on the rack yet"
+      emptyWords={first}
+      noteClass="list-note"
+    >
       {!nothingYet && (comparisons.length > 0 || search !== '') && !onlySample && (
         <search className="list-search">
           <label htmlFor="list-search">Search titles and findings</label>
@@ -68,26 +69,7 @@ export function ComparisonList() {
           <ShowMore pages={pages}>Show older ones</ShowMore>
         </p>
       )}
-    </>
-  );
-}
-
-function NothingYet() {
-  return (
-    <EmptyPage
-      title="Nothing on the rack yet"
-      act={
-        <ButtonLink kind="act" href="/new">
-          Compare a print
-        </ButtonLink>
-      }
-    >
-      <p>
-        First photograph a drawn stone, then a print pulled from it, both square and under the same light.
-        Stonetone lays one on the other and says what was lost, what filled in, and whether that is more than
-        the noise.
-      </p>
-    </EmptyPage>
+    </ListPage>
   );
 }
 

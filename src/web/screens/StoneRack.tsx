@@ -1,20 +1,30 @@
 import type { CSSProperties } from 'react';
 import { Link } from 'wouter';
 import type { StoneSummary } from '../../records/stoneEntry.ts';
-import { shownFailure } from '../client/shownFailure.ts';
 import { listStones, stonesKey } from '../client/stones.ts';
-import { ButtonLink } from '../parts/Button.tsx';
-import { EmptyPage } from '../parts/EmptyPage.tsx';
-import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { FoundStatus } from '../parts/FoundStatus.tsx';
+import { ListPage } from '../parts/ListPage.tsx';
 import { ListTools } from '../parts/ListTools.tsx';
-import { PageHead } from '../parts/PageHead.tsx';
 import { Picks } from '../parts/Picks.tsx';
 import { ShowMore } from '../parts/ShowMore.tsx';
 import { StoneOnRack } from '../parts/StoneOnRack.tsx';
 import { LatestComparison } from './LatestComparison.tsx';
 import { useSettled } from './useSettled.ts';
 import { type Shelf, useShelvedList } from './useShelvedList.ts';
+
+/** What to do first. */
+const first = (
+  <>
+    <p>
+      First take a ruler to one stone: its name, width and height are enough. Thickness at the four corners
+      tells its mass and whether it is a wedge; the rest can be written down when it is known.
+    </p>
+    <p>
+      Or look first at what an invented studio printed from its stone:{' '}
+      <Link href="/comparisons">the sample under Comparisons</Link>.
+    </p>
+  </>
+);
 
 /** Every stone of the room, standing on the rack in one scale with what is on it. */
 export function StoneRack() {
@@ -34,23 +44,15 @@ export function StoneRack() {
   const settled = useSettled(search);
   const whole = pages.isSuccess && !pages.hasNextPage && !narrowed;
   return (
-    <>
-      <PageHead
-        stamp="Stones"
-        headline={whole && stones.length > 0 ? rackFinding(stones) : 'The stones on the rack'}
-      >
-        {!nothingYet && (
-          <ButtonLink kind="act" href="/stones/new">
-            Enter a stone
-          </ButtonLink>
-        )}
-      </PageHead>
-      {pages.isError && (
-        <div className="list-foot">
-          <FailureNotice failure={shownFailure(pages.error)} />
-        </div>
-      )}
-      {nothingYet && <NothingYet />}
+    <ListPage
+      stamp="Stones"
+      headline={whole && stones.length > 0 ? rackFinding(stones) : 'The stones on the rack'}
+      act={{ href: '/stones/new', words: 'Enter a stone' }}
+      failed={pages.error}
+      empty={nothingYet}
+      emptyTitle="Nothing on the rack yet"
+      emptyWords={first}
+    >
       <ListTools label="Search name, colour, note" typed={list.typed} onType={list.setTyped}>
         <Picks<Shelf>
           label="Which stones"
@@ -87,7 +89,7 @@ export function StoneRack() {
         </p>
       )}
       {!narrowed && <LatestComparison />}
-    </>
+    </ListPage>
   );
 }
 
@@ -105,26 +107,4 @@ function scaleOf(stones: readonly StoneSummary[]): CSSProperties {
   const tallest = Math.max(...stones.map(({ heightMm }) => heightMm));
   const widest = Math.max(...stones.map(({ widthMm }) => widthMm));
   return { '--tallest': tallest, '--widest': widest } as CSSProperties;
-}
-
-function NothingYet() {
-  return (
-    <EmptyPage
-      title="Nothing on the rack yet"
-      act={
-        <ButtonLink kind="act" href="/stones/new">
-          Enter a stone
-        </ButtonLink>
-      }
-    >
-      <p>
-        First take a ruler to one stone: its name, width and height are enough. Thickness at the four corners
-        tells its mass and whether it is a wedge; the rest can be written down when it is known.
-      </p>
-      <p>
-        Or look first at what an invented studio printed from its stone:{' '}
-        <Link href="/comparisons">the sample under Comparisons</Link>.
-      </p>
-    </EmptyPage>
-  );
 }

@@ -4,21 +4,25 @@ import { memo, useId, useState } from 'react';
 import { Link } from 'wouter';
 import { type WorkStage, workStages } from '../../records/work.ts';
 import type { WorkSummary } from '../../records/workEntry.ts';
-import { shownFailure } from '../client/shownFailure.ts';
 import { listStones, stonesKey } from '../client/stones.ts';
 import { listWorks, worksKey } from '../client/workList.ts';
 import { dayText } from '../managers/localMoment.ts';
-import { ButtonLink } from '../parts/Button.tsx';
-import { EmptyPage } from '../parts/EmptyPage.tsx';
-import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { FoundStatus } from '../parts/FoundStatus.tsx';
+import { ListPage } from '../parts/ListPage.tsx';
 import { ListTools } from '../parts/ListTools.tsx';
-import { PageHead } from '../parts/PageHead.tsx';
 import { Picks } from '../parts/Picks.tsx';
 import { ShowMore } from '../parts/ShowMore.tsx';
 import { StageLine } from '../parts/StageLine.tsx';
 import { workStageWords } from '../parts/stageWords.ts';
 import { type Shelf, useShelvedList } from './useShelvedList.ts';
+
+/** What to do first. */
+const first = (
+  <p>
+    A work is one image’s life on a stone. First say on which stone it is, and whether it begins on a fresh
+    grain or is already on its way. Then draw its zones, and Stonetone plans an etch that fits them.
+  </p>
+);
 
 /** Every work of the room, last changed first, narrowed by words, stage and stone. */
 export default function WorkList() {
@@ -42,22 +46,16 @@ export default function WorkList() {
     itemsOf: (page) => page.works,
   });
   return (
-    <>
-      <PageHead stamp="Works" headline="Drawings and their etches">
-        {!nothingYet && (
-          <ButtonLink kind="act" href="/works/new">
-            Start a work
-          </ButtonLink>
-        )}
-      </PageHead>
-      {pages.isError && (
-        <div className="list-foot">
-          <FailureNotice failure={shownFailure(pages.error)} />
-        </div>
-      )}
-      {nothingYet ? (
-        <NothingYet />
-      ) : (
+    <ListPage
+      stamp="Works"
+      headline="Drawings and their etches"
+      act={{ href: '/works/new', words: 'Start a work' }}
+      failed={pages.error}
+      empty={nothingYet}
+      emptyTitle="No work on any stone yet"
+      emptyWords={first}
+    >
+      {!nothingYet && (
         <ListTools label="Search title and stone" typed={list.typed} onType={list.setTyped}>
           <Narrow label="Stage" value={stage} onPick={setStage} all="any stage">
             {workStages.map((each) => (
@@ -95,7 +93,7 @@ export default function WorkList() {
           <ShowMore pages={pages}>Show older works</ShowMore>
         </div>
       )}
-    </>
+    </ListPage>
   );
 }
 
@@ -158,23 +156,5 @@ function StoneChoice({ value, onPick }: { value: string; onPick: (value: string)
         </option>
       ))}
     </Narrow>
-  );
-}
-
-function NothingYet() {
-  return (
-    <EmptyPage
-      title="No work on any stone yet"
-      act={
-        <ButtonLink kind="act" href="/works/new">
-          Start a work
-        </ButtonLink>
-      }
-    >
-      <p>
-        A work is one image’s life on a stone. First say on which stone it is, and whether it begins on a
-        fresh grain or is already on its way. Then draw its zones, and Stonetone plans an etch that fits them.
-      </p>
-    </EmptyPage>
   );
 }

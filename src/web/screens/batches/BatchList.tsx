@@ -3,15 +3,11 @@ import { memo, useState } from 'react';
 import { Link } from 'wouter';
 import type { BatchEntry, BatchKind } from '../../../records/batch.ts';
 import { batchesKey, listBatches } from '../../client/batches.ts';
-import { shownFailure } from '../../client/shownFailure.ts';
 import { ageWords, batchCautions, batchFacts, batchKindWords } from '../../managers/batchForm.ts';
-import { ButtonLink } from '../../parts/Button.tsx';
-import { EmptyPage } from '../../parts/EmptyPage.tsx';
-import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { FoundStatus } from '../../parts/FoundStatus.tsx';
+import { ListPage } from '../../parts/ListPage.tsx';
 import { ListTools } from '../../parts/ListTools.tsx';
 import { Notice } from '../../parts/Notice.tsx';
-import { PageHead } from '../../parts/PageHead.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { ShowMore } from '../../parts/ShowMore.tsx';
 import { type Shelf, useShelvedList } from '../useShelvedList.ts';
@@ -23,6 +19,15 @@ const kinds: readonly (readonly [BatchKind | 'all', string])[] = [
   ['washout', 'Washout'],
   ['base', 'Base'],
 ];
+
+/** What to do first. */
+const first = (
+  <p>
+    Begin with the gum and the tannic solution that stand on the bench now: when they were made, how strong
+    they are, and their pH by strip or meter. Plans and runs name the batch, so that next month one knows what
+    was in the bottle.
+  </p>
+);
 
 /** The batch log: what is in the bottles, how old and how strong. */
 export default function BatchList() {
@@ -41,25 +46,16 @@ export default function BatchList() {
     itemsOf: (page) => page.batches,
   });
   return (
-    <>
-      <PageHead
-        stamp={<Link href="/mixing">Mixing</Link>}
-        headline={nothingYet ? 'The batch log' : 'What is in the bottles'}
-      >
-        {!nothingYet && (
-          <ButtonLink kind="act" href="/batches/new">
-            Log a batch
-          </ButtonLink>
-        )}
-      </PageHead>
-      {pages.isError && (
-        <div className="list-foot">
-          <FailureNotice failure={shownFailure(pages.error)} />
-        </div>
-      )}
-      {nothingYet ? (
-        <NothingYet />
-      ) : (
+    <ListPage
+      stamp={<Link href="/mixing">Mixing</Link>}
+      headline={nothingYet ? 'The batch log' : 'What is in the bottles'}
+      act={{ href: '/batches/new', words: 'Log a batch' }}
+      failed={pages.error}
+      empty={nothingYet}
+      emptyTitle="No bottle is logged yet"
+      emptyWords={first}
+    >
+      {!nothingYet && (
         <ListTools label="Search names and notes" typed={list.typed} onType={list.setTyped}>
           <Picks label="Which kind" shownLabel={false} value={kind} options={kinds} onPick={setKind} />
           <Picks<Shelf>
@@ -90,7 +86,7 @@ export default function BatchList() {
           <ShowMore pages={pages}>Show older batches</ShowMore>
         </p>
       )}
-    </>
+    </ListPage>
   );
 }
 
@@ -115,22 +111,3 @@ const BatchLine = memo(function BatchLine({ batch }: { batch: BatchEntry }) {
     </li>
   );
 });
-
-function NothingYet() {
-  return (
-    <EmptyPage
-      title="No bottle is logged yet"
-      act={
-        <ButtonLink kind="act" href="/batches/new">
-          Log a batch
-        </ButtonLink>
-      }
-    >
-      <p>
-        Begin with the gum and the tannic solution that stand on the bench now: when they were made, how
-        strong they are, and their pH by strip or meter. Plans and runs name the batch, so that next month one
-        knows what was in the bottle.
-      </p>
-    </EmptyPage>
-  );
-}
