@@ -22,6 +22,7 @@ const doors = {
   'better-sqlite3': 'src/store/database/openDatabase.ts',
   pdfmake: 'src/paper/sheets/pdfDocument.ts',
   fflate: 'src/application/comparisonArchive.ts',
+  'tar-stream': 'src/store/backup/archive.ts',
   'polygon-clipping': 'src/science/geometry/polygonArea.ts',
   'ml-matrix': 'src/science/statistics/leastSquares.ts',
   'fft.js': 'src/imaging/matching/spectrum.ts',

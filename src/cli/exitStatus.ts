@@ -76,6 +76,14 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'mixture-impossible': 2,
   'series-malformed': 2,
   'lift-malformed': 2,
+  'backup-unknown': 2,
+  'backup-newer': 2,
+  'backup-cut-off': 2,
+  'backup-damaged': 2,
+  'data-folder-missing': 2,
+  'file-taken': 2,
+  'folder-taken': 2,
+  'disk-full': 2,
 };
 
 /** The exit status that a failure ends a command with. */

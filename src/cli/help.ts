@@ -31,4 +31,12 @@ stonetone room lift --json in.json
     Minutes until air clears, until dust has fallen (density in g/cm³), and the weight limit of a lift: value, range,
     source, and what comes before it. Local codes decide, never these figures.
 
+stonetone backup --data DIR --to FILE
+    Saves the data folder into one file, also while it is served: all that was acknowledged before is in it.
+    The file must not be there yet; it gets its name when it is whole.
+stonetone restore FILE --data DIR
+    Puts a backup back into a folder that is empty or not there yet, whole or not at all.
+stonetone verify FILE
+    Judges every byte of a backup. Ends with 0 whole, 2 damaged, cut off or no backup, and says which part.
+
 stonetone help | version`;

@@ -20,6 +20,12 @@ export async function main(words: readonly string[]): Promise<number> {
       return (await import('./series.ts')).series(rest);
     case 'room':
       return (await import('./room.ts')).room(rest);
+    case 'backup':
+      return (await import('./backup.ts')).backup(rest);
+    case 'restore':
+      return (await import('./restore.ts')).restore(rest);
+    case 'verify':
+      return (await import('./verify.ts')).verify(rest);
     case 'version':
       console.log(engineVersion);
       return exitDone;

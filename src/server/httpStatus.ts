@@ -70,4 +70,12 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'mixture-impossible': 422,
   'series-malformed': 400,
   'lift-malformed': 400,
+  'backup-unknown': 422,
+  'backup-newer': 422,
+  'backup-cut-off': 422,
+  'backup-damaged': 422,
+  'data-folder-missing': 404,
+  'file-taken': 409,
+  'folder-taken': 409,
+  'disk-full': 507,
 };

@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
+import { backupOptions } from '../../src/cli/backup.ts';
 import { compareOptions } from '../../src/cli/compare.ts';
 import { planOptions } from '../../src/cli/plan.ts';
+import { restoreOptions } from '../../src/cli/restore.ts';
 import { serveOptions } from '../../src/cli/serve.ts';
 import { expectFailure, stonetone } from './stonetone.ts';
 
@@ -11,9 +13,11 @@ it('help names every command and every option, and so do no words at all', async
     expect(ended.status).toBe(0);
     expect(ended.said).toBe(help.said);
   }
-  for (const command of ['serve', 'compare', 'plan', 'mix', 'help', 'version'])
+  for (const command of ['serve', 'compare', 'plan', 'mix', 'backup', 'restore', 'verify', 'help', 'version'])
     expect(help.said).toContain(command);
-  for (const option of [compareOptions, planOptions, serveOptions].flatMap(Object.keys)) {
+  for (const option of [compareOptions, planOptions, serveOptions, backupOptions, restoreOptions].flatMap(
+    Object.keys,
+  )) {
     expect(help.said).toMatch(RegExp(`--${option}\\b`));
   }
 });

@@ -61,6 +61,19 @@ export async function openDatabase(file: string): Promise<Result<OpenDatabase>> 
   }
 }
 
+/** An SQLite file as the library opens it. */
+export type SqliteHandle = SqliteDatabase.Database;
+
+/** Opens a file that is there, to be read or changed by plain statements. Throws SQLite's error where it cannot. */
+export function openPlainly(file: string, { readonly }: { readonly readonly: boolean }): SqliteHandle {
+  return new SqliteDatabase(file, { readonly, fileMustExist: true, timeout: 5000 });
+}
+
+/** SQLite's own code of an error, such as `SQLITE_FULL`; null for any other error. */
+export function sqliteCode(error: unknown): string | null {
+  return error instanceof SqliteDatabase.SqliteError ? error.code : null;
+}
+
 /**
  * Takes a lock on a file that the operating system gives back when this process ends, however it ends.
  * Returns what gives it back before that; null where another process holds it.
