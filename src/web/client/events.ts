@@ -1,10 +1,17 @@
 import type { QueryClient } from '@tanstack/react-query';
 import type { ComparisonEntry, ComparisonState, MeasuringProgress } from '../../records/comparisonEntry.ts';
+import type { RunEvent } from '../../records/run.ts';
+import { holdRunEvent } from './runs.ts';
 
 interface ComparisonEvent {
   readonly id: string;
   readonly state: ComparisonState;
   readonly progress: MeasuringProgress | null;
+}
+
+interface RunTold {
+  readonly runId: string;
+  readonly event: RunEvent;
 }
 
 export const listKey = ['comparisons'] as const;
@@ -39,6 +46,10 @@ export function listenToEvents(queries: QueryClient): () => void {
     source.addEventListener('comparison', (message) =>
       applyComparisonEvent(queries, JSON.parse((message as MessageEvent<string>).data) as ComparisonEvent),
     );
+    source.addEventListener('run', (message) => {
+      const { runId, event } = JSON.parse((message as MessageEvent<string>).data) as RunTold;
+      holdRunEvent(queries, runId, event);
+    });
     source.addEventListener('open', () => void queries.invalidateQueries({ refetchType: 'active' }));
   };
   follow();

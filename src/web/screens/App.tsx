@@ -1,6 +1,6 @@
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { lazy, Suspense, useEffect } from 'react';
-import { Route, Switch } from 'wouter';
+import { Route, Switch, useRoute } from 'wouter';
 import { listenToEvents } from '../client/events.ts';
 import { FailedRequest } from '../client/shownFailure.ts';
 import { Masthead } from '../parts/Masthead.tsx';
@@ -11,6 +11,7 @@ import { StoneRack } from './StoneRack.tsx';
 // The lists must stand at once; all else comes when it is asked for.
 const BatchList = lazy(() => import('./batches/BatchList.tsx'));
 const BatchScreen = lazy(() => import('./batches/BatchScreen.tsx'));
+const BenchScreen = lazy(() => import('./bench/BenchScreen.tsx'));
 const ComparisonScreen = lazy(() => import('./ComparisonScreen.tsx'));
 const MixingIndex = lazy(() => import('./mixing/MixingIndex.tsx'));
 const MixQuestion = lazy(() => import('./mixing/MixQuestion.tsx'));
@@ -37,9 +38,10 @@ const queries = new QueryClient({
 /** The whole page: its head and the screen that the address asks for. */
 export function App() {
   useEffect(() => listenToEvents(queries), []);
+  const [atBench] = useRoute('/bench/:id');
   return (
     <QueryClientProvider client={queries}>
-      <Masthead />
+      {!atBench && <Masthead />}
       <main id="main" tabIndex={-1}>
         <Suspense fallback={<p className="unseen">Opening …</p>}>
           <Switch>
@@ -62,6 +64,7 @@ export function App() {
             <Route path="/works/:id/:view?">
               {({ id, view }) => <WorkScreen key={id} id={id} view={view ?? ''} />}
             </Route>
+            <Route path="/bench/:id">{({ id }) => <BenchScreen key={id} id={id} />}</Route>
             <Route path="/comparisons">
               <ComparisonList />
             </Route>

@@ -10,6 +10,7 @@ import { Figure } from '../../parts/Figure.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { BeginAtStone } from './BeginAtStone.tsx';
 import { changeTitles, feasibleWords, sentence } from './planWords.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 
@@ -41,6 +42,7 @@ export function PlanSide({
           This plan was made from the zones as they were then: plan anew below.
         </Notice>
       )}
+      {schedule.steps.length > 0 && <BeginAtStone kept={kept} />}
       <section aria-labelledby="ready-head">
         <h2 id="ready-head" className="big">
           To have ready
@@ -74,9 +76,7 @@ export function PlanSide({
         onPick={setPaper}
       />
       <div className="plan-papers">
-        <ButtonFile kind="act" href={planSheet(kept.workId, kept.id, 'map', paper)}>
-          Etch map, true size
-        </ButtonFile>
+        <ButtonFile href={planSheet(kept.workId, kept.id, 'map', paper)}>Etch map, true size</ButtonFile>
         <ButtonFile href={planSheet(kept.workId, kept.id, 'steps', paper)}>Step sheet</ButtonFile>
       </div>
       {(schedule.reason !== null || schedule.changes.length > 0) && (

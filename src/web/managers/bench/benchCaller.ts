@@ -1,0 +1,44 @@
+import type { BenchSenses } from './benchSenses.ts';
+
+/** Calls out what to do by voice, tone and vibration, as far as the browser has them. */
+export class BenchCaller {
+  #tones: AudioContext | null = null;
+
+  /** @param words what is spoken, word for word what the screen says */
+  call(words: string, senses: BenchSenses): void {
+    if (senses.sound) this.#tone();
+    if (senses.buzz && 'vibrate' in navigator) navigator.vibrate(80);
+    if (senses.voice && 'speechSynthesis' in globalThis) {
+      // what is late to be said is no longer true
+      speechSynthesis.cancel();
+      const spoken = new SpeechSynthesisUtterance(words);
+      spoken.lang = 'en';
+      speechSynthesis.speak(spoken);
+    }
+  }
+
+  silence(): void {
+    if ('speechSynthesis' in globalThis) speechSynthesis.cancel();
+  }
+
+  /** Readies the tones: browsers allow them only from a touch on. */
+  wake(): void {
+    if (!('AudioContext' in globalThis)) return;
+    this.#tones ??= new AudioContext();
+    void this.#tones.resume().catch(() => {});
+  }
+
+  #tone(): void {
+    const tones = this.#tones;
+    if (tones?.state !== 'running') return;
+    const tone = tones.createOscillator();
+    const loudness = tones.createGain();
+    const from = tones.currentTime;
+    tone.frequency.value = 660;
+    loudness.gain.setValueAtTime(0.25, from);
+    loudness.gain.exponentialRampToValueAtTime(0.001, from + 0.25);
+    tone.connect(loudness).connect(tones.destination);
+    tone.start(from);
+    tone.stop(from + 0.25);
+  }
+}

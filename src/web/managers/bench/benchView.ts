@@ -1,0 +1,195 @@
+import type { DueMove, RunFactKind, RunState } from '../../../records/bench.ts';
+import type { EtchPlan } from '../../../records/etch.ts';
+import { buffingRounds, endSigns } from '../../../studio/etch/endSigns.ts';
+import { laidRows } from '../../../studio/etch/laidRows.ts';
+import { type BenchTaps, beginTap, buffingTaps, etchingTaps } from './benchTaps.ts';
+
+export type BenchPhase = 'ready' | 'etching' | 'buffing' | 'ended';
+
+/** A place on the stone as the bench shows it. */
+export interface BenchPlace {
+  readonly id: string;
+  readonly letter: string;
+  readonly state: 'waiting' | 'lit' | 'wet' | 'late' | 'lifted';
+  /** How far its time untouched has run: 0 just touched, 1 at the gap that is allowed. */
+  readonly share: number;
+  /** Seconds until it must be touched, negative where late; null where nothing lies there. */
+  readonly seconds: number | null;
+}
+
+/** All that a bench screen says at one moment. */
+export interface BenchView {
+  readonly phase: BenchPhase;
+  /** The letter of the place to touch; null where the whole stone is meant. */
+  readonly letter: string | null;
+  readonly seconds: number | null;
+  /** What the seconds are: what is left of it, how long until it, or for how long it is overdue. */
+  readonly counting: 'left' | 'until' | 'over';
+  /** What to do, as it is also spoken. */
+  readonly words: string;
+  readonly stayOff: string | null;
+  readonly endSign: string;
+  readonly next: string | null;
+  readonly nextSeconds: number | null;
+  /** What the other person does now; null for one person. */
+  readonly other: string | null;
+  readonly places: readonly BenchPlace[];
+  readonly taps: BenchTaps;
+  /** What was not as planned, oldest first. */
+  readonly facts: readonly string[];
+}
+
+const shownFacts: readonly RunFactKind[] = [
+  'gap-too-long',
+  'contact-short',
+  'contact-long',
+  'trouble',
+  'not-laid',
+  'not-in-plan',
+];
+const verbs = { lay: 'Lay', move: 'Move', lift: 'Lift' } as const;
+
+/**
+ * What the bench shows of a run, worked out from its log and the clock alone.
+ * @param state the run as it stands at `state.at`
+ * @param person whose screen it is, from 1
+ */
+export function benchView(plan: EtchPlan, state: RunState, person: number): BenchView {
+  const rows = new Map(laidRows(plan).map(({ row, name }) => [row.id, { letter: row.letter, name }]));
+  const letterOf = (place: string) => rows.get(place)?.letter ?? place;
+  const nameOf = (place: string) => lowered(rows.get(place)?.name ?? place);
+  const say = ({ action, place }: Pick<DueMove, 'action' | 'place'>) =>
+    `${verbs[action]} the ${nameOf(place)}`;
+  const { moves } = state;
+  const told = state.facts.filter(({ fact }) => shownFacts.includes(fact));
+  const facts = [...new Set(told.map(({ words }) => words.slice(0, 1).toUpperCase() + words.slice(1)))];
+  const rest = {
+    letter: null,
+    seconds: null,
+    counting: 'left',
+    stayOff: null,
+    next: null,
+    nextSeconds: null,
+    other: null,
+    places: placesOf(plan, state, null),
+    facts,
+  } as const;
+  const etch = state.stages.findLast(({ stage }) => stage === 'first-etch');
+  if (etch && etch.state !== 'open') {
+    return {
+      ...rest,
+      phase: 'ended',
+      words: 'The etch is done',
+      endSign: 'It rests under its gum now: overnight, after acid an hour at least.',
+      taps: { first: null, others: [] },
+    };
+  }
+  if (moves?.done) {
+    const round = state.buffedRounds + 1;
+    const enough = round > buffingRounds;
+    const order = plan.buffOrder.map((id) => bufferLetter(plan, id)).join(', ');
+    return {
+      ...rest,
+      phase: 'buffing',
+      letter: enough ? null : `${round}`,
+      words: enough
+        ? 'Buffed tight? Then the etch is done'
+        : `Buff, round ${round} of ${buffingRounds}, a fresh cloth`,
+      endSign: until(endSigns.buff),
+      next: enough ? null : `in the order ${order}`,
+      taps: buffingTaps(state.buffedRounds),
+    };
+  }
+  const first = plan.schedule.steps.find((step) => step.person === person);
+  if (moves === null) {
+    return {
+      ...rest,
+      phase: 'ready',
+      letter: first ? letterOf(first.zone) : null,
+      words: first ? `Begin: lay the ${nameOf(first.zone)}` : 'Begin',
+      endSign: until(endSigns.lay),
+      places: placesOf(plan, state, first?.zone ?? null),
+      taps: { first: beginTap, others: [] },
+    };
+  }
+  const now = moves.now.find((move) => move.person === person) ?? null;
+  const next = moves.next.find((move) => move.person === person) ?? null;
+  const overdue = now === null && next === null ? overdueLift(plan, state, moves, person) : null;
+  const lit = now ?? overdue ?? next;
+  const after = lit === next ? null : next;
+  const theirs = moves.now.find((move) => move.person !== person) ?? null;
+  return {
+    ...rest,
+    phase: 'etching',
+    letter: lit && letterOf(lit.place),
+    seconds: now
+      ? now.lastsSeconds + now.inSeconds
+      : overdue
+        ? -overdue.inSeconds
+        : (next?.inSeconds ?? null),
+    counting: now ? 'left' : overdue ? 'over' : 'until',
+    words: lit ? (lit === next ? `Next: ${lowered(say(lit))}` : say(lit)) : 'Wait for the other hands',
+    stayOff: lit && stayOff(plan, lit.place, letterOf),
+    endSign: signOf(lit?.action ?? 'move'),
+    next: after && `${letterOf(after.place)}: ${lowered(say(after))}`,
+    nextSeconds: after?.inSeconds ?? null,
+    other: theirs && `Person ${theirs.person}: ${lowered(say(theirs))}`,
+    places: placesOf(plan, state, lit === next ? null : (lit?.place ?? null)),
+    taps: etchingTaps({ plan, state, person, letterOf }),
+  };
+}
+
+function placesOf(plan: EtchPlan, { contacts, moves }: RunState, lit: string | null): BenchPlace[] {
+  const wet = new Map((moves?.wet ?? []).map((one) => [one.place, one]));
+  const lifted = new Set(contacts.filter(({ liftedAt }) => liftedAt !== null).map(({ place }) => place));
+  return laidRows(plan).map(({ row: { id, letter, longestGapSeconds } }) => {
+    const due = wet.get(id)?.dueInSeconds ?? null;
+    const share = due === null || !longestGapSeconds ? 0 : 1 - due / longestGapSeconds;
+    const lies = due !== null && due < 0 ? 'late' : wet.has(id) ? 'wet' : 'waiting';
+    const state = lifted.has(id) ? 'lifted' : id === lit ? 'lit' : lies;
+    return { id, letter, state, share: Math.min(1, Math.max(0, share)), seconds: due };
+  });
+}
+
+/** The lift that the schedule has behind it and nobody logged; times as if it were due now. */
+function overdueLift(
+  plan: EtchPlan,
+  { contacts }: RunState,
+  { elapsedSeconds, lateSeconds }: NonNullable<RunState['moves']>,
+  person: number,
+): DueMove | null {
+  const lifted = new Set(contacts.filter(({ liftedAt }) => liftedAt !== null).map(({ place }) => place));
+  const lifts = plan.schedule.steps.filter(
+    (one) => one.person === person && one.action === 'lift' && !lifted.has(one.zone),
+  );
+  // what was logged laid comes first: of the rest nobody knows
+  const step = lifts.find(({ zone }) => contacts.some(({ place }) => place === zone)) ?? lifts[0];
+  if (!step) return null;
+  const inSeconds = Math.round(step.to - (elapsedSeconds - lateSeconds));
+  return { ...step, place: step.zone, letter: null, inSeconds, lastsSeconds: step.to - step.from };
+}
+
+/** Strong is never dragged into light: which neighbour to keep away from. */
+function stayOff(plan: EtchPlan, place: string, letterOf: (place: string) => string): string | null {
+  const zone = place.split(':')[0]!;
+  const here = (id: string) => id === place || id === zone;
+  const near = plan.neighbours.flatMap(({ a, b }) => (here(a) ? [b] : here(b) ? [a] : []));
+  return near.length === 0 ? null : `Stay off ${[...new Set(near)].map(letterOf).join(' and ')}`;
+}
+
+function bufferLetter(plan: EtchPlan, id: string): string {
+  return plan.zones.flatMap((zone) => [zone, ...zone.parts]).find((row) => row.id === id)?.letter ?? id;
+}
+
+/** How the end of it is seen; a move has none, but what is seen on the way. */
+function signOf(action: DueMove['action']): string {
+  return action === 'move' ? `Look: ${endSigns.move}.` : until(endSigns[action]);
+}
+
+function until(sign: string): string {
+  return `Until: ${sign}.`;
+}
+
+function lowered(words: string): string {
+  return words.slice(0, 1).toLowerCase() + words.slice(1);
+}

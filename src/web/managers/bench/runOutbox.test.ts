@@ -1,0 +1,139 @@
+import { describe, expect, it } from 'vitest';
+import type { RunEvent, RunEventInput } from '../../../records/run.ts';
+import { RunOutbox, type UnsentEvent } from './runOutbox.ts';
+
+const event = (clientId: string): UnsentEvent => ({
+  clientId,
+  kind: 'note',
+  payload: {},
+  at: '2026-03-04T09:00:00Z',
+  actor: null,
+  device: 'phone',
+});
+
+function aShelf() {
+  const kept = new Map<string, string>();
+  return {
+    full: false,
+    getItem: (key: string) => kept.get(key) ?? null,
+    setItem(key: string, value: string) {
+      if (this.full) throw new Error('full');
+      kept.set(key, value);
+    },
+    removeItem: (key: string) => void kept.delete(key),
+  };
+}
+
+/** A server that may be out of reach, or whose answer gets lost. */
+function aServer() {
+  const kept: RunEvent[] = [];
+  const server = {
+    kept,
+    reach: true,
+    loseAnswers: 0,
+    refuse: false,
+    async send(input: RunEventInput): Promise<RunEvent> {
+      await Promise.resolve();
+      if (server.refuse) throw new Error('refused');
+      if (!server.reach) throw new TypeError('no line');
+      const before = kept.find(({ clientId }) => clientId === input.clientId);
+      const answer = before ?? ({ ...input, sequence: kept.length + 1 } as RunEvent);
+      if (!before) kept.push(answer);
+      if (server.loseAnswers-- > 0) throw new TypeError('no line');
+      return answer;
+    },
+  };
+  return server;
+}
+
+function anOutbox(shelf = aShelf(), server = aServer()) {
+  const told: RunEvent[] = [];
+  const outbox = new RunOutbox('run', {
+    shelf,
+    send: server.send,
+    isRefusal: (thrown) => thrown instanceof Error && thrown.message === 'refused',
+    now: () => new Date('2026-03-04T10:00:00Z'),
+    onKept: (kept) => told.push(kept),
+  });
+  return { outbox, shelf, server, told };
+}
+
+const settled = () => new Promise((done) => setTimeout(done));
+const ids = (events: readonly { readonly clientId: string }[]) => events.map(({ clientId }) => clientId);
+
+describe('the outbox of a run', () => {
+  it('sends at once, saying when it sent', async () => {
+    const { outbox, server, told } = anOutbox();
+    outbox.add(event('a'));
+    await settled();
+    expect(server.kept[0]?.sentAt).toBe('2026-03-04T10:00:00.000Z');
+    expect(ids(told)).toEqual(['a']);
+    expect(outbox.current()).toEqual({ unsent: [], state: 'well', kept: true });
+  });
+
+  it('keeps what the server can’t take yet over a reload, and sends it in order', async () => {
+    const { outbox, shelf, server } = anOutbox();
+    server.reach = false;
+    for (const id of ['a', 'b', 'c']) outbox.add(event(id));
+    await settled();
+    expect(outbox.current().state).toBe('unreachable');
+    const again = anOutbox(shelf, server).outbox;
+    expect(ids(again.current().unsent)).toEqual(['a', 'b', 'c']);
+    server.reach = true;
+    await again.drain();
+    expect(ids(server.kept)).toEqual(['a', 'b', 'c']);
+    expect(again.current()).toEqual({ unsent: [], state: 'well', kept: true });
+  });
+
+  it('asks again under the same id where the answer got lost', async () => {
+    const { outbox, server } = anOutbox();
+    server.loseAnswers = 1;
+    outbox.add(event('a'));
+    await settled();
+    expect(outbox.current().unsent).toHaveLength(1);
+    await outbox.drain();
+    expect(ids(server.kept)).toEqual(['a']);
+  });
+
+  it('sends one at a time, however often it is asked', async () => {
+    const { outbox, server } = anOutbox();
+    outbox.add(event('a'));
+    outbox.add(event('b'));
+    await Promise.all([outbox.drain(), outbox.drain()]);
+    await settled();
+    expect(ids(server.kept)).toEqual(['a', 'b']);
+  });
+
+  it('goes on in the page where storage is full, and says so', async () => {
+    const { outbox, shelf, server } = anOutbox();
+    server.reach = false;
+    shelf.full = true;
+    outbox.add(event('a'));
+    outbox.add(event('b'));
+    await settled();
+    expect(outbox.current().kept).toBe(false);
+    expect(ids(outbox.current().unsent)).toEqual(['a', 'b']);
+    server.reach = true;
+    await outbox.drain();
+    expect(ids(server.kept)).toEqual(['a', 'b']);
+  });
+
+  it('takes up what a second page of this browser added', async () => {
+    const { outbox, shelf, server } = anOutbox();
+    server.reach = false;
+    outbox.add(event('a'));
+    const second = anOutbox(shelf, server).outbox;
+    second.add(event('b'));
+    outbox.add(event('c'));
+    await settled();
+    expect(ids(outbox.current().unsent)).toEqual(['a', 'b', 'c']);
+  });
+
+  it('holds what is refused and says so', async () => {
+    const { outbox, server } = anOutbox();
+    server.refuse = true;
+    outbox.add(event('a'));
+    await settled();
+    expect(outbox.current()).toMatchObject({ state: 'refused', unsent: [{ clientId: 'a' }] });
+  });
+});

@@ -1,0 +1,76 @@
+import './BenchFoot.css';
+import { Link } from 'wouter';
+import type { KeptPlan } from '../../../records/keptPlan.ts';
+import type { WorkEntry } from '../../../records/workEntry.ts';
+import type { BenchSenses } from '../../managers/bench/benchSenses.ts';
+
+const switches = [
+  ['voice', 'Voice'],
+  ['sound', 'Sound'],
+  ['buzz', 'Vibration'],
+] as const;
+
+/** What stands back at the bench: how it calls, what to mind, and the way out. */
+export function BenchFoot({
+  work,
+  kept,
+  senses,
+  onSenses,
+  person,
+  onPerson,
+}: {
+  work: WorkEntry;
+  kept: KeptPlan;
+  senses: BenchSenses;
+  onSenses: (senses: BenchSenses) => void;
+  person: number;
+  onPerson: (person: number) => void;
+}) {
+  const people = [...new Set(kept.plan.schedule.steps.map((step) => step.person))].sort((a, b) => a - b);
+  return (
+    <div className="bench-foot">
+      <div className="bench-switches">
+        {switches.map(([sense, name]) => (
+          <button
+            key={sense}
+            type="button"
+            aria-pressed={senses[sense]}
+            onMouseDown={(event) => event.preventDefault()}
+            onClick={() => onSenses({ ...senses, [sense]: !senses[sense] })}
+          >
+            {name} <b>{senses[sense] ? 'on' : 'off'}</b>
+          </button>
+        ))}
+        {people.length > 1 &&
+          people.map((each) => (
+            <button
+              key={each}
+              type="button"
+              aria-pressed={each === person}
+              onMouseDown={(event) => event.preventDefault()}
+              onClick={() => onPerson(each)}
+            >
+              Person {each} <b>{each === person ? 'here' : ''}</b>
+            </button>
+          ))}
+      </div>
+      {kept.plan.cautions.length > 0 && (
+        <section aria-labelledby="mind-head" className="bench-mind">
+          <h2 id="mind-head">To mind</h2>
+          <ul>
+            {kept.plan.cautions.map((words) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <p className="with-keys bench-keys">
+        Space, arrow right or down, or pedal forward: what is lit. Arrow left or up, or pedal back, held:
+        undo. T: trouble.
+      </p>
+      <Link href={`/works/${work.id}/etch`} className="bench-out">
+        Leave the bench
+      </Link>
+    </div>
+  );
+}

@@ -1,0 +1,50 @@
+import './BenchOutcome.css';
+import type { RunState } from '../../../records/bench.ts';
+import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
+
+/** How the etch went: planned and done by place, and what was not as planned. */
+export function BenchOutcome({ state: { contacts }, facts }: { state: RunState; facts: readonly string[] }) {
+  return (
+    <section className="bench-outcome" aria-labelledby="outcome-head">
+      <h2 id="outcome-head" className="unseen">
+        How it went
+      </h2>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Place</th>
+            <th scope="col">Planned</th>
+            <th scope="col">Lay</th>
+            <th scope="col">Apart</th>
+          </tr>
+        </thead>
+        <tbody>
+          {contacts.map(({ place, letter, name, laidAt, plannedSeconds, spent, differenceSeconds }) => (
+            <tr key={`${place} ${laidAt}`}>
+              <th scope="row">
+                <b className="big">{letter}</b> {name}
+              </th>
+              <td>{plannedSeconds === null ? '–' : minutesSeconds(plannedSeconds)}</td>
+              <td>{spent === null ? 'not known' : minutesSeconds(spent.seconds)}</td>
+              <td>{differenceSeconds === null ? '–' : signed(differenceSeconds)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {facts.length > 0 ? (
+        <ul className="bench-facts" aria-label="Not as planned">
+          {facts.map((words) => (
+            <li key={words}>{words}</li>
+          ))}
+        </ul>
+      ) : (
+        <p>Nothing that was logged lies outside the plan.</p>
+      )}
+    </section>
+  );
+}
+
+function signed(seconds: number): string {
+  const whole = Math.round(seconds);
+  return whole === 0 ? '0:00' : `${whole < 0 ? '−' : '+'}${minutesSeconds(Math.abs(whole))}`;
+}

@@ -1,0 +1,130 @@
+import './BenchStone.css';
+import { useMemo } from 'react';
+import { type MapArea, mapAreas } from '../../../paper/charts/etchMap/mapAreas.ts';
+import { hatchedPlaceSvg } from '../../../paper/charts/strengthHatching.ts';
+import type { KeptPlan } from '../../../records/keptPlan.ts';
+import { signedArea } from '../../../science/geometry/polygon.ts';
+import { roomAt } from '../../../science/geometry/roomiestPoint.ts';
+import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
+import type { BenchPlace } from '../../managers/bench/benchView.ts';
+import { letterPlace } from '../../managers/letterPlace.ts';
+
+/** The stone from above: what to touch is lit, what lies wet dims towards its gap, each with its letter and seconds. */
+export function BenchStone({
+  kept,
+  places,
+  label,
+}: {
+  kept: KeptPlan;
+  places: readonly BenchPlace[];
+  label: string;
+}) {
+  const { widthMm, heightMm } = kept.request.stone;
+  const areas = useMemo(() => mapAreas(kept, false), [kept]);
+  const unit = Math.max(widthMm, heightMm) / 130;
+  const hatchings = useMemo(
+    () =>
+      areas.map(({ strength, rings }) =>
+        strength === null
+          ? ''
+          : hatchedPlaceSvg(strength, rings, '#14110f', unit, {
+              left: 0,
+              top: 0,
+              right: widthMm,
+              bottom: heightMm,
+            }),
+      ),
+    [areas, unit, widthMm, heightMm],
+  );
+  const byId = new Map(places.map((place) => [place.id, place]));
+  return (
+    <div className="bench-stone">
+      <svg viewBox={`0 0 ${widthMm} ${heightMm}`} role="img" aria-label={label}>
+        {areas.map((area, index) => {
+          const place = byId.get(area.id);
+          return (
+            <g key={area.id} className={place?.state ?? 'waiting'}>
+              <path d={pathOf(area)} fillRule="evenodd" style={{ fill: fillOf(place) }} />
+              <g
+                className="bench-hatch"
+                // biome-ignore lint/security/noDangerouslySetInnerHtml: our own drawing, which holds numbers alone
+                dangerouslySetInnerHTML={{ __html: hatchings[index]! }}
+              />
+              <path className="bench-outline" d={pathOf(area)} strokeWidth={unit * 0.7} />
+            </g>
+          );
+        })}
+        {areas.map((area, index) => (
+          <PlaceLetter
+            key={area.id}
+            area={area}
+            place={byId.get(area.id)}
+            foot={index === 0 ? [unit * 3, heightMm - unit * 3] : null}
+            unit={unit}
+          />
+        ))}
+      </svg>
+    </div>
+  );
+}
+
+function PlaceLetter({
+  area,
+  place,
+  foot,
+  unit,
+}: {
+  area: MapArea;
+  place: BenchPlace | undefined;
+  /** Where the ground's letter stands: in the corner, since drawings seldom reach it. */
+  foot: readonly [number, number] | null;
+  unit: number;
+}) {
+  const ring = useMemo(
+    () => area.rings.toSorted((a, b) => Math.abs(signedArea(b)) - Math.abs(signedArea(a)))[0],
+    [area],
+  );
+  if (!ring) return null;
+  const middle = letterPlace(ring);
+  const room = foot ? 0 : roomAt({ rings: area.rings, without: [] }, middle);
+  const size = foot ? 9 * unit : Math.min(17 * unit, Math.max(11 * unit, room * 0.9));
+  const words = `${area.letter}${secondsWords(place)}`;
+  const wide = words.length * size * 0.46 + size * 0.3;
+  const high = size * 1.04;
+  const [x, y] = foot ? [foot[0], foot[1] - high] : [middle[0] - wide / 2, middle[1] - high / 2];
+  return (
+    <g className={`bench-letter ${place?.state ?? 'waiting'}`}>
+      <rect x={x} y={y} width={wide} height={high} />
+      <text x={x + wide / 2} y={y + size * 0.86} fontSize={size} textAnchor="middle">
+        {words}
+      </text>
+    </g>
+  );
+}
+
+/** How long until it must be touched; nothing where nothing lies. */
+function secondsWords(place: BenchPlace | undefined): string {
+  if (!place || place.state === 'waiting') return '';
+  if (place.state === 'lifted') return ' up';
+  if (place.seconds === null) return '';
+  return place.seconds < 0 ? ` late ${minutesSeconds(-place.seconds)}` : ` ${minutesSeconds(place.seconds)}`;
+}
+
+function pathOf({ rings }: MapArea): string {
+  return rings.map((ring) => `M${ring.map((point) => point.join(' ')).join('L')}Z`).join('');
+}
+
+/** Wet etch shines and dulls: from the lightest to the darkest as its time untouched runs out. */
+function fillOf(place: BenchPlace | undefined): string {
+  switch (place?.state) {
+    case 'lit':
+      return '#f0b36b';
+    case 'wet':
+    case 'late':
+      return `color-mix(in srgb, #5a5043 ${Math.round(place.share * 100)}%, #cfc4ab)`;
+    case 'lifted':
+      return '#2b2621';
+    default:
+      return '#453e35';
+  }
+}

@@ -1,0 +1,26 @@
+import { useEffect, useRef, useState } from 'react';
+import { BenchCaller } from '../../managers/bench/benchCaller.ts';
+import type { BenchSenses } from '../../managers/bench/benchSenses.ts';
+import type { BenchView } from '../../managers/bench/benchView.ts';
+
+/** Calls what the screen says whenever it says something else. */
+export function useBenchCalls(view: BenchView | null, senses: BenchSenses): { readonly wake: () => void } {
+  const [caller] = useState(() => new BenchCaller());
+  const now = useRef(senses);
+  now.current = senses;
+  const words = view && spokenWords(view);
+  useEffect(() => {
+    if (words !== null) caller.call(words, now.current);
+  }, [words, caller]);
+  useEffect(() => {
+    if (!senses.voice) caller.silence();
+  }, [senses.voice, caller]);
+  useEffect(() => () => caller.silence(), [caller]);
+  return { wake: () => caller.wake() };
+}
+
+/** The rhythm: the letter first, then the same words as on screen. What is only to come is left unsaid. */
+function spokenWords({ phase, counting, letter, words, stayOff }: BenchView): string | null {
+  if (phase === 'etching' && counting === 'until') return null;
+  return [phase === 'buffing' ? null : letter, words, stayOff].filter((each) => each !== null).join('. ');
+}

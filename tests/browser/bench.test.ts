@@ -1,0 +1,159 @@
+import type { Page } from 'playwright-core';
+import { expect, inject, it } from 'vitest';
+import type { KeptPlan } from '../../src/records/keptPlan.ts';
+import type { RunEvent } from '../../src/records/run.ts';
+import { describeInBrowser, phone } from './pages.ts';
+import { expectSoundScreen } from './screenRules.ts';
+import { plannedEtch, post, sky, startedWork } from './works.ts';
+
+describeInBrowser('the bench', (pages) => {
+  it('leads through a first etch by the clock, by keys and pedal, over a reload', async () => {
+    const { page, plan } = await begunRun('S-91', pages.atDesk);
+    await page.getByRole('heading', { name: /^Begin: lay the/ }).waitFor();
+    await expectSoundScreen(page, 'a bench before its beginning');
+    await page.keyboard.press('Space');
+    await page.getByRole('timer').waitFor();
+    const begun = Date.parse((await loggedEvents(page, 1))[0]!.at);
+    const touches = plan.plan.schedule.steps.filter(({ action }) => action !== 'move');
+    for (const [index, { from, to, action, zone }] of touches.entries()) {
+      const { letter } = plan.plan.zones.find(({ id }) => id === zone)!;
+      const done = action === 'lay' ? 'laid' : 'lifted';
+      if (index === 1) {
+        await goTo(page, begun, (from + to) / 2);
+        const first = (Date.parse((await loggedEvents(page, 2))[1]!.at) - begun) / 1000;
+        const late = Math.max(0, first - touches[0]!.to);
+        await expectLeft(page, begun, to + late);
+        await page.reload();
+        await expectLeft(page, begun, to + late);
+      }
+      await goTo(page, begun, to - 1);
+      await page.locator('.bench-target.first', { hasText: `${letter} ${done}` }).waitFor();
+      await page.keyboard.press(index % 2 ? 'PageDown' : 'Space');
+      await loggedEvents(page, index + 2);
+      await page.clock.fastForward(600);
+      if (index === 2) await expectSoundScreen(page, 'a bench while the etch lies');
+    }
+    for (const round of [1, 2, 3]) {
+      await page.locator('.bench-target.first', { hasText: `Round ${round} buffed` }).waitFor();
+      await page.keyboard.press('ArrowRight');
+      await page.clock.fastForward(20_000);
+    }
+    await page.getByText('Until: the cloth stops dragging').waitFor();
+    await page.locator('.bench-target.first', { hasText: 'The etch is done' }).click();
+    await page.getByRole('link', { name: 'To the work' }).waitFor();
+    await expectSoundScreen(page, 'a bench after the etch');
+    const events = await loggedEvents(page, touches.length + 5);
+    expect(events.map(({ kind }) => kind)).toEqual([
+      'stage-started',
+      ...touches.map(({ action }) => (action === 'lay' ? 'laid' : 'lifted')),
+      'buffed',
+      'buffed',
+      'buffed',
+      'stage-ended',
+    ]);
+    for (const [index, { to }] of touches.entries()) {
+      const late = (Date.parse(events[index + 1]!.at) - begun) / 1000 - to;
+      expect(Math.abs(late), `touch ${index}: seconds beside the plan`).toBeLessThan(15);
+    }
+  });
+
+  it('goes on while the server is out of reach, sends later in order, and takes back what was held', async () => {
+    const { page, plan } = await begunRun('S-92', pages.onPhone);
+    await page.getByRole('button', { name: 'Voice on' }).click();
+    await page.getByRole('button', { name: 'Begin' }).click();
+    const begun = Date.parse((await loggedEvents(page, 1))[0]!.at);
+    await page.context().setOffline(true);
+    const lays = plan.plan.schedule.steps.filter(({ action }) => action === 'lay');
+    for (const [index, { to }] of lays.slice(0, 2).entries()) {
+      await goTo(page, begun, to - 1);
+      await page.locator('.bench-target.first', { hasText: /laid$/ }).click();
+      await page.clock.fastForward(700);
+      if (index === 0) await page.getByText('1 not sent yet').waitFor();
+    }
+    await page.getByRole('button', { name: 'Trouble' }).click();
+    await page.getByText('3 not sent yet. Kept here, sent in order later: go on.').waitFor();
+    expect(await loggedEvents(page, 1)).toHaveLength(1);
+    await expectTouchable(page);
+    await page.context().setOffline(false);
+    await page.clock.fastForward(2500);
+    const events = await loggedEvents(page, 4);
+    expect(events.map(({ kind }) => kind)).toEqual(['stage-started', 'laid', 'laid', 'trouble']);
+    expect(new Set(events.map(({ clientId }) => clientId)).size).toBe(4);
+    expect(events.map(({ at }) => at)).toEqual(events.map(({ at }) => at).toSorted());
+    await page.getByText('All is sent and kept.').waitFor({ state: 'attached' });
+
+    const undo = page.getByRole('button', { name: /^Hold: undo/ });
+    await undo.dispatchEvent('pointerdown');
+    await undo.dispatchEvent('pointerup');
+    await undo.dispatchEvent('pointerdown');
+    await page.clock.fastForward(1000);
+    await undo.dispatchEvent('pointerup');
+    const taken = (await loggedEvents(page, 5))[4]!;
+    expect(taken).toMatchObject({ kind: 'undo', payload: { clientId: events[3]!.clientId } });
+    await page.reload();
+    await page.getByRole('button', { name: 'Voice off' }).waitFor();
+    expect(await loggedEvents(page, 5)).toHaveLength(5);
+  });
+
+  it('says so where there is no such run', async () => {
+    const page = await pages.atDesk('/bench/none');
+    await page.getByRole('heading', { name: /not here|no such|nothing/i }).waitFor();
+  });
+});
+
+/** A planned etch, begun from its own screen, with a clock that the test moves on. */
+async function begunRun(stone: string, open: (path: string) => Promise<Page>) {
+  const { id } = await startedWork(stone, { zones: [sky(), post] });
+  const plan: KeptPlan = await plannedEtch(id);
+  const page = await open(`/works/${id}/etch`);
+  await page.clock.install();
+  await page.reload();
+  await page.getByRole('button', { name: 'Begin at the stone' }).click();
+  await page.waitForURL(/\/bench\//);
+  return { page, plan };
+}
+
+/** Moves the clock on to so many seconds after the beginning. */
+async function goTo(page: Page, begun: number, seconds: number): Promise<void> {
+  const now = await page.evaluate(() => Date.now());
+  const ahead = begun + seconds * 1000 - now;
+  if (ahead > 0) await page.clock.fastForward(ahead);
+}
+
+/** What the log holds on the server, once it holds so many. */
+async function loggedEvents(page: Page, atLeast: number): Promise<readonly RunEvent[]> {
+  const run = new URL(page.url()).pathname.split('/').at(-1);
+  let events: readonly RunEvent[] = [];
+  await expect
+    .poll(
+      async () => {
+        const answer = await fetch(`${inject('address')}/api/runs/${run}/events`);
+        events = ((await answer.json()) as { events: readonly RunEvent[] }).events;
+        return events.length;
+      },
+      { timeout: 10_000 },
+    )
+    .toBeGreaterThanOrEqual(atLeast);
+  return events;
+}
+
+/** The seconds on screen are those that the plan leaves at this moment, at most two beside. */
+async function expectLeft(page: Page, begun: number, to: number): Promise<void> {
+  const timer = page.getByRole('timer');
+  await timer.waitFor();
+  const [words, now] = await timer.evaluate((element) => [element.textContent ?? '', Date.now()] as const);
+  const [, minutes, seconds] = /(\d+):(\d\d)/.exec(words)!;
+  const left = to - (now - begun) / 1000;
+  expect(Math.abs(Number(minutes) * 60 + Number(seconds) - Math.max(0, left))).toBeLessThanOrEqual(2);
+}
+
+/** Every target takes a knuckle, and those for now stand in the first view of a phone. */
+async function expectTouchable(page: Page): Promise<void> {
+  for (const target of await page.locator('.bench button, .bench a').all()) {
+    const { width, height } = (await target.boundingBox())!;
+    const words = (await target.textContent()) ?? '';
+    expect(Math.min(width, height), words).toBeGreaterThanOrEqual(64);
+  }
+  const first = (await page.locator('.bench-target.first').boundingBox())!;
+  expect(first.y + first.height).toBeLessThanOrEqual(phone.height);
+}
