@@ -5,6 +5,7 @@ import type { Paper } from '../../../records/paper.ts';
 import { planSheet } from '../../client/plans.ts';
 import { planStands } from '../../managers/planChoices.ts';
 import { ButtonFile } from '../../parts/Button.tsx';
+import { CautionList } from '../../parts/CautionList.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
 import { Figure } from '../../parts/Figure.tsx';
 import { Fold } from '../../parts/Fold.tsx';
@@ -118,16 +119,7 @@ export function PlanSide({
         </h2>
         <p>{plan.buffOrder.map((id) => nameOf(kept, id)).join(', then ')}. A fresh cloth each round.</p>
       </section>
-      <section aria-labelledby="cautions-head" className="plan-words">
-        <h2 id="cautions-head" className="big">
-          To mind
-        </h2>
-        {plan.cautions.map((words) => (
-          <Notice key={words} kind="caution" title="">
-            {words}
-          </Notice>
-        ))}
-      </section>
+      <CautionList cautions={plan.cautions} />
       {plans.length > 1 && (
         <Fold title={`${plans.length} plans of this etch`}>
           <ul className="plan-list">

@@ -1,7 +1,7 @@
 import type { KeptSecondEtch } from '../../../records/keptPlan.ts';
+import { CautionList } from '../../parts/CautionList.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
 import { Fold } from '../../parts/Fold.tsx';
-import { Notice } from '../../parts/Notice.tsx';
 import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
 
 /** The second etch as planned last: zone by zone with its reason, then step by step with end signs. */
@@ -52,16 +52,7 @@ export function SecondEtchPlanned({
           ))}
         </ol>
       </section>
-      <section aria-labelledby="second-cautions" className="second-cautions">
-        <h2 id="second-cautions" className="big">
-          To mind
-        </h2>
-        {plan.cautions.map((words) => (
-          <Notice key={words} kind="caution" title="">
-            {words}
-          </Notice>
-        ))}
-      </section>
+      <CautionList cautions={plan.cautions} />
       {older.length > 0 && (
         <section>
           <Fold title={`${older.length} earlier ${older.length === 1 ? 'plan' : 'plans'} of a second etch`}>

@@ -1,0 +1,20 @@
+import './CautionList.css';
+import { useId } from 'react';
+import { Notice } from './Notice.tsx';
+
+/** What is to be minded with a plan. */
+export function CautionList({ cautions }: { cautions: readonly string[] }) {
+  const id = useId();
+  return (
+    <section aria-labelledby={id} className="caution-list">
+      <h2 id={id} className="big">
+        To mind
+      </h2>
+      {cautions.map((words) => (
+        <Notice key={words} kind="caution" title="">
+          {words}
+        </Notice>
+      ))}
+    </section>
+  );
+}
