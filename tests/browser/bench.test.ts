@@ -43,6 +43,9 @@ describeInBrowser('the bench', (pages) => {
     await page.getByRole('link', { name: 'To the work' }).waitFor();
     await expectSoundScreen(page, 'a bench after the etch');
     const events = await loggedEvents(page, touches.length + 5);
+    await page.getByRole('link', { name: 'To the work' }).click();
+    await page.getByRole('link', { name: 'Back to the bench' }).click();
+    await page.getByRole('heading', { name: 'The etch is done' }).waitFor();
     expect(events.map(({ kind }) => kind)).toEqual([
       'stage-started',
       ...touches.map(({ action }) => (action === 'lay' ? 'laid' : 'lifted')),

@@ -4,11 +4,17 @@ import type { RunEvent, RunEventInput, RunSummary } from '../../records/run.ts';
 import { ask, withJson } from './ask.ts';
 
 export const runKey = (id: string) => ['run', id] as const;
+export const runsKey = (work: string) => ['runs', work] as const;
 export const runEventsKey = (id: string) => ['run-events', id] as const;
 
 /** Begins a run beside a plan; asked again under the same client id, it is the same run. */
 export function startRun(workId: string, planId: string, clientId: string): Promise<RunSummary> {
   return ask('/api/runs', withJson('POST', { workId, planId, clientId }));
+}
+
+/** The runs of a work, newest first. */
+export async function listRuns(work: string): Promise<readonly RunSummary[]> {
+  return (await ask<{ runs: readonly RunSummary[] }>(`/api/works/${work}/runs`)).runs;
 }
 
 /** A run as it stands by the server's clock. */

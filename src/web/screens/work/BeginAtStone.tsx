@@ -1,15 +1,23 @@
+import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
-import { startRun } from '../../client/runs.ts';
+import { listRuns, runsKey, startRun } from '../../client/runs.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { newClientId } from '../../managers/bench/clientIds.ts';
-import { Button } from '../../parts/Button.tsx';
+import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 
-/** Begins a run of a plan and goes to the bench. */
+/** Begins a run of a plan and goes to the bench, or goes back to the run that was begun. */
 export function BeginAtStone({ kept }: { kept: KeptPlan }) {
   const [, goTo] = useLocation();
+  const queries = useQueryClient();
+  const runs = useQuery({
+    queryKey: runsKey(kept.workId),
+    queryFn: () => listRuns(kept.workId),
+    staleTime: 0,
+  });
+  const begun = runs.data?.find(({ planId }) => planId === kept.id) ?? null;
   const [trouble, setTrouble] = useState<ShownFailure | null>(null);
   const [busy, setBusy] = useState(false);
   // an answer that got lost is asked for again: one press, one run
@@ -20,6 +28,7 @@ export function BeginAtStone({ kept }: { kept: KeptPlan }) {
     clientId.current ??= newClientId();
     try {
       const { id } = await startRun(kept.workId, kept.id, clientId.current);
+      void queries.invalidateQueries({ queryKey: runsKey(kept.workId) });
       goTo(`/bench/${id}`);
     } catch (thrown) {
       setTrouble(shownFailure(thrown));
@@ -33,8 +42,13 @@ export function BeginAtStone({ kept }: { kept: KeptPlan }) {
           {trouble.remedy}
         </Notice>
       )}
-      <Button kind="act" disabled={busy} onClick={() => void begin()}>
-        Begin at the stone
+      {begun && (
+        <ButtonLink kind="act" href={`/bench/${begun.id}`}>
+          Back to the bench
+        </ButtonLink>
+      )}
+      <Button kind={begun ? 'plain' : 'act'} disabled={busy || runs.isPending} onClick={() => void begin()}>
+        {begun ? 'Begin another run of it' : 'Begin at the stone'}
       </Button>
     </div>
   );
