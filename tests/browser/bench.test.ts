@@ -98,6 +98,21 @@ describeInBrowser('the bench', (pages) => {
     expect(await loggedEvents(page, 5)).toHaveLength(5);
   });
 
+  it('is the same on two screens', async () => {
+    const { page } = await begunRun('S-93', pages.atDesk);
+    const other = await pages.onPhone(new URL(page.url()).pathname);
+    await other.getByRole('button', { name: 'Begin' }).waitFor();
+    await page.keyboard.press('Space');
+    await other.getByRole('timer').waitFor({ timeout: 3000 });
+    const [here, there] = await Promise.all([secondsShown(page), secondsShown(other)]);
+    expect(Math.abs(here - there)).toBeLessThanOrEqual(1);
+    const first = other.locator('.bench-target.first');
+    const laid = (await first.textContent())!;
+    await first.click();
+    await page.getByRole('button', { name: laid, exact: true }).waitFor({ state: 'detached', timeout: 3000 });
+    expect(new Set((await loggedEvents(page, 2)).map(({ device }) => device)).size).toBe(2);
+  });
+
   it('says so where there is no such run', async () => {
     const page = await pages.atDesk('/bench/none');
     await page.getByRole('heading', { name: /not here|no such|nothing/i }).waitFor();
@@ -138,6 +153,12 @@ async function loggedEvents(page: Page, atLeast: number): Promise<readonly RunEv
     )
     .toBeGreaterThanOrEqual(atLeast);
   return events;
+}
+
+/** The seconds that a screen shows now. */
+async function secondsShown(page: Page): Promise<number> {
+  const [, minutes, seconds] = /(\d+):(\d\d)/.exec((await page.getByRole('timer').textContent()) ?? '')!;
+  return Number(minutes) * 60 + Number(seconds);
 }
 
 /** The seconds on screen are those that the plan leaves at this moment, at most two beside. */
