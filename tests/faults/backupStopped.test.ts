@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { chmod, mkdir, readdir } from 'node:fs/promises';
+import { chmod, mkdir, readdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
@@ -75,6 +75,23 @@ it('a folder that can only be read is told by its name', async () => {
   const again = join(fixed, 'again');
   expect(await started(['restore', saved, '--data', again], { withoutRights: true }).ended).toEqual(told);
   expect(await readdir(fixed)).toEqual([]);
+});
+
+it('a data folder that can only be read is saved, as one on a failing disk', async () => {
+  const { dataFolder, place } = await savedBackup();
+  for (const name of ['stonetone.sqlite-wal', 'stonetone.sqlite-shm'])
+    await rm(join(dataFolder, name), { force: true });
+  await chmod(join(dataFolder, 'stonetone.sqlite'), 0o444);
+  await chmod(dataFolder, 0o555);
+  await chmod(place, 0o777);
+  const to = join(place, 'rescued.tar');
+  const words = ['backup', '--data', dataFolder, '--to', to];
+  expect(await started(words, { withoutRights: true }).ended).toEqual({ status: 0, complained: '' });
+  expect(await restoreBackup(to, join(place, 'again'))).toMatchObject({ ok: true });
+  const [before, after] = [await filesBelow(dataFolder), await filesBelow(join(place, 'again'))];
+  for (const [name, bytes] of after) expect(bytes.length, name).toBe(before.get(name)!.length);
+  expect((await readdir(place)).toSorted()).toEqual(['again', 'rescued.tar', 'saved.tar']);
+  await chmod(dataFolder, 0o755);
 });
 
 it('killed on the way there is a whole backup, a whole folder, or none, and the next one is made', async () => {

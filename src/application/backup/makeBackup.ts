@@ -6,7 +6,7 @@ import type { BackupManifest, BackupPart } from '../../records/backup.ts';
 import { databaseName, listPartFiles, type PartFile } from '../../store/backup/parts.ts';
 import { placeFailure } from '../../store/backup/placeFailure.ts';
 import { writeBackup } from '../../store/backup/writeBackup.ts';
-import { copyDatabase, type DatabaseCopy } from '../../store/database/copyDatabase.ts';
+import { besideDatabase, copyDatabase, type DatabaseCopy } from '../../store/database/copyDatabase.ts';
 import { type DataFolder, dataFolderAt } from '../../store/files/dataFolder.ts';
 import { moveDurably } from '../../store/files/durableFiles.ts';
 import { engineVersion } from '../engineVersion.ts';
@@ -34,7 +34,7 @@ export async function makeBackup({ dataFolder, to, now }: BackupOrder): Promise<
   const part = join(dirname(target), `.${basename(target)}.part`);
   const database = join(dirname(target), `.${basename(target)}.database.part`);
   try {
-    await rm(database, { force: true });
+    await sweep(database);
     // A place that takes no file is told before anything is copied.
     await writeFile(part, '');
     const copy = await copyDatabase(folder.database, database);
@@ -54,8 +54,13 @@ export async function makeBackup({ dataFolder, to, now }: BackupOrder): Promise<
   } catch (error) {
     return fail(placeFailure(error, dirname(target)));
   } finally {
-    for (const working of [part, database, `${database}-journal`]) await rm(working, { force: true });
+    await rm(part, { force: true });
+    await sweep(database);
   }
+}
+
+async function sweep(database: string): Promise<void> {
+  for (const suffix of ['', ...besideDatabase]) await rm(database + suffix, { force: true });
 }
 
 async function judgePlaces(folder: DataFolder, target: string): Promise<Result<null>> {

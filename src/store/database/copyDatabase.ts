@@ -1,3 +1,4 @@
+import { access, chmod, constants, copyFile } from 'node:fs/promises';
 import { failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import { currentVersion } from './migrate.ts';
@@ -13,6 +14,9 @@ export interface DatabaseCopy {
 
 /** Pages copied before others get their turn. */
 const pagesAtOnce = 2000;
+
+/** What SQLite may leave beside a copy that was broken off. */
+export const besideDatabase = ['-journal', '-wal', '-shm'] as const;
 
 /**
  * Copies a database, as it stands at this moment, into a new single file, while others go on writing; then judges the
@@ -30,7 +34,8 @@ export async function copyDatabase(from: string, to: string): Promise<Result<Dat
     source.prepare('SELECT count(*) FROM sqlite_schema').get();
   } catch (error) {
     source?.close();
-    return failSource(from, error);
+    const folderIsFixed = /^SQLITE_(READONLY|CANTOPEN)/.test(sqliteCode(error) ?? '');
+    return folderIsFixed && (await isReadable(from)) ? copyFixed(from, to) : failSource(from, error);
   }
   try {
     await source.backup(to, { progress: () => pagesAtOnce });
@@ -41,6 +46,31 @@ export async function copyDatabase(from: string, to: string): Promise<Result<Dat
   } finally {
     source.close();
   }
+}
+
+/**
+ * Copies the bytes of a database in a folder that can only be read, such as a failing disk: SQLite itself would write
+ * beside it. Whoever has it open holds a file there that lets SQLite read, so here nobody does.
+ */
+async function copyFixed(from: string, to: string): Promise<Result<DatabaseCopy>> {
+  for (const suffix of ['', '-wal']) {
+    if (!(await isReadable(from + suffix))) continue;
+    await copyFile(from + suffix, to + suffix);
+    // The copy takes over that it can't be written.
+    await chmod(to + suffix, 0o600);
+  }
+  try {
+    return judgeCopy(from, to);
+  } catch (error) {
+    return failSource(from, error);
+  }
+}
+
+async function isReadable(file: string): Promise<boolean> {
+  return access(file, constants.R_OK).then(
+    () => true,
+    () => false,
+  );
 }
 
 function judgeCopy(from: string, to: string): Result<DatabaseCopy> {
