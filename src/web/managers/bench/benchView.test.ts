@@ -55,7 +55,7 @@ describe('what the bench shows', () => {
       counting: 'left',
       words: 'Lay the sky',
       stayOff: 'Stay off B',
-      next: 'B: lay the post',
+      next: 'Then B: lay the post',
       nextSeconds: 6,
     });
     expect(bench.look(12)).toMatchObject({ letter: 'B', words: 'Lay the post' });
@@ -105,7 +105,7 @@ describe('what the bench shows', () => {
     bench.log(115, 'lifted', { place: 'sky' });
     expect(bench.look(140)).toMatchObject({ letter: 'B', counting: 'over', seconds: 10 });
     bench.log(140, 'lifted', { place: 'post' });
-    expect(bench.look(141)).toMatchObject({ phase: 'buffing', letter: '1', next: 'in the order A, B' });
+    expect(bench.look(141)).toMatchObject({ phase: 'buffing', letter: '1', next: 'In the order A, B' });
     for (const round of [1, 2, 3]) bench.log(140 + round * 20, 'buffed', { round });
     expect(bench.look(201).taps.first?.kind).toBe('stage-ended');
     bench.log(202, 'stage-ended', onStone);

@@ -96,7 +96,7 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
         ? 'Buffed tight? Then the etch is done'
         : `Buff, round ${round} of ${buffingRounds}, a fresh cloth`,
       endSign: until(endSigns.buff),
-      next: enough ? null : `in the order ${order}`,
+      next: enough ? null : `In the order ${order}`,
       taps: buffingTaps(state.buffedRounds),
     };
   }
@@ -131,7 +131,7 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
     words: lit ? (lit === next ? `Next: ${lowered(say(lit))}` : say(lit)) : 'Wait for the other hands',
     stayOff: lit && stayOff(plan, lit.place, letterOf),
     endSign: signOf(lit?.action ?? 'move'),
-    next: after && `${letterOf(after.place)}: ${lowered(say(after))}`,
+    next: after && `Then ${letterOf(after.place)}: ${lowered(say(after))}`,
     nextSeconds: after?.inSeconds ?? null,
     other: theirs && `Person ${theirs.person}: ${lowered(say(theirs))}`,
     places: placesOf(plan, state, lit === next ? null : (lit?.place ?? null)),

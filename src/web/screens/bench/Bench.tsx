@@ -93,7 +93,7 @@ export function Bench({
                 </ul>
               )}
               <p className="bench-next">
-                <span>{view.next ? `Then ${view.next}` : ''}</span>
+                <span>{view.next}</span>
                 {view.nextSeconds !== null && <b className="big">{minutesSeconds(view.nextSeconds)}</b>}
               </p>
               {view.other && <p className="bench-other">{view.other}</p>}
