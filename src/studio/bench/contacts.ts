@@ -55,7 +55,7 @@ export function contactsOf(
     const allowed = rows.get(contact.place)?.row.longestGapSeconds ?? null;
     if (allowed === null || gap <= allowed + tapSeconds) return;
     if (event.kind === 'lifted' && contact.moves === 0) return;
-    const words = `${nameOf(contact.place)} lay ${minutesSeconds(gap)} untouched, ${minutesSeconds(allowed)} allowed`;
+    const words = `${nameOf(contact.place)}: no move logged for ${minutesSeconds(gap)}, ${minutesSeconds(allowed)} allowed`;
     tell('gap-too-long', event, words);
   };
 

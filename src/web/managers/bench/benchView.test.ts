@@ -92,7 +92,7 @@ describe('what the bench shows', () => {
     bench.log(10, 'laid', { place: 'sky' });
     bench.log(20, 'laid', { place: 'post' });
     bench.log(58, 'moved', { place: 'sky' });
-    expect(bench.look(60).facts).toEqual(['Sky lay 0:48 untouched, 0:30 allowed']);
+    expect(bench.look(60).facts).toEqual(['Sky: no move logged for 0:48, 0:30 allowed']);
     // the call at 36 s is taken as a move of the post
     expect(bench.look(75).places[1]).toMatchObject({ state: 'late', seconds: -9, share: 1 });
   });
