@@ -48,8 +48,8 @@ export function statedErrors(fit: StretchFit, [widthMm, heightMm]: Point, covere
 }
 
 /**
- * At the edges, where nothing is drawn, the fit knows less than it thinks: on pairs rendered by two programs the true 90 %
- * point was 1.2 to 2.7 times the fit's own, 1.6 in the middle.
+ * At the edges, where nothing is drawn, the fit knows less than it thinks: on unspoiled pairs rendered by two programs the
+ * true 90 % point was 1.2 to 2.7 times the fit's own, 1.6 in the middle. It says too little where a picture is clipped.
  */
 const edgeFactor = 1.6;
 /** The least that the middle of the field is believed to be better than the fit says. */

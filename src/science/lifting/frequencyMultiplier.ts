@@ -8,7 +8,7 @@ type HeightBand = 'low' | 'high';
 const rates = [0.2, 0.5, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15];
 
 /**
- * Table 5 of NIOSH 94-110 (1994, revised 2021), by lifts per minute as above. Read in transcriptions: one cell, 0.15 at nine
+ * Table 5 of NIOSH 94-110 (1994, revised 2021), by lifts per minute as above. Read in copies typed by others: one cell, 0.15 at nine
  * lifts for up to 8 h from 75 cm, rests on a single one.
  */
 const table: Readonly<Record<LiftingDuration, Readonly<Record<HeightBand, readonly number[]>>>> = {
