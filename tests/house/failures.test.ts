@@ -8,9 +8,10 @@ import { sourcesBelow, textOf } from './trackedFiles.ts';
 const codes = Object.keys(failureRegistry) as FailureCode[];
 
 /** Where the codes are listed, not used. */
-const lists = ['src/foundation/failureRegistry.ts', 'src/server/httpStatus.ts', 'src/cli/exitStatus.ts'];
+const lists = ['src/server/httpStatus.ts', 'src/cli/exitStatus.ts'];
+const entries = sourcesBelow('src/foundation/failures/');
 const used = sourcesBelow('src/')
-  .filter((path) => !lists.includes(path) && !path.endsWith('.test.ts'))
+  .filter((path) => !lists.includes(path) && !entries.includes(path) && !path.endsWith('.test.ts'))
   .map(textOf)
   .join('\n');
 /** Codes put together from a fixed part and a word, such as `zone-${fault}`. */
@@ -33,6 +34,13 @@ test.each(codes)('%s has an HTTP status, an exit status, a sentence and what to 
   const { sentence, remedy } = failureRegistry[code];
   expect(sentence).toMatch(/^\S.*\.$/s);
   expect(remedy).toMatch(/^\S.*\.$/s);
+});
+
+test('no code stands in two files, where the later one would hide the earlier', () => {
+  const written = entries.flatMap((path) =>
+    [...textOf(path).matchAll(/^ {2}'?([a-z-]+)'?: \{/gm)].map(([, code]) => code),
+  );
+  expect(written.toSorted()).toEqual(codes.toSorted());
 });
 
 test('the lists name no other codes', () => {
