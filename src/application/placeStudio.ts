@@ -1,17 +1,20 @@
 import { type Failure, failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
 import type { PlanChoices } from '../records/keptPlan.ts';
+import type { KitDraft } from '../records/kit.ts';
 import type { StoneDraft } from '../records/stoneEntry.ts';
 import type { WorkInput } from '../records/work.ts';
 import type { KeptRecords } from '../store/keptRecords.ts';
+import { createKit } from './kit/changeKit.ts';
 import { type PlanWorkParts, planWork } from './plan/planWork.ts';
 import type { SavingParts } from './saving.ts';
 import { createStone } from './stones/createStone.ts';
 import { createWork } from './works/createWork.ts';
 
-/** The invented studio's stones and works, each with an id of its own that never changes. */
+/** The invented studio's stones, kit and works, each with an id of its own that never changes. */
 export interface SampleStudio {
   readonly stones: readonly { readonly id: string; readonly draft: StoneDraft }[];
+  readonly kit: readonly { readonly id: string; readonly draft: KitDraft }[];
   /** In the order in which they are begun; each on one of those stones. */
   readonly works: readonly {
     readonly id: string;
@@ -22,11 +25,13 @@ export interface SampleStudio {
 }
 
 type Parts = Omit<SavingParts, 'store'> & {
-  readonly store: SavingParts['store'] & Pick<KeptRecords, 'stones' | 'works'> & PlanWorkParts['store'];
+  readonly store: SavingParts['store'] &
+    Pick<KeptRecords, 'stones' | 'works' | 'kit'> &
+    PlanWorkParts['store'];
 } & PlanWorkParts;
 
 /**
- * Puts the invented studio's stones and works into a data folder that holds no stones of anybody's own, through the
+ * Puts the invented studio's stones, kit and works into a data folder that holds no stones of anybody's own, through the
  * same doors as a person's, with the plans that they were etched by. What is there already stays as it is, archived or changed; what a broken start left out
  * is put in at the next.
  *
@@ -41,6 +46,11 @@ export async function placeStudio(parts: Parts, studio: SampleStudio): Promise<R
   for (const { id, draft } of studio.stones) {
     if ((await store.stones.find(id)) !== null) continue;
     const fault = faultOf(await createStone({ ...parts, sample: true, newId: () => id }, draft));
+    if (fault) return fail(fault);
+  }
+  for (const { id, draft } of studio.kit) {
+    if ((await store.kit.find(id)) !== null) continue;
+    const fault = faultOf(await createKit({ ...parts, sample: true, newId: () => id }, draft));
     if (fault) return fail(fault);
   }
   for (const { id, input, plan } of studio.works) {

@@ -19,6 +19,7 @@ import { addComparisonRoutes } from './routes/comparisonRoutes.ts';
 import { addEtchTableRoutes } from './routes/etchTableRoutes.ts';
 import { addEtchTableVersionRoutes } from './routes/etchTableVersionRoutes.ts';
 import { addEventRoutes } from './routes/eventRoutes.ts';
+import { addKitRoutes } from './routes/kitRoutes.ts';
 import { addMediumRoutes } from './routes/mediumRoutes.ts';
 import { addMixtureRoutes } from './routes/mixtureRoutes.ts';
 import { addPhotographRoutes } from './routes/photographRoutes.ts';
@@ -88,6 +89,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addEtchTableVersionRoutes(app, services);
   addMediumRoutes(app, services);
   addBatchRoutes(app, services);
+  addKitRoutes(app, services);
   addMixtureRoutes(app);
   addComparisonRoutes(app, services);
   addComparisonFileRoutes(app, services);

@@ -3,6 +3,7 @@ import type { Result } from '../foundation/result.ts';
 import type { Tables } from './database/tables.ts';
 import { type BatchRepository, batchRepositoryIn } from './repositories/batchRepository.ts';
 import { type EtchTableRepository, etchTableRepositoryIn } from './repositories/etchTableRepository.ts';
+import { type KitRepository, kitRepositoryIn } from './repositories/kitRepository.ts';
 import { type MediumRepository, mediumRepositoryIn } from './repositories/mediumRepository.ts';
 import { type PhotographRepository, photographRepositoryIn } from './repositories/photographRepository.ts';
 import { type PlanRepository, planRepositoryIn } from './repositories/planRepository.ts';
@@ -19,6 +20,7 @@ export interface KeptRecords {
   readonly etchTables: EtchTableRepository;
   readonly media: MediumRepository;
   readonly batches: BatchRepository;
+  readonly kit: KitRepository;
   readonly photographs: PhotographRepository;
 }
 
@@ -40,6 +42,7 @@ export function keptRecordsIn(database: Kysely<Tables>): KeptRecords {
     etchTables: etchTableRepositoryIn(database),
     media: mediumRepositoryIn(database),
     batches: batchRepositoryIn(database),
+    kit: kitRepositoryIn(database),
     photographs: photographRepositoryIn(database),
   };
 }

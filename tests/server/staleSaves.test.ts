@@ -3,6 +3,7 @@ import { saveRefusalSchema } from '../../src/contract/saveRefusal.ts';
 import { stoneEntrySchema } from '../../src/contract/stone.ts';
 import type { BatchEntry } from '../../src/records/batch.ts';
 import type { EtchTableVersion } from '../../src/records/etchTableEntry.ts';
+import type { KitEntry } from '../../src/records/kit.ts';
 import type { MediumEntry } from '../../src/records/medium.ts';
 import type { StoneEntry } from '../../src/records/stoneEntry.ts';
 import type { WorkEntry } from '../../src/records/workEntry.ts';
@@ -25,6 +26,7 @@ async function everything(studio: StudioUnderTest): Promise<Readonly<Record<stri
   const stone = await studio.stone('S-01');
   const work = await studio.work(stone.id, 'Low Water');
   const { body: batch } = await studio.send<BatchEntry>('POST', '/api/batches', { kind: 'gum', name: 'May' });
+  const { body: cloth } = await studio.send<KitEntry>('POST', '/api/kit', { tool: 'cloth', name: 'Muslin' });
   const medium = { id: 'river-crayon', name: 'River', rule: { kind: 'none' } };
   await studio.send('POST', '/api/media', medium);
   const copy = { name: 'Ours', from: 'tannic' };
@@ -56,6 +58,13 @@ async function everything(studio: StudioUnderTest): Promise<Readonly<Record<stri
       body: (note) => ({ kind: 'gum', note }),
       textOf: noteOf,
     },
+    kit: {
+      path: `/api/kit/${cloth.id}`,
+      method: 'PATCH',
+      saves: `/api/kit/${cloth.id}`,
+      body: (note) => ({ tool: 'cloth', note }),
+      textOf: noteOf,
+    },
     table: {
       path: tablePath,
       method: 'PUT',
@@ -67,25 +76,28 @@ async function everything(studio: StudioUnderTest): Promise<Readonly<Record<stri
 }
 
 describe('two screens that save one record', () => {
-  it.each(['stone', 'work', 'zones', 'batch', 'table'])('%s: the second hears of the first', async (what) => {
-    const studio = await studioUnderTest();
-    const { path, method, saves, body, textOf } = (await everything(studio))[what]!;
-    const save = (version: number, text: string) =>
-      studio.send<Refusal>(method, saves, { version, ...body(text) });
-    expect((await save(1, 'the printer wrote')).status).toBe(200);
-    const kept = await studio.json(path);
-    expect(textOf(kept)).toBe('the printer wrote');
-    for (const version of [1, 7]) {
-      const second = await save(version, 'the apprentice wrote');
-      expect(second.status).toBe(409);
-      expect(second.body).toMatchObject({ code: 'stale-save', path: 'version' });
-      expect(second.body.message).toContain(`you started from version ${version}, it is now at 2`);
-      expect(second.body.current).toEqual(kept);
-      expect(await studio.json(path)).toEqual(kept);
-    }
-    expect((await save(2, 'the apprentice wrote')).status).toBe(200);
-    expect(textOf(await studio.json(path))).toBe('the apprentice wrote');
-  });
+  it.each(['stone', 'work', 'zones', 'batch', 'kit', 'table'])(
+    '%s: the second hears of the first',
+    async (what) => {
+      const studio = await studioUnderTest();
+      const { path, method, saves, body, textOf } = (await everything(studio))[what]!;
+      const save = (version: number, text: string) =>
+        studio.send<Refusal>(method, saves, { version, ...body(text) });
+      expect((await save(1, 'the printer wrote')).status).toBe(200);
+      const kept = await studio.json(path);
+      expect(textOf(kept)).toBe('the printer wrote');
+      for (const version of [1, 7]) {
+        const second = await save(version, 'the apprentice wrote');
+        expect(second.status).toBe(409);
+        expect(second.body).toMatchObject({ code: 'stale-save', path: 'version' });
+        expect(second.body.message).toContain(`you started from version ${version}, it is now at 2`);
+        expect(second.body.current).toEqual(kept);
+        expect(await studio.json(path)).toEqual(kept);
+      }
+      expect((await save(2, 'the apprentice wrote')).status).toBe(200);
+      expect(textOf(await studio.json(path))).toBe('the apprentice wrote');
+    },
+  );
 
   it('at the same moment: one of ten is kept', async () => {
     const studio = await studioUnderTest();

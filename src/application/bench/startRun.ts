@@ -22,7 +22,7 @@ export function startRun(
     if (!plan.ok) return plan;
     const startedAt = now().toISOString();
     const run = { id: newId(), workId, planId: plan.value, workVersion: work.version, startedAt };
-    await records.runs.add(run, clientId);
+    await records.runs.add(run, clientId, work.stage);
     return ok({ ...run, events: 0 });
   });
 }

@@ -40,6 +40,10 @@ const dataOf: readonly (readonly string[])[] = [
     `INSERT INTO run_events VALUES ('run', 1, 'tap-1', 'laid', '2026-03-04T01:00:00+01:00', NULL,
       '2026-03-04T00:00:01.000Z', 'P.R.', 'phone', '{"place":"sky"}')`,
   ],
+  [
+    `INSERT INTO kit VALUES ('heron', '2026-03-05T00:00:00.000Z', '2026-03-05T00:00:00.000Z', 2, 0, 0, 'heron', 'roller',
+      '{"tool":"roller","name":"Heron"}')`,
+  ],
 ];
 
 let folder: string;
@@ -118,6 +122,9 @@ describe('migrations', () => {
       }
       if (version >= 4) await expectRecords(database);
       if (version >= 5) await expectRun(database);
+      if (version >= 6) {
+        expect(await keptRecordsIn(database).kit.find('heron')).toMatchObject({ name: 'Heron', version: 2 });
+      }
       await close();
     }
   });

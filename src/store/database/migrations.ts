@@ -1,3 +1,4 @@
+import { kitMigration } from './kitMigration.ts';
 import { recordMigration } from './recordMigration.ts';
 import { runMigration } from './runMigration.ts';
 
@@ -50,4 +51,5 @@ export const migrations: readonly (readonly string[])[] = [
   ],
   recordMigration,
   runMigration,
+  kitMigration,
 ];

@@ -1,5 +1,5 @@
 /** What every record that a person edits carries beside its own columns. */
-interface EditedTable {
+export interface EditedTable {
   readonly id: string;
   readonly created_at: string;
   readonly changed_at: string;

@@ -6,6 +6,8 @@ export interface RunTable {
   readonly plan_id: string | null;
   readonly work_version: number;
   readonly started_at: string;
+  /** The stage that the work was in when it began; null for runs from before this was kept. */
+  readonly work_stage: string | null;
 }
 
 /** What happened in a run; rows are added, and the database refuses to change or remove one. */

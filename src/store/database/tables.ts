@@ -1,3 +1,4 @@
+import type { KitTable } from './kitTables.ts';
 import type { RecordTables } from './recordTables.ts';
 import type { RunTables } from './runTables.ts';
 
@@ -42,6 +43,7 @@ export interface ComparisonPhotographTable {
 }
 
 export interface Tables extends RecordTables, RunTables {
+  readonly kit: KitTable;
   readonly photographs: PhotographTable;
   readonly comparisons: ComparisonTable;
   readonly comparison_photographs: ComparisonPhotographTable;

@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { Run, RunEvent, RunEventKind, RunSummary } from '../../records/run.ts';
+import type { WorkStage } from '../../records/work.ts';
 import type { Tables } from '../database/tables.ts';
 import { runEventFromRow, runEventToRow, runFromRow } from './storedRun.ts';
 
@@ -9,11 +10,18 @@ export interface RunEventQuery {
   readonly limit: number;
   /** Kinds that are left out. */
   readonly without?: readonly RunEventKind[];
+  /** The only kinds that are read; all unless given. */
+  readonly only?: readonly RunEventKind[];
 }
 
 export interface RunRepository {
-  /** Adds a run; its work and plan must be there, and no other run may carry its client id. */
-  add(run: Run, clientId: string | null): Promise<void>;
+  /**
+   * Adds a run; its work and plan must be there, and no other run may carry its client id.
+   * @param workStage the stage that the work is in now
+   */
+  add(run: Run, clientId: string | null, workStage: WorkStage): Promise<void>;
+  /** The stage that a run found its work in; null where that was not kept. */
+  workStageAtStart(id: string): Promise<WorkStage | null>;
   find(id: string): Promise<RunSummary | null>;
   /** The run that was begun under a client id. */
   begunUnder(clientId: string): Promise<RunSummary | null>;
@@ -44,7 +52,7 @@ export function runRepositoryIn(database: Kysely<Tables>): RunRepository {
           .as('last'),
       );
   return {
-    async add({ id, workId, planId, workVersion, startedAt }, clientId) {
+    async add({ id, workId, planId, workVersion, startedAt }, clientId, workStage) {
       await database
         .insertInto('runs')
         .values({
@@ -54,8 +62,17 @@ export function runRepositoryIn(database: Kysely<Tables>): RunRepository {
           plan_id: planId,
           work_version: workVersion,
           started_at: startedAt,
+          work_stage: workStage,
         })
         .execute();
+    },
+    async workStageAtStart(id) {
+      const row = await database
+        .selectFrom('runs')
+        .select('work_stage')
+        .where('id', '=', id)
+        .executeTakeFirst();
+      return (row?.work_stage ?? null) as WorkStage | null;
     },
     async find(id) {
       const row = await runs().where('id', '=', id).executeTakeFirst();
@@ -101,7 +118,7 @@ export function runRepositoryIn(database: Kysely<Tables>): RunRepository {
     async addEvent(runId, event) {
       await database.insertInto('run_events').values(runEventToRow(runId, event)).execute();
     },
-    async events(runId, { after, limit, without = [] }) {
+    async events(runId, { after, limit, without = [], only }) {
       let rows = database
         .selectFrom('run_events')
         .selectAll()
@@ -110,6 +127,7 @@ export function runRepositoryIn(database: Kysely<Tables>): RunRepository {
         .orderBy('sequence')
         .limit(limit);
       if (without.length > 0) rows = rows.where('kind', 'not in', without);
+      if (only) rows = rows.where('kind', 'in', only);
       return (await rows.execute()).map(runEventFromRow);
     },
   };
