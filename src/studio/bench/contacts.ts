@@ -18,6 +18,8 @@ interface OpenContact {
   touched: Moment;
   lifted: Moment | null;
   remembered: Spent | null;
+  /** Whether its end was forgotten and told afterwards: then its taps do not measure it. */
+  endForgotten: boolean;
   /** The longest time untouched that was logged, seconds, and where it ended. */
   longestGap: number;
   moves: number;
@@ -52,7 +54,7 @@ export function contactsOf(
     const gap = (moment.ms - contact.touched.ms) / 1000;
     contact.touched = moment;
     contact.longestGap = Math.max(contact.longestGap, gap);
-    const allowed = rows.get(contact.place)?.row.longestGapSeconds ?? null;
+    const allowed = plannedRow(contact, rows.get(contact.place))?.longestGapSeconds ?? null;
     if (allowed === null || gap <= allowed + tapSeconds) return;
     if (event.kind === 'lifted' && contact.moves === 0) return;
     const words = `${nameOf(contact.place)}: no move logged for ${minutesSeconds(gap)}, ${minutesSeconds(allowed)} allowed`;
@@ -76,6 +78,7 @@ export function contactsOf(
           touched: moment,
           lifted: null,
           remembered: null,
+          endForgotten: false,
           longestGap: 0,
           moves: 0,
         };
@@ -113,8 +116,18 @@ export function contactsOf(
       }
       case 'remembered': {
         const { place, seconds } = event.payload;
-        const contact = place ? last.get(place) : undefined;
-        if (contact) contact.remembered = rememberedSpent(seconds);
+        if (!place) break;
+        const remembered = rememberedSpent(seconds);
+        const contact = last.get(place);
+        if (contact) {
+          contact.remembered = remembered;
+          contact.endForgotten ||= contact.lifted === null;
+          contact.lifted ??= moment;
+        } else {
+          const forgotten = forgottenContact(place, etchAt(stages, moment), moment, remembered);
+          all.push(forgotten);
+          last.set(place, forgotten);
+        }
         break;
       }
       default:
@@ -128,6 +141,22 @@ export function contactsOf(
   };
 }
 
+/** A contact of which no tap was logged: where it began follows from what is remembered. */
+function forgottenContact(place: string, stage: LineStage, moment: Moment, remembered: Spent): OpenContact {
+  const laid = { ...moment, ms: moment.ms - remembered.seconds * 1000 };
+  return {
+    place,
+    stage,
+    laid,
+    touched: moment,
+    lifted: moment,
+    remembered,
+    endForgotten: true,
+    longestGap: 0,
+    moves: 0,
+  };
+}
+
 function etchAt(stages: readonly StageTold[], { ms }: Moment): LineStage {
   const etch = stages.findLast(
     ({ stage, started }) => etches.includes(stage) && started !== null && started.ms <= ms,
@@ -135,12 +164,17 @@ function etchAt(stages: readonly StageTold[], { ms }: Moment): LineStage {
   return etch?.stage ?? 'first-etch';
 }
 
+/** The plan is that of the first etch: a later one shares its letters and names, not its times. */
+function plannedRow({ stage }: OpenContact, line: LaidRow | undefined): LaidRow['row'] | undefined {
+  return stage === 'first-etch' ? line?.row : undefined;
+}
+
 function contactFact(
   contact: OpenContact,
   line: LaidRow | undefined,
 ): Pick<RunFact, 'fact' | 'words'> | null {
-  const allowed = line?.row.contactSeconds;
-  if (!allowed || contact.lifted === null) return null;
+  const allowed = plannedRow(contact, line)?.contactSeconds;
+  if (!line || !allowed || contact.lifted === null) return null;
   const { low, high, seconds } = measuredSpent(contact.laid, contact.lifted);
   const lay = `${line.name} lay ${minutesSeconds(seconds)}`;
   if (high < allowed.low) {
@@ -153,15 +187,16 @@ function contactFact(
 }
 
 function shown(contact: OpenContact, line: LaidRow | undefined, movesLogged: boolean): Contact {
-  const row = line?.row;
-  const spent = contact.lifted ? measuredSpent(contact.laid, contact.lifted) : contact.remembered;
+  const row = plannedRow(contact, line);
+  const measured = contact.lifted && !contact.endForgotten;
+  const spent = measured ? measuredSpent(contact.laid, contact.lifted!) : contact.remembered;
   const plannedSeconds =
     row && row.layTo !== null && row.endsAt !== null
       ? row.endsAt - row.layTo
       : (row?.contactSeconds?.wanted ?? null);
   return {
     place: contact.place,
-    letter: row?.letter ?? null,
+    letter: line?.row.letter ?? null,
     name: line?.name ?? contact.place,
     stage: contact.stage,
     laidAt: isoOf(contact.laid),

@@ -67,15 +67,42 @@ describe('an etch', () => {
     expect(factsOf(at(events, 201))).toEqual(['contact-short', 'contact-long']);
   });
 
-  it('remembered is not measured, and stands back behind what was', () => {
+  it('remembered is not measured: it ends what was forgotten, and stands back behind what was measured', () => {
     const { events, log } = logOf();
+    const remembered = { seconds: 120, low: 60, high: 180, how: 'remembered' };
     log('laid', { place: 'sky' }, { s: 0 });
-    log('remembered', { place: 'sky', seconds: 120 }, { s: 400 });
-    expect(at(events, 401).contacts[0]).toMatchObject({
-      spent: { seconds: 120, low: 60, high: 180, how: 'remembered' },
-    });
+    log('laid', { place: 'post' }, { s: 10 });
+    log('lifted', { place: 'post' }, { s: 110 });
+    for (const place of ['sky', 'post', 'moon']) log('remembered', { place, seconds: 120 }, { s: 400 });
     log('lifted', { place: 'sky' }, { s: 410 });
-    expect(at(events, 411).contacts[0]!.spent).toMatchObject({ seconds: 410, how: 'measured' });
+    const { contacts, facts } = at(events, 411);
+    expect(contacts[0]).toMatchObject({ place: 'sky', spent: remembered });
+    expect(contacts[1]!.spent).toMatchObject({ seconds: 100, how: 'measured' });
+    expect(contacts[2]).toMatchObject({ place: 'moon', spent: remembered });
+    expect(facts.map(({ fact }) => fact)).toContain('logged-twice');
+  });
+
+  it('a stage whose end was forgotten is over once its time is remembered, and never measured by late taps', () => {
+    const { events, log } = logOf();
+    log('stage-started', { stage: 'washout' }, { s: 0 });
+    log('remembered', { stage: 'washout', seconds: 120 }, { s: 900 });
+    expect(at(events, 901).stages[0]).toMatchObject({
+      state: 'done',
+      spent: { seconds: 120, how: 'remembered' },
+    });
+    log('stage-ended', { stage: 'washout' }, { s: 905 });
+    expect(at(events, 906).stages).toHaveLength(1);
+    expect(at(events, 906).stages[0]!.spent).toMatchObject({ seconds: 120, how: 'remembered' });
+  });
+
+  it('a second etch is not held against the times of the first', () => {
+    const { events, log } = logOf();
+    log('stage-started', { stage: 'second-etch' }, { s: 0 });
+    log('laid', { place: 'sky' }, { s: 5 });
+    log('lifted', { place: 'sky' }, { s: 20 });
+    const { contacts, facts } = at(events, 21);
+    expect(contacts[0]).toMatchObject({ letter: 'A', plannedSeconds: null, allowedGapSeconds: null });
+    expect(facts).toEqual([]);
   });
 });
 

@@ -12,11 +12,14 @@ export interface StageTold {
   readonly started: Moment | null;
   ended: Moment | null;
   remembered: Spent | null;
+  /** Whether its end was forgotten and told afterwards: then its taps do not measure it. */
+  endForgotten: boolean;
 }
 
 /** The stages in which etch is laid. */
 export const etches: readonly LineStage[] = ['first-etch', 'second-etch', 'second-etch-quick', 'spot-etch'];
-const corrections: readonly LineStage[] = ['hone', 'scrape', 'spot-etch', 'counter-etch', 'redraw'];
+/** Stages beside the line, which may come at any time. */
+export const corrections: readonly LineStage[] = ['hone', 'scrape', 'spot-etch', 'counter-etch', 'redraw'];
 
 /**
  * The stages that a log tells, in order. A stage of the line ends where it is said to, or where the next begins;
@@ -38,7 +41,14 @@ export function stagesTold(placed: readonly PlacedEvent[]): {
       for (const one of stages)
         if (one.state === 'open' && !corrections.includes(one.stage)) end(one, moment);
     }
-    stages.push({ stage, state: 'open', started: moment, ended: null, remembered: null });
+    stages.push({
+      stage,
+      state: 'open',
+      started: moment,
+      ended: null,
+      remembered: null,
+      endForgotten: false,
+    });
   };
   for (const { event, moment } of placed) {
     switch (event.kind) {
@@ -55,17 +65,39 @@ export function stagesTold(placed: readonly PlacedEvent[]): {
         const open = openOf(stage);
         if (open) end(open, moment);
         else if (stages.at(-1)?.stage === stage && stages.at(-1)?.state === 'done') twice(event, stage);
-        else stages.push({ stage, state: 'done', started: null, ended: moment, remembered: null });
+        else
+          stages.push({
+            stage,
+            state: 'done',
+            started: null,
+            ended: moment,
+            remembered: null,
+            endForgotten: false,
+          });
         break;
       }
       case 'skipped': {
         const { stage } = event.payload;
-        stages.push({ stage, state: 'skipped', started: null, ended: moment, remembered: null });
+        stages.push({
+          stage,
+          state: 'skipped',
+          started: null,
+          ended: moment,
+          remembered: null,
+          endForgotten: false,
+        });
         break;
       }
       case 'correction': {
         const { stage } = event.payload;
-        stages.push({ stage, state: 'done', started: null, ended: moment, remembered: null });
+        stages.push({
+          stage,
+          state: 'done',
+          started: null,
+          ended: moment,
+          remembered: null,
+          endForgotten: false,
+        });
         break;
       }
       case 'laid':
@@ -75,10 +107,23 @@ export function stagesTold(placed: readonly PlacedEvent[]): {
         const { stage, seconds } = event.payload;
         if (stage === null || stage === undefined) break;
         const told = stages.findLast((one) => one.stage === stage);
-        if (told) told.remembered = rememberedSpent(seconds);
-        else {
+        if (told) {
+          told.remembered = rememberedSpent(seconds);
+          // who remembers how long it took says that it is over
+          if (told.state === 'open') {
+            end(told, moment);
+            told.endForgotten = true;
+          }
+        } else {
           const remembered = rememberedSpent(seconds);
-          stages.push({ stage, state: 'done', started: null, ended: moment, remembered });
+          stages.push({
+            stage,
+            state: 'done',
+            started: null,
+            ended: moment,
+            remembered,
+            endForgotten: false,
+          });
         }
         break;
       }
@@ -98,10 +143,14 @@ function unannouncedEtch(stages: readonly StageTold[]): LineStage {
   return etched ? 'second-etch' : 'first-etch';
 }
 
-/** A stage with its time beside what is expected; what was measured stands before what is remembered. */
-export function stageDone({ stage, state, started, ended, remembered }: StageTold): StageDone {
+/**
+ * A stage with its time beside what is expected. What was measured stands before what is remembered, unless the tap
+ * that should have ended it was forgotten.
+ */
+export function stageDone({ stage, state, started, ended, remembered, endForgotten }: StageTold): StageDone {
   const { name, expected, endSign } = lineRule(stage);
-  const measured = state === 'done' && started && ended ? measuredSpent(started, ended) : null;
+  const tapped = state === 'done' && started && ended && !endForgotten;
+  const measured = tapped ? measuredSpent(started, ended) : null;
   const spent = measured ?? remembered;
   return {
     stage,
