@@ -1,12 +1,10 @@
 import { z } from 'zod';
-import type { AspectChange, LeavingList, RackLine, RunState, StageRule } from '../records/bench.ts';
+import type { AspectChange, RunState, StageRule } from '../records/bench.ts';
 
 /** Answers are worked out here and only pass through; `src/records/bench.ts` says what they hold. */
 const passing = <T>(description: string) =>
   z.custom<T>((value) => typeof value === 'object' && value !== null).describe(description);
 
 export const runStateSchema = passing<RunState>('RunState');
-export const rackSchema = z.object({ lines: z.array(passing<RackLine>('RackLine')) });
-export const leavingListSchema = passing<LeavingList>('LeavingList');
 export const stageListSchema = z.object({ stages: z.array(passing<StageRule>('StageRule')) });
 export const changeListSchema = z.object({ changes: z.array(passing<AspectChange>('AspectChange')) });

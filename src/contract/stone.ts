@@ -5,6 +5,7 @@ import type { KeptStone, StoneDraft, StoneEntry, StoneSummary, WorkMention } fro
 import type { StoneVerdict } from '../records/stoneVerdicts.ts';
 import { attachedPhotographsSchema } from './attachedPhotograph.ts';
 import { changesTo, momentSchema, nameSchema, nextSchema, noteSchema, versionSchema } from './common.ts';
+import { gumStateSchema } from './rack.ts';
 import { workStageSchema } from './workStage.ts';
 
 const thickness = z.number().nullable();
@@ -97,6 +98,7 @@ const stoneSummarySchema = z.object({
   changedAt: momentSchema,
   sample: z.boolean(),
   work: workMentionSchema.nullable().describe('The work on it that was changed last'),
+  gum: gumStateSchema.nullable().describe('Whether it lies under gum; null without a work'),
 }) satisfies z.ZodType<StoneSummary>;
 
 export const stoneListSchema = z.object({ stones: z.array(stoneSummarySchema), next: nextSchema });

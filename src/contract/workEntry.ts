@@ -3,6 +3,7 @@ import type { BorderCheck } from '../records/stoneVerdicts.ts';
 import type { WorkEntry, WorkSummary, WorkVerdicts } from '../records/workEntry.ts';
 import { momentSchema, nextSchema, pageQuerySchema } from './common.ts';
 import { pointSchema } from './point.ts';
+import { gumStateSchema } from './rack.ts';
 import { keptStoneSchema } from './stone.ts';
 import { workSchema } from './work.ts';
 import { workStageSchema } from './workStage.ts';
@@ -44,6 +45,7 @@ const workSummarySchema = z.object({
   version: z.int(),
   changedAt: momentSchema,
   sample: z.boolean(),
+  gum: gumStateSchema.nullable().describe('Whether its stone lies under gum; null for an archived one'),
 }) satisfies z.ZodType<WorkSummary>;
 
 export const workListQuerySchema = pageQuerySchema.extend({

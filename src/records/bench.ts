@@ -165,27 +165,6 @@ export interface RunState extends RunSummary {
   readonly standing: Standing;
 }
 
-export interface RackLine {
-  readonly workId: string;
-  readonly title: string;
-  readonly stoneId: string;
-  readonly stoneName: string;
-  readonly runId: string | null;
-  readonly standing: Standing;
-}
-
-/** The shortest right list before leaving. */
-export interface LeavingList {
-  readonly stones: readonly {
-    readonly workId: string;
-    readonly stoneName: string;
-    readonly title: string;
-    readonly steps: readonly string[];
-  }[];
-  /** What the room needs, whatever the stone. */
-  readonly room: readonly string[];
-}
-
 /** One thing that may differ between two works or runs; nothing unknown is taken for equal. */
 export interface AspectChange {
   readonly aspect: string;

@@ -1,5 +1,6 @@
 import type { Measured } from '../foundation/measured.ts';
 import type { AttachedPhotograph } from './attachedPhotograph.ts';
+import type { GumState } from './rack.ts';
 import type { Stone } from './stone.ts';
 import type { StoneVerdict } from './stoneVerdicts.ts';
 import type { WorkStage } from './work.ts';
@@ -38,6 +39,8 @@ export interface StoneSummary {
   readonly sample: boolean;
   /** The work on it that was changed last; null where it carries none. */
   readonly work: WorkMention | null;
+  /** Whether it lies under gum, by that work; null without one. */
+  readonly gum: GumState | null;
 }
 
 /** A stone whole, with what follows from it. */

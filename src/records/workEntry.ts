@@ -1,3 +1,4 @@
+import type { GumState } from './rack.ts';
 import type { ImageExtent } from './stone.ts';
 import type { KeptStone } from './stoneEntry.ts';
 import type { BorderCheck } from './stoneVerdicts.ts';
@@ -17,6 +18,8 @@ export interface WorkSummary {
   readonly version: number;
   readonly changedAt: string;
   readonly sample: boolean;
+  /** Whether its stone lies under gum; null for an archived one. */
+  readonly gum: GumState | null;
 }
 
 /** What follows from the zones of a work; areas and gaps on the stone. */

@@ -26,6 +26,7 @@ import { addPhotographRoutes } from './routes/photographRoutes.ts';
 import { addPlanRoutes } from './routes/planRoutes.ts';
 import { addPlanSheetRoutes } from './routes/planSheetRoutes.ts';
 import { addProtocolRoute } from './routes/protocolRoute.ts';
+import { addRackRoutes } from './routes/rackRoutes.ts';
 import { addRunRoutes } from './routes/runRoutes.ts';
 import { addScreens } from './routes/screens.ts';
 import { addSecondEtchRoutes } from './routes/secondEtchRoutes.ts';
@@ -85,6 +86,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addSecondEtchRoutes(app, services);
   addRunRoutes(app, services);
   addBenchRoutes(app, services);
+  addRackRoutes(app, services);
   addEtchTableRoutes(app, services);
   addEtchTableVersionRoutes(app, services);
   addMediumRoutes(app, services);

@@ -5,7 +5,7 @@ import type { MeasuringJob } from '../../src/application/measuring/measuringJob.
 import { answer, note } from '../../src/application/threads/answer.ts';
 import { failure } from '../../src/foundation/failure.ts';
 import { fail, ok } from '../../src/foundation/result.ts';
-import { aRecord } from './aRecord.ts';
+import { aRecord, heldZone } from './aRecord.ts';
 
 /** Stands in for the engine: what it does is said by the stone's file name. */
 const job = workerData as MeasuringJob;
@@ -31,7 +31,10 @@ switch (behaviour) {
     const verdict = behaviour === 'turned' ? 'unmirrored' : 'ok';
     answer(
       ok({
-        record: aRecord(verdict, job.sizeMm),
+        record: {
+          ...aRecord(verdict, job.sizeMm),
+          zones: behaviour === 'held' ? job.zones.map(heldZone) : [],
+        },
         files: new Map([
           ['stone.png', await readFile(job.stone.file)],
           ['ladder.svg', Buffer.from('<svg xmlns="http://www.w3.org/2000/svg"/>')],

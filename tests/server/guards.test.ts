@@ -191,6 +191,7 @@ describe('the description', () => {
         "get /api/protocol.pdf",
         "get /api/rack",
         "get /api/rack/leaving",
+        "get /api/rack/waits",
         "get /api/runs/{id}",
         "get /api/runs/{id}/changes",
         "get /api/runs/{id}/events",

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { lineStageSchema } from '../../src/contract/lineStage.ts';
-import type { AspectChange, LeavingList, RackLine, RunState, StageRule } from '../../src/records/bench.ts';
+import type { AspectChange, RunState, StageRule } from '../../src/records/bench.ts';
+import type { LeavingList, Rack } from '../../src/records/rack.ts';
 import type { RunEvent, RunSummary } from '../../src/records/run.ts';
 import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
 import { expectRefused } from './expectRefused.ts';
@@ -138,17 +139,17 @@ it('shows a run as it stands, the rack with what can wait least first, and what 
   const low = await run('saltreach-low-water');
   await low.log('stage-started', { stage: 'proofs' });
   await low.log('picked', { tool: 'ink', words: '70:30 soft and stiff' });
-  const { lines } = await studio.json<{ lines: RackLine[] }>('/api/rack');
+  const { lines } = await studio.json<Rack>('/api/rack');
   expect(lines.map(({ title }) => title).slice(0, 2)).toEqual(['Low Water', 'High Water']);
   expect(lines.length).toBe(5);
   expect(lines[0]!.standing).toMatchObject({ gumNow: true, gummed: 'no' });
   const leaving = await studio.json<LeavingList>('/api/rack/leaving');
-  expect(leaving.stones.map(({ stoneName, steps }) => [stoneName, steps[0]])).toEqual([
+  expect(leaving.stones.map(({ stoneName, steps }) => [stoneName, steps[0]?.words])).toEqual([
     ['S-01', 'gum it, buff it tight'],
     ['S-02', expect.stringContaining('lift the etch')],
   ]);
   await low.log('gummed', {});
-  const after = await studio.json<{ lines: RackLine[] }>('/api/rack');
+  const after = await studio.json<Rack>('/api/rack');
   expect(after.lines[0]!.title).toBe('High Water');
   const { changes } = await studio.json<{ changes: AspectChange[] }>(
     `/api/runs/${low.id}/changes?since=${high.id}`,

@@ -1,14 +1,26 @@
 import { ok, type Result } from '../../foundation/result.ts';
+import type { StoneSummary } from '../../records/stoneEntry.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import type { PageQuery } from '../../store/repositories/pageMark.ts';
-import type { StonePage } from '../../store/repositories/stoneRepository.ts';
 import { badMark } from '../badMark.ts';
+import type { ReadRunParts } from '../bench/readRun.ts';
+import { readGum } from '../bench/readStanding.ts';
 
-/** A page of stones by name; `body-malformed` where `after` marks no place. */
+export interface StoneList {
+  readonly stones: readonly StoneSummary[];
+  readonly next: string | null;
+}
+
+/** A page of stones by name, each with whether it lies under gum; `body-malformed` where `after` marks no place. */
 export async function listStones(
-  { store }: { readonly store: Pick<KeptRecords, 'stones'> },
+  parts: ReadRunParts & { readonly store: Pick<KeptRecords, 'stones'> },
   query: PageQuery,
-): Promise<Result<StonePage>> {
-  const page = await store.stones.list(query);
-  return page === null ? badMark() : ok(page);
+): Promise<Result<StoneList>> {
+  const page = await parts.store.stones.list(query);
+  if (page === null) return badMark();
+  const stones: StoneSummary[] = [];
+  for (const stone of page.stones) {
+    stones.push({ ...stone, gum: stone.work && (await readGum(parts, stone.work.id)) });
+  }
+  return ok({ stones, next: page.next });
 }

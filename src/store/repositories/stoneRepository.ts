@@ -7,7 +7,7 @@ import { archivedShown, type PageQuery, pageOf, readMark } from './pageMark.ts';
 import { foldForSearch, searchWords, sortKey } from './searchText.ts';
 
 export interface StonePage {
-  readonly stones: readonly StoneSummary[];
+  readonly stones: readonly Omit<StoneSummary, 'gum'>[];
   readonly next: string | null;
 }
 

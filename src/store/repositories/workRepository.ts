@@ -12,7 +12,7 @@ export interface WorkQuery extends PageQuery {
 }
 
 export interface WorkPage {
-  readonly works: readonly WorkSummary[];
+  readonly works: readonly Omit<WorkSummary, 'gum'>[];
   readonly next: string | null;
 }
 

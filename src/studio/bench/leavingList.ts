@@ -1,4 +1,5 @@
-import type { LeavingList, RackLine, Standing } from '../../records/bench.ts';
+import type { Standing } from '../../records/bench.ts';
+import type { LeavingList, LeavingStep, RackLine } from '../../records/rack.ts';
 import type { LineStage } from '../../records/run.ts';
 
 const rolled: readonly LineStage[] = [
@@ -18,6 +19,8 @@ const greasyCloths: readonly LineStage[] = [
   'second-base',
   'second-base-air',
 ];
+const bare: readonly LineStage[] = ['grain', 'level', 'edges', 'regrain'];
+const drawnOn: readonly LineStage[] = ['draw', 'gum-border', 'powder'];
 
 /**
  * The shortest list that leaves everything safe: per stone what its state asks for, then the room. Common practice,
@@ -34,26 +37,48 @@ export function leavingList(inHand: readonly RackLine[], acidOut: boolean): Leav
     ...(some(rolled) ? ['roller scraped and wrapped, slab covered'] : []),
   ];
   const stones = inHand
-    .map(({ workId, stoneName, title, standing }) => ({ workId, stoneName, title, steps: stepsOf(standing) }))
+    .map(({ workId, runId, stoneName, title, standing }) => ({
+      workId,
+      runId,
+      stoneName,
+      title,
+      steps: stepsOf(standing),
+    }))
     .filter(({ steps }) => steps.length > 0);
   return { stones, room };
 }
 
-function stepsOf({ stage, wet, gummed, inked }: Standing): string[] {
-  if (stage === null || stage === 'grain' || stage === 'level' || stage === 'edges' || stage === 'regrain') {
-    return [];
-  }
-  if (stage === 'draw' || stage === 'gum-border' || stage === 'powder')
-    return ['cover it, nothing greasy near'];
-  const steps: string[] = [];
-  if (wet) steps.push('lift the etch, light before dark, buff it tight with fresh cloths');
-  else if (gummed === 'unknown') steps.push('see whether it is gummed; if not, gum it and buff it tight');
+const untold = (words: string): LeavingStep => ({ words, logs: null });
+const gums = (words: string): LeavingStep => ({
+  words,
+  logs: { kind: 'gummed', payload: { words: 'before leaving' } },
+});
+const ends = (words: string, stage: LineStage): LeavingStep => ({
+  words,
+  logs: { kind: 'stage-ended', payload: { stage } },
+});
+
+function stepsOf({ stage, wet, gummed, inked }: Standing): LeavingStep[] {
+  if (stage === null || bare.includes(stage)) return [];
+  if (drawnOn.includes(stage)) return [untold('cover it, nothing greasy near')];
+  return [...safeSteps(stage, wet, gummed, inked), untold('cover it')];
+}
+
+function safeSteps(
+  stage: LineStage,
+  wet: boolean,
+  gummed: Standing['gummed'],
+  inked: Standing['inked'],
+): LeavingStep[] {
+  if (wet) return [ends('lift the etch, light before dark, buff it tight with fresh cloths', stage)];
   if (stage === 'washout' || stage === 'second-washout') {
-    steps.push('rub in the base and buff it: washed out it must not wait');
-  } else if (!wet && gummed === 'no') {
-    steps.push(
-      inked === 'yes' ? 'gum it, buff it tight' : 'ink or base it first if there is time, then gum it',
-    );
+    const look = gummed === 'unknown' ? [untold('see whether the gum is whole')] : [];
+    const base = stage === 'washout' ? 'base' : 'second-base';
+    return [...look, ends('rub in the base and buff it: washed out it must not wait', base)];
   }
-  return [...steps, 'cover it'];
+  if (gummed === 'unknown') return [gums('see whether it is gummed; if not, gum it and buff it tight')];
+  if (gummed === 'yes') return [];
+  return [
+    gums(inked === 'yes' ? 'gum it, buff it tight' : 'ink or base it first if there is time, then gum it'),
+  ];
 }

@@ -1,4 +1,5 @@
-import type { RackLine, Standing } from '../../records/bench.ts';
+import type { Standing } from '../../records/bench.ts';
+import type { RackLine } from '../../records/rack.ts';
 
 /**
  * The rack with what can wait least first: gum now, etch on the stone, past best, best (soonest end first), perhaps

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { RackLine } from '../../records/bench.ts';
+import type { RackLine } from '../../records/rack.ts';
 import type { LineStage, RunEvent } from '../../records/run.ts';
 import type { Work } from '../../records/work.ts';
 import { aspectChanges } from './aspectChanges.ts';
@@ -40,8 +40,12 @@ const line = (stoneName: string, one: ReturnType<typeof standing>): RackLine => 
   title: stoneName,
   stoneId: stoneName,
   stoneName,
+  widthMm: 400,
+  heightMm: 500,
+  colour: '',
   runId: null,
   standing: one,
+  left: null,
 });
 
 describe('standing', () => {
@@ -130,7 +134,7 @@ describe('the rack', () => {
       ],
       true,
     );
-    expect(list.stones.map(({ stoneName, steps }) => [stoneName, steps[0]])).toEqual([
+    expect(list.stones.map(({ stoneName, steps }) => [stoneName, steps[0]?.words])).toEqual([
       ['S-01', 'gum it, buff it tight'],
       ['S-02', 'cover it'],
       ['S-03', expect.stringContaining('base')],

@@ -1,0 +1,87 @@
+import type { Change, ComparisonRecord } from '../../records/comparison.ts';
+import type { WaitRecord } from '../../records/rack.ts';
+import type { Work } from '../../records/work.ts';
+import type { Zone } from '../../records/zone.ts';
+import type { Store } from '../../store/openStore.ts';
+import type { StoredComparison } from '../../store/repositories/storedComparison.ts';
+import { routeOf } from '../../studio/bench/runState.ts';
+import { type WaitOutcome, waitRecords } from '../../studio/bench/waitRecords.ts';
+import { type WaitTold, waitsTold } from '../../studio/bench/waitsTold.ts';
+import type { RunFolds } from './runFolds.ts';
+
+export interface WaitRecordParts {
+  readonly store: Pick<Store, 'runs' | 'works' | 'plans' | 'waits' | 'resultFiles'>;
+  readonly runFolds: RunFolds;
+}
+
+/** A measured print of a work, and when it was there, ms. */
+interface Print {
+  readonly at: number;
+  readonly comparison: StoredComparison;
+}
+
+/**
+ * This room's own record of the waits: each wait of every work's runs with the newest measured print that followed,
+ * before the same wait came again. A print is a work's where its photograph, or that of the stone, is attached to it.
+ */
+export async function readWaitRecords(parts: WaitRecordParts): Promise<readonly WaitRecord[]> {
+  const prints = new Map<string, StoredComparison[]>();
+  for (const { workId, comparison } of await parts.store.waits.measuredPrints()) {
+    prints.set(workId, [...(prints.get(workId) ?? []), comparison]);
+  }
+  const outcomes: WaitOutcome[] = [];
+  for (const workId of await parts.store.waits.worksWithRuns()) {
+    const work = await parts.store.works.find(workId);
+    if (work === null) continue;
+    const waits = await waitsOf(parts, workId);
+    const printed = (prints.get(workId) ?? []).map((comparison) => ({
+      at: momentOf(work, comparison),
+      comparison,
+    }));
+    for (const wait of waits) outcomes.push(await outcomeOf(parts, wait, waits, printed));
+  }
+  return waitRecords(outcomes);
+}
+
+async function waitsOf({ store, runFolds }: WaitRecordParts, workId: string): Promise<readonly WaitTold[]> {
+  const waits: WaitTold[] = [];
+  for (const run of await store.runs.ofWork(workId)) {
+    if (run.events === 0) continue;
+    const plan = run.planId === null ? null : await store.plans.findFirst(workId, run.planId);
+    waits.push(...waitsTold((await runFolds.of(run, plan)).stages, routeOf(plan)));
+  }
+  return waits;
+}
+
+async function outcomeOf(
+  { store }: WaitRecordParts,
+  wait: WaitTold,
+  all: readonly WaitTold[],
+  prints: readonly Print[],
+): Promise<WaitOutcome> {
+  const again = all.filter((one) => one.wait === wait.wait && one.endedMs > wait.endedMs);
+  const until = Math.min(...again.map(({ endedMs }) => endedMs));
+  const followed = prints.filter(({ at }) => at >= wait.endedMs && at < until);
+  const newest = followed.toSorted((a, b) => a.at - b.at).at(-1);
+  const key = newest?.comparison.resultKey ?? null;
+  const record = key === null ? null : await store.resultFiles.record(key);
+  const zones = record && newest ? drawnChanges(record, newest.comparison.request.zones) : [];
+  return { ...wait, zones: zones.length > 0 ? zones : null };
+}
+
+/** What became of the zones that were drawn and meant to print. */
+function drawnChanges(record: ComparisonRecord, zones: readonly Zone[]): readonly Change[] {
+  const meant = new Set(
+    zones.filter(({ intention }) => (intention ?? 'drawn') === 'drawn').map(({ id }) => id),
+  );
+  const bare = record.parameters.scum.drawnAtMost;
+  return record.zones
+    .filter(({ id, drawn, printed }) => meant.has(id) && printed !== null && (drawn?.coverage ?? 0) > bare)
+    .map(({ change }) => change);
+}
+
+/** When a print was photographed, where the work says so; else when it was compared. */
+function momentOf(work: Work, { request, createdAt }: StoredComparison): number {
+  const attached = work.photographs.find(({ photograph }) => photograph === request.proof.photograph);
+  return Date.parse(attached?.takenAt ?? createdAt);
+}
