@@ -15,6 +15,10 @@ import { createPictureDesk, type PictureDesk } from './pictures/pictureDesk.ts';
 import { createPlanDesk, type PlanDesk } from './plan/planDesk.ts';
 import { createPlanSheetDesk, type PlanSheetDesk } from './plan/planSheetDesk.ts';
 import { createProtocolSheet } from './protocol/protocolSheet.ts';
+import type { PullEvent, PullEvents } from './pulls/pullEvents.ts';
+import { createPullQueue, type PullQueue } from './pulls/pullQueue.ts';
+import { resumePulls } from './pulls/resumePulls.ts';
+import { limitConcurrency } from './threads/limitConcurrency.ts';
 import { threadModule } from './threads/runInThread.ts';
 
 /** All that the use cases are given, for one open data folder. */
@@ -24,6 +28,8 @@ export interface Services {
   readonly runEvents: RunAnnouncements;
   readonly runFolds: RunFolds;
   readonly queue: MeasuringQueue;
+  readonly pullEvents: PullEvents;
+  readonly pullQueue: PullQueue;
   readonly desk: PictureDesk;
   readonly planDesk: PlanDesk;
   readonly now: () => Date;
@@ -43,6 +49,8 @@ export interface ServiceOptions {
   readonly largestBytes: number;
   /** The measuring thread's module; the engine's own unless given. */
   readonly measuringModule?: URL;
+  /** The module of the thread that reads pulls; the engine's own unless given. */
+  readonly pullModule?: URL;
 }
 
 /** Opens a data folder with everything that works on it, and goes on measuring what was left waiting. */
@@ -56,17 +64,32 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
   const planDesk = createPlanDesk();
   const planSheets = createPlanSheetDesk();
   const module = options.measuringModule ?? threadModule(import.meta.url, 'measuring/measuringThread');
-  const queue = createMeasuringQueue({ store, events, module, engineVersion, findingOf: findingSentence });
   const now = () => new Date();
+  const turn = limitConcurrency(1);
+  const queue = createMeasuringQueue({
+    store,
+    events,
+    module,
+    engineVersion,
+    findingOf: findingSentence,
+    turn,
+  });
+  const pullEvents = createAnnouncer<PullEvent>();
+  const pullModule = options.pullModule ?? threadModule(import.meta.url, 'pulls/pullThread');
+  const pullQueue = createPullQueue({ store, events: pullEvents, module: pullModule, now, turn });
   await placeStartingTables({ store, now });
   await resumeInterrupted(store);
+  await resumePulls(store);
   queue.wake();
+  pullQueue.wake();
   return ok({
     store,
     events,
     runEvents,
     runFolds: createRunFolds(store),
     queue,
+    pullEvents,
+    pullQueue,
     desk,
     planDesk,
     now,
@@ -76,7 +99,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     protocolSheet: createProtocolSheet(),
     planSheets,
     async close() {
-      await Promise.all([queue.stop(), desk.stop(), planSheets.stop()]);
+      await Promise.all([queue.stop(), pullQueue.stop(), desk.stop(), planSheets.stop()]);
       await store.close();
     },
   });

@@ -13,7 +13,7 @@ export const comparisonStateSchema = z.enum([
   'cancelled',
 ]);
 
-const measuringProgressSchema = z.object({
+export const measuringProgressSchema = z.object({
   stage: z.enum(['reading', 'matching', 'light', 'tones', 'maps', 'sheets']),
   fraction: z.number().min(0).max(1),
 });

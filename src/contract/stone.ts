@@ -1,10 +1,10 @@
 import { z } from 'zod';
-import type { Measured } from '../foundation/measured.ts';
 import type { GrainingEntry, PressSetUp, StraightedgeReading } from '../records/stone.ts';
 import type { KeptStone, StoneDraft, StoneEntry, StoneSummary, WorkMention } from '../records/stoneEntry.ts';
 import type { StoneVerdict } from '../records/stoneVerdicts.ts';
 import { attachedPhotographsSchema } from './attachedPhotograph.ts';
 import { changesTo, momentSchema, nameSchema, nextSchema, noteSchema, versionSchema } from './common.ts';
+import { measuredSchema } from './measured.ts';
 import { gumStateSchema } from './rack.ts';
 import { workStageSchema } from './workStage.ts';
 
@@ -56,14 +56,6 @@ const workMentionSchema = z.object({
   title: z.string(),
   stage: workStageSchema,
 }) satisfies z.ZodType<WorkMention>;
-
-export const measuredSchema = z.object({
-  value: z.number(),
-  low: z.number(),
-  high: z.number(),
-  basis: z.enum(['published', 'common practice', 'memory', 'this room', 'typed', 'measured']),
-  warnings: z.array(z.string()),
-}) satisfies z.ZodType<Measured>;
 
 const stoneVerdictSchema = z.object({
   level: z.enum(['level', 'not level', 'not measured']),

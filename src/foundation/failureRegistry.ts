@@ -2,6 +2,7 @@ import { argumentFailures } from './failures/argumentFailures.ts';
 import { backupFailures } from './failures/backupFailures.ts';
 import { craftFailures } from './failures/craftFailures.ts';
 import { pictureFailures } from './failures/pictureFailures.ts';
+import { proofFailures } from './failures/proofFailures.ts';
 import { recordFailures } from './failures/recordFailures.ts';
 import { servingFailures } from './failures/servingFailures.ts';
 
@@ -15,6 +16,7 @@ export const failureRegistry = {
   ...recordFailures,
   ...servingFailures,
   ...craftFailures,
+  ...proofFailures,
   ...backupFailures,
 } as const;
 

@@ -22,6 +22,7 @@ export interface ServerOptions {
   readonly studio?: SampleStudio;
   /** The measuring thread's module, the largest upload and the built screens, where not the usual ones. */
   readonly measuringModule?: URL;
+  readonly pullModule?: URL;
   readonly largestBytes?: number;
   readonly screens?: string;
 }
@@ -43,12 +44,13 @@ const loopback: readonly string[] = ['127.0.0.1', '::1', 'localhost'];
 export async function startServer(options: ServerOptions): Promise<Result<RunningServer>> {
   const host = options.host ?? '127.0.0.1';
   if (!loopback.includes(host)) return fail(failure('host-not-loopback', { host }));
-  const { dataFolder, measuringModule } = options;
+  const { dataFolder, measuringModule, pullModule } = options;
   const largestBytes = options.largestBytes ?? uploadLimitBytes;
   const opened = await openServices({
     dataFolder,
     largestBytes,
     ...(measuringModule && { measuringModule }),
+    ...(pullModule && { pullModule }),
   });
   if (!opened.ok) return opened;
   const services = opened.value;

@@ -7,7 +7,13 @@ import { type KitRepository, kitRepositoryIn } from './repositories/kitRepositor
 import { type MediumRepository, mediumRepositoryIn } from './repositories/mediumRepository.ts';
 import { type PhotographRepository, photographRepositoryIn } from './repositories/photographRepository.ts';
 import { type PlanRepository, planRepositoryIn } from './repositories/planRepository.ts';
+import {
+  type PullMeasuringRepository,
+  pullMeasuringRepositoryIn,
+} from './repositories/pullMeasuringRepository.ts';
+import { type PullRepository, pullRepositoryIn } from './repositories/pullRepository.ts';
 import { type RunRepository, runRepositoryIn } from './repositories/runRepository.ts';
+import { type SeriesRepository, seriesRepositoryIn } from './repositories/seriesRepository.ts';
 import { type StoneRepository, stoneRepositoryIn } from './repositories/stoneRepository.ts';
 import { type WorkRepository, workRepositoryIn } from './repositories/workRepository.ts';
 
@@ -17,6 +23,9 @@ export interface KeptRecords {
   readonly works: WorkRepository;
   readonly plans: PlanRepository;
   readonly runs: RunRepository;
+  readonly pulls: PullRepository;
+  readonly pullMeasurings: PullMeasuringRepository;
+  readonly series: SeriesRepository;
   readonly etchTables: EtchTableRepository;
   readonly media: MediumRepository;
   readonly batches: BatchRepository;
@@ -39,6 +48,9 @@ export function keptRecordsIn(database: Kysely<Tables>): KeptRecords {
     works: workRepositoryIn(database),
     plans: planRepositoryIn(database),
     runs: runRepositoryIn(database),
+    pulls: pullRepositoryIn(database),
+    pullMeasurings: pullMeasuringRepositoryIn(database),
+    series: seriesRepositoryIn(database),
     etchTables: etchTableRepositoryIn(database),
     media: mediumRepositoryIn(database),
     batches: batchRepositoryIn(database),

@@ -1,5 +1,7 @@
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
+import type { ComparisonRecord } from '../records/comparison.ts';
+import type { PullTones } from '../records/pullTones.ts';
 import { openDatabase, takeLock } from './database/openDatabase.ts';
 import { type DataFolder, dataFolderAt, prepareDataFolder, sweepIncoming } from './files/dataFolder.ts';
 import { type PhotographFiles, photographFilesIn } from './files/photographFiles.ts';
@@ -15,7 +17,9 @@ export interface Store extends KeptRecords {
   readonly waits: WaitRepository;
   readonly decide: Decide;
   readonly photographFiles: PhotographFiles;
-  readonly resultFiles: ResultFiles;
+  readonly resultFiles: ResultFiles<ComparisonRecord>;
+  /** What the photographs of pulls were read to be. */
+  readonly pullFiles: ResultFiles<PullTones>;
   /** Closes the database and gives the folder free. */
   close(): Promise<void>;
 }
@@ -32,7 +36,8 @@ async function openLocked(folder: DataFolder, release: () => void): Promise<Resu
     ...keptRecordsIn(database),
     decide: decideIn(database),
     photographFiles: photographFilesIn(folder),
-    resultFiles: resultFilesIn(folder),
+    resultFiles: resultFilesIn(folder, 'comparison.json'),
+    pullFiles: resultFilesIn(folder, 'pull.json'),
     async close() {
       await close();
       release();

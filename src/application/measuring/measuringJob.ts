@@ -26,8 +26,10 @@ export interface MeasuringJob {
   readonly cancelFlag: SharedArrayBuffer;
 }
 
-/** What a measuring thread answers. */
-export type MeasuringAnswer = Result<{
+/** What a measuring thread leaves. */
+export interface MeasuringOutcome {
   readonly record: ComparisonRecord;
   readonly files: ReadonlyMap<string, Uint8Array>;
-}>;
+}
+
+export type MeasuringAnswer = Result<MeasuringOutcome>;

@@ -5,7 +5,7 @@ import type { Store } from '../../store/openStore.ts';
 import type { ComparisonMove, StoredComparison } from '../../store/repositories/storedComparison.ts';
 import type { ComparisonEvents } from './comparisonEvents.ts';
 import { jobOf } from './jobOf.ts';
-import type { MeasuringAnswer } from './measuringJob.ts';
+import type { MeasuringAnswer, MeasuringOutcome } from './measuringJob.ts';
 import { resultKey } from './resultKey.ts';
 import { type RunningMeasurement, startMeasurement } from './startMeasurement.ts';
 
@@ -17,6 +17,8 @@ export interface MeasuringQueueParts {
   readonly engineVersion: string;
   /** The finding of a record in one sentence. */
   readonly findingOf: (record: ComparisonRecord) => string;
+  /** Waits for the one place at which something is measured, whatever is. */
+  readonly turn: <T>(measure: () => Promise<T>) => Promise<T>;
 }
 
 export interface MeasuringQueue {
@@ -32,7 +34,7 @@ export interface MeasuringQueue {
 
 interface Current {
   readonly id: string;
-  measurement: RunningMeasurement | null;
+  measurement: RunningMeasurement<MeasuringOutcome> | null;
   progress: MeasuringProgress | null;
   cancelled: boolean;
 }
@@ -51,7 +53,7 @@ export function createMeasuringQueue(parts: MeasuringQueueParts): MeasuringQueue
     while (!stopping) {
       const next = await store.comparisons.nextWaiting();
       if (next === null) return;
-      await measure(next);
+      await parts.turn(() => measure(next));
     }
   }
 

@@ -1,12 +1,11 @@
 import { failure } from '../../foundation/failure.ts';
-import { fail } from '../../foundation/result.ts';
+import { fail, type Result } from '../../foundation/result.ts';
 import type { MeasuringProgress } from '../../records/comparisonEntry.ts';
 import { runInThread, type ThreadEnd } from '../threads/runInThread.ts';
-import type { MeasuringAnswer, MeasuringJob } from './measuringJob.ts';
 
-export interface RunningMeasurement {
+export interface RunningMeasurement<Value> {
   /** Never rejects: a crash is a `measuring-crashed`, a cancel a `cancelled`. */
-  readonly outcome: Promise<MeasuringAnswer>;
+  readonly outcome: Promise<Result<Value>>;
   /** Asks the thread to stop, and ends it where it stands if it has not stopped after the grace. */
   cancel(): void;
 }
@@ -14,7 +13,7 @@ export interface RunningMeasurement {
 /** How long a thread may take to stop by itself. OpenCV calls cannot be interrupted, and take a second or so. */
 const graceMs = 2000;
 
-function answerOf(end: ThreadEnd<MeasuringAnswer>): MeasuringAnswer {
+function answerOf<Value>(end: ThreadEnd<Result<Value>>): Result<Value> {
   switch (end.kind) {
     case 'answered':
       return end.answer;
@@ -30,16 +29,17 @@ function answerOf(end: ThreadEnd<MeasuringAnswer>): MeasuringAnswer {
 /**
  * Measures in a thread of its own.
  *
- * @param module the thread's module: takes a `MeasuringJob`, notes its progress, answers a `MeasuringAnswer`
+ * @param module the thread's module: takes the job with a `cancelFlag` (one 32-bit number seen by both threads: 0 go on, 1
+ * stop), notes its progress, answers a result
  */
-export function startMeasurement(
+export function startMeasurement<Value>(
   module: URL,
-  job: Omit<MeasuringJob, 'cancelFlag'>,
+  job: object,
   onProgress: (progress: MeasuringProgress) => void,
-): RunningMeasurement {
+): RunningMeasurement<Value> {
   const cancelFlag = new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT);
-  const data: MeasuringJob = { ...job, cancelFlag };
-  const thread = runInThread<MeasuringProgress, MeasuringAnswer>(module, data, onProgress);
+  const data = { ...job, cancelFlag };
+  const thread = runInThread<MeasuringProgress, Result<Value>>(module, data, onProgress);
   let grace: NodeJS.Timeout | undefined;
   const outcome = thread.end.then((end) => {
     clearTimeout(grace);

@@ -1,6 +1,6 @@
 import type { ComparisonParameters } from '../../records/comparison.ts';
 import { connectedPlaces } from '../operations/connectedPlaces.ts';
-import type { Mask } from '../raster.ts';
+import type { Frame, Mask } from '../raster.ts';
 import type { CoverageMap } from './coverageMaps.ts';
 import { significantPlaces } from './significantPlaces.ts';
 
@@ -45,7 +45,7 @@ export function changeMaps(
       scores[i] = found.by / found.deviation;
     }
     const sure = significantPlaces(scores, passes, parameters.falseDiscoveryRate);
-    return grown(passes, sure, drawn, parameters.smallestAreaMm2);
+    return claimedPlaces(passes, sure, drawn, parameters.smallestAreaMm2);
   };
   let seenPx = 0;
   for (let i = 0; i < drawn.data.length; i++) {
@@ -73,7 +73,12 @@ export function changeMaps(
 }
 
 /** Of the places that pass, those with a sure pixel in them and of at least the smallest area. */
-function grown(passes: Uint8Array, sure: Uint8Array, map: CoverageMap, smallestAreaMm2: number): Mask {
+export function claimedPlaces(
+  passes: Uint8Array,
+  sure: Uint8Array,
+  map: Frame,
+  smallestAreaMm2: number,
+): Mask {
   const data = new Uint8Array(passes.length);
   const least = smallestAreaMm2 * map.pxPerMm * map.pxPerMm;
   for (const place of connectedPlaces(passes, map.widthPx, map.heightPx)) {

@@ -235,7 +235,8 @@ function interval(reading: ZoneReading) {
   };
 }
 
-function solidRecord(solid: FoundSolid | null): SolidRecord | null {
+/** A film as the record has it; null where none was found. */
+export function solidRecord(solid: FoundSolid | null): SolidRecord | null {
   if (!solid) return null;
   const half = coverageFactor * solid.error;
   return {
@@ -247,7 +248,7 @@ function solidRecord(solid: FoundSolid | null): SolidRecord | null {
 }
 
 /** Density of the solid above its own ground: −log₁₀(1 − darkness) (ISO 5-1). */
-function strengthOf(solid: FoundSolid | null): Measured | null {
+export function strengthOf(solid: FoundSolid | null): Measured | null {
   if (!solid) return null;
   const density = (darkness: number) => -Math.log10(Math.max(1 - darkness, 1e-4));
   const half = coverageFactor * Math.hypot(solid.error, 0.003);
@@ -260,7 +261,8 @@ function strengthOf(solid: FoundSolid | null): Measured | null {
   };
 }
 
-function coveredShare(covered: Mask): number {
+/** Share of the work rectangle that the sheet covers, 0..1. */
+export function coveredShare(covered: Mask): number {
   let count = 0;
   for (const value of covered.data) if (value) count++;
   return covered.data.length === 0 ? 0 : count / covered.data.length;

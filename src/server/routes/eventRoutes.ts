@@ -13,7 +13,7 @@ const backlogAllowed = 1e6;
 
 /**
  * The one event stream that all pages of a browser share: event `comparison`, data `{id, state, progress}`, and event
- * `run`, data `{runId, workId, event}`.
+ * `run`, data `{runId, workId, event}`, and event `pull`, data `{workId, pullId, photograph, state, progress}`.
  * Nothing is repeated: a page that (re)connects reads the list anew.
  */
 export function addEventRoutes(app: App, services: Services): void {
@@ -32,11 +32,15 @@ export function addEventRoutes(app: App, services: Services): void {
   const unsubscribeRuns = services.runEvents.subscribe(({ runId, workId, event }: RunAnnouncement) =>
     tell(`event: run\ndata: ${JSON.stringify({ runId, workId, event })}\n\n`),
   );
+  const unsubscribePulls = services.pullEvents.subscribe((event) =>
+    tell(`event: pull\ndata: ${JSON.stringify(event)}\n\n`),
+  );
   const heartbeat = setInterval(() => tell(': still here\n\n'), heartbeatMs);
 
   app.addHook('preClose', async () => {
     unsubscribe();
     unsubscribeRuns();
+    unsubscribePulls();
     clearInterval(heartbeat);
     for (const response of listeners) response.end();
   });

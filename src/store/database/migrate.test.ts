@@ -44,6 +44,15 @@ const dataOf: readonly (readonly string[])[] = [
     `INSERT INTO kit VALUES ('heron', '2026-03-05T00:00:00.000Z', '2026-03-05T00:00:00.000Z', 2, 0, 0, 'heron', 'roller',
       '{"tool":"roller","name":"Heron"}')`,
   ],
+  [
+    `INSERT INTO pulls VALUES ('pull', 'work', 3, '2026-03-06T00:00:00.000Z', '2026-03-06T00:00:00.000Z', 1, 0, 0,
+      '{"number":3,"paper":{"id":null,"words":"rag"}}')`,
+    `INSERT INTO pull_measurings VALUES ('pull', 'aa', 1, 'waiting', '2026-03-06T00:00:00.000Z', NULL, NULL, 0)`,
+    `INSERT INTO series_settings VALUES ('work', 1, '2026-03-06T00:00:00.000Z', '{"tolerance":0.03}')`,
+    `INSERT INTO room_noise VALUES (1, 0.01, '2026-03-06T00:00:00.000Z')`,
+    `INSERT INTO approvals VALUES ('given', 'work', 'pull', '2026-03-07T00:00:00.000Z', '{"id":"given","pull":3}')`,
+    `INSERT INTO approval_withdrawals VALUES ('given', '2026-03-08T00:00:00.000Z', 'A.T.', 'the moon closes')`,
+  ],
 ];
 
 let folder: string;
@@ -100,6 +109,16 @@ async function expectRun(database: OpenDatabase['database']): Promise<void> {
   }
 }
 
+async function expectPulls(database: OpenDatabase['database']): Promise<void> {
+  const { pulls, pullMeasurings, series } = keptRecordsIn(database);
+  expect(await pulls.numbered('work', 3)).toMatchObject({ id: 'pull', paper: { words: 'rag' } });
+  expect(await pullMeasurings.nextWaiting()).toMatchObject({ pullId: 'pull', photograph: 'aa' });
+  expect(await series.settings('work')).toMatchObject({ tolerance: 0.03, version: 1 });
+  expect(await series.typedNoise()).toEqual({ version: 1, typed: 0.01 });
+  expect(await series.approvals('work')).toMatchObject([{ id: 'given', withdrawn: { who: 'A.T.' } }]);
+  await expect(sql.raw(`DELETE FROM approvals`).execute(database)).rejects.toThrow('never removed');
+}
+
 describe('migrations', () => {
   it('bring every earlier version with data in it to the current one, losing nothing', async () => {
     expect(dataOf.length).toBe(currentVersion);
@@ -125,6 +144,7 @@ describe('migrations', () => {
       if (version >= 6) {
         expect(await keptRecordsIn(database).kit.find('heron')).toMatchObject({ name: 'Heron', version: 2 });
       }
+      if (version >= 7) await expectPulls(database);
       await close();
     }
   });

@@ -1,4 +1,5 @@
 import { kitMigration } from './kitMigration.ts';
+import { pullMigration } from './pullMigration.ts';
 import { recordMigration } from './recordMigration.ts';
 import { runMigration } from './runMigration.ts';
 
@@ -52,4 +53,5 @@ export const migrations: readonly (readonly string[])[] = [
   recordMigration,
   runMigration,
   kitMigration,
+  pullMigration,
 ];

@@ -1,4 +1,5 @@
 import type { KitTable } from './kitTables.ts';
+import type { PullTables } from './pullTables.ts';
 import type { RecordTables } from './recordTables.ts';
 import type { RunTables } from './runTables.ts';
 
@@ -42,7 +43,7 @@ export interface ComparisonPhotographTable {
   readonly photograph_id: string;
 }
 
-export interface Tables extends RecordTables, RunTables {
+export interface Tables extends RecordTables, RunTables, PullTables {
   readonly kit: KitTable;
   readonly photographs: PhotographTable;
   readonly comparisons: ComparisonTable;

@@ -6,17 +6,15 @@ import type { DataFolder } from './dataFolder.ts';
 import { moveDurably, syncFolder, writeSynced } from './durableFiles.ts';
 import { assertContentHash } from './photographFiles.ts';
 
-const recordName = 'comparison.json';
-
 /** What measurements left behind, one folder per result key (a hash of all that the result depends on). */
-export interface ResultFiles {
+export interface ResultFiles<Kept = ComparisonRecord> {
   has(key: string): Promise<boolean>;
   /** Keeps a result whole or not at all; one that is already kept stays as it is. */
-  keep(key: string, record: ComparisonRecord, files: ReadonlyMap<string, Uint8Array>): Promise<void>;
+  keep(key: string, record: Kept, files: ReadonlyMap<string, Uint8Array>): Promise<void>;
   /** Names of the files of a kept result, sorted; empty where there is none. */
   names(key: string): Promise<readonly string[]>;
   /** The kept record; null where there is none. */
-  record(key: string): Promise<ComparisonRecord | null>;
+  record(key: string): Promise<Kept | null>;
   /** Where one file of a result lies; null for a name that the result does not have. */
   pathOf(key: string, name: string): Promise<string | null>;
 }
@@ -25,8 +23,11 @@ function isMissing(error: unknown): boolean {
   return error instanceof Error && 'code' in error && error.code === 'ENOENT';
 }
 
-/** Result files of a prepared data folder. */
-export function resultFilesIn(folder: DataFolder): ResultFiles {
+/**
+ * Result files of a prepared data folder.
+ * @param recordName of the file that holds the record: a result is there once this file is.
+ */
+export function resultFilesIn<Kept>(folder: DataFolder, recordName: string): ResultFiles<Kept> {
   function folderOf(key: string): string {
     assertContentHash(key);
     return join(folder.results, key.slice(0, 2), key);
@@ -66,7 +67,7 @@ export function resultFilesIn(folder: DataFolder): ResultFiles {
     },
     async record(key) {
       try {
-        return JSON.parse(await readFile(join(folderOf(key), recordName), 'utf8')) as ComparisonRecord;
+        return JSON.parse(await readFile(join(folderOf(key), recordName), 'utf8')) as Kept;
       } catch (error) {
         if (isMissing(error)) return null;
         throw error;

@@ -34,7 +34,8 @@ function plain(words: string): string {
   return words.trim().toLowerCase().replace(/\s+/g, ' ');
 }
 
-function sameAge(one: PullReading['age'], other: PullReading['age']): boolean {
+/** Whether two ages count as the same: within a quarter of the older, or both a day old and more; words as they are. */
+export function sameAge(one: PullReading['age'], other: PullReading['age']): boolean {
   if (typeof one === 'number' && typeof other === 'number') {
     const younger = Math.min(one, other);
     const older = Math.max(one, other);

@@ -1,0 +1,78 @@
+import { createHash, randomUUID } from 'node:crypto';
+import { access, mkdir, readFile, rm } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import type { PullChange } from '../../records/pullTones.ts';
+import { moveDurably, writeSynced } from '../../store/files/durableFiles.ts';
+import type { Store } from '../../store/openStore.ts';
+import { runInThread, threadModule } from '../threads/runInThread.ts';
+import type { DifferenceAnswer, DifferenceTask } from './differenceThread.ts';
+import { toneMapName } from './measurePull.ts';
+import type { PairRule } from './pairTones.ts';
+
+const summaryName = 'difference.json';
+
+export interface DifferencePictures {
+  readonly maps: NonNullable<PullChange['maps']>;
+  /** Where each picture lies, by name. */
+  readonly files: ReadonlyMap<string, string>;
+}
+
+/**
+ * Where the pull is surely lighter or darker than its partner, as pictures; worked out once in a thread and kept in the
+ * cache. null where one of the two left no map.
+ */
+export async function differencePictures(
+  store: Pick<Store, 'pullFiles' | 'folder'>,
+  beforeKey: string,
+  afterKey: string,
+  { scale, within }: PairRule,
+): Promise<DifferencePictures | null> {
+  const [before, after] = await Promise.all([
+    store.pullFiles.pathOf(beforeKey, toneMapName),
+    store.pullFiles.pathOf(afterKey, toneMapName),
+  ]);
+  if (before === null || after === null) return null;
+  const scales = { before: scale.partner.value, after: scale.pull.value };
+  const key = createHash('sha256')
+    .update(JSON.stringify([beforeKey, afterKey, scales, within]))
+    .digest('hex');
+  const folder = join(store.folder.cache, 'differences', key.slice(0, 2), key);
+  if (!(await isThere(join(folder, summaryName)))) {
+    await make(store, folder, { before, after, scale: scales, within });
+  }
+  const maps = JSON.parse(await readFile(join(folder, summaryName), 'utf8')) as DifferencePictures['maps'];
+  const files = [maps.lighter, maps.darker].map((name) => [name, join(folder, name)] as const);
+  return { maps, files: new Map(files) };
+}
+
+async function make(store: Pick<Store, 'folder'>, folder: string, task: DifferenceTask): Promise<void> {
+  const { end, terminate } = runInThread<never, DifferenceAnswer>(
+    threadModule(import.meta.url, 'differenceThread'),
+    task,
+  );
+  const ended = await end;
+  void terminate();
+  if (ended.kind !== 'answered')
+    throw new Error(ended.kind === 'crashed' ? ended.why : 'the thread was ended');
+  const working = join(store.folder.incoming, randomUUID());
+  try {
+    await mkdir(working);
+    const { pictures, maps } = ended.answer;
+    for (const [name, bytes] of pictures) await writeSynced(join(working, name), bytes);
+    await writeSynced(join(working, summaryName), Buffer.from(JSON.stringify(maps)));
+    await mkdir(dirname(folder), { recursive: true });
+    await moveDurably(working, folder);
+  } catch (error) {
+    // somebody else may have put the same there meanwhile
+    if (!(await isThere(join(folder, summaryName)))) throw error;
+  } finally {
+    await rm(working, { recursive: true, force: true });
+  }
+}
+
+function isThere(path: string): Promise<boolean> {
+  return access(path).then(
+    () => true,
+    () => false,
+  );
+}

@@ -1,0 +1,75 @@
+import type { Kysely, Selectable } from 'kysely';
+import type { Pull } from '../../records/pull.ts';
+import type { PullTable } from '../database/pullTables.ts';
+import type { Tables } from '../database/tables.ts';
+
+export interface PullRepository {
+  /** Adds a pull; its work must be there, and no pull in use of that work may carry its number. */
+  add(pull: Pull): Promise<void>;
+  /** Archived ones too; null where there is none. */
+  find(id: string): Promise<Pull | null>;
+  /** The pull in use that carries a number; null where none does. */
+  numbered(workId: string, number: number): Promise<Pull | null>;
+  /** A work's pulls in use, in order of their numbers. */
+  ofWork(workId: string): Promise<readonly Pull[]>;
+  /** Puts a pull in place of its version `from`; false, and nothing changed, where it is at another. */
+  save(pull: Pull, from: number): Promise<boolean>;
+}
+
+/** The pulls' rows of an open database or of a transaction. */
+export function pullRepositoryIn(database: Kysely<Tables>): PullRepository {
+  const inUse = (workId: string) =>
+    database.selectFrom('pulls').selectAll().where('work_id', '=', workId).where('archived', '=', 0);
+  return {
+    async add(pull) {
+      await database.insertInto('pulls').values(toRow(pull)).execute();
+    },
+    async find(id) {
+      const row = await database.selectFrom('pulls').selectAll().where('id', '=', id).executeTakeFirst();
+      return row ? fromRow(row) : null;
+    },
+    async numbered(workId, number) {
+      const row = await inUse(workId).where('number', '=', number).executeTakeFirst();
+      return row ? fromRow(row) : null;
+    },
+    async ofWork(workId) {
+      return (await inUse(workId).orderBy('number').execute()).map(fromRow);
+    },
+    async save(pull, from) {
+      const outcome = await database
+        .updateTable('pulls')
+        .set(toRow(pull))
+        .where('id', '=', pull.id)
+        .where('version', '=', from)
+        .executeTakeFirst();
+      return outcome.numUpdatedRows === 1n;
+    },
+  };
+}
+
+function toRow({ id, workId, archived, version, createdAt, changedAt, sample, ...draft }: Pull): PullTable {
+  return {
+    id,
+    work_id: workId,
+    number: draft.number,
+    created_at: createdAt,
+    changed_at: changedAt,
+    version,
+    archived: archived ? 1 : 0,
+    sample: sample ? 1 : 0,
+    record_json: JSON.stringify(draft),
+  };
+}
+
+function fromRow(row: Selectable<PullTable>): Pull {
+  return {
+    ...(JSON.parse(row.record_json) as Omit<Pull, 'id'>),
+    id: row.id,
+    workId: row.work_id,
+    archived: row.archived === 1,
+    version: row.version,
+    createdAt: row.created_at,
+    changedAt: row.changed_at,
+    sample: row.sample === 1,
+  };
+}
