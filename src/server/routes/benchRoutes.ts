@@ -12,7 +12,7 @@ import { answerOf } from './answerOf.ts';
 import { refusals } from './refusals.ts';
 
 const params = z.object({ id: idSchema });
-const querystring = z.object({ since: idSchema.describe('Id of the earlier one') });
+const querystring = z.object({ since: idSchema.describe('Id of the earlier run or work') });
 const state = answerOf<RunState>(runStateSchema);
 const stages = answerOf<{ stages: readonly StageRule[] }>(stageListSchema);
 const changes = answerOf<{ changes: readonly AspectChange[] }>(changeListSchema);
@@ -48,11 +48,11 @@ export function addBenchRoutes(app: App, services: Services): void {
   );
 
   for (const [path, find, summary] of [
-    ['/api/runs/:id/changes', changesOfRuns, 'What changed since an earlier run'],
+    ['/api/runs/:id/changes', changesOfRuns, 'What changed since an earlier run or work'],
     [
       '/api/works/:id/changes',
       changesOfWorks,
-      'What changed since an earlier work, by the newest run of each',
+      'What changed since an earlier work or run, works by their newest run',
     ],
   ] as const) {
     app.get(

@@ -9,6 +9,10 @@ export interface Aspect {
   readonly value: string | Spent | null;
   /** How likely the trade thinks that it matters, 1 most; common practice, no source. */
   readonly rank: number;
+  /** A list that is known whole, such as the zones of a drawing: what is not on it is `absent`, rather than unknown. */
+  readonly listed?: { readonly list: string; readonly absent: string };
+  /** Why it may be unknown on the other side, in words. */
+  readonly caution?: string;
 }
 
 /**
@@ -16,22 +20,48 @@ export interface Aspect {
  * Nothing unknown is taken for equal; times differ only where their uncertainty does not reach over.
  */
 export function aspectChanges(earlier: readonly Aspect[], later: readonly Aspect[]): readonly AspectChange[] {
-  const first = new Map(earlier.map((one) => [one.aspect, one]));
-  const second = new Map(later.map((one) => [one.aspect, one]));
+  const first = sideOf(earlier);
+  const second = sideOf(later);
   const order = { changed: 0, unknown: 1, unchanged: 2 } as const;
-  return [...new Set([...first.keys(), ...second.keys()])]
-    .map((aspect) => changeOf(first.get(aspect), second.get(aspect)))
+  return [...new Set([...first.aspects.keys(), ...second.aspects.keys()])]
+    .map((aspect) => changeOf(aspect, first, second))
     .sort((a, b) => order[a.verdict] - order[b.verdict] || a.rank - b.rank || (a.name < b.name ? -1 : 1));
 }
 
-function changeOf(earlier: Aspect | undefined, later: Aspect | undefined): AspectChange {
-  const { aspect, name, rank } = (later ?? earlier)!;
-  const [before, after] = [earlier?.value ?? null, later?.value ?? null];
-  return { aspect, name, earlier: shown(before), later: shown(after), rank, ...verdictOf(before, after) };
+interface Side {
+  readonly aspects: ReadonlyMap<string, Aspect>;
+  /** The lists that are known whole here. */
+  readonly lists: ReadonlySet<string>;
 }
 
-function verdictOf(before: Aspect['value'], after: Aspect['value']): Pick<AspectChange, 'verdict' | 'note'> {
-  if (before === null || after === null) return { verdict: 'unknown', note: 'not known on both sides' };
+function sideOf(aspects: readonly Aspect[]): Side {
+  const lists = aspects.flatMap(({ listed }) => (listed ? [listed.list] : []));
+  return { aspects: new Map(aspects.map((one) => [one.aspect, one])), lists: new Set(lists) };
+}
+
+function changeOf(aspect: string, earlier: Side, later: Side): AspectChange {
+  const { name, rank, listed, caution } = (later.aspects.get(aspect) ?? earlier.aspects.get(aspect))!;
+  const valueAt = ({ aspects, lists }: Side) => {
+    const here = aspects.get(aspect);
+    if (here) return here.value;
+    return listed && lists.has(listed.list) ? listed.absent : null;
+  };
+  const [before, after] = [valueAt(earlier), valueAt(later)];
+  const verdict = verdictOf(before, after, caution);
+  return { aspect, name, earlier: shown(before), later: shown(after), rank, ...verdict };
+}
+
+function verdictOf(
+  before: Aspect['value'],
+  after: Aspect['value'],
+  caution: string | undefined,
+): Pick<AspectChange, 'verdict' | 'note'> {
+  if (before === null && after === null) {
+    return { verdict: 'unknown', note: caution ?? 'not known on either side' };
+  }
+  if (before === null || after === null) {
+    return { verdict: 'unknown', note: caution ?? 'known on one side only' };
+  }
   if (typeof before === 'string' || typeof after === 'string') {
     return { verdict: shown(before) === shown(after) ? 'unchanged' : 'changed', note: '' };
   }
@@ -44,7 +74,17 @@ function verdictOf(before: Aspect['value'], after: Aspect['value']): Pick<Aspect
 
 function shown(value: Aspect['value']): string | null {
   if (value === null || typeof value === 'string') return value;
-  const about = value.how === 'remembered' ? 'about ' : '';
-  const hours = value.seconds / 3600;
-  return about + (hours >= 2 ? `${hours.toFixed(1)} h` : `${minutesSeconds(value.seconds)} min`);
+  const { seconds, high, how } = value;
+  return `${how === 'remembered' ? 'about ' : ''}${lasted(seconds)} ± ${spread(high - seconds)}`;
+}
+
+function lasted(seconds: number): string {
+  if (seconds < 7200) return `${minutesSeconds(seconds)} min`;
+  const minutes = Math.round(seconds / 60);
+  return `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')} min`;
+}
+
+function spread(seconds: number): string {
+  if (seconds < 100) return `${Math.max(1, Math.round(seconds))} s`;
+  return seconds < 7200 ? `${Math.round(seconds / 60)} min` : `${(seconds / 3600).toFixed(1)} h`;
 }

@@ -1,11 +1,8 @@
-import type { RunState, Spent } from '../../records/bench.ts';
-import type { KeptPlan } from '../../records/keptPlan.ts';
-import type { LineStage, RunTool } from '../../records/run.ts';
-import type { KeptStone } from '../../records/stoneEntry.ts';
-import { type Work, workStages } from '../../records/work.ts';
-import { factsBefore } from '../stones/workHistory.ts';
+import type { Contact, RunState, Spent, StageDone } from '../../records/bench.ts';
+import type { LineStage } from '../../records/run.ts';
 import type { Aspect } from './aspectChanges.ts';
 import { lineRule } from './lineStages.ts';
+import { corrections } from './stagesDone.ts';
 
 /** The stages whose length is compared, most telling first: common practice, no source. */
 const timedStages: readonly LineStage[] = [
@@ -21,92 +18,100 @@ const timedStages: readonly LineStage[] = [
   'second-roll-up',
   'draw',
 ];
-const tools: readonly RunTool[] = ['ink', 'batch', 'roller', 'press', 'paper', 'cloth'];
+/** Stages of which it is told how often they were done. */
+const countedStages: readonly LineStage[] = ['first-etch', 'washout', 'base', 'roll-up', 'second-etch'];
 
-/** What may differ between two works: the stone, the drawing and what is told of the past. */
-export function workAspects(work: Work, stone: KeptStone): readonly Aspect[] {
-  const grit = stone.graining.at(-1)?.grit ?? null;
+const notLogged = 'not logged on one side, which is not the same as not done';
+
+/** What may differ between two runs as they went: contacts, gaps, times by stage, corrections and troubles. */
+export function runAspects(state: RunState): readonly Aspect[] {
   return [
-    ...work.zones.map((zone) => ({
-      aspect: `zone ${zone.name}`,
-      name: `medium of ${zone.name}`,
-      value: [zone.medium, zone.deposit, zone.intention].filter(Boolean).join(', '),
-      rank: 4,
-    })),
-    { aspect: 'stone', name: 'stone', value: stone.name, rank: 6 },
-    { aspect: 'stone colour', name: 'colour of the stone', value: stone.colour || null, rank: 7 },
-    { aspect: 'last grit', name: 'last grit', value: grit === null ? null : String(grit), rank: 5 },
-    ...pastAspects(work),
+    ...contactAspects(state.contacts),
+    ...timeAspects(state.stages),
+    ...countAspects(state.stages),
+    ...correctionAspects(state),
   ];
 }
 
-function pastAspects({ origin, stage }: Work): readonly Aspect[] {
-  // what was done here is told by runs; only what is told of before can be compared in words
-  if (origin.kind === 'new') return [];
-  const reached = workStages.indexOf(origin.stage) < workStages.indexOf(stage) ? stage : origin.stage;
-  return factsBefore(reached).map((fact) => ({
-    aspect: `past ${fact}`,
-    name: fact.replaceAll('-', ' '),
-    value: origin.history.find((told) => told.fact === fact)?.value ?? null,
-    rank: 8,
-  }));
-}
-
-/** What may differ between two runs: the etch as planned and as it went, the waits, and what was picked. */
-export function runAspects(state: RunState, plan: KeptPlan | null): readonly Aspect[] {
-  return [...planAspects(plan), ...contactAspects(state), ...stageAspects(state), ...toolAspects(state)];
-}
-
-function planAspects(plan: KeptPlan | null): readonly Aspect[] {
-  const tannic = plan?.request.tannic ?? null;
-  const planned = (aspect: string, rank: number, value: string | null): Aspect => ({
-    aspect,
-    name: aspect,
-    rank,
-    value,
+function contactAspects(contacts: readonly Contact[]): readonly Aspect[] {
+  const seen = new Map<string, number>();
+  return contacts.flatMap(({ name, stage, spent, longestGapSeconds }): Aspect[] => {
+    const place = `${stage} ${name}`;
+    const time = (seen.get(place) ?? 0) + 1;
+    seen.set(place, time);
+    const which = time === 1 ? name : `${name}, laid again (${time})`;
+    const during = stage === 'first-etch' ? '' : ` in ${lineRule(stage).name}`;
+    return [
+      {
+        aspect: `contact ${place} ${time}`,
+        name: `contact of ${which}${during}`,
+        value: spent,
+        rank: 2,
+        caution: notLogged,
+      },
+      {
+        aspect: `gap ${place} ${time}`,
+        name: `longest time untouched of ${which}${during}`,
+        value: longestGapSeconds === null ? null : gap(longestGapSeconds),
+        rank: 3,
+        caution: 'no moves were logged on one side',
+      },
+    ];
   });
-  const number = (value: number | null | undefined, unit: string) =>
-    value === null || value === undefined ? null : `${value} ${unit}`.trim();
-  return [
-    planned('etch table', 1, plan && `${plan.table.name}, version ${plan.table.version}`),
-    planned('tannic solution', 2, number(tannic?.gramsPerLitre, 'g/l')),
-    planned('pH of the tannic solution', 2, number(tannic?.pH, '')),
-    planned('depth of the etch', 3, number(plan?.request.filmMm, 'mm')),
-    planned('people', 5, number(plan?.request.people, '')),
-    ...(plan?.plan.zones ?? []).map((zone) => planned(`etch of ${zone.name}`, 1, zone.etch?.name ?? null)),
-  ];
-}
-
-function contactAspects({ contacts }: RunState): readonly Aspect[] {
-  return contacts.flatMap(({ name, stage, spent, longestGapSeconds }): Aspect[] => [
-    { aspect: `contact ${stage} ${name}`, name: `contact of ${name}`, value: spent, rank: 2 },
-    {
-      aspect: `gap ${stage} ${name}`,
-      name: `longest time untouched of ${name}`,
-      value: longestGapSeconds === null ? null : gap(longestGapSeconds),
-      rank: 3,
-    },
-  ]);
 }
 
 function gap(seconds: number): Spent {
   return { seconds, low: Math.max(0, seconds - 2), high: seconds + 2, how: 'measured', oneClock: true };
 }
 
-function stageAspects({ stages }: RunState): readonly Aspect[] {
-  return timedStages.map((stage, index) => ({
-    aspect: `time ${stage}`,
-    name: `time of ${lineRule(stage).name}`,
-    value: stages.findLast((one) => one.stage === stage)?.spent ?? null,
-    rank: 3 + index / 10,
-  }));
+/** The line has some stages twice, under one name. */
+function stageWords(stage: LineStage): string {
+  const { name } = lineRule(stage);
+  return stage.startsWith('second-') && stage !== 'second-etch' ? `${name} after the second etch` : name;
 }
 
-function toolAspects({ picked }: RunState): readonly Aspect[] {
-  return tools.map((tool, index) => ({
-    aspect: `tool ${tool}`,
-    name: tool,
-    value: picked.find((one) => one.tool === tool)?.words ?? null,
-    rank: 4 + index / 10,
-  }));
+function timeAspects(stages: readonly StageDone[]): readonly Aspect[] {
+  return timedStages.map((stage, index) => {
+    const told = stages.findLast((one) => one.stage === stage);
+    return {
+      aspect: `time ${stage}`,
+      name: `${stageWords(stage)}: how long`,
+      value: told?.state === 'skipped' ? 'left out' : (told?.spent ?? null),
+      rank: 3 + index / 10,
+      caution: notLogged,
+    };
+  });
+}
+
+function countAspects(stages: readonly StageDone[]): readonly Aspect[] {
+  return countedStages.flatMap((stage): Aspect[] => {
+    const often = stages.filter((one) => one.stage === stage && one.state !== 'skipped').length;
+    if (often === 0) return [];
+    const name = `${stageWords(stage)}: how often`;
+    return [{ aspect: `often ${stage}`, name, value: String(often), rank: 4.6, caution: notLogged }];
+  });
+}
+
+/** Corrections and troubles are told only where they were: a log without any says nothing about how it went. */
+function correctionAspects({ stages, facts }: RunState): readonly Aspect[] {
+  const made = corrections.flatMap((stage): Aspect[] => {
+    const often = stages.filter((one) => one.stage === stage).length;
+    if (often === 0) return [];
+    return [
+      {
+        aspect: `correction ${stage}`,
+        name: lineRule(stage).name,
+        value: often === 1 ? 'logged once' : `logged ${often} times`,
+        rank: 3,
+        caution: notLogged,
+      },
+    ];
+  });
+  const troubles = facts.filter(({ fact }) => fact === 'trouble').map(({ words }) => words);
+  if (troubles.length === 0) return made;
+  const value = [...new Set(troubles)].join('; ');
+  return [
+    ...made,
+    { aspect: 'trouble', name: 'trouble', value, rank: 2.5, caution: 'none was logged on one side' },
+  ];
 }

@@ -189,6 +189,9 @@ describe('what changed', () => {
       'washout unchanged',
       'stone unchanged',
     ]);
-    expect(aspectChanges(earlier, later)[0]).toMatchObject({ earlier: '10.0 h', later: '16.7 h' });
+    expect(aspectChanges(earlier, later)[0]).toMatchObject({
+      earlier: '10 h 00 min ± 2 s',
+      later: '16 h 40 min ± 2 s',
+    });
   });
 });

@@ -5,7 +5,7 @@ import { protocolAddress } from '../client/photographs.ts';
 /** The rooms, each with the addresses that lie in it. */
 const rooms: readonly { readonly name: string; readonly href: string; readonly within: RegExp }[] = [
   { name: 'Stones', href: '/', within: /^\/($|stones(\/|$))/ },
-  { name: 'Works', href: '/works', within: /^\/works(\/|$)/ },
+  { name: 'Works', href: '/works', within: /^\/(works|changes)(\/|$)/ },
   { name: 'Comparisons', href: '/comparisons', within: /^\/(comparisons|new)(\/|$)/ },
   { name: 'Tables', href: '/tables', within: /^\/tables(\/|$)/ },
   { name: 'Mixing', href: '/mixing', within: /^\/(mixing|batches)(\/|$)/ },

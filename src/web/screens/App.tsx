@@ -12,6 +12,7 @@ import { StoneRack } from './StoneRack.tsx';
 const BatchList = lazy(() => import('./batches/BatchList.tsx'));
 const BatchScreen = lazy(() => import('./batches/BatchScreen.tsx'));
 const BenchScreen = lazy(() => import('./bench/BenchScreen.tsx'));
+const ChangesScreen = lazy(() => import('./changes/ChangesScreen.tsx'));
 const ComparisonScreen = lazy(() => import('./ComparisonScreen.tsx'));
 const MixingIndex = lazy(() => import('./mixing/MixingIndex.tsx'));
 const MixQuestion = lazy(() => import('./mixing/MixQuestion.tsx'));
@@ -65,6 +66,12 @@ export function App() {
               {({ id, view }) => <WorkScreen key={id} id={id} view={view ?? ''} />}
             </Route>
             <Route path="/bench/:id">{({ id }) => <BenchScreen key={id} id={id} />}</Route>
+            <Route path="/changes/works/:id">
+              {({ id }) => <ChangesScreen key={id} later={{ kind: 'works', id }} />}
+            </Route>
+            <Route path="/changes/runs/:id">
+              {({ id }) => <ChangesScreen key={id} later={{ kind: 'runs', id }} />}
+            </Route>
             <Route path="/comparisons">
               <ComparisonList />
             </Route>

@@ -53,6 +53,9 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
           <p>
             On stone <Link href={`/stones/${work.stoneId}`}>{work.stone.name}</Link>.
           </p>
+          <p>
+            <Link href={`/changes/works/${work.id}`}>What changed? Compare with another work</Link>
+          </p>
           <Field
             label="Title"
             autoComplete="off"

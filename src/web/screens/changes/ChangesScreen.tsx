@@ -1,0 +1,128 @@
+import './Changes.css';
+import { useQuery } from '@tanstack/react-query';
+import { Link, useLocation, useSearch } from 'wouter';
+import { type ComparedSide, changesKey, readChanges } from '../../client/changes.ts';
+import { openRun, runKey } from '../../client/runs.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { listWorks, worksKey } from '../../client/workList.ts';
+import { ButtonLink } from '../../parts/Button.tsx';
+import { EmptyPage } from '../../parts/EmptyPage.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { ChangeTables } from './ChangeTables.tsx';
+import { changesHeadline } from './changeWords.ts';
+import { SidePicker } from './SidePicker.tsx';
+
+/** So many works are offered, those that were changed last. */
+const worksOffered = 200;
+
+/** What changed between two works or runs: the later one in the address, the earlier one in its question. */
+export default function ChangesScreen({ later }: { later: ComparedSide }) {
+  const [, go] = useLocation();
+  const earlier = sideOf(new URLSearchParams(useSearch()).get('since'));
+  const works = useQuery({
+    queryKey: [...worksKey, 'offered'],
+    queryFn: async ({ signal }) =>
+      (await listWorks({ search: '', archived: 'all', stage: null }, null, signal, worksOffered)).works,
+  });
+  const changes = useQuery({
+    queryKey: changesKey(later, earlier ?? later),
+    queryFn: () => readChanges(later, earlier!),
+    enabled: earlier !== null,
+    // logs grow; what was compared a moment ago may be more by now
+    staleTime: 0,
+  });
+  const workOf = { later: useWorkOf(later), earlier: useWorkOf(earlier) };
+  const failed = works.error ?? changes.error;
+  const compare = (next: ComparedSide, since: ComparedSide | null) =>
+    go(addressOf(next, since), { replace: true });
+  const alone = works.data?.length === 1 && later.kind === 'works';
+  const same = earlier !== null && earlier.id === later.id;
+  return (
+    <>
+      <PageHead
+        stamp={
+          <>
+            What changed?
+            {workOf.later && (
+              <>
+                {' '}
+                · <Link href={`/works/${workOf.later}`}>To the work</Link>
+              </>
+            )}
+          </>
+        }
+        headline={changes.data && !same ? changesHeadline(changes.data) : 'What changed?'}
+      />
+      {failed && (
+        <div className="changes-body">
+          <FailureNotice failure={shownFailure(failed)} />
+        </div>
+      )}
+      {alone ? (
+        <EmptyPage
+          title="There is nothing to compare with yet"
+          act={
+            <ButtonLink kind="act" href="/works/new">
+              Enter another work
+            </ButtonLink>
+          }
+        >
+          <p>
+            Two works or two runs are laid side by side here: one that printed well and one that did not, say.
+            This is the only work so far. Enter the next one, or an older one halfway with what is known of
+            it.
+          </p>
+        </EmptyPage>
+      ) : (
+        works.data && (
+          <div className="changes-body">
+            <div className="changes-sides">
+              <SidePicker
+                label="Earlier, such as the one that worked"
+                side={earlier}
+                workId={workOf.earlier}
+                works={works.data}
+                onPick={(side) => compare(later, side)}
+              />
+              <SidePicker
+                label="Later, such as the one that did not"
+                side={later}
+                workId={workOf.later}
+                works={works.data}
+                onPick={(side) => compare(side, earlier)}
+              />
+            </div>
+            {earlier === null && (
+              <p>Pick the work to compare with. Each counts by its newest run at the bench, if it has one.</p>
+            )}
+            {same && <p>Both sides are the same. Pick another work or another run on one of them.</p>}
+            {changes.data && !same && <ChangeTables changes={changes.data} />}
+          </div>
+        )
+      )}
+    </>
+  );
+}
+
+/** The work that a side is of; null while that is not known. */
+function useWorkOf(side: ComparedSide | null): string | null {
+  const run = useQuery({
+    queryKey: [...runKey(side?.id ?? ''), 'compared'],
+    queryFn: () => openRun(side!.id),
+    enabled: side?.kind === 'runs',
+    staleTime: Number.POSITIVE_INFINITY,
+  });
+  if (side === null) return null;
+  return side.kind === 'works' ? side.id : (run.data?.workId ?? null);
+}
+
+function sideOf(text: string | null): ComparedSide | null {
+  const [kind, id] = text?.split('/') ?? [];
+  return (kind === 'works' || kind === 'runs') && id ? { kind, id } : null;
+}
+
+function addressOf(later: ComparedSide, earlier: ComparedSide | null): string {
+  const path = `/changes/${later.kind}/${later.id}`;
+  return earlier === null ? path : `${path}?since=${earlier.kind}/${earlier.id}`;
+}

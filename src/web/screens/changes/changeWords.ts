@@ -1,0 +1,15 @@
+import type { AspectChange } from '../../../records/bench.ts';
+
+/** The finding in a line. */
+export function changesHeadline(changes: readonly AspectChange[]): string {
+  const count = (verdict: AspectChange['verdict']) => changes.filter((one) => one.verdict === verdict).length;
+  const [changed, unknown] = [count('changed'), count('unknown')];
+  const first = changed === 0 ? 'Nothing that is known changed' : `${changed} changed`;
+  return unknown === 0 ? first : `${first}, ${unknown} ${unknown === 1 ? 'is' : 'are'} not known`;
+}
+
+/** Where the trade would look for a cause first; common practice, no source. */
+export function rankWords(rank: number): string {
+  if (rank < 3) return 'look here first';
+  return rank < 5 ? 'often matters' : 'seldom alone';
+}
