@@ -21,10 +21,11 @@ const doors = {
   'heic-decode': 'src/imaging/codecs/heicLibrary.ts',
   'better-sqlite3': 'src/store/database/openDatabase.ts',
   pdfmake: 'src/paper/sheets/pdfDocument.ts',
+  'csv-parse': 'src/application/trials/readTrialTable.ts',
   fflate: 'src/application/comparisonArchive.ts',
   'tar-stream': 'src/store/backup/archive.ts',
   'polygon-clipping': 'src/science/geometry/polygonArea.ts',
-  'ml-matrix': 'src/science/statistics/leastSquares.ts',
+  'ml-matrix': 'src/science/algebra/denseMatrices.ts',
   'fft.js': 'src/imaging/matching/spectrum.ts',
 };
 

@@ -25,6 +25,11 @@ stonetone series in.json
     Says whether a series of pulls is steady: {noise: {tone}, tolerance?, pulls: [{n, paper, age?, lights, middles,
     darks, faults?}]}. Ends with 0 for every answer, also "can't tell", 2 for bad input.
 
+stonetone trial analyse --csv F --response Y [--block B] [--whole W] [--sub S] [--strip P] [--control LEVEL]
+    Analyses a table of patches, one a line: Y is what was read; W is given to a whole strip, S to each patch, B is the
+    stone (or "row,column"). Columns hold names; P tells strips treated alike in one block apart; LEVEL is compared with,
+    a level called None or control unless given. Prints terms, means, differences and what can't be told as JSON.
+
 stonetone room air --ach 6 --removal 0.99
 stonetone room settle --micron 5 --density 1.07 --metres 2
 stonetone room lift --json in.json

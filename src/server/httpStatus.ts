@@ -69,6 +69,7 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'mixture-malformed': 400,
   'mixture-impossible': 422,
   'series-malformed': 400,
+  'trial-table-unreadable': 400,
   'lift-malformed': 400,
   'pull-number-taken': 409,
   'pull-of-other-work': 422,

@@ -34,6 +34,15 @@ export function studentQuantile(probability: number, degreesOfFreedom: number): 
 }
 
 /**
+ * Chance that Student's t exceeds a score.
+ * @param score 0 or more; NaN below.
+ * @param degreesOfFreedom above 0, Infinity for the normal distribution; NaN otherwise.
+ */
+export function studentTail(score: number, degreesOfFreedom: number): number {
+  return score >= 0 ? fisherAbove(score * score, 1, degreesOfFreedom) / 2 : Number.NaN;
+}
+
+/**
  * Quantile of the beta distribution.
  * @param probability 0..1; NaN otherwise.
  * @param alpha above 0. @param beta above 0; NaN otherwise.
@@ -75,6 +84,20 @@ export function fisherQuantile(probability: number, upper: number, lower: number
   }
   const rest = betaQuantile(1 - probability, lower / 2, upper / 2);
   return (lower * (1 - rest)) / (upper * rest);
+}
+
+/**
+ * Chance that a ratio of two variances exceeds `ratio`, by Fisher's F distribution.
+ * @param ratio 0 or more; below gives 1, NaN gives NaN.
+ * @param upper degrees of freedom of the variance above, above 0; NaN otherwise.
+ * @param lower those of the variance below, above 0, Infinity where it is known; NaN otherwise.
+ */
+export function fisherAbove(ratio: number, upper: number, lower: number): number {
+  if (!(upper > 0 && lower > 0) || Number.isNaN(ratio)) return Number.NaN;
+  if (ratio <= 0) return 1;
+  if (ratio === Infinity) return 0;
+  if (lower === Infinity) return gammaAbove((ratio * upper) / 2, upper / 2);
+  return betaBelow(lower / (lower + upper * ratio), lower / 2, upper / 2);
 }
 
 /** Where a falling function passes a level, by halving between two bounds down to neighbouring numbers. */

@@ -1,4 +1,4 @@
-import { Matrix, QrDecomposition } from 'ml-matrix';
+import { Matrix, QrDecomposition } from '../algebra/denseMatrices.ts';
 
 /**
  * Weighted least squares by QR: the coefficients that make Σ w (y − Σ c·x)² least.

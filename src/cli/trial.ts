@@ -1,0 +1,63 @@
+import { readTrialTable } from '../application/trials/readTrialTable.ts';
+import { failure } from '../foundation/failure.ts';
+import { fail, ok, type Result } from '../foundation/result.ts';
+import type { TrialColumns } from '../records/trial.ts';
+import { analyseTrial } from '../studio/trials/analyseTrial.ts';
+import { type OptionList, readArguments, required } from './arguments.ts';
+import { exitDone } from './exitStatus.ts';
+import { readText } from './readInput.ts';
+import { reportFailure } from './report.ts';
+
+const analyseOptions: OptionList = {
+  csv: 'readings.csv',
+  response: 'tone',
+  block: 'stone',
+  whole: 'etch',
+  sub: 'medium',
+  strip: 'strip',
+  control: 'None',
+};
+
+/** `stonetone trial analyse`: analyses a table of a test stone's patches, and prints the analysis as JSON. */
+export async function trial(words: readonly string[]): Promise<number> {
+  const [what, ...rest] = words;
+  if (what === undefined)
+    return reportFailure(failure('argument-missing', { name: 'what to do', example: 'analyse' }));
+  if (what !== 'analyse') return reportFailure(failure('argument-unknown', { name: what }));
+  const answer = await analyse(rest);
+  if (!answer.ok) return reportFailure(answer.error);
+  console.log(JSON.stringify(answer.value, null, 1));
+  return exitDone;
+}
+
+async function analyse(words: readonly string[]) {
+  const given = readArguments(words, analyseOptions);
+  if (!given.ok) return given;
+  const file = required(given.value, 'csv', analyseOptions['csv']!);
+  if (!file.ok) return file;
+  const columns = columnsOf(given.value.options);
+  if (!columns.ok) return columns;
+  const text = await readText(file.value);
+  if (!text.ok) return text;
+  const table = readTrialTable(text.value, columns.value);
+  if (!table.ok) return table;
+  return ok(analyseTrial(table.value, columns.value, given.value.options.get('control') ?? null));
+}
+
+function columnsOf(options: ReadonlyMap<string, string>): Result<TrialColumns> {
+  const response = options.get('response');
+  if (response === undefined)
+    return fail(failure('argument-missing', { name: '--response', example: 'the column of the readings' }));
+  const columns = {
+    response,
+    blocks: options.get('block')?.split(',') ?? [],
+    whole: options.get('whole') ?? null,
+    sub: options.get('sub') ?? null,
+    strip: options.get('strip') ?? null,
+  };
+  if (columns.whole === null && columns.sub === null)
+    return fail(
+      failure('argument-missing', { name: '--whole or --sub', example: 'the column of a treatment' }),
+    );
+  return ok(columns);
+}
