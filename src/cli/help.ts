@@ -29,6 +29,9 @@ stonetone trial analyse --csv F --response Y [--block B] [--whole W] [--sub S] [
     Analyses a table of patches, one a line: Y is what was read; W is given to a whole strip, S to each patch, B is the
     stone (or "row,column"). Columns hold names; P tells strips treated alike in one block apart; LEVEL is compared with,
     a level called None or control unless given. Prints terms, means, differences and what can't be told as JSON.
+stonetone edition in.json
+    What an edition needs: sheets with spoilage, tearing down, damp growth, ink, minutes, rack places: {size, paper?,
+    inkedCm2?, rackPlaces?, past?}. What isn't known is null.
 
 stonetone room air --ach 6 --removal 0.99
 stonetone room settle --micron 5 --density 1.07 --metres 2

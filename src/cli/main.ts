@@ -20,6 +20,8 @@ export async function main(words: readonly string[]): Promise<number> {
       return (await import('./series.ts')).series(rest);
     case 'trial':
       return (await import('./trial.ts')).trial(rest);
+    case 'edition':
+      return (await import('./edition.ts')).edition(rest);
     case 'room':
       return (await import('./room.ts')).room(rest);
     case 'backup':

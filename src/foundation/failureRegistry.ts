@@ -1,6 +1,7 @@
 import { argumentFailures } from './failures/argumentFailures.ts';
 import { backupFailures } from './failures/backupFailures.ts';
 import { craftFailures } from './failures/craftFailures.ts';
+import { editionFailures } from './failures/editionFailures.ts';
 import { pictureFailures } from './failures/pictureFailures.ts';
 import { proofFailures } from './failures/proofFailures.ts';
 import { recordFailures } from './failures/recordFailures.ts';
@@ -17,6 +18,7 @@ export const failureRegistry = {
   ...servingFailures,
   ...craftFailures,
   ...proofFailures,
+  ...editionFailures,
   ...backupFailures,
 } as const;
 

@@ -2,8 +2,10 @@ import type { Kysely } from 'kysely';
 import type { Result } from '../foundation/result.ts';
 import type { Tables } from './database/tables.ts';
 import { type BatchRepository, batchRepositoryIn } from './repositories/batchRepository.ts';
+import { type EditionRepository, editionRepositoryIn } from './repositories/editionRepository.ts';
 import { type EtchTableRepository, etchTableRepositoryIn } from './repositories/etchTableRepository.ts';
 import { type KitRepository, kitRepositoryIn } from './repositories/kitRepository.ts';
+import { type LedgerRepository, ledgerRepositoryIn } from './repositories/ledgerRepository.ts';
 import { type MediumRepository, mediumRepositoryIn } from './repositories/mediumRepository.ts';
 import { type PhotographRepository, photographRepositoryIn } from './repositories/photographRepository.ts';
 import { type PlanRepository, planRepositoryIn } from './repositories/planRepository.ts';
@@ -26,6 +28,8 @@ export interface KeptRecords {
   readonly pulls: PullRepository;
   readonly pullMeasurings: PullMeasuringRepository;
   readonly series: SeriesRepository;
+  readonly editions: EditionRepository;
+  readonly ledgers: LedgerRepository;
   readonly etchTables: EtchTableRepository;
   readonly media: MediumRepository;
   readonly batches: BatchRepository;
@@ -51,6 +55,8 @@ export function keptRecordsIn(database: Kysely<Tables>): KeptRecords {
     pulls: pullRepositoryIn(database),
     pullMeasurings: pullMeasuringRepositoryIn(database),
     series: seriesRepositoryIn(database),
+    editions: editionRepositoryIn(database),
+    ledgers: ledgerRepositoryIn(database),
     etchTables: etchTableRepositoryIn(database),
     media: mediumRepositoryIn(database),
     batches: batchRepositoryIn(database),

@@ -53,6 +53,15 @@ const dataOf: readonly (readonly string[])[] = [
     `INSERT INTO approvals VALUES ('given', 'work', 'pull', '2026-03-07T00:00:00.000Z', '{"id":"given","pull":3}')`,
     `INSERT INTO approval_withdrawals VALUES ('given', '2026-03-08T00:00:00.000Z', 'A.T.', 'the moon closes')`,
   ],
+  [
+    `INSERT INTO editions VALUES ('edition', 'work', '2026-03-05T00:00:00.000Z', '2026-03-05T00:00:00.000Z', 1, 0, 0,
+      '{"title":"Low Water","size":5}')`,
+    `INSERT INTO ledger_entries VALUES ('edition', 1, 'sheet-1', 'impression', '2026-03-05T01:00:00+01:00', NULL,
+      '2026-03-05T00:00:01.000Z', 'P.R.', 'phone', 'aa', '{"verdict":"good","photograph":"aa"}')`,
+    `INSERT INTO ledger_entries VALUES ('edition', 2, 'sheet-2', 'impression', '2026-03-05T01:06:00+01:00', NULL,
+      '2026-03-05T00:06:01.000Z', 'P.R.', 'phone', NULL, '{"verdict":"good"}')`,
+    `INSERT INTO edition_prints VALUES ('edition', 'sheet-1', 'edition', 1)`,
+  ],
 ];
 
 let folder: string;
@@ -119,6 +128,25 @@ async function expectPulls(database: OpenDatabase['database']): Promise<void> {
   await expect(sql.raw(`DELETE FROM approvals`).execute(database)).rejects.toThrow('never removed');
 }
 
+async function expectEdition(database: OpenDatabase['database']): Promise<void> {
+  const { editions, ledgers } = keptRecordsIn(database);
+  expect(await editions.find('edition')).toMatchObject({
+    title: 'Low Water',
+    prints: [{ impression: 'sheet-1', kind: 'edition', number: 1 }],
+  });
+  expect(await ledgers.entries('edition')).toMatchObject([{ sequence: 1, actor: 'P.R.' }, { sequence: 2 }]);
+  for (const change of [`UPDATE ledger_entries SET kind = 'note'`, `DELETE FROM ledger_entries`]) {
+    await expect(sql.raw(change).execute(database)).rejects.toThrow('what happened is never');
+  }
+  const given = (kind: string, number: string) =>
+    sql
+      .raw(`INSERT INTO edition_prints VALUES ('edition', 'sheet-2', '${kind}', ${number})`)
+      .execute(database);
+  await expect(given('edition', '1'), 'a number given twice').rejects.toThrow('UNIQUE');
+  await expect(given('archive', '1'), 'a number where none belongs').rejects.toThrow('CHECK');
+  await expect(given('artist', 'NULL'), 'no number where one belongs').rejects.toThrow('CHECK');
+}
+
 describe('migrations', () => {
   it('bring every earlier version with data in it to the current one, losing nothing', async () => {
     expect(dataOf.length).toBe(currentVersion);
@@ -145,6 +173,7 @@ describe('migrations', () => {
         expect(await keptRecordsIn(database).kit.find('heron')).toMatchObject({ name: 'Heron', version: 2 });
       }
       if (version >= 7) await expectPulls(database);
+      if (version >= 8) await expectEdition(database);
       await close();
     }
   });

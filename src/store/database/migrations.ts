@@ -1,3 +1,4 @@
+import { editionMigration } from './editionMigration.ts';
 import { kitMigration } from './kitMigration.ts';
 import { pullMigration } from './pullMigration.ts';
 import { recordMigration } from './recordMigration.ts';
@@ -54,4 +55,5 @@ export const migrations: readonly (readonly string[])[] = [
   runMigration,
   kitMigration,
   pullMigration,
+  editionMigration,
 ];

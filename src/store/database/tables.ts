@@ -1,3 +1,4 @@
+import type { EditionTables } from './editionTables.ts';
 import type { KitTable } from './kitTables.ts';
 import type { PullTables } from './pullTables.ts';
 import type { RecordTables } from './recordTables.ts';
@@ -43,7 +44,7 @@ export interface ComparisonPhotographTable {
   readonly photograph_id: string;
 }
 
-export interface Tables extends RecordTables, RunTables, PullTables {
+export interface Tables extends RecordTables, RunTables, PullTables, EditionTables {
   readonly kit: KitTable;
   readonly photographs: PhotographTable;
   readonly comparisons: ComparisonTable;

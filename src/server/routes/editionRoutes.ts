@@ -1,0 +1,131 @@
+import { z } from 'zod';
+import {
+  archiveEdition,
+  changeEdition,
+  createEdition,
+  curateEdition,
+} from '../../application/editions/changeEdition.ts';
+import { listEditions, readEdition } from '../../application/editions/findEditions.ts';
+import type { Services } from '../../application/openServices.ts';
+import { archivingSchema, idSchema } from '../../contract/common.ts';
+import {
+  editionDraftSchema,
+  editionListSchema,
+  editionSaveSchema,
+  editionSchema,
+  printsSaveSchema,
+} from '../../contract/edition.ts';
+import type { Edition } from '../../records/edition.ts';
+import type { App } from '../app.ts';
+import { sendFailure, sendRefusal } from '../failureReply.ts';
+import { answerOf } from './answerOf.ts';
+import { refusals, saveRefusals } from './refusals.ts';
+
+const tags = ['editions'];
+const params = z.object({ id: idSchema });
+const entry = answerOf<Edition>(editionSchema);
+const list = answerOf<{ editions: readonly Edition[] }>(editionListSchema);
+const saved = { 200: entry, ...saveRefusals(editionSchema) };
+
+/** Editions of a work: list, enter, read, change, curate, archive. */
+export function addEditionRoutes(app: App, services: Services): void {
+  app.get(
+    '/api/works/:id/editions',
+    {
+      schema: {
+        tags,
+        summary: "List a work's editions, newest first",
+        params,
+        response: { 200: list, ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const editions = await listEditions(services, request.params.id);
+      return editions.ok ? reply.send({ editions: editions.value }) : sendFailure(reply, editions.error);
+    },
+  );
+
+  app.post(
+    '/api/works/:id/editions',
+    {
+      schema: {
+        tags,
+        summary: 'Enter an edition of a work; title and size are needed',
+        params,
+        body: editionDraftSchema,
+        response: { 201: entry, ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const created = await createEdition(services, request.params.id, request.body);
+      return created.ok ? reply.code(201).send(created.value) : sendRefusal(reply, created.error);
+    },
+  );
+
+  app.get(
+    '/api/editions/:id',
+    {
+      schema: {
+        tags,
+        summary: 'Read an edition, with its prints',
+        params,
+        response: { 200: entry, ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const edition = await readEdition(services, request.params.id);
+      return edition.ok ? reply.send(edition.value) : sendFailure(reply, edition.error);
+    },
+  );
+
+  app.patch(
+    '/api/editions/:id',
+    {
+      schema: {
+        tags,
+        summary: 'Save what changed about an edition; fields left out stay',
+        params,
+        body: editionSaveSchema,
+        response: saved,
+      },
+    },
+    async (request, reply) => {
+      const changed = await changeEdition(services, request.params.id, request.body);
+      return changed.ok ? reply.send(changed.value) : sendRefusal(reply, changed.error);
+    },
+  );
+
+  app.put(
+    '/api/editions/:id/prints',
+    {
+      schema: {
+        tags,
+        summary: 'Say what becomes of the impressions: these prints replace those before',
+        params,
+        body: printsSaveSchema,
+        response: saved,
+      },
+    },
+    async (request, reply) => {
+      const curated = await curateEdition(services, request.params.id, request.body);
+      return curated.ok ? reply.send(curated.value) : sendRefusal(reply, curated.error);
+    },
+  );
+
+  app.put(
+    '/api/editions/:id/archived',
+    {
+      schema: {
+        tags,
+        summary: 'Take an edition off its work, or bring it back',
+        params,
+        body: archivingSchema,
+        response: saved,
+      },
+    },
+    async (request, reply) => {
+      const archived = await archiveEdition(services, request.params.id, request.body);
+      return archived.ok ? reply.send(archived.value) : sendRefusal(reply, archived.error);
+    },
+  );
+}

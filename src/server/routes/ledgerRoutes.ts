@@ -1,0 +1,80 @@
+import { z } from 'zod';
+import { documentEdition } from '../../application/editions/documentEdition.ts';
+import { readLedger } from '../../application/editions/findEditions.ts';
+import { logImpression } from '../../application/editions/logImpression.ts';
+import { planOfEdition } from '../../application/editions/planOfEdition.ts';
+import type { Services } from '../../application/openServices.ts';
+import { idSchema } from '../../contract/common.ts';
+import { ledgerEntryInputSchema, ledgerEntrySchema, ledgerSchema } from '../../contract/edition.ts';
+import type { LedgerEntry } from '../../records/edition.ts';
+import type { App } from '../app.ts';
+import { sendFailure } from '../failureReply.ts';
+import { answerOf } from './answerOf.ts';
+import { refusals } from './refusals.ts';
+
+const tags = ['editions'];
+const params = z.object({ id: idSchema });
+const entry = answerOf<LedgerEntry>(ledgerEntrySchema as unknown as z.ZodType<LedgerEntry>);
+const ledger = answerOf<{ entries: readonly LedgerEntry[] }>(
+  ledgerSchema as unknown as z.ZodType<{ entries: readonly LedgerEntry[] }>,
+);
+
+/** An edition's ledger, what it needs, and what is recorded of it. */
+export function addLedgerRoutes(app: App, services: Services): void {
+  app.get(
+    '/api/editions/:id/ledger',
+    {
+      schema: {
+        tags,
+        summary: 'Read the ledger of an edition, in order',
+        params,
+        response: { 200: ledger, ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const entries = await readLedger(services, request.params.id);
+      return entries.ok ? reply.send({ entries: entries.value }) : sendFailure(reply, entries.error);
+    },
+  );
+
+  app.post(
+    '/api/editions/:id/ledger',
+    {
+      schema: {
+        tags,
+        summary: 'Log what happened at the press; the same client id again gives the same entry',
+        params,
+        body: ledgerEntryInputSchema,
+        response: { 201: entry, ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const kept = await logImpression(services, request.params.id, request.body);
+      return kept.ok ? reply.code(201).send(kept.value) : sendFailure(reply, kept.error);
+    },
+  );
+
+  app.get(
+    '/api/editions/:id/plan',
+    { schema: { tags, summary: 'What the edition needs: sheets, paper, ink, minutes, rack places', params } },
+    async (request, reply) => {
+      const plan = await planOfEdition(services, request.params.id);
+      return plan.ok ? reply.send(plan.value) : sendFailure(reply, plan.error);
+    },
+  );
+
+  app.get(
+    '/api/editions/:id/documentation',
+    {
+      schema: {
+        tags,
+        summary: 'What the trade records of an edition, and where each figure is kept',
+        params,
+      },
+    },
+    async (request, reply) => {
+      const documentation = await documentEdition(services, request.params.id);
+      return documentation.ok ? reply.send(documentation.value) : sendFailure(reply, documentation.error);
+    },
+  );
+}

@@ -1,0 +1,79 @@
+import type { Kysely } from 'kysely';
+import type { LedgerEntry } from '../../records/edition.ts';
+import type { LedgerEntryTable } from '../database/editionTables.ts';
+import type { Tables } from '../database/tables.ts';
+
+export interface LedgerRepository {
+  /** The entry that a client id stands for in an edition. */
+  entryOf(editionId: string, clientId: string): Promise<LedgerEntry | null>;
+  addEntry(editionId: string, entry: LedgerEntry): Promise<void>;
+  /** All entries in order. */
+  entries(editionId: string): Promise<readonly LedgerEntry[]>;
+  /** The last sequence number; 0 for none. */
+  last(editionId: string): Promise<number>;
+}
+
+function toRow(editionId: string, entry: LedgerEntry): LedgerEntryTable {
+  return {
+    edition_id: editionId,
+    sequence: entry.sequence,
+    client_id: entry.clientId,
+    kind: entry.kind,
+    at: entry.at,
+    sent_at: entry.sentAt,
+    received_at: entry.receivedAt,
+    actor: entry.actor,
+    device: entry.device,
+    photograph_id: 'photograph' in entry.payload ? (entry.payload.photograph ?? null) : null,
+    payload_json: JSON.stringify(entry.payload),
+  };
+}
+
+function fromRow(row: LedgerEntryTable): LedgerEntry {
+  return {
+    sequence: row.sequence,
+    clientId: row.client_id,
+    kind: row.kind,
+    at: row.at,
+    sentAt: row.sent_at,
+    receivedAt: row.received_at,
+    actor: row.actor,
+    device: row.device,
+    payload: JSON.parse(row.payload_json),
+  } as LedgerEntry;
+}
+
+/** The ledgers' rows of an open database or of a transaction. Rows are added and never changed. */
+export function ledgerRepositoryIn(database: Kysely<Tables>): LedgerRepository {
+  return {
+    async entryOf(editionId, clientId) {
+      const row = await database
+        .selectFrom('ledger_entries')
+        .selectAll()
+        .where('edition_id', '=', editionId)
+        .where('client_id', '=', clientId)
+        .executeTakeFirst();
+      return row ? fromRow(row) : null;
+    },
+    async addEntry(editionId, entry) {
+      await database.insertInto('ledger_entries').values(toRow(editionId, entry)).execute();
+    },
+    async entries(editionId) {
+      const rows = await database
+        .selectFrom('ledger_entries')
+        .selectAll()
+        .where('edition_id', '=', editionId)
+        .orderBy('sequence')
+        .execute();
+      return rows.map(fromRow);
+    },
+    async last(editionId) {
+      const row = await database
+        .selectFrom('ledger_entries')
+        .select(({ fn }) => fn.max('sequence').as('last'))
+        .where('edition_id', '=', editionId)
+        .executeTakeFirst();
+      return row?.last ?? 0;
+    },
+  };
+}

@@ -1,0 +1,172 @@
+import type {
+  DocumentationLine,
+  DocumentationPart,
+  EditionDocumentation,
+  RecordedAt,
+} from '../../records/documentation.ts';
+import type { Edition, LedgerEntry, LedgerState, PrintKind } from '../../records/edition.ts';
+import type { WorkEntry } from '../../records/workEntry.ts';
+import { ledgerState } from './ledgerState.ts';
+import { openMatters } from './openMatters.ts';
+
+interface Kept {
+  readonly edition: Edition;
+  readonly work: WorkEntry;
+  readonly entries: readonly LedgerEntry[];
+}
+
+/** Lines of the sheet for each kind of print, in the order in which the trade lists them. */
+const kindLines: readonly (readonly [PrintKind, string])[] = [
+  ['edition', 'Numbered and signed'],
+  ['artist', 'Artist’s proofs (A.P.)'],
+  ['printer', 'Printer’s proofs (P.P.)'],
+  ['trial', 'Trial proofs (T.P.)'],
+  ['approval', 'Approval proof (good to print)'],
+  ['archive', 'Archive prints'],
+  ['cancellation', 'Cancellation proof (C.P.)'],
+  ['destroyed', 'Destroyed'],
+];
+
+/**
+ * What the trade records of an edition, from what is kept and nothing else; what isn't kept is a blank line. Which
+ * things are recorded: common practice, no source.
+ */
+export function documentationOf({ edition, work, entries }: Kept): EditionDocumentation {
+  const ledger = ledgerState(entries, new Date(0));
+  const { stone } = work;
+  const of = (field: keyof Edition & string, shown: string): RecordedAt => ({
+    record: 'edition',
+    id: edition.id,
+    field,
+    shown,
+  });
+  const words = (label: string, field: keyof Edition & string): DocumentationLine => {
+    const text = String(edition[field] ?? '').trim();
+    return line(label, text, [of(field, text)]);
+  };
+  const onStone = (field: 'name' | 'widthMm' | 'heightMm' | 'colour', shown: string): RecordedAt => ({
+    record: 'stone',
+    id: stone.id,
+    field,
+    shown,
+  });
+  return {
+    editionId: edition.id,
+    title: edition.title,
+    parts: [
+      {
+        name: 'The work',
+        lines: [
+          words('Title', 'title'),
+          line('Image', work.title, [{ record: 'work', id: work.id, field: 'title', shown: work.title }]),
+          words('Artist', 'artist'),
+          words('Printed by', 'printer'),
+        ],
+      },
+      {
+        name: 'Stone and drawing',
+        lines: [
+          line('Stone', stone.name, [onStone('name', stone.name)]),
+          line('Stone, mm', `${stone.widthMm} × ${stone.heightMm}`, [
+            onStone('widthMm', String(stone.widthMm)),
+            onStone('heightMm', String(stone.heightMm)),
+          ]),
+          line('Colour of the stone', stone.colour, [onStone('colour', stone.colour)]),
+          words('Drawing materials', 'drawingMaterials'),
+          words('Etches', 'etches'),
+        ],
+      },
+      {
+        name: 'Paper, ink, press',
+        lines: [...paperLines(edition, of), words('Ink', 'ink'), words('Press', 'press')],
+      },
+      { name: 'Printing', lines: printingLines(edition, ledger) },
+      {
+        name: 'The prints',
+        lines: kindLines.map(([kind, label]) => kindLine(edition, kind, label)),
+      },
+      {
+        name: 'Approval, signature, end of the stone',
+        lines: [
+          words('Approved by', 'approvedBy'),
+          words('Signature and place', 'signature'),
+          words('Signed on', 'signedOn'),
+          words('Chop', 'chop'),
+          words('How the image was cancelled', 'cancellation'),
+          words('Cancelled on', 'cancelledOn'),
+          words('Remarks', 'note'),
+        ],
+      },
+    ] satisfies readonly DocumentationPart[],
+    open: openMatters(edition, ledger),
+  };
+}
+
+function line(label: string, value: string, from: readonly RecordedAt[]): DocumentationLine {
+  const known = value.trim() !== '';
+  return { label, value: known ? value : null, from: known ? from : [] };
+}
+
+function paperLines(
+  { paper }: Edition,
+  of: (field: 'paper', shown: string) => RecordedAt,
+): readonly DocumentationLine[] {
+  const at = (field: string, shown: string): RecordedAt => ({
+    ...of('paper', shown),
+    field: `paper.${field}`,
+  });
+  const size = paper.pieceMm === null ? 'sheetMm' : 'pieceMm';
+  const mm = paper[size];
+  return [
+    line('Paper', paper.name, [at('name', paper.name)]),
+    line('Paper, g/m²', paper.gramsPerM2 === null ? '' : String(paper.gramsPerM2), [
+      at('gramsPerM2', String(paper.gramsPerM2)),
+    ]),
+    line(
+      'Sheet, mm',
+      mm === null ? '' : `${mm[0]} × ${mm[1]}`,
+      mm === null ? [] : [at(`${size}.0`, String(mm[0])), at(`${size}.1`, String(mm[1]))],
+    ),
+    line('Printed', paper.damped === 'unknown' ? '' : paper.damped === 'yes' ? 'damp' : 'dry', [
+      at('damped', ''),
+    ]),
+  ];
+}
+
+function printingLines(edition: Edition, ledger: LedgerState): readonly DocumentationLine[] {
+  const at = (field: string, shown: string): RecordedAt => ({
+    record: 'ledger',
+    id: edition.id,
+    field,
+    shown,
+  });
+  const count = (label: string, field: 'impressions' | 'good' | 'second' | 'torn' | 'charges') => {
+    const value = field === 'impressions' ? ledger.impressions.length : ledger[field];
+    // a ledger that nobody kept is no record of nothing printed
+    return line(label, ledger.impressions.length === 0 ? '' : String(value), [at(field, String(value))]);
+  };
+  const day = (label: string, which: 'first' | 'last') => {
+    const impression = ledger.impressions.at(which === 'first' ? 0 : -1);
+    const text = impression?.at.slice(0, 10) ?? '';
+    return line(label, text, [at(which, text)]);
+  };
+  return [
+    day('First impression', 'first'),
+    day('Last impression', 'last'),
+    count('Impressions in all', 'impressions'),
+    count('Good', 'good'),
+    count('Seconds', 'second'),
+    count('Torn', 'torn'),
+    count('Charges of ink', 'charges'),
+  ];
+}
+
+function kindLine(edition: Edition, kind: PrintKind, label: string): DocumentationLine {
+  const count = edition.prints.filter((print) => print.kind === kind).length;
+  // before anything is curated it is not known how many there will be
+  const known = edition.prints.length > 0;
+  const from: RecordedAt = { record: 'prints', id: edition.id, field: `kind:${kind}`, shown: String(count) };
+  if (kind !== 'edition' || !known) return line(label, known ? String(count) : '', [from]);
+  const size: RecordedAt = { record: 'edition', id: edition.id, field: 'size', shown: String(edition.size) };
+  return line(label, `${count} of ${edition.size}`, [from, size]);
+}
