@@ -86,7 +86,8 @@ async function open(runId: string, name: string): Promise<void> {
     await server.stop();
   }
   tell(`${name}: the work`, work);
-  tell(`${name}: the run, just started`, cold);
+  tell(`${name}: the run, just started, before anything of it was kept`, cold.slice(0, 1));
+  tell(`${name}: the run, just started`, cold.slice(1));
   tell(`${name}: the run again`, warm);
   tell(`${name}: the rack`, rack);
 }

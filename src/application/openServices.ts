@@ -4,6 +4,7 @@ import type { ComparisonRecord } from '../records/comparison.ts';
 import { openStore, type Store } from '../store/openStore.ts';
 import { findingSentence } from '../studio/proofs/comparisonWords.ts';
 import { createAnnouncer } from './announcing.ts';
+import { foldVersion } from './bench/foldVersion.ts';
 import type { RunAnnouncement, RunAnnouncements } from './bench/logging.ts';
 import { createRunFolds, type RunFolds } from './bench/runFolds.ts';
 import { engineVersion } from './engineVersion.ts';
@@ -64,6 +65,8 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
   const planDesk = createPlanDesk();
   const planSheets = createPlanSheetDesk();
   const module = options.measuringModule ?? threadModule(import.meta.url, 'measuring/measuringThread');
+  const runFolds = createRunFolds({ store, version: foldVersion() });
+  runEvents.subscribe(runFolds.heard);
   const now = () => new Date();
   const turn = limitConcurrency(1);
   const queue = createMeasuringQueue({
@@ -86,7 +89,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     store,
     events,
     runEvents,
-    runFolds: createRunFolds(store),
+    runFolds,
     queue,
     pullEvents,
     pullQueue,
@@ -100,6 +103,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     planSheets,
     async close() {
       await Promise.all([queue.stop(), pullQueue.stop(), desk.stop(), planSheets.stop()]);
+      await runFolds.settle();
       await store.close();
     },
   });

@@ -4,6 +4,7 @@ import type { Tables } from './database/tables.ts';
 import { type BatchRepository, batchRepositoryIn } from './repositories/batchRepository.ts';
 import { type EditionRepository, editionRepositoryIn } from './repositories/editionRepository.ts';
 import { type EtchTableRepository, etchTableRepositoryIn } from './repositories/etchTableRepository.ts';
+import { type FoldRepository, foldRepositoryIn } from './repositories/foldRepository.ts';
 import { type KitRepository, kitRepositoryIn } from './repositories/kitRepository.ts';
 import { type LedgerRepository, ledgerRepositoryIn } from './repositories/ledgerRepository.ts';
 import { type MediumRepository, mediumRepositoryIn } from './repositories/mediumRepository.ts';
@@ -25,6 +26,7 @@ export interface KeptRecords {
   readonly works: WorkRepository;
   readonly plans: PlanRepository;
   readonly runs: RunRepository;
+  readonly folds: FoldRepository;
   readonly pulls: PullRepository;
   readonly pullMeasurings: PullMeasuringRepository;
   readonly series: SeriesRepository;
@@ -52,6 +54,7 @@ export function keptRecordsIn(database: Kysely<Tables>): KeptRecords {
     works: workRepositoryIn(database),
     plans: planRepositoryIn(database),
     runs: runRepositoryIn(database),
+    folds: foldRepositoryIn(database),
     pulls: pullRepositoryIn(database),
     pullMeasurings: pullMeasuringRepositoryIn(database),
     series: seriesRepositoryIn(database),

@@ -2,6 +2,8 @@ import type { KeptPlan } from '../../records/keptPlan.ts';
 import type { RunEvent, RunSummary } from '../../records/run.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { foldRun, type RunFold } from '../../studio/bench/foldRun.ts';
+import { createFoldShelf } from './foldShelf.ts';
+import type { RunAnnouncement } from './logging.ts';
 
 /** So many logs are held in memory: those of the stones that are worked on. */
 const logsHeld = 8;
@@ -10,10 +12,27 @@ const foldsHeld = 1000;
 /** Few enough that reading one page holds nobody up. */
 const eventsEach = 2000;
 
-/** What logs amount to, held in memory until their next event. */
+/** A log of so many events is worth keeping its outcome on the disk; a shorter one is read in some milliseconds. */
+const longLog = 1000;
+/** Nothing was logged for so long, ms: time to keep what the log amounts to. */
+const quietMs = 10_000;
+
+/** What logs amount to, held in memory until their next event, and of long ones on the disk. */
 export interface RunFolds {
   /** The outcome of a run's log as far as it was kept when the run was read. */
   of(run: RunSummary, plan: KeptPlan | null): Promise<RunFold>;
+  /** A log grew: its outcome is kept on the disk once it is quiet. */
+  heard(told: Pick<RunAnnouncement, 'runId' | 'event'>): void;
+  /** Keeps at once what waits to be kept. */
+  settle(): Promise<void>;
+}
+
+export interface RunFoldParts {
+  readonly store: Pick<KeptRecords, 'runs' | 'plans' | 'folds'>;
+  /** By which rules logs are read now. */
+  readonly version: string;
+  /** Logs of so many events are kept on the disk. */
+  readonly longFrom?: number;
 }
 
 interface Held {
@@ -21,7 +40,9 @@ interface Held {
   readonly fold: Promise<RunFold>;
 }
 
-export function createRunFolds(store: Pick<KeptRecords, 'runs'>): RunFolds {
+export function createRunFolds({ store, version, longFrom = longLog }: RunFoldParts): RunFolds {
+  const shelf = createFoldShelf(store, version);
+  const waiting = new Map<string, NodeJS.Timeout>();
   const folds = new Map<string, Held>();
   const logs = new Map<string, Promise<RunEvent[]>>();
 
@@ -32,7 +53,31 @@ export function createRunFolds(store: Pick<KeptRecords, 'runs'>): RunFolds {
     return reading;
   }
 
+  async function keep(runId: string): Promise<void> {
+    clearTimeout(waiting.get(runId));
+    waiting.delete(runId);
+    const run = await store.runs.find(runId);
+    if (run === null) return;
+    const plan = run.planId === null ? null : await store.plans.findFirst(run.workId, run.planId);
+    await shelf.keep(run, await of(run, plan));
+  }
+
+  /** Where keeping fails, the outcome is worked out again the next time: the log holds everything. */
+  function keepWhenQuiet(runId: string): void {
+    clearTimeout(waiting.get(runId));
+    const timer = setTimeout(() => void keep(runId).catch(() => {}), quietMs);
+    waiting.set(runId, timer.unref());
+  }
+
   async function fold(run: RunSummary, plan: KeptPlan | null): Promise<RunFold> {
+    const long = run.events >= longFrom;
+    const kept = long && !logs.has(run.id) ? await shelf.read(run) : null;
+    if (kept !== null) return kept;
+    if (long) keepWhenQuiet(run.id);
+    return workedOut(run, plan);
+  }
+
+  async function workedOut(run: RunSummary, plan: KeptPlan | null): Promise<RunFold> {
     const events = await logOf(run.id);
     const outcome = foldRun(events, plan?.plan ?? null);
     const undone = await undoneNotes(store, run.id, events);
@@ -42,17 +87,25 @@ export function createRunFolds(store: Pick<KeptRecords, 'runs'>): RunFolds {
     return { ...outcome, facts };
   }
 
+  function of(run: RunSummary, plan: KeptPlan | null): Promise<RunFold> {
+    const held = folds.get(run.id);
+    if (held?.events === run.events) return held.fold;
+    const fresh = { events: run.events, fold: fold(run, plan) };
+    keepNewest(folds, foldsHeld, run.id, fresh);
+    fresh.fold.catch(() => {
+      folds.delete(run.id);
+      logs.delete(run.id);
+    });
+    return fresh.fold;
+  }
+
   return {
-    of(run, plan) {
-      const held = folds.get(run.id);
-      if (held?.events === run.events) return held.fold;
-      const fresh = { events: run.events, fold: fold(run, plan) };
-      keepNewest(folds, foldsHeld, run.id, fresh);
-      fresh.fold.catch(() => {
-        folds.delete(run.id);
-        logs.delete(run.id);
-      });
-      return fresh.fold;
+    of,
+    heard({ runId, event }) {
+      if (event.sequence >= longFrom) keepWhenQuiet(runId);
+    },
+    async settle() {
+      await Promise.allSettled([...waiting.keys()].map(keep));
     },
   };
 }

@@ -62,6 +62,7 @@ const dataOf: readonly (readonly string[])[] = [
       '2026-03-05T00:06:01.000Z', 'P.R.', 'phone', NULL, '{"verdict":"good"}')`,
     `INSERT INTO edition_prints VALUES ('edition', 'sheet-1', 'edition', 1)`,
   ],
+  [`INSERT INTO run_folds VALUES ('run', 1, 'these rules', 'a seal', '{}')`],
 ];
 
 let folder: string;

@@ -1,4 +1,5 @@
 import { editionMigration } from './editionMigration.ts';
+import { foldMigration } from './foldMigration.ts';
 import { kitMigration } from './kitMigration.ts';
 import { pullMigration } from './pullMigration.ts';
 import { recordMigration } from './recordMigration.ts';
@@ -56,4 +57,5 @@ export const migrations: readonly (readonly string[])[] = [
   kitMigration,
   pullMigration,
   editionMigration,
+  foldMigration,
 ];

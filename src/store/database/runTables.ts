@@ -27,7 +27,17 @@ export interface RunEventTable {
   readonly payload_json: string;
 }
 
+/** What a long log amounts to: a cache. */
+export interface RunFoldTable {
+  readonly run_id: string;
+  readonly events: number;
+  readonly version: string;
+  readonly seal: string;
+  readonly fold_json: string;
+}
+
 export interface RunTables {
   readonly runs: RunTable;
   readonly run_events: RunEventTable;
+  readonly run_folds: RunFoldTable;
 }
