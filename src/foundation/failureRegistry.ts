@@ -1,6 +1,7 @@
 import { argumentFailures } from './failures/argumentFailures.ts';
 import { backupFailures } from './failures/backupFailures.ts';
 import { craftFailures } from './failures/craftFailures.ts';
+import { dayFailures } from './failures/dayFailures.ts';
 import { editionFailures } from './failures/editionFailures.ts';
 import { pictureFailures } from './failures/pictureFailures.ts';
 import { proofFailures } from './failures/proofFailures.ts';
@@ -18,6 +19,7 @@ export const failureRegistry = {
   ...servingFailures,
   ...craftFailures,
   ...proofFailures,
+  ...dayFailures,
   ...editionFailures,
   ...backupFailures,
 } as const;

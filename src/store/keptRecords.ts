@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import type { Result } from '../foundation/result.ts';
 import type { Tables } from './database/tables.ts';
 import { type BatchRepository, batchRepositoryIn } from './repositories/batchRepository.ts';
+import { type DeadlineRepository, deadlineRepositoryIn } from './repositories/deadlineRepository.ts';
 import { type EditionRepository, editionRepositoryIn } from './repositories/editionRepository.ts';
 import { type EtchTableRepository, etchTableRepositoryIn } from './repositories/etchTableRepository.ts';
 import { type FoldRepository, foldRepositoryIn } from './repositories/foldRepository.ts';
@@ -18,6 +19,7 @@ import { type PullRepository, pullRepositoryIn } from './repositories/pullReposi
 import { type RunRepository, runRepositoryIn } from './repositories/runRepository.ts';
 import { type SeriesRepository, seriesRepositoryIn } from './repositories/seriesRepository.ts';
 import { type StoneRepository, stoneRepositoryIn } from './repositories/stoneRepository.ts';
+import { type StudioRepository, studioRepositoryIn } from './repositories/studioRepository.ts';
 import { type WorkRepository, workRepositoryIn } from './repositories/workRepository.ts';
 
 /** The rows that a decision reads and writes. */
@@ -37,6 +39,8 @@ export interface KeptRecords {
   readonly batches: BatchRepository;
   readonly kit: KitRepository;
   readonly photographs: PhotographRepository;
+  readonly studio: StudioRepository;
+  readonly deadlines: DeadlineRepository;
 }
 
 /**
@@ -65,6 +69,8 @@ export function keptRecordsIn(database: Kysely<Tables>): KeptRecords {
     batches: batchRepositoryIn(database),
     kit: kitRepositoryIn(database),
     photographs: photographRepositoryIn(database),
+    studio: studioRepositoryIn(database),
+    deadlines: deadlineRepositoryIn(database),
   };
 }
 

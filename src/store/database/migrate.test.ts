@@ -63,6 +63,10 @@ const dataOf: readonly (readonly string[])[] = [
     `INSERT INTO edition_prints VALUES ('edition', 'sheet-1', 'edition', 1)`,
   ],
   [`INSERT INTO run_folds VALUES ('run', 1, 'these rules', 'a seal', '{}')`],
+  [
+    `INSERT INTO studio_settings VALUES (1, 2, '2026-03-09T00:00:00.000Z', '{"timeZone":"Europe/London"}')`,
+    `INSERT INTO deadlines VALUES ('work', 1, '2026-03-09T00:00:00.000Z', '{"goal":"proofs"}')`,
+  ],
 ];
 
 let folder: string;
@@ -117,6 +121,18 @@ async function expectRun(database: OpenDatabase['database']): Promise<void> {
   for (const change of [`UPDATE run_events SET kind = 'moved'`, `DELETE FROM run_events`]) {
     await expect(sql.raw(change).execute(database)).rejects.toThrow('what happened is never');
   }
+}
+
+async function expectDays(database: OpenDatabase['database']): Promise<void> {
+  const { studio, deadlines } = keptRecordsIn(database);
+  expect(await studio.find()).toEqual({
+    timeZone: 'Europe/London',
+    version: 2,
+    changedAt: '2026-03-09T00:00:00.000Z',
+  });
+  expect(await deadlines.list()).toMatchObject([
+    { workId: 'work', deadline: { goal: 'proofs' }, version: 1 },
+  ]);
 }
 
 async function expectPulls(database: OpenDatabase['database']): Promise<void> {
@@ -175,6 +191,7 @@ describe('migrations', () => {
       }
       if (version >= 7) await expectPulls(database);
       if (version >= 8) await expectEdition(database);
+      if (version >= 9) await expectDays(database);
       await close();
     }
   });

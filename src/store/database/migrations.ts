@@ -4,6 +4,7 @@ import { kitMigration } from './kitMigration.ts';
 import { pullMigration } from './pullMigration.ts';
 import { recordMigration } from './recordMigration.ts';
 import { runMigration } from './runMigration.ts';
+import { studioMigration } from './studioMigration.ts';
 
 /**
  * The database's versions in order: entry n brings version n to n + 1.
@@ -58,4 +59,5 @@ export const migrations: readonly (readonly string[])[] = [
   pullMigration,
   editionMigration,
   foldMigration,
+  studioMigration,
 ];

@@ -3,6 +3,7 @@ import type { KitTable } from './kitTables.ts';
 import type { PullTables } from './pullTables.ts';
 import type { RecordTables } from './recordTables.ts';
 import type { RunTables } from './runTables.ts';
+import type { StudioTables } from './studioTables.ts';
 
 /** One kept photograph; its bytes lie beside the database under their hash. */
 export interface PhotographTable {
@@ -44,7 +45,7 @@ export interface ComparisonPhotographTable {
   readonly photograph_id: string;
 }
 
-export interface Tables extends RecordTables, RunTables, PullTables, EditionTables {
+export interface Tables extends RecordTables, RunTables, PullTables, EditionTables, StudioTables {
   readonly kit: KitTable;
   readonly photographs: PhotographTable;
   readonly comparisons: ComparisonTable;

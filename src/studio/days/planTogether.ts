@@ -1,0 +1,85 @@
+import type { DayClash, DayPlan } from '../../records/dayPlan.ts';
+import { planDays } from './planDays.ts';
+import type { Planning, WorkToPlan } from './planning.ts';
+import type { Presence } from './presence.ts';
+import { without } from './spans.ts';
+import { momentWords } from './zoneWords.ts';
+
+/** Hands that an earlier work has taken. */
+interface Taken {
+  readonly initials: string;
+  readonly from: number;
+  readonly to: number;
+  readonly title: string;
+  readonly step: string;
+}
+
+/**
+ * Several works that share the people: the one with the earliest deadline has the first choice, each later one what
+ * is left. Where that moves a step, it is said whose hands are taken by what.
+ * @returns the plans in order of their deadlines
+ */
+export function planTogether(works: readonly WorkToPlan[], planning: Planning): readonly DayPlan[] {
+  const inOrder = works.toSorted(
+    (a, b) => Date.parse(a.deadline.by) - Date.parse(b.deadline.by) || a.workId.localeCompare(b.workId, 'en'),
+  );
+  const taken: Taken[] = [];
+  const plans: DayPlan[] = [];
+  for (const work of inOrder) {
+    const alone = planDays(work, planning);
+    const plan =
+      taken.length === 0 ? alone : planDays(work, { ...planning, people: free(planning.people, taken) });
+    plans.push({ ...plan, clashes: clashesOf(alone, plan, taken) });
+    for (const { spans, name } of plan.steps) {
+      for (const { from, to, who } of spans) {
+        for (const initials of who) {
+          taken.push({ initials, from: Date.parse(from), to: Date.parse(to), title: work.title, step: name });
+        }
+      }
+    }
+  }
+  return plans;
+}
+
+function free(people: readonly Presence[], taken: readonly Taken[]): readonly Presence[] {
+  return people.map(({ initials, spans }) => ({
+    initials,
+    spans: without(
+      spans,
+      taken.filter((one) => one.initials === initials),
+    ),
+  }));
+}
+
+/** Steps that would have the hands of somebody whom an earlier work has, and that others could not do in time. */
+function clashesOf(alone: DayPlan, plan: DayPlan, taken: readonly Taken[]): readonly DayClash[] {
+  return alone.steps.flatMap((step, index): readonly DayClash[] => {
+    const now = plan.steps[index]!;
+    if (now.latestStart === step.latestStart && now.state === step.state) return [];
+    const other = taken.find(({ initials, from, to }) =>
+      step.spans.some(
+        (span) => span.who.includes(initials) && Date.parse(span.from) < to && from < Date.parse(span.to),
+      ),
+    );
+    if (!other) return [];
+    const { timeZone } = plan;
+    const said = (iso: string) => momentWords(timeZone, Date.parse(iso));
+    const when = momentWords(timeZone, other.from);
+    const moved =
+      now.latestStart === null
+        ? 'no other time is left'
+        : step.latestStart === null
+          ? `it must start by ${said(now.latestStart)}`
+          : `it must start by ${said(now.latestStart)} instead of ${said(step.latestStart)}`;
+    const lost = alone.verdict === 'kept' && plan.verdict !== 'kept' ? '; by itself it could be kept' : '';
+    return [
+      {
+        workId: plan.workId,
+        step: step.name,
+        otherTitle: other.title,
+        otherStep: other.step,
+        words: `${step.name}: ${other.initials} is at ${other.title} (${other.step}) from ${when}; ${moved}${lost}`,
+      },
+    ];
+  });
+}
