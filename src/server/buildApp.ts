@@ -25,7 +25,6 @@ import { addKitRoutes } from './routes/kitRoutes.ts';
 import { addLedgerRoutes } from './routes/ledgerRoutes.ts';
 import { addMediumRoutes } from './routes/mediumRoutes.ts';
 import { addMixtureRoutes } from './routes/mixtureRoutes.ts';
-import { addRoomRoutes } from './routes/roomRoutes.ts';
 import { addPhotographRoutes } from './routes/photographRoutes.ts';
 import { addPlanRoutes } from './routes/planRoutes.ts';
 import { addPlanSheetRoutes } from './routes/planSheetRoutes.ts';
@@ -106,7 +105,6 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addBatchRoutes(app, services);
   addKitRoutes(app, services);
   addMixtureRoutes(app);
-  addRoomRoutes(app);
   addComparisonRoutes(app, services);
   addComparisonFileRoutes(app, services);
   addPhotographRoutes(app, services);
