@@ -15,7 +15,7 @@ import { resumeInterrupted } from './measuring/resumeInterrupted.ts';
 import { createPictureDesk, type PictureDesk } from './pictures/pictureDesk.ts';
 import { createPlanDesk, type PlanDesk } from './plan/planDesk.ts';
 import { createPlanSheetDesk, type PlanSheetDesk } from './plan/planSheetDesk.ts';
-import { createProtocolSheet } from './protocol/protocolSheet.ts';
+import { createFixedSheet } from './protocol/fixedSheet.ts';
 import type { PullEvent, PullEvents } from './pulls/pullEvents.ts';
 import { createPullQueue, type PullQueue } from './pulls/pullQueue.ts';
 import { resumePulls } from './pulls/resumePulls.ts';
@@ -39,6 +39,8 @@ export interface Services {
   readonly findingOf: (record: ComparisonRecord) => string;
   /** The photograph protocol as a PDF. */
   readonly protocolSheet: () => Promise<Result<Uint8Array>>;
+  /** The hatch scale, by which tones are told by eye, as a PDF. */
+  readonly hatchScaleSheet: () => Promise<Result<Uint8Array>>;
   readonly planSheets: PlanSheetDesk;
   /** Ends what runs (measuring resumes at the next start) and closes the data folder. */
   close(): Promise<void>;
@@ -99,7 +101,8 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     newId: randomUUID,
     largestBytes: options.largestBytes,
     findingOf: findingSentence,
-    protocolSheet: createProtocolSheet(),
+    protocolSheet: createFixedSheet('protocolThread'),
+    hatchScaleSheet: createFixedSheet('hatchScaleThread'),
     planSheets,
     async close() {
       await Promise.all([queue.stop(), pullQueue.stop(), desk.stop(), planSheets.stop()]);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { outlineMm } from '../../src/paper/charts/etchMap.ts';
 import { marginMm, tileLayout } from '../../src/paper/sheets/etchMap/tileLayout.ts';
 import { etchMapPdf } from '../../src/paper/sheets/etchMapSheet.ts';
+import { hatchScaleSheetPdf } from '../../src/paper/sheets/hatchScaleSheet.ts';
 import { checkRulerMm } from '../../src/paper/sheets/protocol/checkRuler.ts';
 import { protocolSheetPdf } from '../../src/paper/sheets/protocolSheet.ts';
 import { papers } from '../../src/records/paper.ts';
@@ -19,6 +20,11 @@ describe('check ruler', () => {
   it('is 100 mm long on the photograph protocol', async () => {
     const [page] = await pdfPages(await protocolSheetPdf(createdAt), 300);
     expectRuler(rulersMm(await readGrey(page!), 300), 'the protocol');
+  });
+
+  it('is 100 mm long on the hatch scale', async () => {
+    const [page] = await pdfPages(await hatchScaleSheetPdf(createdAt), 300);
+    expectRuler(rulersMm(await readGrey(page!), 300), 'the hatch scale');
   });
 
   it.each(papers)('is 100 mm long on the overview and every tile of an etch map on %s', async (paper) => {

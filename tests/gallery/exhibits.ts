@@ -5,6 +5,7 @@ import { toneCurveSvg } from '../../src/paper/charts/toneCurve.ts';
 import { toneLadderSvg } from '../../src/paper/charts/toneLadder.ts';
 import { comparisonSheetPdf } from '../../src/paper/sheets/comparisonSheet.ts';
 import { etchMapPdf } from '../../src/paper/sheets/etchMapSheet.ts';
+import { hatchScaleSheetPdf } from '../../src/paper/sheets/hatchScaleSheet.ts';
 import { protocolSheetPdf } from '../../src/paper/sheets/protocolSheet.ts';
 import { stepSheetPdf } from '../../src/paper/sheets/stepSheet.ts';
 import type { ComparisonRecord } from '../../src/records/comparison.ts';
@@ -68,6 +69,7 @@ export const sheets: readonly SheetExhibit[] = [
         pictures: null,
       }),
   },
+  { name: 'sheet-hatch-scale', pages: 1, pdf: () => hatchScaleSheetPdf(day.createdAt) },
   { name: 'sheet-protocol', pages: 1, pdf: () => protocolSheetPdf(day.createdAt) },
   etchMap('map-low-water', lowWaterPlan, 'a4', 13),
   etchMap('map-split-wash', splitSky, 'a3', 9),

@@ -186,6 +186,7 @@ describe('the description', () => {
         "get /api/etch-tables/{id}/versions",
         "get /api/etch-tables/{id}/versions/{version}",
         "get /api/events",
+        "get /api/hatch-scale.pdf",
         "get /api/kit",
         "get /api/kit/last-picks",
         "get /api/kit/{id}",
