@@ -126,6 +126,9 @@ export interface WaitRange {
   readonly note: string;
 }
 
+/** A wait of the line of which a room can keep a record. */
+export type WaitKind = 'first-rest' | 'acid-rest' | 'under-base' | 'second-rest' | 'quick-etch';
+
 /** What state a stone is in, and since when. */
 export interface Standing {
   /** The stage that was done last or is under way; null where nothing is known. */
@@ -140,6 +143,8 @@ export interface Standing {
   readonly wet: boolean;
   readonly verdict: WaitVerdict;
   readonly range: WaitRange | null;
+  /** Which of the waits it is in; null: in none that a record is kept of. */
+  readonly wait: WaitKind | null;
   readonly next: { readonly stage: LineStage; readonly words: string } | null;
   /** When the best time ends; null where no end is known. */
   readonly bestBy: string | null;

@@ -1,5 +1,5 @@
 import type { Basis, Measured } from '../foundation/measured.ts';
-import type { Standing, WaitVerdict } from './bench.ts';
+import type { Standing, WaitKind, WaitVerdict } from './bench.ts';
 import type { LineStage } from './run.ts';
 
 /** Whether a stone lies under gum, for lists. */
@@ -64,9 +64,6 @@ export interface LeavingList {
   /** What the room needs, whatever the stone. */
   readonly room: readonly string[];
 }
-
-/** A wait of the line of which a room can keep a record. */
-export type WaitKind = 'first-rest' | 'acid-rest' | 'under-base' | 'second-rest' | 'quick-etch';
 
 /** How stones printed that waited so: all waits of one verdict together. */
 export interface WaitBand {

@@ -107,7 +107,7 @@ describeInBrowser('stones', (pages) => {
 
   it('stand on the rack, are found, taken off it and put back', async () => {
     const { id } = await enteredStone('S-15', { colour: 'yellow, with a vein' });
-    const page = await pages.atDesk('/');
+    const page = await pages.atDesk('/stones');
     await page.getByRole('link', { name: /S-15/ }).waitFor();
     await expectSoundScreen(page, 'rack');
     await page.getByLabel('Search name, colour, note').fill('vein yellow');

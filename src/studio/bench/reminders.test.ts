@@ -26,6 +26,7 @@ function line(standing: Partial<Standing>): RackLine {
       wet: false,
       verdict: 'open',
       range: null,
+      wait: null,
       next: { stage: 'washout', words: 'washout' },
       bestBy: null,
       risk: '',

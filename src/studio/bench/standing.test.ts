@@ -58,6 +58,7 @@ describe('standing', () => {
       gumNow: false,
       next: { stage: 'washout' },
       range: { basis: 'common practice' },
+      wait: 'first-rest',
     });
   });
 

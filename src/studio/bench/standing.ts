@@ -6,6 +6,7 @@ import type { RunFold } from './foldRun.ts';
 import { lineRule, lineStages } from './lineStages.ts';
 import { etches, type StageTold } from './stagesDone.ts';
 import { type EtchRoute, waitRange, waitVerdict } from './waitRanges.ts';
+import { waitAfter } from './waitsTold.ts';
 
 /** What a standing is worked out from. */
 export interface StandingInput extends Pick<RunFold, 'stages' | 'hand' | 'lastSign'> {
@@ -68,6 +69,7 @@ export function standingOf(input: StandingInput): Standing {
     wet,
     verdict: waitVerdict(range, seconds),
     range,
+    wait: range && waitAfter(stage, route),
     next,
     bestBy: from && bound !== null ? new Date(from.ms + bound * 1000).toISOString() : null,
     risk: riskOf(condition, gumNow, wet),

@@ -1,7 +1,7 @@
 import type { Measured } from '../../foundation/measured.ts';
-import type { WaitVerdict } from '../../records/bench.ts';
+import type { WaitKind, WaitVerdict } from '../../records/bench.ts';
 import type { Change } from '../../records/comparison.ts';
-import type { WaitBand, WaitKind, WaitRecord } from '../../records/rack.ts';
+import type { WaitBand, WaitRecord } from '../../records/rack.ts';
 import { wilson } from '../../science/statistics/proportionInterval.ts';
 import { waitRange, waitVerdict } from './waitRanges.ts';
 import type { WaitTold } from './waitsTold.ts';

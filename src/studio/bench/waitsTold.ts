@@ -1,4 +1,4 @@
-import type { WaitKind } from '../../records/rack.ts';
+import type { WaitKind } from '../../records/bench.ts';
 import type { LineStage } from '../../records/run.ts';
 import { lineRule } from './lineStages.ts';
 import type { StageTold } from './stagesDone.ts';

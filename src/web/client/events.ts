@@ -1,6 +1,7 @@
 import type { QueryClient } from '@tanstack/react-query';
 import type { ComparisonEntry, ComparisonState, MeasuringProgress } from '../../records/comparisonEntry.ts';
 import type { RunEvent } from '../../records/run.ts';
+import { rackChanged } from './rack.ts';
 import { holdRunEvent } from './runs.ts';
 
 interface ComparisonEvent {
@@ -49,6 +50,7 @@ export function listenToEvents(queries: QueryClient): () => void {
     source.addEventListener('run', (message) => {
       const { runId, event } = JSON.parse((message as MessageEvent<string>).data) as RunTold;
       holdRunEvent(queries, runId, event);
+      rackChanged(queries);
     });
     source.addEventListener('open', () => void queries.invalidateQueries({ refetchType: 'active' }));
   };

@@ -19,3 +19,12 @@ export function dayText(iso: string): string {
   if (Number.isNaN(moment.getTime())) return '';
   return moment.toLocaleDateString('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
 }
+
+/** A moment (ISO) as a day of these weeks and a time where the reader is: `Thu 26 Nov, 17:40`. */
+export function momentText(iso: string): string {
+  const moment = new Date(iso);
+  if (Number.isNaN(moment.getTime())) return '';
+  const day = moment.toLocaleDateString('en-GB', { weekday: 'short', day: 'numeric', month: 'short' });
+  const time = moment.toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
+  return `${day.replace(',', '')}, ${time}`;
+}

@@ -4,7 +4,8 @@ import { protocolAddress } from '../client/photographs.ts';
 
 /** The rooms, each with the addresses that lie in it. */
 const rooms: readonly { readonly name: string; readonly href: string; readonly within: RegExp }[] = [
-  { name: 'Stones', href: '/', within: /^\/($|stones(\/|$))/ },
+  { name: 'Rack', href: '/', within: /^\/($|leaving(\/|$))/ },
+  { name: 'Stones', href: '/stones', within: /^\/stones(\/|$)/ },
   { name: 'Works', href: '/works', within: /^\/(works|changes)(\/|$)/ },
   { name: 'Comparisons', href: '/comparisons', within: /^\/(comparisons|new)(\/|$)/ },
   { name: 'Tables', href: '/tables', within: /^\/tables(\/|$)/ },

@@ -2,6 +2,7 @@ import './StoneOnRack.css';
 import { type CSSProperties, memo } from 'react';
 import { Link } from 'wouter';
 import type { StoneSummary } from '../../records/stoneEntry.ts';
+import { GumMark } from './GumMark.tsx';
 import { StoneDrawing } from './StoneDrawing.tsx';
 import { StoneSlab } from './StoneSlab.tsx';
 import { workStageWords } from './stageWords.ts';
@@ -18,7 +19,7 @@ export const StoneOnRack = memo(function StoneOnRack({
   stone: StoneSummary;
   settled: boolean;
 }) {
-  const { id, name, widthMm, heightMm, colour, work, archived, sample } = stone;
+  const { id, name, widthMm, heightMm, colour, work, gum, archived, sample } = stone;
   const size = { '--across': widthMm, '--down': heightMm, ...stoneTint(colour) } as CSSProperties;
   return (
     <li className="on-rack">
@@ -38,6 +39,7 @@ export const StoneOnRack = memo(function StoneOnRack({
           <span className="on-rack-standing">
             {work ? workStageWords[work.stage] : archived ? 'off the rack' : 'free'}
           </span>
+          {gum && <GumMark gum={gum} />}
           {work && <span className="soft">{work.title}</span>}
           {sample && <span className="on-rack-sample">Sample from Saltreach, an invented studio</span>}
         </span>

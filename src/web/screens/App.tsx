@@ -6,6 +6,7 @@ import { FailedRequest } from '../client/shownFailure.ts';
 import { Masthead } from '../parts/Masthead.tsx';
 import { ComparisonList } from './ComparisonList.tsx';
 import { NotFound } from './NotFound.tsx';
+import { RackScreen } from './rack/RackScreen.tsx';
 import { StoneRack } from './StoneRack.tsx';
 
 // The lists must stand at once; all else comes when it is asked for.
@@ -14,6 +15,7 @@ const BatchScreen = lazy(() => import('./batches/BatchScreen.tsx'));
 const BenchScreen = lazy(() => import('./bench/BenchScreen.tsx'));
 const ChangesScreen = lazy(() => import('./changes/ChangesScreen.tsx'));
 const ComparisonScreen = lazy(() => import('./ComparisonScreen.tsx'));
+const LeavingScreen = lazy(() => import('./rack/LeavingScreen.tsx'));
 const MixingIndex = lazy(() => import('./mixing/MixingIndex.tsx'));
 const MixQuestion = lazy(() => import('./mixing/MixQuestion.tsx'));
 const NewBatch = lazy(() => import('./batches/NewBatch.tsx'));
@@ -47,7 +49,10 @@ export function App() {
         <Suspense fallback={<p className="unseen">Opening …</p>}>
           <Switch>
             <Route path="/">
-              <StoneRack />
+              <RackScreen />
+            </Route>
+            <Route path="/leaving">
+              <LeavingScreen />
             </Route>
             <Route path="/stones">
               <StoneRack />

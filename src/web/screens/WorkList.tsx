@@ -8,6 +8,7 @@ import { listStones, stonesKey } from '../client/stones.ts';
 import { listWorks, worksKey } from '../client/workList.ts';
 import { dayText } from '../managers/localMoment.ts';
 import { FoundStatus } from '../parts/FoundStatus.tsx';
+import { GumMark } from '../parts/GumMark.tsx';
 import { ListPage } from '../parts/ListPage.tsx';
 import { ListTools } from '../parts/ListTools.tsx';
 import { Picks } from '../parts/Picks.tsx';
@@ -107,7 +108,10 @@ const WorkLine = memo(function WorkLine({ work }: { work: WorkSummary }) {
           <b>{work.title}</b>
           {work.halfway && <span className="soft"> entered halfway</span>}
         </span>
-        <StageLine stage={work.stage} />
+        <span className="work-line-state">
+          <StageLine stage={work.stage} />
+          {work.gum && <GumMark gum={work.gum} />}
+        </span>
         <span className="work-line-zones">
           {work.zones === 0 ? 'nothing drawn in' : work.zones === 1 ? '1 zone' : `${work.zones} zones`}
         </span>

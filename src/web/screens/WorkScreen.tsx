@@ -7,6 +7,7 @@ import { openWork, workKey } from '../client/works.ts';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { NotFound } from './NotFound.tsx';
+import { GumNow } from './rack/StoneStanding.tsx';
 import { AboutWork } from './work/AboutWork.tsx';
 import { DrawingView } from './work/DrawingView.tsx';
 import { EtchView } from './work/EtchView.tsx';
@@ -59,6 +60,7 @@ function OpenWork({ entry, view }: { entry: WorkEntry; view: string }) {
           ))}
         </ul>
       </nav>
+      <GumNow work={entry.id} />
       <ViewOf desk={desk} view={view} />
     </>
   );

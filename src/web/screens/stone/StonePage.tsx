@@ -11,6 +11,7 @@ import { PageHead } from '../../parts/PageHead.tsx';
 import { StoneDrawing } from '../../parts/StoneDrawing.tsx';
 import { StonePlan } from '../../parts/StonePlan.tsx';
 import { workStageWords } from '../../parts/stageWords.ts';
+import { StoneStanding } from '../rack/StoneStanding.tsx';
 import { ArchiveStone } from './ArchiveStone.tsx';
 import { PressSetUp } from './PressSetUp.tsx';
 import { StoneFactsSection } from './StoneFactsSection.tsx';
@@ -42,6 +43,7 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
         </div>
       </div>
       <div className="stone-sheet">
+        <StoneStanding stone={stone.id} />
         <StoneFigures stone={stone} />
         <StoneWorks stone={stone} />
         <StoneLog kind={grainingLog} stone={stone} />

@@ -11,6 +11,7 @@ import { Field } from '../../parts/Field.tsx';
 import { factWords } from '../../parts/factWords.ts';
 import { workStageWords } from '../../parts/stageWords.ts';
 import { Words } from '../../parts/Words.tsx';
+import { WorkStanding } from '../rack/StoneStanding.tsx';
 import { EtchBoard } from './EtchBoard.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
 import { WorkPage } from './WorkPage.tsx';
@@ -56,6 +57,7 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
           <p>
             <Link href={`/changes/works/${work.id}`}>What changed? Compare with another work</Link>
           </p>
+          <WorkStanding work={work.id} />
           <Field
             label="Title"
             autoComplete="off"

@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import type { LeavingList } from '../../records/rack.ts';
+import type { OutboxView, UnsentEvent } from './bench/runOutbox.ts';
+import { LeavingDesk, stepKey } from './leavingDesk.ts';
+
+const list: LeavingList = {
+  stones: [
+    {
+      workId: 'low',
+      runId: 'run',
+      stoneName: 'S-01',
+      title: 'Low Water',
+      steps: [
+        { words: 'gum it', logs: { kind: 'gummed', payload: { words: 'before leaving' } } },
+        { words: 'cover it', logs: null },
+      ],
+    },
+    {
+      workId: 'neap',
+      runId: null,
+      stoneName: 'S-02',
+      title: 'Neap',
+      steps: [{ words: 'gum it', logs: { kind: 'gummed', payload: { words: 'before leaving' } } }],
+    },
+  ],
+  room: ['roller wrapped'],
+};
+
+/** A desk whose outboxes only hold what they are given. */
+function aDesk(begin: () => Promise<string> = async () => 'begun') {
+  const logged = new Map<string, UnsentEvent[]>();
+  let count = 0;
+  const desk = new LeavingDesk(list, {
+    outboxOf: (runId) => {
+      const events: UnsentEvent[] = [];
+      logged.set(runId, events);
+      return {
+        add: (event) => void events.push(event),
+        current: (): OutboxView => ({ unsent: events, state: 'unreachable', kept: true }),
+        listen: () => () => {},
+        drain: async () => {},
+      };
+    },
+    begin,
+    newClientId: () => `tap ${++count}`,
+    device: 'phone',
+    now: () => new Date('2026-03-04T17:00:00Z'),
+  });
+  const kinds = (runId: string) => logged.get(runId)?.map(({ kind }) => kind) ?? [];
+  return { desk, logged, kinds };
+}
+
+describe('leaving', () => {
+  it('logs what a step does to the stone at its tick, and takes it back with the tick', async () => {
+    const { desk, logged } = aDesk();
+    await desk.toggle('low', 0);
+    await desk.toggle('low', 1);
+    await desk.toggle('low', 0);
+    const [gum, undo, ...more] = logged.get('run')!;
+    expect(more).toEqual([]);
+    expect(gum).toMatchObject({ kind: 'gummed', at: '2026-03-04T17:00:00.000Z', device: 'phone' });
+    expect(undo).toMatchObject({ kind: 'undo', payload: { clientId: gum!.clientId } });
+    expect([...desk.current().ticked]).toEqual([stepKey('low', 1)]);
+  });
+
+  it('tells every run at last what was ticked, the room’s steps too, and shows what is unsent', async () => {
+    const { desk, logged, kinds } = aDesk();
+    await desk.toggle('low', 0);
+    await desk.toggle(null, 0);
+    await desk.leave();
+    expect(kinds('run')).toEqual(['gummed', 'left']);
+    expect(logged.get('run')![1]!.payload).toEqual({ done: ['gum it', 'roller wrapped'] });
+    expect(logged.has('begun')).toBe(false);
+    expect(desk.current()).toMatchObject({ left: true, sending: { state: 'unreachable' } });
+    expect(desk.current().sending.unsent.length).toBe(2);
+  });
+
+  it('begins one run for a stone that has none, once something is done to it', async () => {
+    let begun = 0;
+    const { desk, kinds } = aDesk(async () => {
+      begun++;
+      return 'begun';
+    });
+    await Promise.all([desk.toggle('neap', 0), desk.toggle('neap', 0), desk.toggle('neap', 0)]);
+    await desk.leave();
+    expect(begun).toBe(1);
+    expect(kinds('begun')).toEqual(['gummed', 'undo', 'gummed', 'left']);
+  });
+
+  it('takes back the tick where no run could be begun, and says why', async () => {
+    const { desk } = aDesk(() => Promise.reject(new TypeError('no line')));
+    await desk.toggle('neap', 0);
+    expect(desk.current().ticked.size).toBe(0);
+    expect(desk.current().trouble).toBeInstanceOf(TypeError);
+    await desk.leave();
+    expect(desk.current()).toMatchObject({ left: true, trouble: null });
+  });
+});

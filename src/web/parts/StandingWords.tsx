@@ -1,0 +1,27 @@
+import './StandingWords.css';
+import type { Standing } from '../../records/bench.ts';
+import { bestByWords, sinceWords, verdictWords } from '../managers/standingWords.ts';
+import { GumMark } from './GumMark.tsx';
+import { StandingFold } from './StandingFold.tsx';
+
+/** How one work's stone stands: gummed or not foremost, what comes next and by when, what is at risk, and why. */
+export function StandingWords({ standing, now }: { standing: Standing; now: Date }) {
+  const { words, risk, next, verdict, since } = standing;
+  return (
+    <div className="standing-words">
+      <p className="standing-gum">
+        <GumMark gum={standing} />
+      </p>
+      <p>
+        {words}, {sinceWords(since, now)}
+      </p>
+      {next && (
+        <p>
+          <b>Next: {next.words}</b>; {verdictWords[verdict]}, {bestByWords(standing, now)}
+        </p>
+      )}
+      {risk && <p className="standing-risk">At risk: {risk}</p>}
+      <StandingFold standing={standing} />
+    </div>
+  );
+}

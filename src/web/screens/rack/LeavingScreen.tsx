@@ -1,0 +1,56 @@
+import './LeavingScreen.css';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import type { LeavingList, RackLine } from '../../../records/rack.ts';
+import { rackKey, readLeaving, readRack } from '../../client/rack.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { ButtonLink } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { LeavingTicks } from './LeavingTicks.tsx';
+
+/** Five minutes to leave the room: what every stone in hand needs, and what the room needs. */
+export default function LeavingScreen() {
+  // the list stays as it was when one began, however the stones change by its ticks
+  const [opened] = useState(() => Date.now());
+  const list = useQuery({
+    queryKey: [...rackKey, 'leaving', opened],
+    queryFn: async () => ({ list: await readLeaving(), before: (await readRack()).lines }),
+    staleTime: Number.POSITIVE_INFINITY,
+    refetchOnReconnect: false,
+    refetchOnWindowFocus: false,
+  });
+  const [first, setFirst] = useState<{ list: LeavingList; before: readonly RackLine[] } | null>(null);
+  if (first === null && list.data) setFirst(list.data);
+  if (list.error && first === null) {
+    return (
+      <>
+        <PageHead stamp="Leaving now" headline="What to do could not be read" />
+        <div className="list-foot">
+          <FailureNotice failure={shownFailure(list.error)} />
+          <p>Gum what is inked and bare, cover the stones, cloths into the metal can, acid capped.</p>
+        </div>
+      </>
+    );
+  }
+  if (first === null) return <p className="unseen">Opening …</p>;
+  if (first.list.stones.length === 0 && first.list.room.length === 0) return <NothingInHand />;
+  return <LeavingTicks list={first.list} before={first.before} />;
+}
+
+function NothingInHand() {
+  return (
+    <>
+      <PageHead stamp="Leaving now" headline="No stone is in hand" />
+      <div className="list-foot">
+        <p>
+          Nothing was logged of any stone within the last 16 hours, and none asks for gum. What was done and
+          not logged is not known here.
+        </p>
+        <ButtonLink kind="act" href="/">
+          To the rack
+        </ButtonLink>
+      </div>
+    </>
+  );
+}

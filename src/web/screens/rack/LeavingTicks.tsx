@@ -1,0 +1,92 @@
+import { useEffect, useRef } from 'react';
+import type { LeavingList, RackLine } from '../../../records/rack.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { stepKey } from '../../managers/leavingDesk.ts';
+import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { BenchSending } from '../bench/BenchSending.tsx';
+import { LeavingOutcome } from './LeavingOutcome.tsx';
+import { useLeavingDesk } from './useLeavingDesk.ts';
+
+/** The list with its ticks; then what they changed. */
+export function LeavingTicks({ list, before }: { list: LeavingList; before: readonly RackLine[] }) {
+  const { desk, view } = useLeavingDesk(list);
+  const all = list.stones.reduce((sum, { steps }) => sum + steps.length, list.room.length);
+  const open = all - view.ticked.size;
+  const top = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (view.left) top.current?.scrollIntoView({ block: 'start' });
+  }, [view.left]);
+  if (view.left) {
+    return (
+      <div ref={top} className="leaving">
+        <LeavingOutcome before={before} list={list} open={open} sending={view.sending} />
+      </div>
+    );
+  }
+  const group = (workId: string | null, steps: readonly string[]) => (
+    <ul>
+      {steps.map((words, index) => (
+        <li key={words}>
+          <Tick
+            words={words}
+            on={view.ticked.has(stepKey(workId, index))}
+            onToggle={() => void desk.toggle(workId, index)}
+          />
+        </li>
+      ))}
+    </ul>
+  );
+  return (
+    <div ref={top} className="leaving">
+      <PageHead stamp="Leaving now · about five minutes" headline={leavingHeadline(list)} />
+      {list.stones.map(({ workId, stoneName, title, steps }) => (
+        <section key={workId} aria-label={`${stoneName}, ${title}`}>
+          <h2>
+            <span className="big">{stoneName}</span> {title}
+          </h2>
+          {group(
+            workId,
+            steps.map(({ words }) => words),
+          )}
+        </section>
+      ))}
+      {list.room.length > 0 && (
+        <section aria-label="The room">
+          <h2>
+            <span className="big">The room</span>
+          </h2>
+          {group(null, list.room)}
+        </section>
+      )}
+      <div className="leaving-foot">
+        {view.trouble !== null && <FailureNotice failure={shownFailure(view.trouble)} />}
+        <BenchSending outbox={view.sending} />
+        <Button kind="act" onClick={() => void desk.leave()}>
+          {open === 0 ? 'All done: leave' : `Leave with ${open} open`}
+        </Button>
+        <p className="soft">
+          Common practice, no source. How acid and solvent are kept and thrown away is for your local code and
+          your licensed disposal.
+        </p>
+      </div>
+    </div>
+  );
+}
+
+function leavingHeadline({ stones }: LeavingList): string {
+  const names = stones.map(({ stoneName }) => stoneName);
+  if (names.length === 0) return 'Leave the room in order';
+  if (names.length === 1) return `Leave ${names[0]} so that it keeps`;
+  return `Leave ${names.length} stones so that they keep`;
+}
+
+function Tick({ words, on, onToggle }: { words: string; on: boolean; onToggle: () => void }) {
+  return (
+    <button type="button" role="checkbox" aria-checked={on} className="leaving-tick" onClick={onToggle}>
+      <span aria-hidden="true">{on ? '✓' : ''}</span>
+      {words}
+    </button>
+  );
+}

@@ -1,0 +1,75 @@
+import './RackScreen.css';
+import { Link } from 'wouter';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { rackFinding } from '../../managers/standingWords.ts';
+import { ButtonLink } from '../../parts/Button.tsx';
+import { EmptyPage } from '../../parts/EmptyPage.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { Reminders } from './Reminders.tsx';
+import { StandingLine } from './StandingLine.tsx';
+import { useRack } from './useRack.ts';
+
+/** How every stone with a work on it stands, what can wait least first. */
+export function RackScreen() {
+  const rack = useRack();
+  const lines = rack.data?.lines ?? [];
+  const now = new Date(rack.dataUpdatedAt);
+  const empty = rack.isSuccess && lines.length === 0;
+  return (
+    <>
+      <PageHead stamp="The rack" headline={lines.length > 0 ? rackFinding(lines) : 'How the stones stand'}>
+        {lines.length > 0 && (
+          <ButtonLink kind="act" href="/leaving">
+            Leaving now
+          </ButtonLink>
+        )}
+      </PageHead>
+      {rack.error && (
+        <div className="list-foot">
+          <FailureNotice failure={shownFailure(rack.error)} />
+        </div>
+      )}
+      {empty && <EmptyRack />}
+      {lines.length > 0 && (
+        <ul className="rack-lines" aria-label="Stones, what can wait least first">
+          {lines.map((line) => (
+            <StandingLine key={line.workId} line={line} now={now} />
+          ))}
+        </ul>
+      )}
+      {rack.data && <Reminders reminders={rack.data.reminders} />}
+      {lines.length > 0 && (
+        <div className="list-foot soft">
+          <p>
+            What nobody logged is not known, and is never taken for safe. Stones without a work stand under{' '}
+            <Link href="/stones">Stones</Link>.
+          </p>
+        </div>
+      )}
+    </>
+  );
+}
+
+/** What to do first. */
+function EmptyRack() {
+  return (
+    <EmptyPage
+      title="No work waits on any stone"
+      act={
+        <ButtonLink kind="act" href="/works/new">
+          Start a work
+        </ButtonLink>
+      }
+    >
+      <p>
+        First <Link href="/stones/new">enter a stone</Link>, then start a work on it. Here it says whether the
+        stone is gummed, what comes next, and what is at risk meanwhile.
+      </p>
+      <p>
+        Or look first at what an invented studio printed from its stone:{' '}
+        <Link href="/comparisons">the sample under Comparisons</Link>.
+      </p>
+    </EmptyPage>
+  );
+}

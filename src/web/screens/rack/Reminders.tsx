@@ -1,0 +1,38 @@
+import { Link } from 'wouter';
+import type { Reminder } from '../../../records/rack.ts';
+import { dayText } from '../../managers/localMoment.ts';
+import { basisWords } from '../../managers/standingWords.ts';
+
+/** What to think of beside the next moves, each with its basis; nothing where there is nothing. */
+export function Reminders({ reminders }: { reminders: readonly Reminder[] }) {
+  if (reminders.length === 0) return null;
+  return (
+    <section className="rack-reminders" aria-labelledby="reminders-head">
+      <h2 id="reminders-head" className="big">
+        To keep in mind
+      </h2>
+      <ul>
+        {reminders.map(({ about, workId, stoneName, title, words, between, basis, note }) => (
+          <li key={`${about} ${workId}`}>
+            <Link href={`/works/${workId}`}>
+              <b>{stoneName}</b>, {title}
+            </Link>
+            : {words}
+            {between && (
+              <>
+                {' '}
+                <b>
+                  between {dayText(between[0])} and {dayText(between[1])}
+                </b>
+              </>
+            )}
+            .{' '}
+            <span className="soft">
+              {note} ({basisWords[basis]})
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

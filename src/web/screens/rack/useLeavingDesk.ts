@@ -1,0 +1,48 @@
+import { useQueryClient } from '@tanstack/react-query';
+import { useEffect, useState, useSyncExternalStore } from 'react';
+import type { LeavingList } from '../../../records/rack.ts';
+import { beginRun, rackChanged } from '../../client/rack.ts';
+import { holdRunEvent, sendRunEvent } from '../../client/runs.ts';
+import { FailedRequest } from '../../client/shownFailure.ts';
+import { deviceName, newClientId } from '../../managers/bench/clientIds.ts';
+import { RunOutbox } from '../../managers/bench/runOutbox.ts';
+import { LeavingDesk } from '../../managers/leavingDesk.ts';
+
+/** How often what is unsent is tried again, ms. */
+const againMs = 2000;
+
+/** Ticking off one list before leaving, and sending what was ticked. */
+export function useLeavingDesk(list: LeavingList) {
+  const queries = useQueryClient();
+  const [desk] = useState(
+    () =>
+      new LeavingDesk(list, {
+        outboxOf: (runId) =>
+          new RunOutbox(runId, {
+            shelf: localStorage,
+            send: (event) => sendRunEvent(runId, event),
+            isRefusal: (thrown) => thrown instanceof FailedRequest,
+            now: () => new Date(),
+            onKept: (event) => {
+              holdRunEvent(queries, runId, event);
+              rackChanged(queries);
+            },
+          }),
+        begin: async (workId, clientId) => (await beginRun(workId, clientId)).id,
+        newClientId,
+        device: deviceName(localStorage),
+        now: () => new Date(),
+      }),
+  );
+  useEffect(() => {
+    const drain = () => desk.drain();
+    drain();
+    const again = setInterval(drain, againMs);
+    addEventListener('online', drain);
+    return () => {
+      clearInterval(again);
+      removeEventListener('online', drain);
+    };
+  }, [desk]);
+  return { desk, view: useSyncExternalStore(desk.listen, desk.current) };
+}

@@ -1,0 +1,10 @@
+import { useQuery } from '@tanstack/react-query';
+import { rackKey, readRack } from '../../client/rack.ts';
+
+/** Verdicts change by the clock alone, ms. */
+const againMs = 30_000;
+
+/** How all stones stand: read anew when something is logged, and as time passes. */
+export function useRack() {
+  return useQuery({ queryKey: rackKey, queryFn: readRack, staleTime: 0, refetchInterval: againMs });
+}
