@@ -7,6 +7,7 @@ import { createAnnouncer } from './announcing.ts';
 import { foldVersion } from './bench/foldVersion.ts';
 import type { RunAnnouncement, RunAnnouncements } from './bench/logging.ts';
 import { createRunFolds, type RunFolds } from './bench/runFolds.ts';
+import { createEditionSheetDesk, type EditionSheetDesk } from './editions/editionSheetDesk.ts';
 import { engineVersion } from './engineVersion.ts';
 import { placeStartingTables } from './etchTables/placeStartingTables.ts';
 import type { ComparisonEvent, ComparisonEvents } from './measuring/comparisonEvents.ts';
@@ -42,6 +43,7 @@ export interface Services {
   /** The hatch scale, by which tones are told by eye, as a PDF. */
   readonly hatchScaleSheet: () => Promise<Result<Uint8Array>>;
   readonly planSheets: PlanSheetDesk;
+  readonly editionSheets: EditionSheetDesk;
   /** Ends what runs (measuring resumes at the next start) and closes the data folder. */
   close(): Promise<void>;
 }
@@ -66,6 +68,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
   const desk = createPictureDesk(store);
   const planDesk = createPlanDesk();
   const planSheets = createPlanSheetDesk();
+  const editionSheets = createEditionSheetDesk();
   const module = options.measuringModule ?? threadModule(import.meta.url, 'measuring/measuringThread');
   const runFolds = createRunFolds({ store, version: foldVersion() });
   runEvents.subscribe(runFolds.heard);
@@ -104,8 +107,15 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     protocolSheet: createFixedSheet('protocolThread'),
     hatchScaleSheet: createFixedSheet('hatchScaleThread'),
     planSheets,
+    editionSheets,
     async close() {
-      await Promise.all([queue.stop(), pullQueue.stop(), desk.stop(), planSheets.stop()]);
+      await Promise.all([
+        queue.stop(),
+        pullQueue.stop(),
+        desk.stop(),
+        planSheets.stop(),
+        editionSheets.stop(),
+      ]);
       await runFolds.settle();
       await store.close();
     },

@@ -1,15 +1,19 @@
 import { readFileSync } from 'node:fs';
+import { editionDriftSvg } from '../../src/paper/charts/editionDrift.ts';
 import { etchMapSvg } from '../../src/paper/charts/etchMap.ts';
 import { hatchLegendSvg } from '../../src/paper/charts/hatchLegend.ts';
+import { tearDownSvg } from '../../src/paper/charts/tearDown.ts';
 import { toneCurveSvg } from '../../src/paper/charts/toneCurve.ts';
 import { toneLadderSvg } from '../../src/paper/charts/toneLadder.ts';
 import { comparisonSheetPdf } from '../../src/paper/sheets/comparisonSheet.ts';
+import { editionSheetPdf } from '../../src/paper/sheets/editionSheet.ts';
 import { etchMapPdf } from '../../src/paper/sheets/etchMapSheet.ts';
 import { hatchScaleSheetPdf } from '../../src/paper/sheets/hatchScaleSheet.ts';
 import { protocolSheetPdf } from '../../src/paper/sheets/protocolSheet.ts';
 import { stepSheetPdf } from '../../src/paper/sheets/stepSheet.ts';
 import type { ComparisonRecord } from '../../src/records/comparison.ts';
 import type { Paper } from '../../src/records/paper.ts';
+import { documentations, drifts, tearDowns } from './records/editions.ts';
 import {
   cannotBeKept,
   lightBesideSolid,
@@ -49,6 +53,14 @@ export const charts: readonly ChartExhibit[] = [
   { name: 'hatch-legend', svg: () => hatchLegendSvg() },
   { name: 'etch-map', svg: () => etchMapSvg(lowWaterPlan, { reduction: 2 }) },
   { name: 'etch-map-mirrored', svg: () => etchMapSvg(lowWaterPlan, { reduction: 2, mirrored: true }) },
+  { name: 'tear-down', svg: () => tearDownSvg(tearDowns.plain) },
+  { name: 'tear-down-short-grain', svg: () => tearDownSvg(tearDowns.short) },
+  { name: 'tear-down-grain-not-known', svg: () => tearDownSvg(tearDowns.unknown, { width: phoneWidth }) },
+  { name: 'tear-down-none', svg: () => tearDownSvg(tearDowns.none) },
+  { name: 'edition-drift', svg: () => editionDriftSvg(drifts.chart) },
+  { name: 'edition-drift-phone', svg: () => editionDriftSvg(drifts.chart, { width: phoneWidth }) },
+  { name: 'edition-drift-few', svg: () => editionDriftSvg(drifts.few) },
+  { name: 'edition-drift-none', svg: () => editionDriftSvg(drifts.none) },
 ];
 
 export const sheets: readonly SheetExhibit[] = [
@@ -79,6 +91,8 @@ export const sheets: readonly SheetExhibit[] = [
   steps('steps-split-wash', splitSky, 'a3'),
   steps('steps-not-kept', cannotBeKept, 'a4'),
   steps('steps-not-known', twelveAcid, 'a4'),
+  edition('edition-printed', 'printed', 'a4'),
+  edition('edition-planned', 'planned', 'letter'),
 ];
 
 type Planned = typeof lowWaterPlan;
@@ -89,6 +103,14 @@ function etchMap(name: string, planned: Planned, paper: Paper, pages: number): S
     name,
     pages,
     pdf: () => etchMapPdf({ ...planned, title: 'Low Water, stone S-01', paper, createdAt }),
+  };
+}
+
+function edition(name: string, which: keyof typeof documentations, paper: Paper): SheetExhibit {
+  return {
+    name,
+    pages: 1,
+    pdf: () => editionSheetPdf({ documentation: documentations[which], paper, ...day }),
   };
 }
 

@@ -43,9 +43,18 @@ it('an edition is entered, read, changed and archived; a stale save changes noth
   expect(changed.body).toMatchObject({ version: 2, artist: 'A.T.', size: 5 });
   const stale = await studio.send<Refusal<Edition>>('PATCH', path, { version: 1, artist: 'P.R.' });
   expect(stale).toMatchObject({ status: 409, body: { code: 'stale-save', current: { artist: 'A.T.' } } });
-  const shelved = await studio.send<Edition>('PUT', `${path}/archived`, { version: 2, archived: true });
+  const unknown = await studio.send('PATCH', path, { version: 2, approvalPullId: 'none' });
+  expectNo(unknown, 422, 'reference-unknown');
+  const pull = await studio.send<{ id: string }>('POST', `/api/works/${edition.workId}/pulls`, {
+    number: 1,
+    paper: { id: null, words: 'rag' },
+  });
+  expect(pull.status).toBe(201);
+  const approved = { version: 2, approvalPullId: pull.body.id };
+  expect((await studio.send('PATCH', path, approved)).status).toBe(200);
+  const shelved = await studio.send<Edition>('PUT', `${path}/archived`, { version: 3, archived: true });
   expect(shelved.body.archived).toBe(true);
-  expectNo(await studio.send('PATCH', path, { version: 3, artist: 'X' }), 409, 'archived');
+  expectNo(await studio.send('PATCH', path, { version: 4, artist: 'X' }), 409, 'archived');
   const list = await studio.json<{ editions: Edition[] }>(`/api/works/${edition.workId}/editions`);
   expect(list.editions.map(({ id }) => id)).toEqual([edition.id]);
   expectNo(await studio.send('GET', '/api/editions/none'), 404, 'not-found');
@@ -143,6 +152,9 @@ it('every figure of the documentation is found where it says it is kept; blanks 
   const full = await read();
   expect(value(full, 'Numbered and signed')).toBe('1 of 5');
   expect(value(full, 'First impression')).toBe('2026-03-04');
+  const sheet = await studio.call(`/api/editions/${edition.id}/documentation.pdf?paper=letter`);
+  expect(sheet.headers.get('content-type')).toBe('application/pdf');
+  expect(new TextDecoder().decode((await sheet.arrayBuffer()).slice(0, 5))).toBe('%PDF-');
   expect(full.open).toContain('1 impression is neither given nor destroyed.');
 
   const kept = {

@@ -178,6 +178,7 @@ describe('the description', () => {
         "get /api/deadlines",
         "get /api/editions/{id}",
         "get /api/editions/{id}/documentation",
+        "get /api/editions/{id}/documentation.pdf",
         "get /api/editions/{id}/ledger",
         "get /api/editions/{id}/plan",
         "get /api/etch-tables",

@@ -1,4 +1,4 @@
-import { failure } from '../../foundation/failure.ts';
+import { type Failure, failure } from '../../foundation/failure.ts';
 import { ok } from '../../foundation/result.ts';
 import type { CuratedPrint, Edition, EditionDraft } from '../../records/edition.ts';
 import type { SaveRefusal } from '../../records/saving.ts';
@@ -13,7 +13,7 @@ type Parts = Pick<SavingParts, 'store' | 'now'>;
 
 /**
  * Enters an edition of a work.
- * @returns `not-found` without the work, or `archived`
+ * @returns `not-found` without the work, `archived`, or `reference-unknown` for a pull of another work
  */
 export function createEdition(
   { store, now, newId, sample }: SavingParts,
@@ -24,6 +24,8 @@ export function createEdition(
     const work = await records.works.find(workId);
     if (work === null) return refused(noSuchWork());
     if (work.archived) return refused(failure('archived', { what: `The work ${work.title}` }));
+    const unknown = await judgeApproval(records, workId, draft.approvalPullId);
+    if (unknown) return refused(unknown);
     const at = now().toISOString();
     const edition: Edition = {
       ...draft,
@@ -43,8 +45,8 @@ export function createEdition(
 
 /**
  * Saves what a person changed about an edition.
- * @returns `stale-save` with the edition as it is now, `archived`, `not-found`, or `curation-impossible` where its prints
- *   no longer fit its size
+ * @returns `stale-save` with the edition as it is now, `archived`, `not-found`, `reference-unknown`, or
+ *   `curation-impossible` where its prints no longer fit its size
  */
 export function changeEdition(
   parts: Parts,
@@ -53,7 +55,9 @@ export function changeEdition(
 ): Promise<Saved<Edition>> {
   return saveEdition(parts, id, version, async (kept, records) => {
     if (kept.archived) return refused(failure('archived', { what: `The edition ${kept.title}` }));
-    return judged(withChanges<Edition>(kept, changes), records, parts.now());
+    const next = withChanges<Edition>(kept, changes);
+    const unknown = await judgeApproval(records, kept.workId, next.approvalPullId);
+    return unknown ? refused(unknown) : judged(next, records, parts.now());
   });
 }
 
@@ -81,6 +85,16 @@ export function archiveEdition(
   { version, archived }: { readonly version: number; readonly archived: boolean },
 ): Promise<Saved<Edition>> {
   return saveEdition(parts, id, version, async (kept) => ok({ ...kept, archived }));
+}
+
+/** A pull that is named as approved must be one of the work. */
+async function judgeApproval(
+  { pulls }: KeptRecords,
+  workId: string,
+  id: string | null,
+): Promise<Failure | null> {
+  if (id === null || (await pulls.find(id))?.workId === workId) return null;
+  return failure('reference-unknown', { what: 'pull of this work', id }, 'approvalPullId');
 }
 
 async function judged(edition: Edition, records: KeptRecords, now: Date): Promise<Saved<Edition>> {

@@ -1,11 +1,14 @@
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { EditionDocumentation } from '../../records/documentation.ts';
+import type { Paper } from '../../records/paper.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { documentationOf } from '../../studio/editions/documentation.ts';
+import { dateWords } from '../dateWords.ts';
 import { readWork } from '../works/findWork.ts';
+import type { EditionSheetDesk } from './editionSheetDesk.ts';
 import { noSuchEdition } from './findEditions.ts';
 
-export interface DocumentParts {
+interface DocumentParts {
   readonly store: Pick<KeptRecords, 'editions' | 'ledgers' | 'works' | 'stones'>;
 }
 
@@ -19,4 +22,18 @@ export async function documentEdition(
   const work = await readWork({ store }, edition.workId);
   if (!work.ok) return work;
   return ok(documentationOf({ edition, work: work.value, entries: await store.ledgers.entries(id) }));
+}
+
+interface SheetParts extends DocumentParts {
+  readonly editionSheets: EditionSheetDesk;
+  readonly now: () => Date;
+}
+
+/** The same as a PDF, dated today; or `not-found`. */
+export async function editionSheet(parts: SheetParts, id: string, paper: Paper): Promise<Result<Uint8Array>> {
+  const documentation = await documentEdition(parts, id);
+  if (!documentation.ok) return documentation;
+  const createdAt = parts.now();
+  const dateText = dateWords(createdAt);
+  return parts.editionSheets.make({ documentation: documentation.value, paper, dateText, createdAt });
 }

@@ -1,11 +1,12 @@
 import { z } from 'zod';
-import { documentEdition } from '../../application/editions/documentEdition.ts';
+import { documentEdition, editionSheet } from '../../application/editions/documentEdition.ts';
 import { readLedger } from '../../application/editions/findEditions.ts';
 import { logImpression } from '../../application/editions/logImpression.ts';
 import { planOfEdition } from '../../application/editions/planOfEdition.ts';
 import type { Services } from '../../application/openServices.ts';
 import { idSchema } from '../../contract/common.ts';
 import { ledgerEntryInputSchema, ledgerEntrySchema, ledgerSchema } from '../../contract/edition.ts';
+import { paperSchema } from '../../contract/paper.ts';
 import type { LedgerEntry } from '../../records/edition.ts';
 import type { App } from '../app.ts';
 import { sendFailure } from '../failureReply.ts';
@@ -75,6 +76,23 @@ export function addLedgerRoutes(app: App, services: Services): void {
     async (request, reply) => {
       const documentation = await documentEdition(services, request.params.id);
       return documentation.ok ? reply.send(documentation.value) : sendFailure(reply, documentation.error);
+    },
+  );
+
+  app.get(
+    '/api/editions/:id/documentation.pdf',
+    {
+      schema: {
+        tags,
+        summary: 'The documentation sheet of an edition, on one page',
+        params,
+        querystring: z.object({ paper: paperSchema.default('a4') }),
+      },
+    },
+    async (request, reply) => {
+      const sheet = await editionSheet(services, request.params.id, request.query.paper);
+      if (!sheet.ok) return sendFailure(reply, sheet.error);
+      return reply.type('application/pdf').header('cache-control', 'no-cache').send(Buffer.from(sheet.value));
     },
   );
 }

@@ -142,8 +142,9 @@ function printingLines(edition: Edition, ledger: LedgerState): readonly Document
   });
   const count = (label: string, field: 'impressions' | 'good' | 'second' | 'torn' | 'charges') => {
     const value = field === 'impressions' ? ledger.impressions.length : ledger[field];
-    // a ledger that nobody kept is no record of nothing printed
-    return line(label, ledger.impressions.length === 0 ? '' : String(value), [at(field, String(value))]);
+    // a ledger that nobody kept is no record of nothing printed, nor one without charges of none made
+    const kept = ledger.impressions.length > 0 && (field !== 'charges' || value > 0);
+    return line(label, kept ? String(value) : '', [at(field, String(value))]);
   };
   const day = (label: string, which: 'first' | 'last') => {
     const impression = ledger.impressions.at(which === 'first' ? 0 : -1);
@@ -163,8 +164,8 @@ function printingLines(edition: Edition, ledger: LedgerState): readonly Document
 
 function kindLine(edition: Edition, kind: PrintKind, label: string): DocumentationLine {
   const count = edition.prints.filter((print) => print.kind === kind).length;
-  // before anything is curated it is not known how many there will be
-  const known = edition.prints.length > 0;
+  // what was never entered is not known to be none
+  const known = count > 0;
   const from: RecordedAt = { record: 'prints', id: edition.id, field: `kind:${kind}`, shown: String(count) };
   if (kind !== 'edition' || !known) return line(label, known ? String(count) : '', [from]);
   const size: RecordedAt = { record: 'edition', id: edition.id, field: 'size', shown: String(edition.size) };
