@@ -77,6 +77,7 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'mixture-malformed': 2,
   'mixture-impossible': 2,
   'series-malformed': 2,
+  'ink-malformed': 2,
   'trial-table-unreadable': 2,
   'lift-malformed': 2,
   'pull-number-taken': 2,

@@ -25,6 +25,10 @@ stonetone series in.json
     Says whether a series of pulls is steady: {noise: {tone}, tolerance?, pulls: [{n, paper, age?, lights, middles,
     darks, faults?}]}. Ends with 0 for every answer, also "can't tell", 2 for bad input.
 
+stonetone ink in.json
+    Where to start a mix of ink from and how many grams: {areasCm2: {light, middle, dark}, solidShare?, coveredCm2?,
+    modifierPercent?, proofs?, edition?, viscosityPaS?: {soft, stiff}}. Grams are a range.
+
 stonetone trial analyse --csv F --response Y [--block B] [--whole W] [--sub S] [--strip P] [--control LEVEL]
     Analyses a table of patches, one a line: Y is what was read; W is given to a whole strip, S to each patch, B is the
     stone (or "row,column"). Columns hold names; P tells strips treated alike in one block apart; LEVEL is compared with,

@@ -18,6 +18,8 @@ export async function main(words: readonly string[]): Promise<number> {
       return (await import('./mix.ts')).mix(rest);
     case 'series':
       return (await import('./series.ts')).series(rest);
+    case 'ink':
+      return (await import('./ink.ts')).ink(rest);
     case 'trial':
       return (await import('./trial.ts')).trial(rest);
     case 'edition':

@@ -21,6 +21,7 @@ import { addEditionRoutes } from './routes/editionRoutes.ts';
 import { addEtchTableRoutes } from './routes/etchTableRoutes.ts';
 import { addEtchTableVersionRoutes } from './routes/etchTableVersionRoutes.ts';
 import { addEventRoutes } from './routes/eventRoutes.ts';
+import { addInkRoutes } from './routes/inkRoutes.ts';
 import { addKitRoutes } from './routes/kitRoutes.ts';
 import { addLedgerRoutes } from './routes/ledgerRoutes.ts';
 import { addMediumRoutes } from './routes/mediumRoutes.ts';
@@ -103,6 +104,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addEtchTableVersionRoutes(app, services);
   addMediumRoutes(app, services);
   addBatchRoutes(app, services);
+  addInkRoutes(app, services);
   addKitRoutes(app, services);
   addMixtureRoutes(app);
   addComparisonRoutes(app, services);

@@ -71,6 +71,7 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'mixture-malformed': 400,
   'mixture-impossible': 422,
   'series-malformed': 400,
+  'ink-malformed': 400,
   'trial-table-unreadable': 400,
   'lift-malformed': 400,
   'pull-number-taken': 409,

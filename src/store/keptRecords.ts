@@ -6,6 +6,7 @@ import { type DeadlineRepository, deadlineRepositoryIn } from './repositories/de
 import { type EditionRepository, editionRepositoryIn } from './repositories/editionRepository.ts';
 import { type EtchTableRepository, etchTableRepositoryIn } from './repositories/etchTableRepository.ts';
 import { type FoldRepository, foldRepositoryIn } from './repositories/foldRepository.ts';
+import { type InkRepository, inkRepositoryIn } from './repositories/inkRepository.ts';
 import { type KitRepository, kitRepositoryIn } from './repositories/kitRepository.ts';
 import { type LedgerRepository, ledgerRepositoryIn } from './repositories/ledgerRepository.ts';
 import { type MediumRepository, mediumRepositoryIn } from './repositories/mediumRepository.ts';
@@ -38,6 +39,7 @@ export interface KeptRecords {
   readonly media: MediumRepository;
   readonly batches: BatchRepository;
   readonly kit: KitRepository;
+  readonly inks: InkRepository;
   readonly photographs: PhotographRepository;
   readonly studio: StudioRepository;
   readonly deadlines: DeadlineRepository;
@@ -68,6 +70,7 @@ export function keptRecordsIn(database: Kysely<Tables>): KeptRecords {
     media: mediumRepositoryIn(database),
     batches: batchRepositoryIn(database),
     kit: kitRepositoryIn(database),
+    inks: inkRepositoryIn(database),
     photographs: photographRepositoryIn(database),
     studio: studioRepositoryIn(database),
     deadlines: deadlineRepositoryIn(database),

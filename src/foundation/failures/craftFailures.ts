@@ -55,6 +55,10 @@ export const craftFailures = {
     sentence: 'The series of pulls could not be read: {why}.',
     remedy: 'Mend it there; docs/formats.md shows the form.',
   },
+  'ink-malformed': {
+    sentence: 'The question about ink could not be read: {why}.',
+    remedy: 'Mend it there; docs/formats.md shows the form.',
+  },
   'trial-table-unreadable': {
     sentence: 'The table of the trial could not be used: {why}.',
     remedy: 'Give comma-separated text with a header line, one patch a line, its treatments by name.',

@@ -67,6 +67,10 @@ const dataOf: readonly (readonly string[])[] = [
     `INSERT INTO studio_settings VALUES (1, 2, '2026-03-09T00:00:00.000Z', '{"timeZone":"Europe/London"}')`,
     `INSERT INTO deadlines VALUES ('work', 1, '2026-03-09T00:00:00.000Z', '{"goal":"proofs"}')`,
   ],
+  [
+    `INSERT INTO inks VALUES ('ink', '2026-03-09T00:00:00.000Z', '2026-03-09T00:00:00.000Z', 1, 0, 0, 'mudbank', 'work',
+      'good', '{"name":"Mudbank","softParts":70,"stiffParts":30}')`,
+  ],
 ];
 
 let folder: string;
@@ -135,6 +139,19 @@ async function expectDays(database: OpenDatabase['database']): Promise<void> {
   ]);
 }
 
+async function expectInk(database: OpenDatabase['database']): Promise<void> {
+  const asked = {
+    search: '',
+    archived: 'all',
+    after: null,
+    limit: 10,
+    work: 'work',
+    verdict: 'good',
+  } as const;
+  const found = await keptRecordsIn(database).inks.list(asked);
+  expect(found?.inks).toMatchObject([{ id: 'ink', name: 'Mudbank', softParts: 70 }]);
+}
+
 async function expectPulls(database: OpenDatabase['database']): Promise<void> {
   const { pulls, pullMeasurings, series } = keptRecordsIn(database);
   expect(await pulls.numbered('work', 3)).toMatchObject({ id: 'pull', paper: { words: 'rag' } });
@@ -191,7 +208,8 @@ describe('migrations', () => {
       }
       if (version >= 7) await expectPulls(database);
       if (version >= 8) await expectEdition(database);
-      if (version >= 9) await expectDays(database);
+      if (version >= 10) await expectDays(database);
+      if (version >= 11) await expectInk(database);
       await close();
     }
   });

@@ -1,5 +1,6 @@
 import { editionMigration } from './editionMigration.ts';
 import { foldMigration } from './foldMigration.ts';
+import { inkMigration } from './inkMigration.ts';
 import { kitMigration } from './kitMigration.ts';
 import { pullMigration } from './pullMigration.ts';
 import { recordMigration } from './recordMigration.ts';
@@ -60,4 +61,5 @@ export const migrations: readonly (readonly string[])[] = [
   editionMigration,
   foldMigration,
   studioMigration,
+  inkMigration,
 ];

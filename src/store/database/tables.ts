@@ -1,4 +1,5 @@
 import type { EditionTables } from './editionTables.ts';
+import type { InkTable } from './inkTables.ts';
 import type { KitTable } from './kitTables.ts';
 import type { PullTables } from './pullTables.ts';
 import type { RecordTables } from './recordTables.ts';
@@ -47,6 +48,7 @@ export interface ComparisonPhotographTable {
 
 export interface Tables extends RecordTables, RunTables, PullTables, EditionTables, StudioTables {
   readonly kit: KitTable;
+  readonly inks: InkTable;
   readonly photographs: PhotographTable;
   readonly comparisons: ComparisonTable;
   readonly comparison_photographs: ComparisonPhotographTable;

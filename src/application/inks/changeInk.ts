@@ -1,0 +1,99 @@
+import { type Failure, failure } from '../../foundation/failure.ts';
+import { ok } from '../../foundation/result.ts';
+import type { Ink, InkDraft, InkEntry } from '../../records/ink.ts';
+import type { SaveRefusal } from '../../records/saving.ts';
+import type { KeptRecords } from '../../store/keptRecords.ts';
+import { daysFrom } from '../batches/batchEntryOf.ts';
+import { type Changes, refused, type Saved, type SavingParts, stale, withChanges } from '../saving.ts';
+import { noSuchInk } from './findInks.ts';
+import { inkEntryOf } from './inkEntryOf.ts';
+
+type Parts = Pick<SavingParts, 'store' | 'now'>;
+
+/**
+ * Enters a mix of ink.
+ * @returns `reference-unknown` for a work that is not there, `body-malformed` for parts that are both 0 or a day to come
+ */
+export function createInk(parts: SavingParts, draft: InkDraft): Promise<Saved<InkEntry>> {
+  return parts.store.decide(async (records) => {
+    const now = parts.now();
+    const fault = await judgeInk(records, draft, now);
+    if (fault) return refused(fault);
+    const ink: Ink = {
+      ...draft,
+      id: parts.newId(),
+      archived: false,
+      version: 1,
+      createdAt: now.toISOString(),
+      changedAt: now.toISOString(),
+      sample: parts.sample ?? false,
+    };
+    await records.inks.add(ink);
+    return ok(await inkEntryOf(records.works, ink));
+  });
+}
+
+/**
+ * Saves what a person changed about a mix, such as another string length or what the prints said.
+ * @returns `stale-save` with the mix as it is now, `archived`, `not-found`, or as for a new one
+ */
+export function changeInk(
+  parts: Parts,
+  id: string,
+  { version, ...changes }: Changes<InkDraft>,
+): Promise<Saved<InkEntry>> {
+  return saveInk(parts, id, version, async (records, kept) => {
+    if (kept.archived) return refused(failure('archived', { what: `The mix ${kept.name}` }));
+    const ink = withChanges<Ink>(kept, changes as Partial<Ink>);
+    const fault = await judgeInk(records, ink, parts.now());
+    return fault ? refused(fault) : ok(ink);
+  });
+}
+
+/**
+ * Takes a mix off the list, or brings it back.
+ * @returns `stale-save` with the mix as it is now, or `not-found`
+ */
+export function archiveInk(
+  parts: Parts,
+  id: string,
+  { version, archived }: { readonly version: number; readonly archived: boolean },
+): Promise<Saved<InkEntry>> {
+  return saveInk(parts, id, version, async (_records, kept) => ok({ ...kept, archived }));
+}
+
+function saveInk(
+  { store, now }: Parts,
+  id: string,
+  version: number,
+  change: (records: KeptRecords, kept: Ink) => Promise<Saved<Ink>>,
+): Promise<Saved<InkEntry>> {
+  return store.decide<InkEntry, SaveRefusal<InkEntry>>(async (records) => {
+    const kept = await records.inks.find(id);
+    if (kept === null) return refused(noSuchInk());
+    if (kept.version !== version) {
+      const versions = { yours: version, kept: kept.version };
+      return stale(`the mix ${kept.name}`, versions, await inkEntryOf(records.works, kept));
+    }
+    const changed = await change(records, kept);
+    if (!changed.ok) return refused(changed.error.failure);
+    const next: Ink = { ...changed.value, version: version + 1, changedAt: now().toISOString() };
+    await records.inks.save(next, version);
+    return ok(await inkEntryOf(records.works, next));
+  });
+}
+
+/** A day to come is a slip of the pen; one day is let pass, for a clock that stands in another zone. */
+async function judgeInk(
+  { works }: Pick<KeptRecords, 'works'>,
+  { workId, softParts, stiffParts, madeOn }: InkDraft,
+  now: Date,
+): Promise<Failure | null> {
+  if (workId !== null && (await works.find(workId)) === null)
+    return failure('reference-unknown', { what: 'work', id: workId }, 'workId');
+  if (softParts === 0 && stiffParts === 0)
+    return failure('body-malformed', { why: 'a mix of nothing: one of the parts is above 0' }, 'softParts');
+  if (madeOn !== null && daysFrom(madeOn, now) < -1)
+    return failure('body-malformed', { why: `${madeOn} has not come yet` }, 'madeOn');
+  return null;
+}
