@@ -80,6 +80,7 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'ink-malformed': 2,
   'trial-table-unreadable': 2,
   'lift-malformed': 2,
+  'vapour-malformed': 2,
   'pull-number-taken': 2,
   'pull-of-other-work': 2,
   'pull-unread': 2,

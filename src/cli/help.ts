@@ -39,9 +39,10 @@ stonetone edition in.json
 
 stonetone room air --ach 6 --removal 0.99
 stonetone room settle --micron 5 --density 1.07 --metres 2
+stonetone room vapour --json in.json
 stonetone room lift --json in.json
-    Minutes until air clears, until dust has fallen (density in g/cm³), and the weight limit of a lift: value, range,
-    source, and what comes before it. Local codes decide, never these figures.
+    Minutes until air clears, until dust has fallen (density in g/cm³), the peak of a washout's vapour, and the weight
+    limit of a lift: value, range, source, and what comes before it. Local codes decide, never these figures.
 
 stonetone backup --data DIR --to FILE
     Saves the data folder into one file, also while it is served: all that was acknowledged before is in it.

@@ -1,10 +1,12 @@
 import { liftSchema } from '../contract/lift.ts';
+import { vapourQuestionSchema } from '../contract/roomQuestion.ts';
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
 import type { RoomAnswer } from '../records/roomAnswer.ts';
 import { airClearing } from '../studio/room/clearing.ts';
 import { dustSettling } from '../studio/room/dustSettling.ts';
 import { lift } from '../studio/room/lift.ts';
+import { vapourPeak } from '../studio/room/vapourPeak.ts';
 import { type OptionList, readArguments, required } from './arguments.ts';
 import { exitDone } from './exitStatus.ts';
 import { readJson } from './readJson.ts';
@@ -28,9 +30,9 @@ const settleNumbers = {
   metres: { example: '2', wanted: 'a height above 0, at most 100', fits: (n) => n > 0 && n <= 100 },
 } satisfies Record<string, AskedNumber>;
 
-const liftOptions: OptionList = { json: 'in.json' };
+const fileOptions: OptionList = { json: 'in.json' };
 
-/** `stonetone room air | settle | lift`: a figure about air or a lift as JSON, with what comes before it. */
+/** `stonetone room air | settle | vapour | lift`: a figure about air or a lift as JSON, with what comes before it. */
 export async function room(words: readonly string[]): Promise<number> {
   const [what, ...rest] = words;
   const answer = await answerOf(what, rest);
@@ -45,10 +47,14 @@ async function answerOf(what: string | undefined, words: readonly string[]): Pro
       return airOf(words);
     case 'settle':
       return settleOf(words);
+    case 'vapour':
+      return vapourOf(words);
     case 'lift':
       return liftOf(words);
     case undefined:
-      return fail(failure('argument-missing', { name: 'what to ask', example: 'air, settle or lift' }));
+      return fail(
+        failure('argument-missing', { name: 'what to ask', example: 'air, settle, vapour or lift' }),
+      );
     default:
       return fail(failure('argument-unknown', { name: what }));
   }
@@ -67,12 +73,23 @@ function settleOf(words: readonly string[]): Result<RoomAnswer> {
 }
 
 async function liftOf(words: readonly string[]): Promise<Result<RoomAnswer>> {
-  const given = readArguments(words, liftOptions);
-  if (!given.ok) return given;
-  const file = required(given.value, 'json', liftOptions.json!);
+  const file = fileOf(words);
   if (!file.ok) return file;
   const question = await readJson(file.value, liftSchema, 'lift-malformed');
   return question.ok ? ok(lift(question.value)) : question;
+}
+
+async function vapourOf(words: readonly string[]): Promise<Result<RoomAnswer>> {
+  const file = fileOf(words);
+  if (!file.ok) return file;
+  const asked = vapourQuestionSchema.omit({ kind: true });
+  const question = await readJson(file.value, asked, 'vapour-malformed');
+  return question.ok ? ok(vapourPeak(question.value)) : question;
+}
+
+function fileOf(words: readonly string[]): Result<string> {
+  const given = readArguments(words, fileOptions);
+  return given.ok ? required(given.value, 'json', fileOptions.json!) : given;
 }
 
 /** The numbers asked for, every one of which must be given and lie inside its range; the first that fails is told. */

@@ -3,15 +3,23 @@ import type { Coupling } from '../science/lifting/liftingEquation.ts';
 
 /** A figure about a room or a lift, with how far it may be off, where it comes from, and what comes before it. */
 export interface RoomAnswer {
-  readonly kind: 'air' | 'settle' | 'lift';
+  readonly kind: 'air' | 'settle' | 'vapour' | 'lift';
   readonly value: number;
-  readonly unit: 'min' | 'kg';
+  readonly unit: 'min' | 'kg' | 'mg/m³';
   /** Between what the figure may lie, and why so far. */
   readonly range: { readonly low: number; readonly high: number; readonly reason: string };
   readonly formula: string;
   readonly source: string;
   /** What it can't tell, and who decides. */
   readonly words: readonly string[];
+}
+
+/** A vapour's answer: `value` is the peak if all of it hung evenly in the room. */
+export interface VapourAnswer extends RoomAnswer {
+  /** Peak over the limit that was typed. */
+  readonly timesLimit: number;
+  /** Minutes until the even peak has thinned to the limit, mixing factor 3 to 10; 0 where it is never passed. */
+  readonly clearing: { readonly low: number; readonly high: number };
 }
 
 /** What a lift is asked for. */

@@ -26,6 +26,7 @@ import { addKitRoutes } from './routes/kitRoutes.ts';
 import { addLedgerRoutes } from './routes/ledgerRoutes.ts';
 import { addMediumRoutes } from './routes/mediumRoutes.ts';
 import { addMixtureRoutes } from './routes/mixtureRoutes.ts';
+import { addRoomRoutes } from './routes/roomRoutes.ts';
 import { addPhotographRoutes } from './routes/photographRoutes.ts';
 import { addPlanRoutes } from './routes/planRoutes.ts';
 import { addPlanSheetRoutes } from './routes/planSheetRoutes.ts';
@@ -107,6 +108,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addInkRoutes(app, services);
   addKitRoutes(app, services);
   addMixtureRoutes(app);
+  addRoomRoutes(app);
   addComparisonRoutes(app, services);
   addComparisonFileRoutes(app, services);
   addPhotographRoutes(app, services);

@@ -74,6 +74,7 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'ink-malformed': 400,
   'trial-table-unreadable': 400,
   'lift-malformed': 400,
+  'vapour-malformed': 400,
   'pull-number-taken': 409,
   'pull-of-other-work': 422,
   'pull-unread': 422,

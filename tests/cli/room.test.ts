@@ -31,6 +31,17 @@ const lifted = async (question: unknown) => [
 const seldom = { horizontalCm: 40, verticalCm: 75, distanceCm: 25 };
 
 describe('stonetone room', () => {
+  it('vapour: the peak as a range, against the limit that was typed', async () => {
+    const asked = { ml: 30, gramsPerMl: 0.78, roomM3: 50, airChangesPerHour: 4, limitMgPerM3: 350 };
+    const file = await bench.write('vapour.json', JSON.stringify(asked));
+    const answer = await answered('vapour', '--json', file);
+    expect(answer).toMatchObject({ unit: 'mg/m³', kind: 'vapour' });
+    expect(answer.value).toBeCloseTo(468, 9);
+    expect(answer.range.high / answer.range.low).toBeCloseTo(10, 9);
+    const short = await bench.write('short.json', JSON.stringify({ ml: 30 }));
+    expectFailure(await stonetone('room', 'vapour', '--json', short), 'vapour-malformed', /roomM3/);
+  });
+
   it('air: the printed 46 minutes at 6 air changes for 99 %, up to ten times that', async () => {
     const answer = await answered('air', '--ach', '6', '--removal', '0.99');
     expect(Math.round(answer.value)).toBe(46);
@@ -66,7 +77,7 @@ describe('stonetone room', () => {
   });
 
   it.each<readonly [string, readonly string[], FailureCode, RegExp]>([
-    ['nothing asked', [], 'argument-missing', /air, settle or lift/],
+    ['nothing asked', [], 'argument-missing', /air, settle, vapour or lift/],
     ['something else', ['dust'], 'argument-unknown', /dust/],
     ['no air changes', ['air', '--removal', '0.99'], 'argument-missing', /--ach/],
     ['still air', ['air', '--ach', '0', '--removal', '0.99'], 'argument-malformed', /--ach.*above 0/],

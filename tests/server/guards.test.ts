@@ -252,6 +252,7 @@ describe('the description', () => {
         "post /api/media",
         "post /api/mixtures",
         "post /api/photographs",
+        "post /api/room",
         "post /api/runs",
         "post /api/runs/{id}/events",
         "post /api/stones",

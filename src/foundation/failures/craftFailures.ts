@@ -51,6 +51,11 @@ export const craftFailures = {
     sentence: 'The lift could not be read: {why}.',
     remedy: 'Mend it there; docs/formats.md shows the form.',
   },
+  'vapour-malformed': {
+    sentence: 'The question about vapour could not be used: {why}.',
+    remedy:
+      'Give ml, roomM3, airChangesPerHour and limitMgPerM3 in one JSON file; docs/formats.md describes it.',
+  },
   'series-malformed': {
     sentence: 'The series of pulls could not be read: {why}.',
     remedy: 'Mend it there; docs/formats.md shows the form.',

@@ -10,6 +10,7 @@ const rooms: readonly { readonly name: string; readonly href: string; readonly w
   { name: 'Comparisons', href: '/comparisons', within: /^\/(comparisons|new)(\/|$)/ },
   { name: 'Tables', href: '/tables', within: /^\/tables(\/|$)/ },
   { name: 'Mixing', href: '/mixing', within: /^\/(mixing|batches)(\/|$)/ },
+  { name: 'Room', href: '/room', within: /^\/room(\/|$)/ },
 ];
 
 /** The head of every screen: whose page it is, and the rooms there are. */

@@ -22,6 +22,8 @@ const NewBatch = lazy(() => import('./batches/NewBatch.tsx'));
 const NewComparison = lazy(() => import('./NewComparison.tsx'));
 const NewWork = lazy(() => import('./NewWork.tsx'));
 const NewStone = lazy(() => import('./stone/NewStone.tsx'));
+const RoomIndex = lazy(() => import('./room/RoomIndex.tsx'));
+const RoomQuestionScreen = lazy(() => import('./room/RoomQuestionScreen.tsx'));
 const StoneScreen = lazy(() => import('./stone/StoneScreen.tsx'));
 const TableList = lazy(() => import('./tables/TableList.tsx'));
 const TableScreen = lazy(() => import('./tables/TableScreen.tsx'));
@@ -95,6 +97,10 @@ export function App() {
               <NewBatch />
             </Route>
             <Route path="/batches/:id">{({ id }) => <BatchScreen key={id} id={id} />}</Route>
+            <Route path="/room">
+              <RoomIndex />
+            </Route>
+            <Route path="/room/:kind">{({ kind }) => <RoomQuestionScreen key={kind} kind={kind} />}</Route>
             <Route path="/tables">
               <TableList />
             </Route>

@@ -1,5 +1,5 @@
 import { acids } from '../../../science/chemistry/acids.ts';
-import { amount, density, maybe, number, of, percent } from './mixFields.ts';
+import { amount, density, maybe, number, of, percent } from '../asking/askFields.ts';
 import type { MixForm } from './mixForm.ts';
 
 /** What a hydrometer's reading comes to. */

@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
 import { mixtureSchema } from '../../../contract/mixture.ts';
 import { answerMixture } from '../../../studio/mixing/answerMixture.ts';
-import type { MixTyped } from './mixForm.ts';
+import type { AskTyped } from '../asking/askForm.ts';
+import { askTroubles } from '../asking/askTroubles.ts';
 import { mixForms } from './mixForms.ts';
-import { mixTroubles } from './mixTroubles.ts';
 
 /** What a person might type into each question. */
 const typed: Readonly<Record<string, Readonly<Record<string, string>>>> = {
@@ -25,14 +25,14 @@ const typed: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   limestone: { protons: '5', areaCm2: '900' },
 };
 
-const filled = (kind: string, start: MixTyped): MixTyped => ({
+const filled = (kind: string, start: AskTyped): AskTyped => ({
   fields: { ...start.fields, ...typed[kind] },
   lines: start.lines.map((line) => (line.molar === '' ? { ...line, molar: '0.02' } : line)),
 });
 
 it.each(mixForms)('$kind: what is typed is a question that the server takes and answers', (form) => {
   const values = filled(form.kind, form.start);
-  expect(mixTroubles(form, values)).toEqual({ wrong: {}, missing: false });
+  expect(askTroubles(form, values)).toEqual({ wrong: {}, missing: false });
   const question = form.question(values);
   expect(mixtureSchema.parse(question)).toEqual(question);
   expect(answerMixture(question).ok).toBe(true);
@@ -45,8 +45,8 @@ it('covers every kind of question once', () => {
 
 it('says what is wrong and what is missing', () => {
   const parts = mixForms[0]!;
-  expect(mixTroubles(parts, parts.start).missing).toBe(true);
-  const wrong = mixTroubles(parts, {
+  expect(askTroubles(parts, parts.start).missing).toBe(true);
+  const wrong = askTroubles(parts, {
     fields: { totalMl: 'much' },
     lines: [{ material: 'gum', parts: '-1' }],
   });
@@ -59,8 +59,8 @@ it('wants both the amount of gum and its pH, or neither', () => {
     fields: { gumGrams, gumPH },
     lines: [{ id: 'nitric', molar: '0.02' }],
   });
-  expect(mixTroubles(form, typed('120', '')).missing).toBe(true);
-  expect(mixTroubles(form, typed('', '4.5')).missing).toBe(true);
+  expect(askTroubles(form, typed('120', '')).missing).toBe(true);
+  expect(askTroubles(form, typed('', '4.5')).missing).toBe(true);
   expect(form.question(typed('', ''))).not.toHaveProperty('gum');
   expect(form.question(typed('120', '4.5'))).toHaveProperty('gum.pH', 4.5);
 });

@@ -1,5 +1,5 @@
+import { amount, density, number, of, percent } from '../asking/askFields.ts';
 import { baumeForm, limestoneForm, pHForm, strengthForm } from './acidForms.ts';
-import { amount, density, number, of, percent } from './mixFields.ts';
 import type { MixForm } from './mixForm.ts';
 
 const partsForm: MixForm = {

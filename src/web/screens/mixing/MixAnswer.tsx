@@ -25,7 +25,7 @@ export function MixAnswer({
   const failed = question !== null && answer.isError ? shownFailure(answer.error) : null;
   const shown = question !== null && failed === null ? answer.data : undefined;
   return (
-    <section className="mix-answer" aria-label="Answer" aria-live="polite">
+    <section className="ask-answer" aria-label="Answer" aria-live="polite">
       {failed && (
         <Notice kind="caution" title={failed.message}>
           {failed.remedy}
@@ -34,7 +34,7 @@ export function MixAnswer({
       {!failed && !shown && <p className="soft">The answer stands here as soon as all amounts are typed.</p>}
       {shown && (
         <>
-          <dl className="mix-figures">
+          <dl className="ask-figures">
             {shown.figures.map((figure) => (
               <AnswerFigure key={`${figure.name} ${figure.unit}`} figure={figure} />
             ))}
@@ -51,7 +51,7 @@ export function MixAnswer({
               {caution}
             </Notice>
           ))}
-          <dl className="mix-how">
+          <dl className="ask-how">
             <div>
               <dt>How</dt>
               <dd>{shown.formula}</dd>
@@ -80,9 +80,9 @@ function AnswerFigure({ figure: { name, value, unit, low, high } }: { figure: Mi
       <dd>
         <span className="big">{words.value}</span>{' '}
         {unit !== '1' && unit !== name && (
-          <span className="mix-unit">{unit === '1/ml' ? 'to 1 ml' : unit}</span>
+          <span className="ask-unit">{unit === '1/ml' ? 'to 1 ml' : unit}</span>
         )}
-        <span className="soft mix-doubt">{words.interval}</span>
+        <span className="soft ask-doubt">{words.interval}</span>
       </dd>
     </div>
   );

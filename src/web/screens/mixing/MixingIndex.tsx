@@ -1,4 +1,4 @@
-import './Mixing.css';
+import '../asking/Asking.css';
 import { Link } from 'wouter';
 import { mixForms } from '../../managers/mixing/mixForms.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
@@ -11,7 +11,7 @@ export default function MixingIndex() {
       <PageHead stamp="Mixing" headline="What do you want to know?">
         <ButtonLink href="/batches">Batch log</ButtonLink>
       </PageHead>
-      <ul className="mix-index">
+      <ul className="ask-index">
         {mixForms.map(({ kind, asks, such }) => (
           <li key={kind}>
             <Link href={`/mixing/${kind}`}>

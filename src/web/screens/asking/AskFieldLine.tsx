@@ -1,16 +1,16 @@
-import type { MixField } from '../../managers/mixing/mixForm.ts';
+import type { AskField } from '../../managers/asking/askForm.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 
-/** One field of a mixing question. */
-export function MixFieldLine({
+/** One field of a question. */
+export function AskFieldLine({
   field,
   nth,
   text,
   trouble,
   onType,
 }: {
-  field: MixField;
+  field: AskField;
   /** Which line of several it stands in, from 1; null where there is but one. */
   nth: number | null;
   text: string;

@@ -1,6 +1,6 @@
 import type { Typed } from '../typedMerge.ts';
 import { typedNumber } from '../typedNumber.ts';
-import type { MixField } from './mixForm.ts';
+import type { AskField } from './askForm.ts';
 
 /** A number between two bounds, whole where asked. */
 export const number = (least: number, most: number, whole = false) =>
@@ -9,7 +9,7 @@ export const number = (least: number, most: number, whole = false) =>
 export const amount = number(0.0001, 1_000_000);
 export const percent = number(0, 100);
 /** A density as a label or a table says it. */
-export const density = (name: string, label: string, optional = false): MixField => ({
+export const density = (name: string, label: string, optional = false): AskField => ({
   name,
   label,
   unit: 'g/ml',

@@ -1,19 +1,19 @@
 import { numberTrouble } from '../typedNumber.ts';
-import type { MixField, MixForm, MixTyped } from './mixForm.ts';
+import type { AskField, AskForm, AskTyped } from './askForm.ts';
 
 /** What stands in the way of an answer. */
-export interface MixTroubles {
+export interface AskTroubles {
   /** By field, or `line.field` for those of a line. Only what was typed wrongly. */
   readonly wrong: Readonly<Record<string, string>>;
   /** Whether something is still empty that is needed. */
   readonly missing: boolean;
 }
 
-/** Looks through what was typed into a mixing question. */
-export function mixTroubles(form: MixForm, typed: MixTyped): MixTroubles {
+/** Looks through what was typed into a question. */
+export function askTroubles(form: AskForm<{ readonly kind: string }>, typed: AskTyped): AskTroubles {
   const wrong: Record<string, string> = {};
   let missing = false;
-  const look = (field: MixField, text: string, name: string) => {
+  const look = (field: AskField, text: string, name: string) => {
     if (text.trim() === '') {
       missing ||= field.optional !== true;
       return;

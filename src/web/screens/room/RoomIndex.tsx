@@ -1,0 +1,28 @@
+import '../asking/Asking.css';
+import { Link } from 'wouter';
+import { roomForms } from '../../managers/room/roomForms.ts';
+import { Notice } from '../../parts/Notice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+
+/** The questions about the room's air and about hands, in a printer's words. */
+export default function RoomIndex() {
+  return (
+    <>
+      <PageHead stamp="Room and hands" headline="Before dust, vapour or a heavy stone" />
+      <ul className="ask-index">
+        {roomForms.map(({ kind, asks, such }) => (
+          <li key={kind}>
+            <Link href={`/room/${kind}`}>
+              <span className="big">{asks}</span>
+              <span className="soft">{such}</span>
+            </Link>
+          </li>
+        ))}
+      </ul>
+      <Notice kind="caution" title="Figures for planning.">
+        Local codes, safety data sheets, ventilation designed by somebody who may, fit-tested protection and
+        your doctor come first. Nothing here clears a room for anybody.
+      </Notice>
+    </>
+  );
+}
