@@ -3,8 +3,10 @@ import { fail, ok, type Result } from '../foundation/result.ts';
 import type { PlanChoices } from '../records/keptPlan.ts';
 import type { KitDraft } from '../records/kit.ts';
 import type { StoneDraft } from '../records/stoneEntry.ts';
+import type { StudioDraft } from '../records/studio.ts';
 import type { WorkInput } from '../records/work.ts';
 import type { KeptRecords } from '../store/keptRecords.ts';
+import { saveStudio } from './days/studioSettings.ts';
 import { createKit } from './kit/changeKit.ts';
 import { type PlanWorkParts, planWork } from './plan/planWork.ts';
 import type { SavingParts } from './saving.ts';
@@ -15,6 +17,8 @@ import { createWork } from './works/createWork.ts';
 export interface SampleStudio {
   readonly stones: readonly { readonly id: string; readonly draft: StoneDraft }[];
   readonly kit: readonly { readonly id: string; readonly draft: KitDraft }[];
+  /** Who is there when. */
+  readonly hours: StudioDraft;
   /** In the order in which they are begun; each on one of those stones. */
   readonly works: readonly {
     readonly id: string;
@@ -26,7 +30,7 @@ export interface SampleStudio {
 
 type Parts = Omit<SavingParts, 'store'> & {
   readonly store: SavingParts['store'] &
-    Pick<KeptRecords, 'stones' | 'works' | 'kit'> &
+    Pick<KeptRecords, 'stones' | 'works' | 'kit' | 'studio'> &
     PlanWorkParts['store'];
 } & PlanWorkParts;
 
@@ -43,6 +47,10 @@ export async function placeStudio(parts: Parts, studio: SampleStudio): Promise<R
   if (last && (await store.works.find(last.id)) !== null) return ok(null);
   const kept = await store.stones.list({ search: '', archived: 'all', after: null, limit: 100 });
   if (kept?.stones.some(({ sample }) => !sample)) return ok(null);
+  if ((await store.studio.find()) === null) {
+    const fault = faultOf(await saveStudio(parts, { ...studio.hours, version: 0 }));
+    if (fault) return fail(fault);
+  }
   for (const { id, draft } of studio.stones) {
     if ((await store.stones.find(id)) !== null) continue;
     const fault = faultOf(await createStone({ ...parts, sample: true, newId: () => id }, draft));

@@ -3,6 +3,7 @@ import type { DayPlan, Deadline, KeptDeadline } from '../records/dayPlan.ts';
 import type { Week } from '../records/week.ts';
 import { daySchema, momentSchema } from './common.ts';
 import { lineStageSchema } from './lineStage.ts';
+import { paperSchema } from './paper.ts';
 import { roomTimesSchema } from './studio.ts';
 
 /** Answers are worked out here and only pass through; `src/records` says what they hold. */
@@ -37,3 +38,4 @@ export const weekSchema = passing<Week>('Week');
 export const weekQuerySchema = z.object({
   from: daySchema.nullable().default(null).describe('The first of seven days; today unless given'),
 });
+export const weekSheetQuerySchema = weekQuerySchema.extend({ paper: paperSchema.default('a4') });

@@ -11,6 +11,7 @@ import { etchMapPdf } from '../../src/paper/sheets/etchMapSheet.ts';
 import { hatchScaleSheetPdf } from '../../src/paper/sheets/hatchScaleSheet.ts';
 import { protocolSheetPdf } from '../../src/paper/sheets/protocolSheet.ts';
 import { stepSheetPdf } from '../../src/paper/sheets/stepSheet.ts';
+import { weekSheetPdf } from '../../src/paper/sheets/weekSheet.ts';
 import type { ComparisonRecord } from '../../src/records/comparison.ts';
 import type { Paper } from '../../src/records/paper.ts';
 import { documentations, drifts, tearDowns } from './records/editions.ts';
@@ -25,6 +26,7 @@ import {
 import { lowWater } from './records/lowWater.ts';
 import { manyZones } from './records/manyZones.ts';
 import { noMatch, unmirrored } from './records/refused.ts';
+import { fullWeek, quietWeek } from './records/week.ts';
 import { noZones, partial } from './records/withGaps.ts';
 
 export interface ChartExhibit {
@@ -91,6 +93,8 @@ export const sheets: readonly SheetExhibit[] = [
   steps('steps-split-wash', splitSky, 'a3'),
   steps('steps-not-kept', cannotBeKept, 'a4'),
   steps('steps-not-known', twelveAcid, 'a4'),
+  { name: 'week-full', pages: 1, pdf: () => weekSheetPdf({ week: fullWeek, paper: 'a4' }) },
+  { name: 'week-quiet', pages: 1, pdf: () => weekSheetPdf({ week: quietWeek, paper: 'letter' }) },
   edition('edition-printed', 'printed', 'a4'),
   edition('edition-planned', 'planned', 'letter'),
 ];

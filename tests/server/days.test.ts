@@ -162,6 +162,10 @@ describe('the week and the calendar', () => {
       '2026-03-08',
     );
 
+    const sheet = await studio.call('/api/week.pdf?paper=letter');
+    expect(sheet.headers.get('content-type')).toBe('application/pdf');
+    expect((await sheet.text()).slice(0, 5)).toBe('%PDF-');
+
     const response = await studio.call('/api/calendar.ics');
     expect(response.headers.get('content-type')).toBe('text/calendar; charset=utf-8');
     const events = eventsOf(await response.text());

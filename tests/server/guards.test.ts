@@ -211,6 +211,7 @@ describe('the description', () => {
         "get /api/stones/{id}",
         "get /api/studio",
         "get /api/week",
+        "get /api/week.pdf",
         "get /api/works",
         "get /api/works/{id}",
         "get /api/works/{id}/approvals",

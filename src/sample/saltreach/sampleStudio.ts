@@ -3,6 +3,7 @@ import type { PlanChoices } from '../../records/keptPlan.ts';
 import type { StoneDraft } from '../../records/stoneEntry.ts';
 import type { PastFact, WorkInput, WorkZone } from '../../records/work.ts';
 import type { Point } from '../../science/geometry/point.ts';
+import { sampleHours } from './sampleHours.ts';
 import { sampleKit } from './sampleKit.ts';
 
 /** Saltreach Stone Room, a shed on a tidal creek: six stones, and what is on them. Invented throughout. */
@@ -17,6 +18,7 @@ export function sampleStudio(): SampleStudio {
       stone('S-06', 450, 340, 'blue', [90, 90, 90, 90]),
     ],
     kit: sampleKit,
+    hours: sampleHours,
     works: [
       work('neap', 'S-04', 'Neap', { stage: 'grained' }),
       work('slack-water', 'S-03', 'Slack Water', {

@@ -4,6 +4,7 @@ import { listDeadlines, readDeadline, saveDeadline } from '../../application/day
 import { planWorkDays } from '../../application/days/planWorkDays.ts';
 import { readWeek } from '../../application/days/readWeek.ts';
 import { readStudio, saveStudio } from '../../application/days/studioSettings.ts';
+import { weekSheet } from '../../application/days/weekSheet.ts';
 import type { Services } from '../../application/openServices.ts';
 import { idSchema } from '../../contract/common.ts';
 import {
@@ -14,6 +15,7 @@ import {
   keptDeadlineSchema,
   weekQuerySchema,
   weekSchema,
+  weekSheetQuerySchema,
 } from '../../contract/dayPlan.ts';
 import { studioSaveSchema, studioSettingsSchema } from '../../contract/studio.ts';
 import type { DayPlan, KeptDeadline } from '../../records/dayPlan.ts';
@@ -137,6 +139,22 @@ export function addDayRoutes(app: App, services: Services): void {
     async (request, reply) => {
       const week = await readWeek(services, request.query.from);
       return week.ok ? reply.send(week.value) : sendFailure(reply, week.error);
+    },
+  );
+
+  app.get(
+    '/api/week.pdf',
+    {
+      schema: {
+        tags: ['sheets'],
+        summary: 'The week as a sheet to pin up, on one page, with lines for notes',
+        querystring: weekSheetQuerySchema,
+      },
+    },
+    async (request, reply) => {
+      const sheet = await weekSheet(services, request.query.from, request.query.paper);
+      if (!sheet.ok) return sendFailure(reply, sheet.error);
+      return reply.type('application/pdf').header('cache-control', 'no-cache').send(Buffer.from(sheet.value));
     },
   );
 

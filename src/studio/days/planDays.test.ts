@@ -50,7 +50,7 @@ describe('by hand', () => {
       'proofs until steady 2026-12-04T15:00',
       'good-to-print 2026-12-04T16:00',
     ]);
-    expect(plan).toMatchObject({ verdict: 'kept', sentence: 'Start trial proofs by Thu 3 Dec 14:00' });
+    expect(plan).toMatchObject({ verdict: 'kept', sentence: 'Start by Thu 3 Dec 14:00: trial proofs' });
     // it could start at 9:00 on Monday
     expect(plan.steps[0]!.slackMinutes).toBe(3 * 1440 + 5 * 60);
     // half the time each: etched by 17:00 on Thursday, proofs from 16:00 on Friday
@@ -151,9 +151,7 @@ describe('what is not known', () => {
   it('stays so: by when the drawing must be done is said, when it must start is not', () => {
     const plan = drawing([]);
     expect(plan.verdict).toBe('unknown');
-    expect(plan.sentence).toBe(
-      'Nobody has said how long it takes to draw; it must be done by Fri 4 Dec 15:50',
-    );
+    expect(plan.sentence).toBe('Draw: nobody has said how long it takes; it must be done by Fri 4 Dec 15:50');
     expect(plan.steps[0]).toMatchObject({
       latestStart: null,
       latestEnd: '2026-12-04T15:50:00.000Z',

@@ -10,6 +10,7 @@ interface Taken {
   readonly initials: string;
   readonly from: number;
   readonly to: number;
+  readonly workId: string;
   readonly title: string;
   readonly step: string;
 }
@@ -33,7 +34,14 @@ export function planTogether(works: readonly WorkToPlan[], planning: Planning): 
     for (const { spans, name } of plan.steps) {
       for (const { from, to, who } of spans) {
         for (const initials of who) {
-          taken.push({ initials, from: Date.parse(from), to: Date.parse(to), title: work.title, step: name });
+          taken.push({
+            initials,
+            from: Date.parse(from),
+            to: Date.parse(to),
+            workId: work.workId,
+            title: work.title,
+            step: name,
+          });
         }
       }
     }
@@ -51,9 +59,12 @@ function free(people: readonly Presence[], taken: readonly Taken[]): readonly Pr
   }));
 }
 
-/** Steps that would have the hands of somebody whom an earlier work has, and that others could not do in time. */
+/**
+ * Steps that would have the hands of somebody whom an earlier work has, and so move; of each other work the last, since
+ * those before it move with it.
+ */
 function clashesOf(alone: DayPlan, plan: DayPlan, taken: readonly Taken[]): readonly DayClash[] {
-  return alone.steps.flatMap((step, index): readonly DayClash[] => {
+  const all = alone.steps.flatMap((step, index): readonly (DayClash & { readonly otherId: string })[] => {
     const now = plan.steps[index]!;
     if (now.latestStart === step.latestStart && now.state === step.state) return [];
     const other = taken.find(({ initials, from, to }) =>
@@ -75,6 +86,7 @@ function clashesOf(alone: DayPlan, plan: DayPlan, taken: readonly Taken[]): read
     return [
       {
         workId: plan.workId,
+        otherId: other.workId,
         step: step.name,
         otherTitle: other.title,
         otherStep: other.step,
@@ -82,4 +94,6 @@ function clashesOf(alone: DayPlan, plan: DayPlan, taken: readonly Taken[]): read
       },
     ];
   });
+  const last = new Map(all.map(({ otherId, ...clash }) => [otherId, clash]));
+  return [...last.values()];
 }

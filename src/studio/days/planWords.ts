@@ -56,7 +56,7 @@ export function planSentence(plan: DayPlan): string {
   const [first] = steps;
   switch (verdict) {
     case 'kept':
-      return `Start ${first!.name} by ${said(first!.latestStart!)}`;
+      return `Start by ${said(first!.latestStart!)}: ${first!.name}`;
     case 'kept-if-quick':
       return `${sentenceCase(goal)} by ${said(plan.by)} only if all goes quickly`;
     case 'impossible':
@@ -66,7 +66,7 @@ export function planSentence(plan: DayPlan): string {
     case 'unknown': {
       const open = steps.find(({ hands }) => hands.highMinutes === null);
       const end = open?.latestEnd ? `; it must be done by ${said(open.latestEnd)}` : '';
-      return open ? `Nobody has said how long it takes to ${open.name}${end}` : 'Not known';
+      return open ? `${sentenceCase(open.name)}: nobody has said how long it takes${end}` : 'Not known';
     }
     case 'reached':
       return `${sentenceCase(goal)} is behind it`;
@@ -82,7 +82,8 @@ export function planReasons(plan: DayPlan, { timeZone }: Planning): readonly str
   const said = (iso: string) => momentWords(timeZone, Date.parse(iso));
   const reasons: string[] = [];
   const never = steps.filter(({ state, latestStart }) => state === 'too-late' && latestStart === null);
-  const first = never[0] ?? steps.find(({ state }) => state !== 'in-time');
+  const untold = steps.find(({ hands }) => hands.highMinutes === null);
+  const first = never[0] ?? (verdict === 'unknown' ? untold : steps.find(({ state }) => state !== 'in-time'));
   if (first) reasons.push(`${sentenceCase(first.name)}: ${first.why}.`);
   if (verdict === 'kept-if-quick' && ifQuick.latestStart) {
     reasons.push(

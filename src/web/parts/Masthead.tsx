@@ -7,6 +7,7 @@ const rooms: readonly { readonly name: string; readonly href: string; readonly w
   { name: 'Rack', href: '/', within: /^\/($|leaving(\/|$))/ },
   { name: 'Stones', href: '/stones', within: /^\/stones(\/|$)/ },
   { name: 'Works', href: '/works', within: /^\/(works|changes)(\/|$)/ },
+  { name: 'Week', href: '/week', within: /^\/(week|studio)(\/|$)/ },
   { name: 'Comparisons', href: '/comparisons', within: /^\/(comparisons|new)(\/|$)/ },
   { name: 'Tables', href: '/tables', within: /^\/tables(\/|$)/ },
   { name: 'Mixing', href: '/mixing', within: /^\/(mixing|batches)(\/|$)/ },

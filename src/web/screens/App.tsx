@@ -18,6 +18,8 @@ const ComparisonScreen = lazy(() => import('./ComparisonScreen.tsx'));
 const LeavingScreen = lazy(() => import('./rack/LeavingScreen.tsx'));
 const MixingIndex = lazy(() => import('./mixing/MixingIndex.tsx'));
 const MixQuestion = lazy(() => import('./mixing/MixQuestion.tsx'));
+const StudioScreen = lazy(() => import('./days/StudioScreen.tsx'));
+const WeekScreen = lazy(() => import('./days/WeekScreen.tsx'));
 const NewBatch = lazy(() => import('./batches/NewBatch.tsx'));
 const NewComparison = lazy(() => import('./NewComparison.tsx'));
 const NewWork = lazy(() => import('./NewWork.tsx'));
@@ -101,6 +103,12 @@ export function App() {
               <RoomIndex />
             </Route>
             <Route path="/room/:kind">{({ kind }) => <RoomQuestionScreen key={kind} kind={kind} />}</Route>
+            <Route path="/week">
+              <WeekScreen />
+            </Route>
+            <Route path="/studio">
+              <StudioScreen />
+            </Route>
             <Route path="/tables">
               <TableList />
             </Route>

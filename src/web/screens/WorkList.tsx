@@ -4,6 +4,9 @@ import { memo, useId, useState } from 'react';
 import { Link } from 'wouter';
 import { type WorkStage, workStages } from '../../records/work.ts';
 import type { WorkSummary } from '../../records/workEntry.ts';
+import { lineRule } from '../../studio/bench/lineStages.ts';
+import { momentWords } from '../../studio/days/zoneWords.ts';
+import { deadlinesKey, listDeadlines } from '../client/days.ts';
 import { listStones, stonesKey } from '../client/stones.ts';
 import { listWorks, worksKey } from '../client/workList.ts';
 import { dayText } from '../managers/localMoment.ts';
@@ -29,6 +32,7 @@ const first = (
 export default function WorkList() {
   const [stage, setStage] = useState('');
   const [stone, setStone] = useState('');
+  const due = useDeadlines();
   const {
     pages,
     items: works,
@@ -82,7 +86,7 @@ export default function WorkList() {
       {works.length > 0 && (
         <ul className="work-list" aria-label="Works">
           {works.map((work) => (
-            <WorkLine key={work.id} work={work} />
+            <WorkLine key={work.id} work={work} due={due.get(work.id) ?? null} />
           ))}
         </ul>
       )}
@@ -98,8 +102,21 @@ export default function WorkList() {
   );
 }
 
+/** What each work is to have reached by when, in the reader's own zone; the list does not wait for it. */
+function useDeadlines(): ReadonlyMap<string, string> {
+  const { data } = useQuery({ queryKey: deadlinesKey, queryFn: listDeadlines });
+  const { timeZone } = Intl.DateTimeFormat().resolvedOptions();
+  return new Map(
+    (data ?? []).flatMap(({ workId, deadline }) =>
+      deadline
+        ? [[workId, `${lineRule(deadline.goal).name} by ${momentWords(timeZone, Date.parse(deadline.by))}`]]
+        : [],
+    ),
+  );
+}
+
 /** Typing in the search draws the page anew at every key; lines that stay are left alone. */
-const WorkLine = memo(function WorkLine({ work }: { work: WorkSummary }) {
+const WorkLine = memo(function WorkLine({ work, due }: { work: WorkSummary; due: string | null }) {
   return (
     <li>
       <Link href={`/works/${work.id}`}>
@@ -107,6 +124,7 @@ const WorkLine = memo(function WorkLine({ work }: { work: WorkSummary }) {
         <span className="work-line-title">
           <b>{work.title}</b>
           {work.halfway && <span className="soft"> entered halfway</span>}
+          {due && <span className="soft"> {due}</span>}
         </span>
         <span className="work-line-state">
           <StageLine stage={work.stage} />

@@ -6,6 +6,7 @@ import { FailedRequest, shownFailure } from '../client/shownFailure.ts';
 import { openWork, workKey } from '../client/works.ts';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
+import { DaysView } from './days/DaysView.tsx';
 import { NotFound } from './NotFound.tsx';
 import { GumNow } from './rack/StoneStanding.tsx';
 import { AboutWork } from './work/AboutWork.tsx';
@@ -20,6 +21,7 @@ const views = [
   { path: '', name: 'Drawing' },
   { path: 'etch', name: 'First etch' },
   { path: 'second-etch', name: 'Second etch' },
+  { path: 'days', name: 'Days' },
   { path: 'photographs', name: 'Photographs' },
   { path: 'about', name: 'About' },
 ] as const;
@@ -75,6 +77,8 @@ function ViewOf({ desk, view }: { desk: ReturnType<typeof useWorkDesk>; view: st
       return <EtchView desk={desk} />;
     case 'second-etch':
       return <SecondEtchView desk={desk} />;
+    case 'days':
+      return <DaysView work={desk.work} />;
     case 'photographs':
       return <PhotographsView desk={desk} />;
     case 'about':
