@@ -101,6 +101,28 @@ describeInBrowser('leaving now', (pages) => {
     expect(lines.find(({ workId }) => workId === work.id)?.standing.gumNow).toBe(false);
   });
 
+  it('closed before it was sent, is sent by the rack of the same browser', async () => {
+    const work = await startedWork('S-75', { stage: 'rolled-up', title: 'Spring' });
+    const { id, log } = await begunRun(work.id);
+    await log('stage-started', { stage: 'proofs' });
+    const page = await pages.atDesk('/leaving');
+    await page.route('**/api/runs/*/events', (route) => route.abort());
+    const stone = page.getByRole('region', { name: 'S-75, Spring' });
+    await stone.getByRole('checkbox', { name: 'gum it, buff it tight' }).click();
+    await page.getByText(/^1 not sent yet/).waitFor();
+    const next = await page.context().newPage();
+    await page.close();
+    await next.route('**/api/runs/*/events', (route) => route.abort());
+    await next.goto(`${inject('address')}/`);
+    await next.getByText('1 logged here is not sent yet.').waitFor();
+    await expectSoundScreen(next, 'a rack that holds something unsent');
+    await next.unroute('**/api/runs/*/events');
+    await expect.poll(() => keptKinds(id), { timeout: 10_000 }).toEqual(['stage-started', 'gummed']);
+    const line = next.getByRole('listitem').filter({ hasText: 'S-75' }).first();
+    await line.getByText('gummed', { exact: true }).waitFor();
+    await next.getByText('1 logged here is not sent yet.').waitFor({ state: 'detached' });
+  });
+
   it('says so where nothing is in hand', async () => {
     const page = await pages.atDesk('/works');
     await page.route('**/api/rack/leaving', (route) => route.fulfill({ json: { stones: [], room: [] } }));

@@ -1,5 +1,6 @@
 import type { RunEvent, RunEventInput } from '../../../records/run.ts';
 import type { DraftShelf } from '../draftKeeper.ts';
+import { unsentKey } from './unsentRuns.ts';
 
 /** What waits to be sent: all that is needed but the moment of sending. */
 export type UnsentEvent = Omit<RunEventInput, 'sentAt'>;
@@ -38,7 +39,7 @@ export class RunOutbox {
 
   constructor(runId: string, parts: OutboxParts) {
     this.#parts = parts;
-    this.#key = `stonetone-unsent-${runId}`;
+    this.#key = unsentKey(runId);
     this.#view = { unsent: this.#shelved() ?? [], state: 'well', kept: true };
   }
 

@@ -1,18 +1,24 @@
 import './RackScreen.css';
+import { useState } from 'react';
 import { Link } from 'wouter';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { rackFinding } from '../../managers/standingWords.ts';
-import { ButtonLink } from '../../parts/Button.tsx';
+import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { Reminders } from './Reminders.tsx';
 import { StandingLine } from './StandingLine.tsx';
+import { UnsentRuns } from './UnsentRuns.tsx';
 import { useRack } from './useRack.ts';
+
+/** So many lines at once: those that can wait least. */
+const shownAtOnce = 40;
 
 /** How every stone with a work on it stands, what can wait least first. */
 export function RackScreen() {
   const rack = useRack();
+  const [shown, setShown] = useState(shownAtOnce);
   const lines = rack.data?.lines ?? [];
   const now = new Date(rack.dataUpdatedAt);
   const empty = rack.isSuccess && lines.length === 0;
@@ -30,13 +36,21 @@ export function RackScreen() {
           <FailureNotice failure={shownFailure(rack.error)} />
         </div>
       )}
+      <UnsentRuns />
       {empty && <EmptyRack />}
       {lines.length > 0 && (
         <ul className="rack-lines" aria-label="Stones, what can wait least first">
-          {lines.map((line) => (
+          {lines.slice(0, shown).map((line) => (
             <StandingLine key={line.workId} line={line} now={now} />
           ))}
         </ul>
+      )}
+      {lines.length > shown && (
+        <div className="list-foot">
+          <Button onClick={() => setShown(shown + shownAtOnce)}>
+            Show more of the {lines.length - shown} that can wait longer
+          </Button>
+        </div>
       )}
       {rack.data && <Reminders reminders={rack.data.reminders} />}
       {lines.length > 0 && (

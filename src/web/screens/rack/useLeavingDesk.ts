@@ -1,12 +1,10 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState, useSyncExternalStore } from 'react';
 import type { LeavingList } from '../../../records/rack.ts';
-import { beginRun, rackChanged } from '../../client/rack.ts';
-import { holdRunEvent, sendRunEvent } from '../../client/runs.ts';
-import { FailedRequest } from '../../client/shownFailure.ts';
+import { beginRun } from '../../client/rack.ts';
 import { deviceName, newClientId } from '../../managers/bench/clientIds.ts';
-import { RunOutbox } from '../../managers/bench/runOutbox.ts';
 import { LeavingDesk } from '../../managers/leavingDesk.ts';
+import { runOutboxOf } from './runOutboxOf.ts';
 
 /** How often what is unsent is tried again, ms. */
 const againMs = 2000;
@@ -17,17 +15,7 @@ export function useLeavingDesk(list: LeavingList) {
   const [desk] = useState(
     () =>
       new LeavingDesk(list, {
-        outboxOf: (runId) =>
-          new RunOutbox(runId, {
-            shelf: localStorage,
-            send: (event) => sendRunEvent(runId, event),
-            isRefusal: (thrown) => thrown instanceof FailedRequest,
-            now: () => new Date(),
-            onKept: (event) => {
-              holdRunEvent(queries, runId, event);
-              rackChanged(queries);
-            },
-          }),
+        outboxOf: (runId) => runOutboxOf(queries, runId),
         begin: async (workId, clientId) => (await beginRun(workId, clientId)).id,
         newClientId,
         device: deviceName(localStorage),
