@@ -18,11 +18,12 @@ export interface WeekStep {
   readonly latest: boolean;
 }
 
-/** A moment at which the best time of a stone's waiting ends, or what is past it begins. */
+/** A moment at which the best time of a stone's waiting ends, what is past it begins, or what nobody knows. */
 export interface WeekMark {
   readonly workId: string;
   readonly title: string;
   readonly stoneName: string;
+  readonly kind: 'best' | 'past' | 'beyond';
   readonly at: string;
   readonly words: string;
 }

@@ -37,10 +37,9 @@ export async function calendarFeed(parts: PlanDaysParts): Promise<Result<string>
     });
   const { lines } = await readRack(parts);
   for (const line of lines) {
-    for (const { at, workId, title, stoneName, words } of waitMarks(line)) {
-      const which = words.split(' ')[0]!;
+    for (const { kind, at, workId, title, stoneName, words } of waitMarks(line)) {
       add(
-        `${which}-${workId}-${line.standing.stage}`,
+        `${kind}-${workId}-${line.standing.stage}`,
         at,
         at,
         `${stoneName} ${title}: ${words}`,

@@ -35,14 +35,14 @@ export function waitMarks({ workId, title, stoneName, standing }: RackLine): rea
   const of = { workId, title, stoneName };
   const then = next === null ? '' : `: ${next.words}`;
   const marks: WeekMark[] = [];
-  if (bestBy !== null) marks.push({ ...of, at: bestBy, words: `best by then${then}` });
+  if (bestBy !== null) marks.push({ ...of, kind: 'best', at: bestBy, words: `best by then${then}` });
   if (since !== null && range?.pastFrom != null) {
     const at = new Date(Date.parse(since) + range.pastFrom * 1000).toISOString();
-    if (at !== bestBy) marks.push({ ...of, at, words: `past its best from then${then}` });
+    if (at !== bestBy) marks.push({ ...of, kind: 'past', at, words: `past its best from then${then}` });
   }
   if (since !== null && range?.unknownFrom != null) {
     const at = new Date(Date.parse(since) + range.unknownFrom * 1000).toISOString();
-    marks.push({ ...of, at, words: 'beyond what practice knows from then' });
+    marks.push({ ...of, kind: 'beyond', at, words: 'beyond what practice knows from then' });
   }
   return marks;
 }

@@ -68,7 +68,7 @@ describe('by hand', () => {
     expect(plan.verdict).toBe('kept-if-quick');
     expect(plan.steps.every(({ state }) => state === 'too-late')).toBe(true);
     expect(plan.earliestFinish).toBe('2026-12-07T10:00:00.000Z');
-    expect(plan.reasons.join(' ')).toContain('it must start by Fri 4 Dec 12:00, which is past');
+    expect(plan.reasons.join(' ')).toContain('it had to start by Fri 4 Dec 12:00');
     const late = planDays(work, planningAt('2026-12-04T15:00:00Z', studio));
     expect(late.verdict).toBe('impossible');
     expect(late.sentence).toBe('Too late: good-to-print by Mon 7 Dec 13:00 at the earliest');

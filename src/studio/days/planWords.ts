@@ -28,10 +28,10 @@ export function stepWhy(
   }
   if (step.latestStart === null || step.earliestStart === null) return tooFew(step, people);
   const [latest, earliest] = [Date.parse(step.latestStart), Date.parse(step.earliestStart)];
-  const must = `it must start by ${momentWords(timeZone, latest)}`;
-  if (latest < now) return `${must}, which is past`;
+  const words = momentWords(timeZone, latest);
+  if (latest < now) return `it had to start by ${words}`;
   const rest = readyWhy === 'rest' ? ', after what must rest before it' : '';
-  return `${must}; the earliest is ${momentWords(timeZone, earliest)}${rest}`;
+  return `it must start by ${words}; the earliest is ${momentWords(timeZone, earliest)}${rest}`;
 }
 
 function tooFew(step: Pick<DayStep, 'people' | 'hands' | 'mayBreak'>, people: Planning['people']): string {

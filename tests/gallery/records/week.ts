@@ -49,6 +49,7 @@ export const fullWeek: Week = weekOf({
       workId: 'Spring Tide',
       title: 'Spring Tide',
       stoneName: 'S-05',
+      kind: 'best',
       at: '2026-12-08T16:20:00Z',
       words: 'best by then: washout',
     },

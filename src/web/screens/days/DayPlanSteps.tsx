@@ -62,7 +62,11 @@ function Step({ step, said }: { step: DayStep; said: (iso: string) => string }) 
       <p className="days-when">
         {step.latestStart ? (
           <>
-            <span className="soft">start by</span> <span className="big">{said(step.latestStart)}</span>
+            <span className="soft">{state === 'too-late' ? 'had to start by' : 'start by'}</span>{' '}
+            <span className="big">{said(step.latestStart)}</span>
+            {state === 'too-late' && step.earliestStart && (
+              <span className="days-soonest">now from {said(step.earliestStart)}</span>
+            )}
           </>
         ) : (
           <>
@@ -79,7 +83,10 @@ function Step({ step, said }: { step: DayStep; said: (iso: string) => string }) 
         </p>
         {wait && (
           <p>
-            Then rests {rangeWords(wait.leastMinutes, wait.wantedMinutes)}{' '}
+            Then rests{' '}
+            {wait.leastMinutes === 0
+              ? `up to ${lengthWords(wait.wantedMinutes)}`
+              : rangeWords(wait.leastMinutes, wait.wantedMinutes)}{' '}
             <span className="soft">({wait.basis})</span>
           </p>
         )}
