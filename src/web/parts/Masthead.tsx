@@ -10,7 +10,7 @@ const rooms: readonly { readonly name: string; readonly href: string; readonly w
   { name: 'Week', href: '/week', within: /^\/(week|studio)(\/|$)/ },
   { name: 'Comparisons', href: '/comparisons', within: /^\/(comparisons|new)(\/|$)/ },
   { name: 'Tables', href: '/tables', within: /^\/tables(\/|$)/ },
-  { name: 'Mixing', href: '/mixing', within: /^\/(mixing|batches)(\/|$)/ },
+  { name: 'Mixing', href: '/mixing', within: /^\/(mixing|batches|inks)(\/|$)/ },
   { name: 'Room', href: '/room', within: /^\/room(\/|$)/ },
 ];
 

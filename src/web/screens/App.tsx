@@ -16,6 +16,8 @@ const BenchScreen = lazy(() => import('./bench/BenchScreen.tsx'));
 const ChangesScreen = lazy(() => import('./changes/ChangesScreen.tsx'));
 const ComparisonScreen = lazy(() => import('./ComparisonScreen.tsx'));
 const LeavingScreen = lazy(() => import('./rack/LeavingScreen.tsx'));
+const InkList = lazy(() => import('./inks/InkList.tsx'));
+const InkScreen = lazy(() => import('./inks/InkScreen.tsx'));
 const MixingIndex = lazy(() => import('./mixing/MixingIndex.tsx'));
 const MixQuestion = lazy(() => import('./mixing/MixQuestion.tsx'));
 const StudioScreen = lazy(() => import('./days/StudioScreen.tsx'));
@@ -23,6 +25,7 @@ const WeekScreen = lazy(() => import('./days/WeekScreen.tsx'));
 const NewBatch = lazy(() => import('./batches/NewBatch.tsx'));
 const NewComparison = lazy(() => import('./NewComparison.tsx'));
 const NewWork = lazy(() => import('./NewWork.tsx'));
+const NewInk = lazy(() => import('./inks/NewInk.tsx'));
 const NewStone = lazy(() => import('./stone/NewStone.tsx'));
 const RoomIndex = lazy(() => import('./room/RoomIndex.tsx'));
 const RoomQuestionScreen = lazy(() => import('./room/RoomQuestionScreen.tsx'));
@@ -109,6 +112,13 @@ export function App() {
             <Route path="/studio">
               <StudioScreen />
             </Route>
+            <Route path="/inks">
+              <InkList />
+            </Route>
+            <Route path="/inks/new">
+              <NewInk />
+            </Route>
+            <Route path="/inks/:id">{({ id }) => <InkScreen key={id} id={id} />}</Route>
             <Route path="/tables">
               <TableList />
             </Route>

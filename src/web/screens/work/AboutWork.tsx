@@ -57,6 +57,9 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
           <p>
             <Link href={`/changes/works/${work.id}`}>What changed? Compare with another work</Link>
           </p>
+          <p>
+            <Link href={`/inks/new?work=${work.id}`}>Mix ink for it</Link>
+          </p>
           <WorkStanding work={work.id} />
           <Field
             label="Title"

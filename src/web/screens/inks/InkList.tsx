@@ -1,0 +1,111 @@
+import './Inks.css';
+import { memo, useState } from 'react';
+import { Link } from 'wouter';
+import type { InkEntry, InkVerdict } from '../../../records/ink.ts';
+import { inksKey, listInks } from '../../client/inks.ts';
+import { inkFacts, inkVerdictWords } from '../../managers/inkForm.ts';
+import { FoundStatus } from '../../parts/FoundStatus.tsx';
+import { ListPage } from '../../parts/ListPage.tsx';
+import { ListTools } from '../../parts/ListTools.tsx';
+import { Picks } from '../../parts/Picks.tsx';
+import { ShowMore } from '../../parts/ShowMore.tsx';
+import { type Shelf, useShelvedList } from '../useShelvedList.ts';
+
+const verdicts: readonly (readonly [InkVerdict | 'all', string])[] = [
+  ['all', 'All'],
+  ['good', 'Printed well'],
+  ['too soft', 'Too soft'],
+  ['too stiff', 'Too stiff'],
+];
+
+/** What to do first. */
+const first = (
+  <p>
+    Log what is on the slab now: how much soft and stiff ink by weight, what modifier, and at what length a
+    string of it breaks. When it has printed, say what the prints said: the next mix can start from it.
+  </p>
+);
+
+/** Mixes of ink: what was in them and what the prints said. */
+export default function InkList() {
+  const [verdict, setVerdict] = useState<InkVerdict | 'all'>('all');
+  const {
+    pages,
+    items: inks,
+    narrowed,
+    nothingYet,
+    ...list
+  } = useShelvedList({
+    key: inksKey,
+    narrowing: [verdict === 'all' ? '' : verdict],
+    read: (asked, after, signal) =>
+      listInks({ ...asked, verdict: verdict === 'all' ? null : verdict }, after, signal),
+    itemsOf: (page) => page.inks,
+  });
+  const settled = pages.isSuccess && !pages.isPlaceholderData;
+  return (
+    <ListPage
+      stamp={<Link href="/mixing">Mixing</Link>}
+      headline={nothingYet ? 'Ink' : 'Which ink printed how?'}
+      act={{ href: '/inks/new', words: 'Log a mix' }}
+      failed={pages.error}
+      empty={nothingYet}
+      emptyTitle="No mix of ink is logged yet"
+      emptyWords={first}
+    >
+      {!nothingYet && (
+        <ListTools label="Search names and notes" typed={list.typed} onType={list.setTyped}>
+          <Picks
+            label="What the prints said"
+            shownLabel={false}
+            value={verdict}
+            options={verdicts}
+            onPick={setVerdict}
+          />
+          <Picks<Shelf>
+            label="Which mixes"
+            shownLabel={false}
+            value={list.archived}
+            options={[
+              ['no', 'In use'],
+              ['yes', 'Used up'],
+            ]}
+            onPick={list.setArchived}
+          />
+        </ListTools>
+      )}
+      <FoundStatus found={settled && narrowed ? inks.length : null} />
+      {inks.length > 0 && (
+        <ul className="ink-lines" aria-label="Mixes of ink">
+          {inks.map((ink) => (
+            <InkLine key={ink.id} ink={ink} />
+          ))}
+        </ul>
+      )}
+      {settled && narrowed && inks.length === 0 && (
+        <p className="list-foot">No mix is found so. Ask for any, or for fewer words.</p>
+      )}
+      {pages.hasNextPage && (
+        <p className="list-foot">
+          <ShowMore pages={pages}>Show older mixes</ShowMore>
+        </p>
+      )}
+    </ListPage>
+  );
+}
+
+/** Typing in the search draws the page anew at every key; lines that stay are left alone. */
+const InkLine = memo(function InkLine({ ink }: { ink: InkEntry }) {
+  return (
+    <li>
+      <Link href={`/inks/${ink.id}`}>
+        <span className="ink-name">
+          <b className="big">{ink.name}</b>
+          <span className="soft">{ink.workTitle ? `for ${ink.workTitle}` : 'for no work in particular'}</span>
+        </span>
+        <span>{inkFacts(ink).join(', ')}</span>
+        <span className="ink-verdict">{ink.verdict ? inkVerdictWords[ink.verdict] : 'not judged yet'}</span>
+      </Link>
+    </li>
+  );
+});
