@@ -66,7 +66,7 @@ export async function comparePull(
     tones: { lights, middles, darks },
     zones,
     strength: { partner: partner.tones.strength, pull: own.tones.strength },
-    maps: pictures && pictures.maps,
+    maps: pictures?.maps ?? null,
   };
   const grounds = {
     change,

@@ -4,6 +4,7 @@ import { fail, ok, type Result } from '../../foundation/result.ts';
 import { decodePhotograph } from '../../imaging/codecs/decodePhotograph.ts';
 import { coverageMap } from '../../imaging/maps/coverageMaps.ts';
 import { writeToneMap } from '../../imaging/maps/toneMapFile.ts';
+import { likelyCorners } from '../../imaging/matching/likelyCorners.ts';
 import {
   mapOfCorners,
   type Registered,
@@ -21,6 +22,7 @@ import { readSide } from '../../imaging/tone/readSide.ts';
 import type { SideInput } from '../../imaging/tone/sideInput.ts';
 import { type ComparisonWarning, defaultParameters } from '../../records/comparison.ts';
 import { type PullTones, pullTonesSchema } from '../../records/pullTones.ts';
+import type { Corners } from '../../science/geometry/point.ts';
 import type { MeasuringHooks } from '../comparison/measureInput.ts';
 import { repeatMap } from '../comparison/repeatMap.ts';
 import { validateChips } from '../comparison/validateChips.ts';
@@ -38,6 +40,8 @@ export const toneMapName = 'darkness.map';
 
 /** Where each step begins, as a share of the whole: measured on 12-megapixel pairs. */
 const begins = { reading: 0, matching: 0.15, tones: 0.6, maps: 0.9 } as const;
+/** Tones are read over millimetres: a stretch found at so many px per mm is right to some hundredths of one. */
+const fineEnough = 4;
 /** Where a stone could only be laid by its corners, they are set to about so many mm: our rule. */
 const cornersMm = 0.3;
 
@@ -83,24 +87,40 @@ function printRead(
   const chips = job.print.chips.map((chip) => ({ ...chip, photo: 'proof' as const }));
   const misplaced = validateChips(chips, 'proof', print.widthPx, print.heightPx);
   if (misplaced) return fail(misplaced);
-  const found = register({
-    stone,
-    proof: print,
-    sizeMm: job.sizeMm,
-    stoneCorners: job.stone.corners,
-    proofCorners: job.print.corners,
-    onProgress: (share) =>
-      hooks.progress({
-        stage: 'matching',
-        fraction: begins.matching + share * (begins.tones - begins.matching),
-      }),
-    cancelled: hooks.cancelled,
-  });
+  const found = onStone(job, stone, print, hooks);
   if (!found.ok) return found;
   if (found.value.verdict !== 'ok') return ok(refused(found.value));
   const { proofMap, covered, errorMm, partial } = found.value;
   const input: SideInput = { ...sideOf(job, 'proof', print, proofMap), chips, covered };
   return read(job, input, { errorMm, registered: found.value, partial }, hooks);
+}
+
+/** The likeliest place of the print on its photograph is tried first; where it isn't there, all are. */
+function onStone(
+  job: Extract<PullJob, { kind: 'print' }>,
+  stone: Photograph,
+  print: Photograph,
+  hooks: MeasuringHooks,
+): Result<Registration> {
+  const likely = job.print.corners ?? likelyCorners(print, job.sizeMm);
+  const attempt = (proofCorners: Corners | null) =>
+    register({
+      stone,
+      proof: print,
+      sizeMm: job.sizeMm,
+      stoneCorners: job.stone.corners,
+      proofCorners,
+      finestPxPerMm: fineEnough,
+      onProgress: (share) =>
+        hooks.progress({
+          stage: 'matching',
+          fraction: begins.matching + share * (begins.tones - begins.matching),
+        }),
+      cancelled: hooks.cancelled,
+    });
+  const first = attempt(likely);
+  const found = !first.ok || first.value.verdict === 'ok';
+  return found || job.print.corners ? first : attempt(null);
 }
 
 function stoneRead(

@@ -4,6 +4,8 @@ import type { CoverageMap } from './coverageMaps.ts';
 /** Steps of a kept tone: fine against any uncertainty, and 1.6 still fits. */
 const stepsPerUnit = 20_000;
 const nothing = -32_768;
+/** Three numbers of eight bytes. */
+const headBytes = 24;
 /** Fast: a map is written while somebody waits. */
 const level = 1;
 
@@ -22,10 +24,10 @@ export function writeToneMap({ widthPx, heightPx, pxPerMm, data, deviation }: Co
 
 /** Reads what `writeToneMap` wrote. */
 export function readToneMap(bytes: Uint8Array): CoverageMap {
-  const head = new Float64Array(bytes.slice(0, 24).buffer);
+  // copied, since what was read from a file may begin anywhere in a larger piece of memory
+  const head = new Float64Array(new Uint8Array(bytes.subarray(0, headBytes)).buffer);
   const [widthPx, heightPx, pxPerMm] = [head[0]!, head[1]!, head[2]!];
-  const raw = inflateSync(bytes.subarray(24));
-  const steps = new Int16Array(raw.buffer, raw.byteOffset, raw.byteLength / 2);
+  const steps = new Int16Array(new Uint8Array(inflateSync(bytes.subarray(headBytes))).buffer);
   const count = widthPx * heightPx;
   const values = (from: number) =>
     Float32Array.from({ length: count }, (_, i) =>

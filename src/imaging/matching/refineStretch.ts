@@ -44,6 +44,7 @@ const nodeRoomMm = 40;
 /**
  * Finds the smooth stretch of the print by tiles in three passes, coarse to fine; each pass measures where the tiles still lie
  * off and fits the whole stretch afresh.
+ * @param finestPxPerMm no pass is finer than this: where tones are read over millimetres, the last one only takes time.
  * @returns null where too few tiles can be matched.
  */
 export function refineStretch(
@@ -53,13 +54,14 @@ export function refineStretch(
   start: Homography,
   sizeMm: Point,
   onPass: (done: number) => boolean,
+  finestPxPerMm = Infinity,
 ): RefinedMap | null {
   const finest = Math.min(
     photographPxPerFramePx(stoneMap, millimetreFrame(sizeMm)),
     photographPxPerFramePx({ homography: start, stretch: null }, millimetreFrame(sizeMm)),
   );
   const passes = [coarsePass, middlePass, finePass].filter(
-    (pass, i) => i === 0 || pass.pxPerMm <= 1.7 * finest,
+    (pass, i) => i === 0 || (pass.pxPerMm <= 1.7 * finest && pass.pxPerMm <= finestPxPerMm),
   );
   let refined: RefinedMap | null = null;
   let map: PlaneMap = { homography: start, stretch: null };

@@ -23,6 +23,8 @@ export interface RegisterInput {
   readonly stoneCorners: Corners | null;
   /** Where the stone's TL, TR, BR, BL came to lie on the print, as well as a person can guess; null: they are looked for. */
   readonly proofCorners: Corners | null;
+  /** No pass of the stretch is finer; all unless given. */
+  readonly finestPxPerMm?: number;
   readonly onProgress?: (fraction: number) => void;
   readonly cancelled?: () => boolean;
 }
@@ -88,8 +90,14 @@ export function register(input: RegisterInput): Result<Registration> {
   if (!progress(0.35)) return fail(failure('cancelled'));
   const refused = refusalOf(starts);
   if (refused) return ok(refused);
-  const refined = refineStretch(stone, stoneMap, print, starts[0]!.homography, input.sizeMm, (done) =>
-    progress(0.35 + 0.55 * done),
+  const refined = refineStretch(
+    stone,
+    stoneMap,
+    print,
+    starts[0]!.homography,
+    input.sizeMm,
+    (done) => progress(0.35 + 0.55 * done),
+    input.finestPxPerMm,
   );
   if (input.cancelled?.()) return fail(failure('cancelled'));
   if (!refined) return ok(noMatch('too few places of the drawing could be found on the print'));

@@ -46,7 +46,7 @@ function difference(what: string, earlier: string | null, later: string | null):
 }
 
 function pickedWords(picked: PickedThing | null): string | null {
-  return picked && picked.words;
+  return picked?.words ?? null;
 }
 
 function numberWords(value: number | null): string | null {
