@@ -23,6 +23,7 @@ const doors = {
   pdfmake: 'src/paper/sheets/pdfDocument.ts',
   'csv-parse': 'src/application/trials/readTrialTable.ts',
   fflate: 'src/application/comparisonArchive.ts',
+  'ical-generator': 'src/application/days/calendarFeed.ts',
   'tar-stream': 'src/store/backup/archive.ts',
   'polygon-clipping': 'src/science/geometry/polygonArea.ts',
   'ml-matrix': 'src/science/algebra/denseMatrices.ts',

@@ -67,13 +67,31 @@ export function wallClock(zone: string, ms: number): WallClock {
  */
 export function momentAt(zone: string, date: string, minutes: number, passage: 'first' | 'last'): number {
   const wall = Date.parse(`${date}T00:00:00Z`) + minutes * minuteMs;
-  const before = zoneOffsetMs(zone, wall - dayMs);
-  const after = zoneOffsetMs(zone, wall + dayMs);
+  // no clock is further than 14 h from UTC: these two lie on either side of the moment
+  const day = Math.floor(wall / dayMs);
+  const before = offsetAtDay(zone, day - 1);
+  const after = offsetAtDay(zone, day + 2);
+  if (before === after) return wall - before;
   const passages = [wall - before, wall - after].filter(
     (moment) => moment + zoneOffsetMs(zone, moment) === wall,
   );
   if (passages.length > 0) return passage === 'first' ? Math.min(...passages) : Math.max(...passages);
   return leapBetween(zone, wall - Math.max(before, after), wall - Math.min(before, after));
+}
+
+/** Offsets at midnight UTC, by zone and day since 1970: reading one takes long, and calendars ask for the same again. */
+const dayOffsets = new Map<string, number>();
+const mostKept = 20_000;
+
+function offsetAtDay(zone: string, day: number): number {
+  const key = `${zone} ${day}`;
+  let offset = dayOffsets.get(key);
+  if (offset === undefined) {
+    if (dayOffsets.size >= mostKept) dayOffsets.clear();
+    offset = zoneOffsetMs(zone, day * dayMs);
+    dayOffsets.set(key, offset);
+  }
+  return offset;
 }
 
 /** When the clock leaps between two moments, to the second. */
