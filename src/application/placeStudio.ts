@@ -1,5 +1,6 @@
 import { type Failure, failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
+import type { InkDraft } from '../records/ink.ts';
 import type { PlanChoices } from '../records/keptPlan.ts';
 import type { KitDraft } from '../records/kit.ts';
 import type { StoneDraft } from '../records/stoneEntry.ts';
@@ -7,13 +8,14 @@ import type { StudioDraft } from '../records/studio.ts';
 import type { WorkInput } from '../records/work.ts';
 import type { KeptRecords } from '../store/keptRecords.ts';
 import { saveStudio } from './days/studioSettings.ts';
+import { createInk } from './inks/changeInk.ts';
 import { createKit } from './kit/changeKit.ts';
 import { type PlanWorkParts, planWork } from './plan/planWork.ts';
 import type { SavingParts } from './saving.ts';
 import { createStone } from './stones/createStone.ts';
 import { createWork } from './works/createWork.ts';
 
-/** The invented studio's stones, kit and works, each with an id of its own that never changes. */
+/** The invented studio's stones, kit, works and inks, each with an id of its own that never changes. */
 export interface SampleStudio {
   readonly stones: readonly { readonly id: string; readonly draft: StoneDraft }[];
   readonly kit: readonly { readonly id: string; readonly draft: KitDraft }[];
@@ -26,16 +28,18 @@ export interface SampleStudio {
     /** With what its first etch is planned; left out: it isn't planned yet. */
     readonly plan?: PlanChoices;
   }[];
+  /** For one of those works each, or for none. */
+  readonly inks: readonly { readonly id: string; readonly draft: InkDraft }[];
 }
 
 type Parts = Omit<SavingParts, 'store'> & {
   readonly store: SavingParts['store'] &
-    Pick<KeptRecords, 'stones' | 'works' | 'kit' | 'studio'> &
+    Pick<KeptRecords, 'stones' | 'works' | 'kit' | 'inks' | 'studio'> &
     PlanWorkParts['store'];
 } & PlanWorkParts;
 
 /**
- * Puts the invented studio's stones, kit and works into a data folder that holds no stones of anybody's own, through the
+ * Puts the invented studio's stones, kit, works and inks into a data folder that holds no stones of anybody's own, through the
  * same doors as a person's, with the plans that they were etched by. What is there already stays as it is, archived or changed; what a broken start left out
  * is put in at the next.
  *
@@ -43,8 +47,8 @@ type Parts = Omit<SavingParts, 'store'> & {
  */
 export async function placeStudio(parts: Parts, studio: SampleStudio): Promise<Result<null>> {
   const { store } = parts;
-  const last = studio.works.at(-1);
-  if (last && (await store.works.find(last.id)) !== null) return ok(null);
+  const last = studio.inks.at(-1);
+  if (last && (await store.inks.find(last.id)) !== null) return ok(null);
   const kept = await store.stones.list({ search: '', archived: 'all', after: null, limit: 100 });
   if (kept?.stones.some(({ sample }) => !sample)) return ok(null);
   if ((await store.studio.find()) === null) {
@@ -67,6 +71,11 @@ export async function placeStudio(parts: Parts, studio: SampleStudio): Promise<R
     if (fault) return fail(fault);
     const planned = plan ? await planWork(parts, id, plan) : ok(null);
     if (!planned.ok) return planned;
+  }
+  for (const { id, draft } of studio.inks) {
+    if ((await store.inks.find(id)) !== null) continue;
+    const fault = faultOf(await createInk({ ...parts, sample: true, newId: () => id }, draft));
+    if (fault) return fail(fault);
   }
   return ok(null);
 }

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import type { InkEntry } from '../../src/records/ink.ts';
 import type { PlanSummary } from '../../src/records/keptPlan.ts';
 import type { StoneSummary } from '../../src/records/stoneEntry.ts';
 import type { WorkEntry, WorkSummary } from '../../src/records/workEntry.ts';
@@ -21,6 +22,8 @@ it('a fresh data folder holds the invented studio, once; what was changed or arc
   expect(plans).toEqual([
     expect.objectContaining({ feasible: true, table: expect.objectContaining({ id: 'tannic' }) }),
   ]);
+  const { inks } = await first.json<{ inks: InkEntry[] }>('/api/inks?verdict=good');
+  expect(inks).toMatchObject([{ workTitle: 'Low Water', softGrams: 36, sample: true }]);
   const slack = works.find(({ title }) => title === 'Slack Water')!;
   const archived = { version: slack.version, archived: true };
   expect((await first.send('PUT', `/api/works/${slack.id}/archived`, archived)).status).toBe(200);

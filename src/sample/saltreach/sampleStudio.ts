@@ -4,6 +4,7 @@ import type { StoneDraft } from '../../records/stoneEntry.ts';
 import type { PastFact, WorkInput, WorkZone } from '../../records/work.ts';
 import type { Point } from '../../science/geometry/point.ts';
 import { sampleHours } from './sampleHours.ts';
+import { sampleInks } from './sampleInks.ts';
 import { sampleKit } from './sampleKit.ts';
 
 /** Saltreach Stone Room, a shed on a tidal creek: six stones, and what is on them. Invented throughout. */
@@ -18,6 +19,7 @@ export function sampleStudio(): SampleStudio {
       stone('S-06', 450, 340, 'blue', [90, 90, 90, 90]),
     ],
     kit: sampleKit,
+    inks: sampleInks,
     hours: sampleHours,
     works: [
       work('neap', 'S-04', 'Neap', { stage: 'grained' }),

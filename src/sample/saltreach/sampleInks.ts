@@ -1,0 +1,65 @@
+import type { SampleStudio } from '../../application/placeStudio.ts';
+
+/** Ink as the Saltreach Stone Room mixed it, and what its prints said. Invented throughout. */
+export const sampleInks: SampleStudio['inks'] = [
+  {
+    id: 'saltreach-mix-first',
+    draft: {
+      name: 'Low Water, first black',
+      workId: 'saltreach-low-water',
+      madeOn: '2025-11-24',
+      softInk: 'soft black',
+      stiffInk: 'crayon black',
+      softParts: 100,
+      stiffParts: 0,
+      inkGrams: 40,
+      modifier: '',
+      modifierPercent: null,
+      strings: [{ at: '2025-11-24T10:20:00Z', cm: 4, note: 'on the slab, shed cold' }],
+      verdict: 'too soft',
+      verdictWords: 'The post and the reeds closed by the second pull.',
+      note: '',
+    },
+  },
+  {
+    id: 'saltreach-mix-second',
+    draft: {
+      name: 'Low Water, second black',
+      workId: 'saltreach-low-water',
+      madeOn: '2025-11-25',
+      softInk: 'soft black',
+      stiffInk: 'crayon black',
+      softParts: 80,
+      stiffParts: 20,
+      inkGrams: 45,
+      modifier: 'magnesium carbonate',
+      modifierPercent: 2,
+      strings: [
+        { at: '2025-11-25T09:40:00Z', cm: 2.5, note: 'before the modifier' },
+        { at: '2025-11-25T09:55:00Z', cm: 1.5, note: 'after it' },
+      ],
+      verdict: 'good',
+      verdictWords: 'Reeds open, sky held.',
+      note: '',
+    },
+  },
+  {
+    id: 'saltreach-mix-slack',
+    draft: {
+      name: 'Slack Water, for the hull',
+      workId: 'saltreach-slack-water',
+      madeOn: null,
+      softInk: '',
+      stiffInk: 'crayon black',
+      softParts: 0,
+      stiffParts: 100,
+      inkGrams: null,
+      modifier: '',
+      modifierPercent: null,
+      strings: [],
+      verdict: null,
+      verdictWords: '',
+      note: 'In the tin when the stone came; nobody weighed it.',
+    },
+  },
+];
