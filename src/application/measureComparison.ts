@@ -10,6 +10,7 @@ import { comparisonPictures, type PicturedSide } from './comparison/comparisonPi
 import { measuredRecord, parametersOf, refusedRecord } from './comparison/comparisonRecord.ts';
 import { comparisonSheets, picturesAsTaken } from './comparison/comparisonSheets.ts';
 import { type DecodedPhotographs, decodeAll } from './comparison/decodeAll.ts';
+import { evidenceFile } from './comparison/evidenceFile.ts';
 import type { MeasuredComparison, MeasureInput, MeasuringHooks } from './comparison/measureInput.ts';
 import { readStoneAside, type StoneReading } from './comparison/readStoneAside.ts';
 import { repeatMap } from './comparison/repeatMap.ts';
@@ -138,6 +139,8 @@ async function measuredComparison(
   });
   const sides = { stone: pictured('stone'), proof: pictured('proof') };
   const pictures = await comparisonPictures(sides, tone.maps, input.sizeMm);
+  const evidence = evidenceFile(tone, input.zones);
+  if (evidence) pictures.set('evidence.json', evidence);
   if (registered.partial) pictures.set('sheet.png', await sheetMask(registered.covered));
   if (hooks.cancelled()) return fail(failure('cancelled'));
   const sheets = await comparisonSheets(record, titleOf(input), measuredAt, {

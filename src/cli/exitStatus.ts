@@ -76,6 +76,7 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'table-malformed': 2,
   'mixture-malformed': 2,
   'mixture-impossible': 2,
+  'suspects-malformed': 2,
   'series-malformed': 2,
   'ink-malformed': 2,
   'trial-table-unreadable': 2,

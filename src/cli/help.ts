@@ -37,6 +37,10 @@ stonetone edition in.json
     What an edition needs: sheets with spoilage, tearing down, damp growth, ink, minutes, rack places: {size, paper?,
     inkedCm2?, rackPlaces?, past?}. What isn't known is null.
 
+stonetone suspects in.json
+    Names suspects behind a fault with what speaks for and against each, and the separating tests that settle most a
+    minute: {features, log?, outcomes?} or {comparisons: [folder or record, …], log?, outcomes?}. Never a verdict.
+
 stonetone room air --ach 6 --removal 0.99
 stonetone room settle --micron 5 --density 1.07 --metres 2
 stonetone room vapour --json in.json

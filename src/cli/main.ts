@@ -24,6 +24,8 @@ export async function main(words: readonly string[]): Promise<number> {
       return (await import('./trial.ts')).trial(rest);
     case 'edition':
       return (await import('./edition.ts')).edition(rest);
+    case 'suspects':
+      return (await import('./suspects.ts')).suspects(rest);
     case 'room':
       return (await import('./room.ts')).room(rest);
     case 'backup':

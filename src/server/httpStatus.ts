@@ -70,6 +70,7 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'table-malformed': 400,
   'mixture-malformed': 400,
   'mixture-impossible': 422,
+  'suspects-malformed': 422,
   'series-malformed': 400,
   'ink-malformed': 400,
   'trial-table-unreadable': 400,

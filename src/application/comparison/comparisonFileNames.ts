@@ -1,6 +1,7 @@
 /** Every file that a comparison may write. A refused one writes fewer, so the others of an earlier one must go. */
 export const comparisonFileNames: readonly string[] = [
   'comparison.json',
+  'evidence.json',
   'sheet.pdf',
   'ladder.svg',
   'curve.svg',

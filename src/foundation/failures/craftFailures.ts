@@ -60,6 +60,10 @@ export const craftFailures = {
     sentence: 'The series of pulls could not be read: {why}.',
     remedy: 'Mend it there; docs/formats.md shows the form.',
   },
+  'suspects-malformed': {
+    sentence: 'The question about suspects could not be read: {why}.',
+    remedy: 'Mend it there; docs/formats.md shows the form.',
+  },
   'ink-malformed': {
     sentence: 'The question about ink could not be read: {why}.',
     remedy: 'Mend it there; docs/formats.md shows the form.',

@@ -3,6 +3,7 @@ import type { Point } from '../../science/geometry/point.ts';
 import type { StoneColour } from './body.ts';
 import type { StretchSettings } from './dampStretch.ts';
 import type { Drawing } from './drawing.ts';
+import type { Fault } from './faults/fault.ts';
 import { type Damage, faithfulTransfer, noDamage, type ToneTransfer } from './printing.ts';
 import { plainSensor, type SensorSettings } from './sensor.ts';
 import type { TableKind } from './tableTop.ts';
@@ -37,6 +38,10 @@ export interface PairCase {
   readonly transfer: ToneTransfer;
   readonly zoneTransfers: Readonly<Record<string, ToneTransfer>>;
   readonly damage: Damage;
+  /** Faults of pulling, laid on the print after printing. */
+  readonly faults?: readonly Fault[];
+  /** Linear reflectance of full films as a factor of the usual: above 1 is a weak film. */
+  readonly inkReflectance?: { readonly stone: number; readonly print: number };
   readonly mirrored: boolean;
   readonly stretch: StretchSettings;
   readonly stoneColour: StoneColour;

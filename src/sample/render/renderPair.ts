@@ -4,6 +4,7 @@ import type { Corners, Point } from '../../science/geometry/point.ts';
 import { type Body, sheetBody, stoneBody } from './body.ts';
 import { type Camera, camera } from './camera.ts';
 import { sheetMap } from './dampStretch.ts';
+import { applyFaults } from './faults/applyFaults.ts';
 import { paintPair } from './paintPair.ts';
 import type { PairCase, ShotSettings } from './pairCase.ts';
 import { tableTop } from './tableTop.ts';
@@ -36,13 +37,16 @@ export function renderPair(pair: PairCase): RenderedPair {
   const { drawing, seed } = pair;
   const { sizeMm } = drawing;
   const paint = { transfer: pair.transfer, zoneTransfers: pair.zoneTransfers, damage: pair.damage };
-  const painted = paintPair({ ...paint, drawing, cellsPerMm: pair.cellsPerMm, seed: seed + 1 });
+  const sound = paintPair({ ...paint, drawing, cellsPerMm: pair.cellsPerMm, seed: seed + 1 });
+  const painted = { ...sound, print: applyFaults(sound.print, sound.stone, pair.faults ?? [], sizeMm) };
   const printed = pair.printedDrawing
     ? paintPair({ ...paint, drawing: pair.printedDrawing, cellsPerMm: pair.cellsPerMm, seed: seed + 2 }).print
     : painted.print;
   const sheet = sheetMap(pair.stretch, sizeMm, pair.mirrored);
-  const stone = stoneBody({ sizeMm, marginsMm: [32, 36, 30, 38], seed: seed + 3 }, pair.stoneColour);
-  const paper = sheetBody({ sizeMm, marginsMm: pair.sheetMarginsMm, seed: seed + 4 });
+  const ink = pair.inkReflectance ?? { stone: 1, print: 1 };
+  const bare = stoneBody({ sizeMm, marginsMm: [32, 36, 30, 38], seed: seed + 3 }, pair.stoneColour);
+  const stone = withInk(bare, ink.stone);
+  const paper = withInk(sheetBody({ sizeMm, marginsMm: pair.sheetMarginsMm, seed: seed + 4 }), ink.print);
 
   const scenes: Readonly<Record<'stone' | 'print', Scene>> = {
     stone: {
@@ -113,6 +117,11 @@ export function renderPair(pair: PairCase): RenderedPair {
     truth,
     maps,
   };
+}
+
+function withInk(body: Body, factor: number): Body {
+  const [red, green, blue] = body.ink;
+  return factor === 1 ? body : { ...body, ink: [red * factor, green * factor, blue * factor] };
 }
 
 const pictureOrder: readonly PictureName[] = [

@@ -1,0 +1,98 @@
+import { z } from 'zod';
+import { type ComparisonRecord, comparisonSchema } from '../records/comparison.ts';
+import { type EvidenceRecord, evidenceSchema } from '../records/evidence.ts';
+import {
+  causes,
+  type FeatureName,
+  type FeatureReading,
+  type Features,
+  featureNames,
+  logFeatures,
+  type RoomCounts,
+  type TestOutcome,
+} from '../records/suspects.ts';
+
+const readingSchema = z
+  .union([
+    z.number().transform((value): FeatureReading => ({ value, deviation: 0, note: null })),
+    z.object({
+      value: z.number(),
+      deviation: z.number().min(0).default(0),
+      note: z.string().max(500).nullable().default(null),
+    }),
+  ])
+  .nullable();
+
+function featuresOf(names: readonly FeatureName[]): z.ZodType<Features> {
+  return z.strictObject(
+    Object.fromEntries(names.map((name) => [name, readingSchema.optional()])),
+    'there is no feature of that name',
+  ) as unknown as z.ZodType<Features>;
+}
+
+/** Features by name: a number, or `{value, deviation, note}`; null or left out: not known. */
+export const featuresSchema = featuresOf(featureNames);
+const logSchema = featuresOf(logFeatures);
+
+/** What came of a separating test. */
+export const testOutcomeSchema = z.object({
+  test: z.string().min(1).max(100),
+  outcome: z.enum(['yes', 'no']),
+}) satisfies z.ZodType<TestOutcome>;
+
+const roomSchema = z.object({
+  closed: z.int().min(0),
+  byCause: z.partialRecord(z.enum([...causes, 'something-else']), z.int().min(0)),
+}) satisfies z.ZodType<RoomCounts>;
+
+const cell = z.number().nullable();
+
+/** evidence.json, as it lies beside a comparison's record. */
+export const evidenceRecordSchema = z
+  .object({
+    schema: z.literal(evidenceSchema),
+    engine: z.string(),
+    travel: z.enum(['down', 'across']),
+    features: featuresSchema,
+    cells: z.object({
+      columns: z.int().min(1),
+      rows: z.int().min(1),
+      cellMm: z.number().positive(),
+      drawn: z.array(cell),
+      printed: z.array(cell),
+    }),
+  })
+  .refine(
+    ({ cells }) => [cells.drawn, cells.printed].every((plane) => plane.length === cells.columns * cells.rows),
+    {
+      message: 'it has not as many cells as columns times rows',
+      path: ['cells'],
+    },
+  ) satisfies z.ZodType<EvidenceRecord>;
+
+/** A comparison's record: it was checked where it was made; here only what is read of it. */
+export const comparedRecordSchema = z.looseObject({
+  schema: z.literal(comparisonSchema),
+  verdict: z.enum(['ok', 'unmirrored', 'no-match']),
+  zones: z.array(z.looseObject({ id: z.string() })),
+  warnings: z.array(z.looseObject({ code: z.string() })),
+  strength: z.looseObject({}),
+  evidence: evidenceRecordSchema.optional(),
+}) as unknown as z.ZodType<ComparisonRecord & { readonly evidence?: EvidenceRecord | undefined }>;
+
+/** The question of `stonetone suspects`: features, or comparisons, earliest first: records, or folders that `stonetone compare` wrote. */
+export const suspectsQuestionSchema = z
+  .object({
+    features: featuresSchema.optional(),
+    comparisons: z
+      .array(z.union([z.string().min(1), comparedRecordSchema]))
+      .min(1)
+      .max(100)
+      .optional(),
+    log: logSchema.optional(),
+    outcomes: z.array(testOutcomeSchema).max(100).default([]),
+    room: roomSchema.nullable().default(null),
+  })
+  .refine(({ features, comparisons }) => features !== undefined || comparisons !== undefined, {
+    message: 'give features or comparisons',
+  });
