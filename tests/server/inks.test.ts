@@ -1,6 +1,8 @@
 import { beforeEach, expect, it } from 'vitest';
+import type { AspectChange } from '../../src/records/bench.ts';
 import type { InkEntry } from '../../src/records/ink.ts';
 import type { InkAnswer } from '../../src/records/inkAnswer.ts';
+import type { RunSummary } from '../../src/records/run.ts';
 import { type Refusal, type StudioUnderTest, studioUnderTest } from './studioUnderTest.ts';
 
 let studio: StudioUnderTest;
@@ -68,6 +70,25 @@ it('claims nothing of a mix that was not weighed, and refuses one of nothing', a
     const refused = await studio.send<Refusal>('POST', '/api/inks', draft);
     expect([refused.status, refused.body.path], path).toEqual([status, path]);
   }
+});
+
+it('is told by what changed where a run picked it', async () => {
+  const stone = await studio.stone('S-03');
+  const work = await studio.work(stone.id, 'Slack Water');
+  const run = async (ink: InkEntry) => {
+    const { id } = (await studio.send<RunSummary>('POST', '/api/runs', { workId: work.id })).body;
+    const payload = { tool: 'ink', id: ink.id, words: ink.name };
+    const at = '2026-03-04T10:00:00Z';
+    await studio.send('POST', `/api/runs/${id}/events`, { clientId: 'tap', kind: 'picked', at, payload });
+    return id;
+  };
+  const first = await run(await mixed({ name: 'Black', softParts: 7, stiffParts: 3 }));
+  const second = await run(await mixed({ name: 'Black', softParts: 1, stiffParts: 1 }));
+  const answer = await studio.json<{ changes: AspectChange[] }>(`/api/runs/${second}/changes?since=${first}`);
+  const of = (name: string) => answer.changes.find((change) => change.name === name);
+  expect(of('ink')).toMatchObject({ verdict: 'unchanged', later: 'Black' });
+  expect(of('soft part of the ink')).toMatchObject({ earlier: '70 % soft', later: '50 % soft' });
+  expect(of('modifier in the ink')).toMatchObject({ verdict: 'unknown' });
 });
 
 it('says where to start a work’s ink from, by its drawing', async () => {

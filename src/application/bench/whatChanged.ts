@@ -7,7 +7,7 @@ import type { Work } from '../../records/work.ts';
 import type { Zone } from '../../records/zone.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { type Aspect, aspectChanges } from '../../studio/bench/aspectChanges.ts';
-import { pickAspects } from '../../studio/bench/pickAspects.ts';
+import { type PickedInk, pickAspects } from '../../studio/bench/pickAspects.ts';
 import { planAspects, secondEtchAspects } from '../../studio/bench/planAspects.ts';
 import { runAspects } from '../../studio/bench/runAspects.ts';
 import { workAspects } from '../../studio/bench/workAspects.ts';
@@ -17,7 +17,7 @@ import { noSuchRun } from './logging.ts';
 import { type ReadRunParts, stateOf } from './readRun.ts';
 
 export interface WhatChangedParts extends ReadRunParts {
-  readonly store: ReadRunParts['store'] & Pick<KeptRecords, 'stones' | 'batches'>;
+  readonly store: ReadRunParts['store'] & Pick<KeptRecords, 'stones' | 'batches' | 'inks' | 'kit'>;
 }
 
 type Found = Result<readonly Aspect[]>;
@@ -73,7 +73,7 @@ async function aspectsOfRun(parts: WhatChangedParts, run: RunSummary): Promise<r
     ...planAspects(plan),
     ...secondEtchAspects(state, await plans.listSecond(run.workId)),
     ...runAspects(state),
-    ...pickAspects(state, await batchesThen(parts, state, plan)),
+    ...pickAspects(state, await batchesThen(parts, state, plan), await inkThen(parts, state)),
   ];
 }
 
@@ -95,4 +95,14 @@ async function batchesThen(
     if (batch) found.push(batchEntryOf(batch, new Date(startedAt)));
   }
   return found;
+}
+
+/** What the picked ink is made of: a mix, or an ink of the kit. */
+async function inkThen({ store }: WhatChangedParts, { picked }: RunState): Promise<PickedInk | null> {
+  const id = picked.findLast(({ tool }) => tool === 'ink')?.id ?? null;
+  if (id === null) return null;
+  const mix = await store.inks.find(id);
+  if (mix !== null) return mix;
+  const kept = await store.kit.find(id);
+  return kept?.tool === 'ink' ? kept : null;
 }

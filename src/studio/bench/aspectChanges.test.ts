@@ -95,6 +95,19 @@ it('batches are compared with their age; a plan lists all that it etches', () =>
   expect(found(...sides, 'pH of the gum batch')).toEqual([null, 'unknown', '4.6']);
   expect(found(...sides, 'strength of the gum batch')).toEqual(['14 °Bé', 'unchanged', '14 °Bé']);
   expect(found(...sides, 'ink')).toEqual([null, 'unknown', null]);
+  const ink = (softParts: number | null, modifierPercent: number | null) =>
+    pickAspects(picked, [], { softParts, stiffParts: 30, modifierPercent });
+  expect(found(ink(70, 2), ink(30, null), 'soft part of the ink')).toEqual([
+    '70 % soft',
+    'changed',
+    '50 % soft',
+  ]);
+  expect(found(ink(70, 2), ink(30, null), 'modifier in the ink')).toEqual([
+    '2 % on the ink',
+    'unknown',
+    null,
+  ]);
+  expect(found(ink(null, 2), ink(null, 2), 'soft part of the ink')).toEqual([null, 'unknown', null]);
   const plan = aPlan();
   const fewer = { ...plan, plan: { ...plan.plan, zones: plan.plan.zones.slice(0, 1) } };
   expect(found(planAspects(plan), planAspects(fewer), 'etch of post')).toEqual([
