@@ -10,6 +10,7 @@ import { goodToPrint } from '../../studio/proofs/goodToPrint.ts';
 import { approvalReadings } from '../../studio/proofs/workSeries.ts';
 import type { SavingParts } from '../saving.ts';
 import { noSuchWork } from '../works/findWork.ts';
+import { readingsOf } from './readingsOf.ts';
 import { type ReadSeriesParts, readSeries } from './readSeries.ts';
 
 type Parts = ReadSeriesParts & Pick<SavingParts, 'store' | 'now' | 'newId'>;
@@ -52,7 +53,7 @@ export async function giveApproval(
     printer,
     restsOn: judged.pulls,
     tolerance,
-    photograph: shown.how === 'camera' ? (pull.photographs[0]?.photograph ?? null) : null,
+    photograph: shown.how === 'camera' ? await standardOf(parts, pull) : null,
     tones: { lights: lights!, middles: middles!, darks: darks! },
     withdrawn: null,
   };
@@ -60,6 +61,14 @@ export async function giveApproval(
     await kept.addApproval(approval);
     return ok({ ...approval, dependents: [] });
   });
+}
+
+/** The first of a pull's photographs that was read. */
+async function standardOf(parts: Parts, pull: Pull): Promise<string | null> {
+  const read = await readingsOf(parts, [pull]);
+  return (
+    pull.photographs.find(({ photograph }) => read.get(photograph)?.verdict === 'ok')?.photograph ?? null
+  );
 }
 
 /** A work's approvals, newest first, withdrawn ones too, each with what rests on it; or `not-found`. */
