@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
-import { expect, inject, it } from 'vitest';
+import { expect, it } from 'vitest';
 import type { KeptPlan } from '../../src/records/keptPlan.ts';
-import type { RunEvent } from '../../src/records/run.ts';
+import { goTo, loggedEvents } from './benchHands.ts';
 import { describeInBrowser, phone } from './pages.ts';
 import { expectSoundScreen } from './screenRules.ts';
 import { plannedEtch, post, sky, startedWork } from './works.ts';
@@ -40,12 +40,14 @@ describeInBrowser('the bench', (pages) => {
     }
     await page.getByText('Until: the cloth stops dragging').waitFor();
     await page.locator('.bench-target.first', { hasText: 'The etch is done' }).click();
-    await page.getByRole('link', { name: 'To the work' }).waitFor();
+    await page.getByRole('heading', { name: 'Rest under gum' }).waitFor();
+    await page.getByRole('table').getByRole('rowheader', { name: /Sky/ }).waitFor();
     await expectSoundScreen(page, 'a bench after the etch');
-    const events = await loggedEvents(page, touches.length + 5);
-    await page.getByRole('link', { name: 'To the work' }).click();
+    const events = await loggedEvents(page, touches.length + 6);
+    await page.getByRole('link', { name: 'Leave the bench' }).click();
+    await page.getByRole('link', { name: 'First etch', exact: true }).click();
     await page.getByRole('link', { name: 'Back to the bench' }).click();
-    await page.getByRole('heading', { name: 'The etch is done' }).waitFor();
+    await page.getByRole('heading', { name: 'Rest under gum' }).waitFor();
     expect(events.map(({ kind }) => kind)).toEqual([
       'stage-started',
       ...touches.map(({ action }) => (action === 'lay' ? 'laid' : 'lifted')),
@@ -53,6 +55,7 @@ describeInBrowser('the bench', (pages) => {
       'buffed',
       'buffed',
       'stage-ended',
+      'stage-started',
     ]);
     for (const [index, { to }] of touches.entries()) {
       const late = (Date.parse(events[index + 1]!.at) - begun) / 1000 - to;
@@ -129,30 +132,6 @@ async function begunRun(stone: string, open: (path: string) => Promise<Page>) {
   await page.getByRole('button', { name: 'Begin at the stone' }).click();
   await page.waitForURL(/\/bench\//);
   return { page, plan };
-}
-
-/** Moves the clock on to so many seconds after the beginning. */
-async function goTo(page: Page, begun: number, seconds: number): Promise<void> {
-  const now = await page.evaluate(() => Date.now());
-  const ahead = begun + seconds * 1000 - now;
-  if (ahead > 0) await page.clock.fastForward(ahead);
-}
-
-/** What the log holds on the server, once it holds so many. */
-async function loggedEvents(page: Page, atLeast: number): Promise<readonly RunEvent[]> {
-  const run = new URL(page.url()).pathname.split('/').at(-1);
-  let events: readonly RunEvent[] = [];
-  await expect
-    .poll(
-      async () => {
-        const answer = await fetch(`${inject('address')}/api/runs/${run}/events`);
-        events = ((await answer.json()) as { events: readonly RunEvent[] }).events;
-        return events.length;
-      },
-      { timeout: 10_000 },
-    )
-    .toBeGreaterThanOrEqual(atLeast);
-  return events;
 }
 
 /** The seconds that a screen shows now. */

@@ -12,6 +12,8 @@ declare module 'vitest' {
   interface ProvidedContext {
     /** Where the one server of the browser checks answers; empty without a browser. */
     readonly address: string;
+    /** Where the built screens lie, for a check that serves them itself. */
+    readonly screens: string;
   }
 }
 
@@ -23,6 +25,7 @@ export default async function setUp(project: TestProject): Promise<() => Promise
   if (chromiumPath === null) {
     console.warn(howToGetChromium);
     project.provide('address', '');
+    project.provide('screens', '');
     return async () => {};
   }
   const folder = await mkdtemp(join(tmpdir(), 'stonetone-browser-'));
@@ -40,6 +43,7 @@ export default async function setUp(project: TestProject): Promise<() => Promise
   });
   if (!started.ok) throw new Error(started.error.message);
   project.provide('address', started.value.address);
+  project.provide('screens', screens);
   return async () => {
     await started.value.stop();
     await rm(folder, { recursive: true, force: true });

@@ -46,6 +46,7 @@ export function contactsOf(
   const last = new Map<string, OpenContact>();
   const facts: RunFact[] = [];
   let buffedRounds = 0;
+  const etchBegan = stages.findLast(({ stage }) => etches.includes(stage))?.started?.ms ?? 0;
   const tell = (fact: RunFact['fact'], { sequence }: RunEvent, words: string) =>
     facts.push({ fact, sequence, words });
   const nameOf = (place: string) => rows.get(place)?.name ?? place;
@@ -107,6 +108,8 @@ export function contactsOf(
         break;
       }
       case 'buffed':
+        // the rounds of an earlier etch are not those of this one
+        if (moment.ms < etchBegan) break;
         buffedRounds = Math.max(buffedRounds, event.payload.round ?? 1);
         break;
       case 'trouble': {

@@ -18,7 +18,7 @@ describe('where a run stands in the line', () => {
     log('stage-ended', { stage: 'washout' }, { s: 90 });
     expect(courseOf(events)).toMatchObject({ open: null, last: { stage: 'washout' }, next: 'base' });
     log('skipped', { stage: 'base', words: 'no lacquer today' }, { s: 95 });
-    expect(courseOf(events).next).toBe('base-air');
+    expect(courseOf(events).next).toBe('water');
   });
 
   it('a correction comes between and leaves the line where it was', () => {

@@ -37,5 +37,8 @@ export function lineCourse(stages: readonly StageDone[], workStage: WorkStage): 
   const ofLine = stages.filter(({ stage }) => !corrections.includes(stage));
   const last = ofLine.at(-1) ?? null;
   const open = stages.findLast(({ state }) => state === 'open') ?? null;
-  return { open, last, next: last ? lineRule(last.stage).next : afterTyped[workStage] };
+  let next = last ? lineRule(last.stage).next : afterTyped[workStage];
+  // what was skipped needs no time to dry or rest
+  while (last?.state === 'skipped' && next !== null && lineRule(next).waiting) next = lineRule(next).next;
+  return { open, last, next };
 }

@@ -22,7 +22,8 @@ export function nowAndNext(
   const begun = startedMs ?? firstTouchMs(steps, contacts);
   if (begun === null) return null;
   const lateSeconds = Math.round(lateness(steps, contacts, begun));
-  const elapsedSeconds = (nowMs - begun) / 1000;
+  // a beginning told by another clock may seem to lie a moment ahead: what was begun has begun
+  const elapsedSeconds = Math.max(0, (nowMs - begun) / 1000);
   const byPlan = elapsedSeconds - lateSeconds;
   const lifted = new Set(contacts.filter((one) => one.liftedAt !== null).map(({ place }) => place));
   const laid = new Set(contacts.map(({ place }) => place));

@@ -7,8 +7,11 @@ export const runKey = (id: string) => ['run', id] as const;
 export const runsKey = (work: string) => ['runs', work] as const;
 export const runEventsKey = (id: string) => ['run-events', id] as const;
 
-/** Begins a run beside a plan; asked again under the same client id, it is the same run. */
-export function startRun(workId: string, planId: string, clientId: string): Promise<RunSummary> {
+/**
+ * Begins a run beside a plan, null for the work's newest where there is one; asked again under the same client id, it is
+ * the same run.
+ */
+export function startRun(workId: string, planId: string | null, clientId: string): Promise<RunSummary> {
   return ask('/api/runs', withJson('POST', { workId, planId, clientId }));
 }
 

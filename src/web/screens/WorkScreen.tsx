@@ -14,6 +14,7 @@ import { DrawingView } from './work/DrawingView.tsx';
 import { EtchView } from './work/EtchView.tsx';
 import { PhotographsView } from './work/PhotographsView.tsx';
 import { SecondEtchView } from './work/SecondEtchView.tsx';
+import { ToTheBench } from './work/ToTheBench.tsx';
 import { useWorkDesk } from './work/useWorkDesk.ts';
 
 /** The sides from which a work is looked at; the stone stands beside each of them. */
@@ -61,6 +62,7 @@ function OpenWork({ entry, view }: { entry: WorkEntry; view: string }) {
             </li>
           ))}
         </ul>
+        <ToTheBench work={entry} />
       </nav>
       <GumNow work={entry.id} />
       <ViewOf desk={desk} view={view} />

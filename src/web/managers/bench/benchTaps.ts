@@ -1,6 +1,6 @@
 import type { RunState } from '../../../records/bench.ts';
 import type { EtchPlan, ScheduleStep } from '../../../records/etch.ts';
-import type { RunEventKind } from '../../../records/run.ts';
+import type { LineStage, RunEventKind } from '../../../records/run.ts';
 import { buffingRounds } from '../../../studio/etch/endSigns.ts';
 
 /** What one touch of a target logs. */
@@ -70,7 +70,7 @@ export function etchingTaps({ plan, state, person, letterOf }: Asked): BenchTaps
 }
 
 /** What can be logged once everything is lifted: the rounds of buffing, then the end of the etch. */
-export function buffingTaps(buffedRounds: number): BenchTaps {
+export function buffingTaps(buffedRounds: number, stage: LineStage): BenchTaps {
   const round = buffedRounds + 1;
   const buffed: BenchTap = {
     kind: 'buffed',
@@ -80,7 +80,7 @@ export function buffingTaps(buffedRounds: number): BenchTaps {
   };
   const end: BenchTap = {
     kind: 'stage-ended',
-    payload: { stage: 'first-etch' },
+    payload: { stage },
     words: 'The etch is done',
     place: null,
   };

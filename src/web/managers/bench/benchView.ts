@@ -1,10 +1,11 @@
 import type { DueMove, RunFactKind, RunState } from '../../../records/bench.ts';
 import type { EtchPlan } from '../../../records/etch.ts';
+import type { LineStage } from '../../../records/run.ts';
 import { buffingRounds, endSigns } from '../../../studio/etch/endSigns.ts';
 import { laidRows } from '../../../studio/etch/laidRows.ts';
 import { type BenchTaps, beginTap, buffingTaps, etchingTaps } from './benchTaps.ts';
 
-export type BenchPhase = 'ready' | 'etching' | 'buffing' | 'ended';
+export type BenchPhase = 'ready' | 'etching' | 'buffing';
 
 /** A place on the stone as the bench shows it. */
 export interface BenchPlace {
@@ -23,8 +24,8 @@ export interface BenchView {
   /** The letter of the place to touch; null where the whole stone is meant. */
   readonly letter: string | null;
   readonly seconds: number | null;
-  /** What the seconds are: what is left of it, how long until it, or for how long it is overdue. */
-  readonly counting: 'left' | 'until' | 'over';
+  /** What the seconds are: what is left of it, how long until it, for how long it is overdue, or has lain. */
+  readonly counting: 'left' | 'until' | 'over' | 'on';
   /** What to do, as it is also spoken. */
   readonly words: string;
   readonly stayOff: string | null;
@@ -61,8 +62,7 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
   const say = ({ action, place }: Pick<DueMove, 'action' | 'place'>) =>
     `${verbs[action]} the ${nameOf(place)}`;
   const { moves } = state;
-  const told = state.facts.filter(({ fact }) => shownFacts.includes(fact));
-  const facts = [...new Set(told.map(({ words }) => words.slice(0, 1).toUpperCase() + words.slice(1)))];
+  const facts = shownFactWords(state.facts);
   const rest = {
     letter: null,
     seconds: null,
@@ -74,31 +74,14 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
     places: placesOf(plan, state, null),
     facts,
   } as const;
-  const etch = state.stages.findLast(({ stage }) => stage === 'first-etch');
-  if (etch && etch.state !== 'open') {
-    return {
-      ...rest,
-      phase: 'ended',
-      words: 'The etch is done',
-      endSign: 'It rests under its gum now: overnight, after acid an hour at least.',
-      taps: { first: null, others: [] },
-    };
-  }
   if (moves?.done) {
-    const round = state.buffedRounds + 1;
-    const enough = round > buffingRounds;
-    const order = plan.buffOrder.map((id) => bufferLetter(plan, id)).join(', ');
-    return {
-      ...rest,
-      phase: 'buffing',
-      letter: enough ? null : `${round}`,
-      words: enough
-        ? 'Buffed tight? Then the etch is done'
-        : `Buff, round ${round} of ${buffingRounds}, a fresh cloth`,
-      endSign: until(endSigns.buff),
-      next: enough ? null : `In the order ${order}`,
-      taps: buffingTaps(state.buffedRounds),
-    };
+    return buffingView({
+      rounds: state.buffedRounds,
+      stage: 'first-etch',
+      order: plan.buffOrder.map((id) => bufferLetter(plan, id)).join(', '),
+      places: rest.places,
+      facts,
+    });
   }
   const first = plan.schedule.steps.find((step) => step.person === person);
   if (moves === null) {
@@ -136,6 +119,46 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
     other: theirs && `Person ${theirs.person}: ${lowered(say(theirs))}`,
     places: placesOf(plan, state, lit === next ? null : (lit?.place ?? null)),
     taps: etchingTaps({ plan, state, person, letterOf }),
+  };
+}
+
+/** What was not as planned and a printer should see, each once, oldest first. */
+export function shownFactWords(facts: RunState['facts']): readonly string[] {
+  const told = facts.filter(({ fact }) => shownFacts.includes(fact));
+  return [...new Set(told.map(({ words }) => words.slice(0, 1).toUpperCase() + words.slice(1)))];
+}
+
+/** What the bench shows once everything is lifted: the rounds of buffing, then the end of the etch. */
+export function buffingView({
+  rounds,
+  stage,
+  order,
+  places,
+  facts,
+}: Pick<BenchView, 'places' | 'facts'> & {
+  readonly rounds: number;
+  readonly stage: LineStage;
+  /** Letters in the order of buffing. */
+  readonly order: string;
+}): BenchView {
+  const round = rounds + 1;
+  const enough = round > buffingRounds;
+  return {
+    phase: 'buffing',
+    letter: enough ? null : `${round}`,
+    seconds: null,
+    counting: 'left',
+    words: enough
+      ? 'Buffed tight? Then the etch is done'
+      : `Buff, round ${round} of ${buffingRounds}, a fresh cloth`,
+    stayOff: null,
+    endSign: until(endSigns.buff),
+    next: enough ? null : `In the order ${order}`,
+    nextSeconds: null,
+    other: null,
+    places,
+    taps: buffingTaps(rounds, stage),
+    facts,
   };
 }
 

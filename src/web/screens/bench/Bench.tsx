@@ -1,67 +1,80 @@
 import './Bench.css';
-import { useEffect, useRef, useState } from 'react';
-import { Link } from 'wouter';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { RunState } from '../../../records/bench.ts';
-import type { KeptPlan } from '../../../records/keptPlan.ts';
-import type { RunEvent } from '../../../records/run.ts';
+import type { KeptPlan, KeptSecondEtch } from '../../../records/keptPlan.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
-import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
-import type { BenchKeyAct } from '../../managers/bench/benchKeys.ts';
+import { benchAreas } from '../../managers/bench/benchAreas.ts';
+import { benchLead } from '../../managers/bench/benchLead.ts';
 import { type BenchSenses, keepSenses, readSenses } from '../../managers/bench/benchSenses.ts';
-import { type BenchTap, troubleTap } from '../../managers/bench/benchTaps.ts';
+import type { BenchTap } from '../../managers/bench/benchTaps.ts';
 import { benchView } from '../../managers/bench/benchView.ts';
+import { freeEtchView } from '../../managers/bench/freeEtchView.ts';
+import { freePlaces } from '../../managers/bench/freePlaces.ts';
+import { stageView } from '../../managers/bench/stageView.ts';
+import { keepWho, readWho } from '../../managers/bench/whoHere.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { BenchFoot } from './BenchFoot.tsx';
-import { BenchNow } from './BenchNow.tsx';
-import { BenchOutcome } from './BenchOutcome.tsx';
-import { BenchSending } from './BenchSending.tsx';
-import { BenchStone } from './BenchStone.tsx';
-import { BenchTargets } from './BenchTargets.tsx';
+import { BenchPanel } from './BenchPanel.tsx';
+import { EtchLead } from './EtchLead.tsx';
+import type { PanelName } from './panelParts.ts';
+import { StageLead } from './StageLead.tsx';
 import { useBenchCalls } from './useBenchCalls.ts';
-import { useBenchKeys } from './useBenchKeys.ts';
 import { useBenchLog } from './useBenchLog.ts';
+import { useWakeLock } from './useWakeLock.ts';
 
 /** A knuckle that bounces logs once: two taps nearer than this are one, ms. */
 const bounceMs = 500;
 
-/** The bench: now in one light field, the stone with its places, the targets, and what is not sent yet. */
+/** The bench of a run: what it leads through now, what stands behind it, and what can be called up beside it. */
 export function Bench({
   run,
   aheadMs,
   work,
   kept,
+  second,
+  etchWanted,
 }: {
   run: RunState;
   aheadMs: number;
   work: WorkEntry;
-  kept: KeptPlan;
+  kept: KeptPlan | null;
+  second: KeptSecondEtch | null;
+  /** Whether whoever began the run came for the first etch. */
+  etchWanted: boolean;
 }) {
-  const bench = useBenchLog(run, work, kept, aheadMs);
+  const [who, setWho] = useState(() => readWho(localStorage));
+  const bench = useBenchLog({ run, work, plan: kept, aheadMs, who });
   const [senses, setSenses] = useState<BenchSenses>(() => readSenses(localStorage));
   const [person, setPerson] = useState(1);
-  const view = bench.state && benchView(kept.plan, bench.state, person);
-  const calls = useBenchCalls(view, senses);
+  const [panel, setPanel] = useState<PanelName | null>(null);
+  const { state } = bench;
+  const lead = state && benchLead(state, work.stage, kept, etchWanted);
+  const etch =
+    state &&
+    (lead?.kind === 'scheduled'
+      ? benchView(kept!.plan, state, person)
+      : lead?.kind === 'free'
+        ? freeEtchView(freePlaces({ stage: lead.stage, work, plan: kept, second }), state, lead.stage)
+        : null);
+  const stage = state && lead?.kind === 'stage' ? stageView(state, work.stage) : null;
+  const calls = useBenchCalls(etch, stage, senses);
+  const plannedAreas = lead?.kind !== 'free' || lead.stage === 'first-etch';
+  const areas = useMemo(() => benchAreas(work, plannedAreas ? kept : null), [work, kept, plannedAreas]);
   const lastTap = useRef(0);
-  const tap = (tapped: BenchTap) => {
+  const tap = (...tapped: readonly Pick<BenchTap, 'kind' | 'payload'>[]) => {
     const at = performance.now();
     if (at - lastTap.current < bounceMs) return;
     lastTap.current = at;
     calls.wake();
-    bench.log(tapped);
+    bench.log(...tapped);
   };
-  const litPlace = view?.places.find(({ state }) => state === 'lit')?.id ?? null;
-  const trouble = view && view.phase !== 'ready' && view.phase !== 'ended' ? troubleTap(litPlace) : null;
-  useBenchKeys((what: BenchKeyAct) => {
-    if (what === 'undo') bench.undo();
-    else if (what === 'trouble') trouble && tap(trouble);
-    else view?.taps.first && tap(view.taps.first);
-  });
+  useWakeLock();
   useEffect(() => {
     document.documentElement.classList.add('at-bench');
     return () => document.documentElement.classList.remove('at-bench');
   }, []);
-  if (!view || !bench.state) {
+  if (!state || !lead) {
     const failed = bench.failed ? shownFailure(bench.failed) : null;
     if (!failed) return <p className="unseen">Opening …</p>;
     return (
@@ -70,73 +83,56 @@ export function Bench({
       </Notice>
     );
   }
+  const letterOf = (place: string) => areas.find(({ id }) => id === place)?.letter ?? place;
+  const shared = { bench, tap, areas, work, letterOf, panelOpen: panel !== null };
   return (
     <div className="bench">
-      <div className="bench-top">
-        <BenchNow view={view} stamp={`First etch · ${work.stone.name} · as you look at the stone`} />
-        <BenchStone
-          kept={kept}
-          places={view.places}
-          label={`${work.stone.name} from above, with its zones`}
+      {panel !== null && (
+        <BenchPanel
+          name={panel}
+          state={state}
+          events={bench.events}
+          work={work}
+          letterOf={letterOf}
+          who={who}
+          onWho={(next) => {
+            setWho(next);
+            keepWho(localStorage, next);
+          }}
+          onLog={(...taps) => {
+            bench.log(...taps);
+            setPanel(null);
+          }}
+          onPick={(picked) => bench.log({ kind: 'picked', payload: picked })}
+          onLeave={() => setPanel(null)}
         />
-        <div className="bench-hands">
-          <BenchSending outbox={bench.outbox} />
-          {view.phase === 'ended' ? (
-            <BenchOutcome state={bench.state} facts={view.facts} />
-          ) : (
-            <>
-              {view.facts.length > 0 && (
-                <ul className="bench-facts" aria-label="Not as planned">
-                  {view.facts.slice(-2).map((words) => (
-                    <li key={words}>{words}</li>
-                  ))}
-                </ul>
-              )}
-              <p className="bench-next">
-                <span>{view.next}</span>
-                {view.nextSeconds !== null && <b className="big">{minutesSeconds(view.nextSeconds)}</b>}
-              </p>
-              {view.other && <p className="bench-other">{view.other}</p>}
-            </>
-          )}
-          {view.phase === 'ended' && (
-            <Link href={`/works/${work.id}/etch`} className="bench-target first">
-              To the work
-            </Link>
-          )}
-          <BenchTargets
-            taps={view.taps}
-            trouble={trouble}
-            undo={bench.last && undoWords(bench.last, view.places)}
-            onTap={tap}
-            onUndo={bench.undo}
+      )}
+      <div className="bench-behind" hidden={panel !== null}>
+        {etch ? (
+          <EtchLead
+            {...shared}
+            view={etch}
+            name={
+              lead.kind === 'free' ? state.stages.findLast((one) => one.state === 'open')!.name : 'first etch'
+            }
           />
-        </div>
+        ) : (
+          <StageLead {...shared} view={stage!} state={state} />
+        )}
+        <BenchFoot
+          work={work}
+          kept={lead.kind === 'scheduled' ? kept : null}
+          senses={senses}
+          onSenses={(next) => {
+            setSenses(next);
+            keepSenses(localStorage, next);
+          }}
+          person={person}
+          onPerson={setPerson}
+          who={who}
+          onPanel={setPanel}
+        />
       </div>
-      <BenchFoot
-        work={work}
-        kept={kept}
-        senses={senses}
-        onSenses={(next) => {
-          setSenses(next);
-          keepSenses(localStorage, next);
-        }}
-        person={person}
-        onPerson={setPerson}
-      />
     </div>
   );
-}
-
-/** What undo would take back, in two words. */
-function undoWords(
-  { kind, payload }: RunEvent,
-  places: readonly { readonly id: string; readonly letter: string }[],
-): string {
-  const place = (payload as { readonly place?: string | null }).place;
-  const letter = places.find(({ id }) => id === place)?.letter;
-  if (kind === 'stage-started') return 'the beginning';
-  if (kind === 'stage-ended') return 'the end';
-  if (kind === 'buffed') return `round ${(payload as { readonly round?: number }).round}`;
-  return letter ? `${letter} ${kind}` : kind;
 }

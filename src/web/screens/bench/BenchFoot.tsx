@@ -3,6 +3,8 @@ import { Link } from 'wouter';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import type { BenchSenses } from '../../managers/bench/benchSenses.ts';
+import { BenchMore } from './BenchMore.tsx';
+import type { PanelName } from './panelParts.ts';
 
 const switches = [
   ['voice', 'Voice'],
@@ -18,18 +20,29 @@ export function BenchFoot({
   onSenses,
   person,
   onPerson,
+  who,
+  onPanel,
 }: {
   work: WorkEntry;
-  kept: KeptPlan;
+  /** The plan that leads; null where none does. */
+  kept: KeptPlan | null;
   senses: BenchSenses;
   onSenses: (senses: BenchSenses) => void;
   person: number;
   onPerson: (person: number) => void;
+  who: string | null;
+  onPanel: (panel: PanelName) => void;
 }) {
-  const people = [...new Set(kept.plan.schedule.steps.map((step) => step.person))].sort((a, b) => a - b);
+  const steps = kept?.plan.schedule.steps ?? [];
+  const people = [...new Set(steps.map((step) => step.person))].sort((a, b) => a - b);
+  const cautions = kept?.plan.cautions ?? [];
   return (
     <div className="bench-foot">
+      <BenchMore onPanel={onPanel} />
       <div className="bench-switches">
+        <button type="button" onClick={() => onPanel('who')}>
+          Logged by <b>{who ?? 'not said'}</b>
+        </button>
         {switches.map(([sense, name]) => (
           <button
             key={sense}
@@ -54,11 +67,11 @@ export function BenchFoot({
             </button>
           ))}
       </div>
-      {kept.plan.cautions.length > 0 && (
+      {cautions.length > 0 && (
         <section aria-labelledby="mind-head" className="bench-mind">
           <h2 id="mind-head">To mind</h2>
           <ul>
-            {kept.plan.cautions.map((words) => (
+            {cautions.map((words) => (
               <li key={words}>{words}</li>
             ))}
           </ul>
@@ -68,7 +81,7 @@ export function BenchFoot({
         Space, arrow right or down, or pedal forward: what is lit. Arrow left or up, or pedal back, held:
         undo. T: trouble.
       </p>
-      <Link href={`/works/${work.id}/etch`} className="bench-out">
+      <Link href={`/works/${work.id}`} className="bench-out">
         Leave the bench
       </Link>
     </div>

@@ -2,7 +2,7 @@ import './BenchNow.css';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import type { BenchView } from '../../managers/bench/benchView.ts';
 
-const countingWords = { left: 'left', until: 'until then', over: 'over' } as const;
+const countingWords = { left: 'left', until: 'until then', over: 'over', on: 'on the stone' } as const;
 
 /** The one light field: what to touch now, how long, what to keep away from, and how its end is seen. */
 export function BenchNow({ view, stamp }: { view: BenchView; stamp: string }) {

@@ -1,9 +1,16 @@
 import './BenchOutcome.css';
-import type { RunState } from '../../../records/bench.ts';
+import type { Contact } from '../../../records/bench.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
+import { spentWords } from '../../managers/bench/spanWords.ts';
 
 /** How the etch went: planned and done by place, and what was not as planned. */
-export function BenchOutcome({ state: { contacts }, facts }: { state: RunState; facts: readonly string[] }) {
+export function BenchOutcome({
+  contacts,
+  facts,
+}: {
+  contacts: readonly Contact[];
+  facts: readonly string[];
+}) {
   return (
     <section className="bench-outcome" aria-labelledby="outcome-head">
       <h2 id="outcome-head" className="unseen">
@@ -25,7 +32,7 @@ export function BenchOutcome({ state: { contacts }, facts }: { state: RunState; 
                 <b className="big">{letter}</b> {name}
               </th>
               <td>{plannedSeconds === null ? '–' : minutesSeconds(plannedSeconds)}</td>
-              <td>{spent === null ? 'not known' : minutesSeconds(spent.seconds)}</td>
+              <td>{spentWords(spent)}</td>
               <td>{differenceSeconds === null ? '–' : signed(differenceSeconds)}</td>
             </tr>
           ))}

@@ -1,17 +1,21 @@
 import './BenchScreen.css';
 import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
-import { openPlan, planKey } from '../../client/plans.ts';
+import { useSearch } from 'wouter';
+import { listSecondEtches, openPlan, planKey, secondEtchesKey } from '../../client/plans.ts';
 import { openRun, runKey } from '../../client/runs.ts';
 import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
 import { openWork, workKey } from '../../client/works.ts';
-import { ButtonLink } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { NotFound } from '../NotFound.tsx';
 import { Bench } from './Bench.tsx';
 
+/** What the address says where a run is begun from the first etch's plan. */
+const firstEtchWanted = 'first-etch';
+
 /** The bench of one run: what to touch now, and logging it. */
 export default function BenchScreen({ id }: { id: string }) {
+  const search = useSearch();
   const found = useQuery({
     queryKey: runKey(id),
     queryFn: async () => {
@@ -35,7 +39,13 @@ export default function BenchScreen({ id }: { id: string }) {
     enabled: run !== undefined && run.planId !== null,
     staleTime: Number.POSITIVE_INFINITY,
   });
-  const failed = found.data && work.data && plan.data ? null : (found.error ?? work.error ?? plan.error);
+  const second = useQuery({
+    queryKey: secondEtchesKey(run?.workId ?? ''),
+    queryFn: () => listSecondEtches(run!.workId),
+    enabled: run !== undefined,
+  });
+  const read = found.data && work.data && (found.data.run.planId === null || plan.data);
+  const failed = read ? null : (found.error ?? work.error ?? plan.error);
   if (failed instanceof FailedRequest && failed.failure.code === 'not-found') return <NotFound />;
   if (failed) {
     const { message, remedy } = shownFailure(failed);
@@ -47,18 +57,18 @@ export default function BenchScreen({ id }: { id: string }) {
       </BenchWords>
     );
   }
-  if (run && (run.planId === null || plan.data?.plan.schedule.steps.length === 0)) {
-    return (
-      <BenchWords headline="This run has no order to keep">
-        <p>Without a plan whose times can be kept there is nothing to call out. Plan the first etch anew.</p>
-        <ButtonLink kind="act" href={`/works/${run.workId}/etch`}>
-          To the first etch
-        </ButtonLink>
-      </BenchWords>
-    );
-  }
-  if (!found.data || !work.data || !plan.data) return <p className="unseen">Opening …</p>;
-  return <Bench run={found.data.run} aheadMs={found.data.aheadMs} work={work.data} kept={plan.data} />;
+  const planned = run === undefined || run.planId === null || plan.data !== undefined;
+  if (!found.data || !work.data || !planned || second.isPending) return <p className="unseen">Opening …</p>;
+  return (
+    <Bench
+      run={found.data.run}
+      aheadMs={found.data.aheadMs}
+      work={work.data}
+      kept={plan.data ?? null}
+      second={second.data?.[0] ?? null}
+      etchWanted={search === firstEtchWanted}
+    />
+  );
 }
 
 function BenchWords({ headline, children }: { headline: string; children: ReactNode }) {

@@ -1,8 +1,7 @@
 import './BenchStone.css';
 import { useMemo } from 'react';
-import { type MapArea, mapAreas } from '../../../paper/charts/etchMap/mapAreas.ts';
+import type { MapArea } from '../../../paper/charts/etchMap/mapAreas.ts';
 import { hatchedPlaceSvg } from '../../../paper/charts/strengthHatching.ts';
-import type { KeptPlan } from '../../../records/keptPlan.ts';
 import { signedArea } from '../../../science/geometry/polygon.ts';
 import { roomAt } from '../../../science/geometry/roomiestPoint.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
@@ -11,16 +10,19 @@ import { letterPlace } from '../../managers/letterPlace.ts';
 
 /** The stone from above: what to touch is lit, what lies wet dims towards its gap, each with its letter and seconds. */
 export function BenchStone({
-  kept,
+  areas,
+  widthMm,
+  heightMm,
   places,
   label,
 }: {
-  kept: KeptPlan;
+  /** The ground first. */
+  areas: readonly MapArea[];
+  widthMm: number;
+  heightMm: number;
   places: readonly BenchPlace[];
   label: string;
 }) {
-  const { widthMm, heightMm } = kept.request.stone;
-  const areas = useMemo(() => mapAreas(kept, false), [kept]);
   const unit = Math.max(widthMm, heightMm) / 130;
   const hatchings = useMemo(
     () =>

@@ -1,38 +1,41 @@
 import './BenchTargets.css';
-import type { BenchTap, BenchTaps } from '../../managers/bench/benchTaps.ts';
+import type { BenchTap } from '../../managers/bench/benchTaps.ts';
 import { HoldButton } from './HoldButton.tsx';
 
 /** What hands in gum touch: what is lit first and largest, then what else can be logged, trouble and undo. */
 export function BenchTargets({
-  taps,
+  first,
+  others,
   trouble,
   undo,
   onTap,
   onUndo,
 }: {
-  taps: BenchTaps;
+  /** What one touch of the large target logs, in order; it says what the first of them does. */
+  first: readonly BenchTap[];
+  others: readonly BenchTap[];
   trouble: BenchTap | null;
   /** What would be taken back; null where there is nothing. */
   undo: string | null;
-  onTap: (tap: BenchTap) => void;
+  onTap: (...taps: readonly BenchTap[]) => void;
   onUndo: () => void;
 }) {
-  const target = (tap: BenchTap, kind: string) => (
+  const target = (tap: BenchTap, kind: string, also: readonly BenchTap[] = []) => (
     <button
       key={`${kind} ${tap.kind}`}
       type="button"
       className={`bench-target ${kind}`}
       // the space bar stays with what is lit, not with what was touched last
       onMouseDown={(event) => event.preventDefault()}
-      onClick={() => onTap(tap)}
+      onClick={() => onTap(tap, ...also)}
     >
       {tap.words}
     </button>
   );
   return (
     <div className="bench-targets">
-      {taps.first && target(taps.first, 'first')}
-      {taps.others.map((tap) => target(tap, 'other'))}
+      {first[0] && target(first[0], 'first', first.slice(1))}
+      {others.map((tap) => target(tap, 'other'))}
       {trouble && target(trouble, 'other')}
       {undo !== null && (
         <HoldButton onHeld={onUndo}>

@@ -2,13 +2,18 @@ import { useEffect, useRef, useState } from 'react';
 import { BenchCaller } from '../../managers/bench/benchCaller.ts';
 import type { BenchSenses } from '../../managers/bench/benchSenses.ts';
 import type { BenchView } from '../../managers/bench/benchView.ts';
+import type { StageView } from '../../managers/bench/stageView.ts';
 
 /** Calls what the screen says whenever it says something else. */
-export function useBenchCalls(view: BenchView | null, senses: BenchSenses): { readonly wake: () => void } {
+export function useBenchCalls(
+  etch: BenchView | null,
+  stage: StageView | null,
+  senses: BenchSenses,
+): { readonly wake: () => void } {
   const [caller] = useState(() => new BenchCaller());
   const now = useRef(senses);
   now.current = senses;
-  const words = view && spokenWords(view);
+  const words = etch ? spokenWords(etch) : (stage?.spoken ?? null);
   useEffect(() => {
     if (words !== null) caller.call(words, now.current);
   }, [words, caller]);

@@ -4,11 +4,12 @@ import { type BenchKeyAct, benchKey } from '../../managers/bench/benchKeys.ts';
 /** How long undo is held before it counts, ms. */
 export const holdMs = 800;
 
-/** Keys and pedals of the bench. Undo counts once its key was held; a key that stays down logs once. */
-export function useBenchKeys(act: (what: BenchKeyAct) => void): void {
+/** Keys and pedals of the bench. Undo counts once its key was held; a key that stays down logs once; `off` leaves all keys to what else is shown. */
+export function useBenchKeys(act: (what: BenchKeyAct) => void, off: boolean): void {
   const acting = useRef(act);
   acting.current = act;
   useEffect(() => {
+    if (off) return;
     let holding: ReturnType<typeof setTimeout> | undefined;
     const down = (event: KeyboardEvent) => {
       if (event.ctrlKey || event.metaKey || event.altKey) return;
@@ -29,5 +30,5 @@ export function useBenchKeys(act: (what: BenchKeyAct) => void): void {
       removeEventListener('keydown', down);
       removeEventListener('keyup', up);
     };
-  }, []);
+  }, [off]);
 }

@@ -21,16 +21,28 @@ const lookMs = 200;
 export interface BenchLog {
   /** The run as it stands now; null until its log is read. */
   readonly state: RunState | null;
+  /** All that counts and all that was taken back, in order, sent or not; empty until it is read. */
+  readonly events: readonly RunEvent[];
   /** The last event of this device that still counts. */
   readonly last: RunEvent | null;
   readonly outbox: OutboxView;
   readonly failed: unknown;
-  log(tap: Pick<BenchTap, 'kind' | 'payload'>): void;
+  log(...taps: readonly Pick<BenchTap, 'kind' | 'payload'>[]): void;
   undo(): void;
 }
 
+export interface BenchLogInput {
+  readonly run: RunState;
+  readonly work: WorkEntry;
+  readonly plan: KeptPlan | null;
+  /** How far the server's clock is ahead of this device's, ms. */
+  readonly aheadMs: number;
+  /** Whose hands are logged; null where nobody said. */
+  readonly who: string | null;
+}
+
 /** The log of a run as this device sees it, sent or not, and adding to it. */
-export function useBenchLog(run: RunState, work: WorkEntry, plan: KeptPlan, aheadMs: number): BenchLog {
+export function useBenchLog({ run, work, plan, aheadMs, who }: BenchLogInput): BenchLog {
   const queries = useQueryClient();
   const { id } = run;
   const [device] = useState(() => deviceName(localStorage));
@@ -70,7 +82,7 @@ export function useBenchLog(run: RunState, work: WorkEntry, plan: KeptPlan, ahea
     () => kept && deviceLog({ kept, unsent: held.unsent, device, aheadMs }),
     [kept, held.unsent, device, aheadMs],
   );
-  const fold = useMemo(() => log && foldRun(log, plan.plan), [log, plan]);
+  const fold = useMemo(() => log && foldRun(log, plan?.plan ?? null), [log, plan]);
   const now = useNow();
   const state = useMemo(
     () => (fold ? runState({ run, work, plan, fold, now: new Date(now) }) : null),
@@ -83,15 +95,16 @@ export function useBenchLog(run: RunState, work: WorkEntry, plan: KeptPlan, ahea
       kind,
       payload,
       at: new Date().toISOString(),
-      actor: null,
+      actor: who,
       device,
     });
   return {
     state,
+    events: log ?? [],
     last,
     outbox: held,
     failed: kept ? null : read.error,
-    log: add,
+    log: (...taps) => taps.forEach(add),
     undo: () => last && add({ kind: 'undo', payload: { clientId: last.clientId } }),
   };
 }

@@ -29,7 +29,7 @@ export function BeginAtStone({ kept }: { kept: KeptPlan }) {
     try {
       const { id } = await startRun(kept.workId, kept.id, clientId.current);
       void queries.invalidateQueries({ queryKey: runsKey(kept.workId) });
-      goTo(`/bench/${id}`);
+      goTo(`/bench/${id}?first-etch`);
     } catch (thrown) {
       setTrouble(shownFailure(thrown));
       setBusy(false);

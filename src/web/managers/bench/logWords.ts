@@ -1,0 +1,50 @@
+import type { LineStage, RunEvent } from '../../../records/run.ts';
+import { lineRule } from '../../../studio/bench/lineStages.ts';
+import { clockOf } from './spanWords.ts';
+
+/** What an event says in a line of the log. Places are named by `letterOf`. */
+export function eventWords(event: RunEvent, letterOf: (place: string) => string): string {
+  const named = ({ stage, words }: { readonly stage: LineStage; readonly words?: string | undefined }) =>
+    words ? `${lineRule(stage).name} (${words})` : lineRule(stage).name;
+  switch (event.kind) {
+    case 'laid':
+    case 'moved':
+    case 'lifted':
+      return `${letterOf(event.payload.place)} ${event.kind}`;
+    case 'buffed':
+      return event.payload.round ? `round ${event.payload.round} buffed` : 'buffed';
+    case 'trouble': {
+      const { place, words } = event.payload;
+      return place ? `trouble at ${letterOf(place)}: ${words}` : `trouble: ${words}`;
+    }
+    case 'stage-started':
+      return `${named(event.payload)} begun`;
+    case 'stage-ended':
+      return `${named(event.payload)} done`;
+    case 'skipped':
+      return `${named(event.payload)} skipped`;
+    case 'repeated':
+      return `${named(event.payload)} begun again`;
+    case 'correction':
+      return `correction: ${named(event.payload)}`;
+    case 'gummed':
+      return 'gummed';
+    case 'gum-off':
+      return 'gum taken off';
+    case 'picked':
+      return `${event.payload.tool}: ${event.payload.words}`;
+    case 'remembered': {
+      const { stage, place, seconds } = event.payload;
+      const what = stage ? lineRule(stage).name : place ? letterOf(place) : 'something';
+      return `${what} took about ${clockOf(seconds)}: remembered, not measured`;
+    }
+    case 'left':
+      return 'left for the day';
+    case 'undo':
+      return 'the one before taken back';
+    case 'note':
+      return 'a note';
+    default:
+      return event satisfies never;
+  }
+}

@@ -1,0 +1,178 @@
+import { describe, expect, it } from 'vitest';
+import type { KeptSecondEtch } from '../../../records/keptPlan.ts';
+import type { RunEventKind, RunPayloads } from '../../../records/run.ts';
+import type { Work } from '../../../records/work.ts';
+import { aPlan, begin, logOf } from '../../../studio/bench/benchLog.testing.ts';
+import { foldRun } from '../../../studio/bench/foldRun.ts';
+import { runState } from '../../../studio/bench/runState.ts';
+import { benchLead } from './benchLead.ts';
+import { freeEtchView } from './freeEtchView.ts';
+import { freePlaces } from './freePlaces.ts';
+import { clockOf, expectedWords, spentWords, spokenSpan } from './spanWords.ts';
+import { stageView } from './stageView.ts';
+
+const run = { id: 'run', workId: 'work', planId: null, workVersion: 1, startedAt: '', events: 0 };
+const work: Pick<Work, 'stage' | 'origin'> = { stage: 'drawn', origin: { kind: 'new' } };
+const zones = [
+  { id: 'post', name: 'Post' },
+  { id: 'sky', name: 'Sky' },
+] as unknown as Work['zones'];
+
+/** A bench at which time is what the test says. */
+function aBench() {
+  const book = logOf();
+  const stateAt = (seconds: number) =>
+    runState({
+      run,
+      work,
+      plan: null,
+      fold: foldRun(book.events, null),
+      now: new Date(begin + seconds * 1000),
+    });
+  return {
+    stateAt,
+    log<Kind extends RunEventKind>(s: number, kind: Kind, payload: RunPayloads[Kind]) {
+      book.log(kind, payload, { s });
+    },
+    look: (seconds: number) => stageView(stateAt(seconds), 'drawn'),
+  };
+}
+
+describe('a stage at the bench', () => {
+  it('is offered, then runs by its timestamp, and is called from its least time on every minute', () => {
+    const bench = aBench();
+    expect(bench.look(0)).toMatchObject({ phase: 'next', headline: 'Next: rosin, then talc', seconds: null });
+    bench.log(0, 'stage-started', { stage: 'washout' });
+    expect(bench.look(59)).toMatchObject({ phase: 'open', seconds: 59, spoken: 'Washout' });
+    expect(bench.look(59).gauge).toMatchObject({ verdict: 'before', words: '0:01 to go at least' });
+    const look = 'Look: only a ghost of the drawing is left?';
+    expect(bench.look(61).spoken).toBe(`Washout, one minute. ${look}`);
+    expect(bench.look(185).spoken).toBe(`Washout, 3 minutes. ${look}`);
+    expect(bench.look(190).gauge).toMatchObject({ verdict: 'over', words: '0:10 over what is usual' });
+    expect(bench.look(61).expected).toBe(
+      '1:00 to 3:00, through dry gum, no water before it, from memory, varies',
+    );
+    expect(bench.look(61).cautions[0]).toMatch(/^Solvent/);
+  });
+
+  it('a time that only waits begins with the end before it, and ends where the next begins', () => {
+    const bench = aBench();
+    bench.log(0, 'stage-started', { stage: 'base' });
+    const ending = bench.look(55).first;
+    expect(ending.map(({ kind, payload }) => [kind, payload])).toEqual([
+      ['stage-ended', { stage: 'base' }],
+      ['stage-started', { stage: 'base-air' }],
+    ]);
+    bench.log(55, 'stage-ended', { stage: 'base' });
+    bench.log(55, 'stage-started', { stage: 'base-rest' });
+    expect(bench.look(3600 * 20)).toMatchObject({ headline: 'Rest under base and gum', gauge: null });
+    expect(bench.look(3600 * 20).first).toMatchObject([
+      { kind: 'stage-started', payload: { stage: 'water' } },
+    ]);
+  });
+
+  it('says that nothing is left after regraining', () => {
+    const bench = aBench();
+    bench.log(0, 'stage-ended', { stage: 'regrain' });
+    expect(bench.look(1)).toMatchObject({ phase: 'end', first: [] });
+  });
+});
+
+describe('which way the bench leads', () => {
+  it('by the schedule before and in the first etch, by places in any other etch, else by the stage', () => {
+    const bench = aBench();
+    const lead = (s: number, stage: Work['stage'] = 'drawn', wanted = false) =>
+      benchLead(bench.stateAt(s), stage, aPlan(), wanted).kind;
+    expect(lead(0)).toBe('scheduled');
+    expect([lead(0, 'trial-proofs'), lead(0, 'trial-proofs', true)]).toEqual(['stage', 'scheduled']);
+    expect(benchLead(bench.stateAt(0), 'drawn', null, true).kind).toBe('stage');
+    bench.log(1, 'stage-started', { stage: 'powder' });
+    expect(lead(2)).toBe('stage');
+    bench.log(3, 'stage-ended', { stage: 'powder' });
+    expect(lead(4)).toBe('scheduled');
+    bench.log(5, 'stage-started', { stage: 'second-etch' });
+    expect(lead(6)).toBe('free');
+  });
+});
+
+describe('an etch without a schedule', () => {
+  const second = {
+    table: {
+      rows: [
+        { strength: 'ground', contactSeconds: { low: 90, wanted: null, high: null }, moveWithinSeconds: 45 },
+        { strength: 'dark', contactSeconds: { low: 90, wanted: 120, high: 150 }, moveWithinSeconds: 30 },
+      ],
+    },
+    plan: {
+      zones: [
+        { id: 'post', name: 'Post', strength: 'dark' },
+        { id: 'sky', name: 'Sky', strength: null },
+        { id: 'ground', name: 'ground', strength: 'ground' },
+      ],
+    },
+  } as unknown as KeptSecondEtch;
+  const places = freePlaces({ stage: 'second-etch', work: { zones }, plan: null, second });
+
+  it('lays from weak to strong, calls what its gap asks for, lifts when it has lain, then buffs', () => {
+    const bench = aBench();
+    const look = (s: number) => freeEtchView(places, bench.stateAt(s), 'second-etch');
+    expect(places.map(({ letter }) => letter)).toEqual(['G', 'A']);
+    bench.log(0, 'stage-started', { stage: 'second-etch' });
+    expect(look(1)).toMatchObject({ letter: 'G', words: 'Lay the ground' });
+    bench.log(5, 'laid', { place: 'ground' });
+    expect(look(6).taps.first).toMatchObject({ kind: 'laid', payload: { place: 'post' } });
+    bench.log(10, 'laid', { place: 'post' });
+    expect(look(20)).toMatchObject({ words: 'Next: lift the ground', counting: 'until', seconds: 75 });
+    expect(look(33)).toMatchObject({ letter: 'A', words: 'Move the post', counting: 'left', seconds: 7 });
+    expect(look(41).words).toBe('Next: lift the ground');
+    bench.log(94, 'moved', { place: 'post' });
+    expect(look(96)).toMatchObject({ letter: 'G', words: 'Lift the ground', counting: 'over', seconds: 1 });
+    bench.log(97, 'lifted', { place: 'ground' });
+    bench.log(130, 'lifted', { place: 'post' });
+    expect(look(131)).toMatchObject({ phase: 'buffing', letter: '1', next: 'In the order G, A' });
+    for (const round of [1, 2, 3]) bench.log(131 + round, 'buffed', { round });
+    expect(look(140).taps.first).toMatchObject({ kind: 'stage-ended', payload: { stage: 'second-etch' } });
+  });
+
+  it('of places whose times nobody knows it says so, and counts how long they lie', () => {
+    const bench = aBench();
+    const unknown = freePlaces({ stage: 'spot-etch', work: { zones }, plan: null, second });
+    const look = (s: number) => freeEtchView(unknown, bench.stateAt(s), 'spot-etch');
+    bench.log(0, 'stage-started', { stage: 'spot-etch' });
+    for (const place of ['ground', 'post', 'sky']) bench.log(1, 'laid', { place });
+    expect(look(31)).toMatchObject({
+      words: 'The ground lies; no time is known',
+      counting: 'on',
+      seconds: 30,
+    });
+    expect(look(31).taps.first?.kind).toBe('lifted');
+  });
+});
+
+describe('times in words', () => {
+  it('on the clock, spoken, expected and spent', () => {
+    expect([59, 3599, 3600, 50_000, 200_000].map(clockOf)).toEqual([
+      '0:59',
+      '59:59',
+      '1 h 00',
+      '13 h 53',
+      '2 d 7 h',
+    ]);
+    expect([1, 50, 60, 90, 120, 7200].map(spokenSpan)).toEqual([
+      'one second',
+      '50 seconds',
+      'one minute',
+      'one minute 30',
+      '2 minutes',
+      '2 hours',
+    ]);
+    const expected = { basis: 'memory', note: '' } as const;
+    expect(expectedWords({ ...expected, lowSeconds: 50, highSeconds: 50 })).toBe('about 0:50');
+    expect(expectedWords({ ...expected, lowSeconds: 300, highSeconds: null })).toBe('5:00 at least');
+    expect(expectedWords({ ...expected, lowSeconds: null, highSeconds: null })).toBeNull();
+    expect(spentWords(null)).toBe('time not known');
+    const spent = { seconds: 120, low: 60, high: 180, oneClock: true } as const;
+    expect(spentWords({ ...spent, how: 'remembered' })).toContain('remembered, not measured');
+    expect(spentWords({ ...spent, how: 'measured' })).toBe('2:00');
+  });
+});

@@ -1,0 +1,21 @@
+import { describe, expect, it } from 'vitest';
+import { kitDraftSchema } from '../../contract/kit.ts';
+import { kitFields, kitOfTyped } from './kitForm.ts';
+
+const tools = Object.keys(kitFields) as (keyof typeof kitFields)[];
+
+describe('a new tool as it is typed', () => {
+  it.each(tools)('%s: a name is enough, and what is empty is not known', (tool) => {
+    const { draft } = kitOfTyped(tool, { name: ' Heron ' });
+    expect(draft).toEqual(kitDraftSchema.parse({ tool, name: 'Heron' }));
+    expect(kitOfTyped(tool, {}).draft).toBeNull();
+  });
+
+  it('reads numbers with comma or point, days and yes or no, and says what it can not read', () => {
+    const ink = kitOfTyped('ink', { name: 'Black', softParts: '70', modifierPercent: '1,5' });
+    expect(ink.draft).toMatchObject({ softParts: 70, stiffParts: null, modifierPercent: 1.5 });
+    expect(kitOfTyped('paper', { name: 'Rag', damp: 'no' }).draft).toMatchObject({ damp: false });
+    const bad = kitOfTyped('press', { name: 'Press', pressureEighths: 'six' });
+    expect(bad).toMatchObject({ draft: null, troubles: { pressureEighths: 'A number, or nothing.' } });
+  });
+});

@@ -1,0 +1,66 @@
+import './BenchPanel.css';
+import { useEffect, useRef } from 'react';
+import type { RunPayloads } from '../../../records/run.ts';
+import { peopleOf } from '../../managers/bench/whoHere.ts';
+import { ForgotPanel } from './ForgotPanel.tsx';
+import type { PanelName, PanelParts } from './panelParts.ts';
+import { StagesPanel } from './StagesPanel.tsx';
+import { ToolsPanel } from './ToolsPanel.tsx';
+import { WhoPanel } from './WhoPanel.tsx';
+
+const heads: Readonly<Record<PanelName, string>> = {
+  tools: 'What are you working with?',
+  forgot: 'What did you forget to log?',
+  stages: 'The line',
+  who: 'Whose hands are these?',
+};
+
+/** What is called up beside the lead: it lies over it, while the clocks go on, until something is logged or left. */
+export function BenchPanel({
+  name,
+  who,
+  onWho,
+  onPick,
+  onLeave,
+  ...parts
+}: PanelParts & {
+  name: PanelName;
+  who: string | null;
+  onWho: (who: string | null) => void;
+  onPick: (picked: RunPayloads['picked']) => void;
+  onLeave: () => void;
+}) {
+  const head = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    head.current?.focus();
+    scrollTo(0, 0);
+    const leave = (event: KeyboardEvent) => event.key === 'Escape' && onLeave();
+    addEventListener('keydown', leave);
+    return () => removeEventListener('keydown', leave);
+  }, [onLeave]);
+  return (
+    <section className="bench-panel" aria-labelledby="panel-head">
+      <div className="bench-panel-head">
+        <h1 id="panel-head" ref={head} tabIndex={-1}>
+          {heads[name]}
+        </h1>
+        <button type="button" className="bench-target" onClick={onLeave}>
+          Back
+        </button>
+      </div>
+      {name === 'tools' && <ToolsPanel state={parts.state} onPick={onPick} />}
+      {name === 'forgot' && <ForgotPanel {...parts} />}
+      {name === 'stages' && <StagesPanel {...parts} />}
+      {name === 'who' && (
+        <WhoPanel
+          people={peopleOf(parts.events, who)}
+          who={who}
+          onWho={(next) => {
+            onWho(next);
+            onLeave();
+          }}
+        />
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,90 @@
+import type { MapArea } from '../../../paper/charts/etchMap/mapAreas.ts';
+import type { LineStage } from '../../../records/run.ts';
+import type { WorkEntry } from '../../../records/workEntry.ts';
+import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
+import { type BenchTap, troubleTap } from '../../managers/bench/benchTaps.ts';
+import type { BenchView } from '../../managers/bench/benchView.ts';
+import { eventWords } from '../../managers/bench/logWords.ts';
+import { endTaps } from '../../managers/bench/stageView.ts';
+import { BenchNow } from './BenchNow.tsx';
+import { BenchSending } from './BenchSending.tsx';
+import { BenchStone } from './BenchStone.tsx';
+import { BenchTargets } from './BenchTargets.tsx';
+import { useBenchKeys } from './useBenchKeys.ts';
+import type { BenchLog } from './useBenchLog.ts';
+
+/** What both ways of leading are given. */
+export interface LeadParts {
+  readonly bench: BenchLog;
+  readonly tap: (...taps: readonly Pick<BenchTap, 'kind' | 'payload'>[]) => void;
+  readonly areas: readonly MapArea[];
+  readonly work: WorkEntry;
+  readonly letterOf: (place: string) => string;
+  readonly panelOpen: boolean;
+}
+
+/** An etch: what to touch now in one light field, the stone with its places, and the targets. */
+export function EtchLead({
+  bench,
+  tap,
+  areas,
+  work,
+  letterOf,
+  panelOpen,
+  view,
+  name,
+}: LeadParts & { view: BenchView; name: string }) {
+  const { widthMm, heightMm } = work.stone;
+  const litPlace = view.places.find(({ state }) => state === 'lit')?.id ?? null;
+  const trouble = view.phase === 'ready' ? null : troubleTap(litPlace);
+  const first = view.taps.first ? withRest(view.taps.first) : [];
+  useBenchKeys((what) => {
+    if (what === 'undo') bench.undo();
+    else if (what === 'trouble') trouble && tap(trouble);
+    else tap(...first);
+  }, panelOpen);
+  return (
+    <div className="bench-top">
+      <BenchNow
+        view={view}
+        stamp={`${name.slice(0, 1).toUpperCase() + name.slice(1)} · ${work.stone.name} · as you look at the stone`}
+      />
+      <BenchStone
+        areas={areas}
+        widthMm={widthMm}
+        heightMm={heightMm}
+        places={view.places}
+        label={`${work.stone.name} from above, with its zones`}
+      />
+      <div className="bench-hands">
+        <BenchSending outbox={bench.outbox} />
+        {view.facts.length > 0 && (
+          <ul className="bench-facts" aria-label="Not as planned">
+            {view.facts.slice(-2).map((words) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+        )}
+        <p className="bench-next">
+          <span>{view.next}</span>
+          {view.nextSeconds !== null && <b className="big">{minutesSeconds(view.nextSeconds)}</b>}
+        </p>
+        {view.other && <p className="bench-other">{view.other}</p>}
+        <BenchTargets
+          first={first}
+          others={view.taps.others}
+          trouble={trouble}
+          undo={bench.last && eventWords(bench.last, letterOf)}
+          onTap={(touched) => tap(...withRest(touched!))}
+          onUndo={bench.undo}
+        />
+      </div>
+    </div>
+  );
+}
+
+/** The end of an etch begins its rest with the same touch. */
+function withRest(tap: BenchTap): readonly BenchTap[] {
+  if (tap.kind !== 'stage-ended') return [tap];
+  return [tap, ...endTaps((tap.payload as { readonly stage: LineStage }).stage).slice(1)];
+}

@@ -1,0 +1,100 @@
+import { useState } from 'react';
+import type { Correction, LineStage } from '../../../records/run.ts';
+import { lineCourse } from '../../../studio/bench/lineCourse.ts';
+import { lineRule, lineStages } from '../../../studio/bench/lineStages.ts';
+import { corrections } from '../../../studio/bench/stagesDone.ts';
+import { beginTap } from '../../managers/bench/stageView.ts';
+import { LoggedList } from './LoggedList.tsx';
+import type { PanelParts } from './panelParts.ts';
+import { StagesTold } from './StagesTold.tsx';
+import { TargetPicks } from './TargetPicks.tsx';
+
+const reasons = [
+  'not needed here',
+  'done before, not logged',
+  'no time today',
+  'nothing to do it with',
+] as const;
+
+/** Stages that the line has twice under one name: these are the later ones. */
+const repeats = lineStages
+  .filter(({ name }, index) => lineStages.findIndex((one) => one.name === name) < index)
+  .map(({ stage }) => stage);
+
+/** The whole line: what was done, and skipping, repeating, correcting or going anywhere in it. */
+export function StagesPanel({ state, events, work, letterOf, onLog }: PanelParts) {
+  const { last, next } = lineCourse(state.stages, work.stage);
+  const [reason, setReason] = useState<(typeof reasons)[number]>(reasons[0]);
+  const [correction, setCorrection] = useState<Correction>('hone');
+  const [place, setPlace] = useState('');
+  const begin = (stage: LineStage) => onLog(beginTap(stage));
+  const beginCorrection = () => {
+    const words = place === '' ? 'the whole stone' : `at ${letterOf(place)}`;
+    onLog({ kind: 'stage-started', payload: { stage: correction, words } });
+  };
+  return (
+    <>
+      <StagesTold state={state} />
+      {last && last.state !== 'open' && (
+        <button
+          type="button"
+          className="bench-target"
+          onClick={() => onLog({ kind: 'repeated', payload: { stage: last.stage } })}
+        >
+          Repeat: {last.name}
+        </button>
+      )}
+      {next && (
+        <section aria-labelledby="skip-head" className="bench-part">
+          <h2 id="skip-head">Skip: {lineRule(next).name}</h2>
+          {!lineRule(next).mayBeSkipped && <p>It is part of the line as most keep it: say why.</p>}
+          <TargetPicks
+            label="Because"
+            value={reason}
+            options={reasons.map((each) => [each, each])}
+            onPick={setReason}
+          />
+          <button
+            type="button"
+            className="bench-target"
+            onClick={() => onLog({ kind: 'skipped', payload: { stage: next, words: reason } })}
+          >
+            Skip {lineRule(next).name}
+          </button>
+        </section>
+      )}
+      <section aria-labelledby="correct-head" className="bench-part">
+        <h2 id="correct-head">A correction</h2>
+        <TargetPicks<Correction>
+          label="Which"
+          value={correction}
+          options={(corrections as readonly Correction[]).map((each) => [each, lineRule(each).name])}
+          onPick={setCorrection}
+        />
+        <TargetPicks
+          label="Where"
+          value={place}
+          options={[['', 'the whole stone'], ...work.zones.map(({ id }) => [id, letterOf(id)] as const)]}
+          onPick={setPlace}
+        />
+        <button type="button" className="bench-target" onClick={beginCorrection}>
+          Begin: {lineRule(correction).name}
+        </button>
+      </section>
+      <section aria-labelledby="any-head" className="bench-part">
+        <h2 id="any-head">Begin any stage of the line</h2>
+        <div className="target-row">
+          {lineStages
+            .filter(({ stage }) => !corrections.includes(stage))
+            .map(({ stage, name }, index) => (
+              <button key={stage} type="button" className="bench-target" onClick={() => begin(stage)}>
+                {index + 1}. {name}
+                {repeats.includes(stage) && ', second time'}
+              </button>
+            ))}
+        </div>
+      </section>
+      <LoggedList events={events} letterOf={letterOf} />
+    </>
+  );
+}
