@@ -2,6 +2,8 @@ import type { QueryClient } from '@tanstack/react-query';
 import type { LeavingList, Rack, WaitRecord } from '../../records/rack.ts';
 import type { RunSummary } from '../../records/run.ts';
 import { ask, withJson } from './ask.ts';
+import { worksKey } from './workList.ts';
+import { workKey } from './works.ts';
 
 export const rackKey = ['rack'] as const;
 export const waitsKey = ['waits'] as const;
@@ -30,11 +32,16 @@ export function beginRun(workId: string, clientId: string): Promise<RunSummary> 
 const restMs = 1000;
 let waiting: ReturnType<typeof setTimeout> | null = null;
 
-/** Has the rack read anew after something was logged, once for all that comes within a second. */
+/**
+ * Has the rack and the list of works read anew after something was logged, once for all that comes within a second: a
+ * run moves the stage of its work. An open work is read anew where it is looked at next.
+ */
 export function rackChanged(queries: QueryClient): void {
   if (waiting !== null) return;
   waiting = setTimeout(() => {
     waiting = null;
     void queries.invalidateQueries({ queryKey: rackKey, exact: true });
+    void queries.invalidateQueries({ queryKey: worksKey });
+    void queries.invalidateQueries({ queryKey: workKey('').slice(0, 1), refetchType: 'none' });
   }, restMs);
 }
