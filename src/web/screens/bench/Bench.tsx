@@ -120,6 +120,7 @@ export function Bench({
           <StageLead {...shared} view={stage!} state={state} />
         )}
         <BenchFoot
+          runId={run.id}
           work={work}
           kept={lead.kind === 'scheduled' ? kept : null}
           senses={senses}

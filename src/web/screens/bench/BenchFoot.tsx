@@ -22,7 +22,9 @@ export function BenchFoot({
   onPerson,
   who,
   onPanel,
+  runId,
 }: {
+  runId: string;
   work: WorkEntry;
   /** The plan that leads; null where none does. */
   kept: KeptPlan | null;
@@ -81,9 +83,14 @@ export function BenchFoot({
         Space, arrow right or down, or pedal forward: what is lit. Arrow left or up, or pedal back, held:
         undo. T: trouble.
       </p>
-      <Link href={`/works/${work.id}`} className="bench-out">
-        Leave the bench
-      </Link>
+      <div className="bench-ways">
+        <Link href={`/works/${work.id}`} className="bench-out">
+          Leave the bench
+        </Link>
+        <Link href={`/changes/runs/${runId}`} className="bench-out">
+          What changed?
+        </Link>
+      </div>
     </div>
   );
 }
