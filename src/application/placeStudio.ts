@@ -3,6 +3,7 @@ import { fail, ok, type Result } from '../foundation/result.ts';
 import type { InkDraft } from '../records/ink.ts';
 import type { PlanChoices } from '../records/keptPlan.ts';
 import type { KitDraft } from '../records/kit.ts';
+import type { MaterialDraft } from '../records/material.ts';
 import type { StoneDraft } from '../records/stoneEntry.ts';
 import type { StudioDraft } from '../records/studio.ts';
 import type { WorkInput } from '../records/work.ts';
@@ -10,6 +11,7 @@ import type { KeptRecords } from '../store/keptRecords.ts';
 import { saveStudio } from './days/studioSettings.ts';
 import { createInk } from './inks/changeInk.ts';
 import { createKit } from './kit/changeKit.ts';
+import { createMaterial } from './materials/changeMaterial.ts';
 import { type PlanWorkParts, planWork } from './plan/planWork.ts';
 import type { SavingParts } from './saving.ts';
 import { createStone } from './stones/createStone.ts';
@@ -19,6 +21,7 @@ import { createWork } from './works/createWork.ts';
 export interface SampleStudio {
   readonly stones: readonly { readonly id: string; readonly draft: StoneDraft }[];
   readonly kit: readonly { readonly id: string; readonly draft: KitDraft }[];
+  readonly materials: readonly { readonly id: string; readonly draft: MaterialDraft }[];
   /** Who is there when. */
   readonly hours: StudioDraft;
   /** In the order in which they are begun; each on one of those stones. */
@@ -34,7 +37,7 @@ export interface SampleStudio {
 
 type Parts = Omit<SavingParts, 'store'> & {
   readonly store: SavingParts['store'] &
-    Pick<KeptRecords, 'stones' | 'works' | 'kit' | 'inks' | 'studio'> &
+    Pick<KeptRecords, 'stones' | 'works' | 'kit' | 'inks' | 'materials' | 'studio'> &
     PlanWorkParts['store'];
 } & PlanWorkParts;
 
@@ -63,6 +66,11 @@ export async function placeStudio(parts: Parts, studio: SampleStudio): Promise<R
   for (const { id, draft } of studio.kit) {
     if ((await store.kit.find(id)) !== null) continue;
     const fault = faultOf(await createKit({ ...parts, sample: true, newId: () => id }, draft));
+    if (fault) return fail(fault);
+  }
+  for (const { id, draft } of studio.materials) {
+    if ((await store.materials.find(id)) !== null) continue;
+    const fault = faultOf(await createMaterial({ ...parts, sample: true, newId: () => id }, draft));
     if (fault) return fail(fault);
   }
   for (const { id, input, plan } of studio.works) {

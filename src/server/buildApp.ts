@@ -24,6 +24,7 @@ import { addEventRoutes } from './routes/eventRoutes.ts';
 import { addInkRoutes } from './routes/inkRoutes.ts';
 import { addKitRoutes } from './routes/kitRoutes.ts';
 import { addLedgerRoutes } from './routes/ledgerRoutes.ts';
+import { addMaterialRoutes } from './routes/materialRoutes.ts';
 import { addMediumRoutes } from './routes/mediumRoutes.ts';
 import { addMixtureRoutes } from './routes/mixtureRoutes.ts';
 import { addRoomRoutes } from './routes/roomRoutes.ts';
@@ -109,6 +110,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addKitRoutes(app, services);
   addMixtureRoutes(app);
   addRoomRoutes(app);
+  addMaterialRoutes(app, services);
   addComparisonRoutes(app, services);
   addComparisonFileRoutes(app, services);
   addPhotographRoutes(app, services);

@@ -9,6 +9,7 @@ import { type FoldRepository, foldRepositoryIn } from './repositories/foldReposi
 import { type InkRepository, inkRepositoryIn } from './repositories/inkRepository.ts';
 import { type KitRepository, kitRepositoryIn } from './repositories/kitRepository.ts';
 import { type LedgerRepository, ledgerRepositoryIn } from './repositories/ledgerRepository.ts';
+import { type MaterialRepository, materialRepositoryIn } from './repositories/materialRepository.ts';
 import { type MediumRepository, mediumRepositoryIn } from './repositories/mediumRepository.ts';
 import { type PhotographRepository, photographRepositoryIn } from './repositories/photographRepository.ts';
 import { type PlanRepository, planRepositoryIn } from './repositories/planRepository.ts';
@@ -40,6 +41,7 @@ export interface KeptRecords {
   readonly batches: BatchRepository;
   readonly kit: KitRepository;
   readonly inks: InkRepository;
+  readonly materials: MaterialRepository;
   readonly photographs: PhotographRepository;
   readonly studio: StudioRepository;
   readonly deadlines: DeadlineRepository;
@@ -71,6 +73,7 @@ export function keptRecordsIn(database: Kysely<Tables>): KeptRecords {
     batches: batchRepositoryIn(database),
     kit: kitRepositoryIn(database),
     inks: inkRepositoryIn(database),
+    materials: materialRepositoryIn(database),
     photographs: photographRepositoryIn(database),
     studio: studioRepositoryIn(database),
     deadlines: deadlineRepositoryIn(database),

@@ -35,4 +35,40 @@ describeInBrowser('room and hands', (pages) => {
       .waitFor();
     await expectSoundScreen(page, 'the lift of a stone');
   });
+
+  it('enters a material from its sheet, and says what must be kept apart', async () => {
+    const page = await pages.onPhone('/materials');
+    await page.getByRole('heading', { name: 'No material is entered yet' }).waitFor();
+    await expectSoundScreen(page, 'the register before anything is entered');
+    await page.getByRole('link', { name: 'Enter a material' }).click();
+    await page.getByRole('button', { name: 'Enter the material' }).click();
+    await page.getByText(/A name is needed/).waitFor();
+    await page.getByLabel('What it is').fill('Citrus cleaner');
+    await page.getByText('yes', { exact: true }).click();
+    await page.getByText('can cause allergy or asthma', { exact: true }).click();
+    await page.getByText('burns', { exact: true }).click();
+    await expectSoundScreen(page, 'a new material');
+    await page.getByRole('button', { name: 'Enter the material' }).click();
+    const line = page.getByRole('link', { name: /Citrus cleaner/ });
+    await line.getByText('burns, can cause allergy or asthma').waitFor();
+    await enteredMaterial(page.url(), { name: 'Nitric acid', hazards: ['oxidising'] });
+    await page.reload();
+    await page.getByText(/Keep apart/).waitFor();
+    await expectSoundScreen(page, 'the register');
+    await line.click();
+    await page.getByLabel('What to wear').fill('Gloves');
+    await page.getByRole('button', { name: 'Save the material' }).click();
+    await page.getByText('Saved.').waitFor();
+    await expectSoundScreen(page, 'a material');
+  });
 });
+
+/** A material entered by another program. */
+async function enteredMaterial(address: string, material: object): Promise<void> {
+  const answer = await fetch(new URL('/api/materials', address), {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify(material),
+  });
+  expect(answer.status).toBe(201);
+}

@@ -11,6 +11,7 @@ import { etchMapPdf } from '../../src/paper/sheets/etchMapSheet.ts';
 import { hatchScaleSheetPdf } from '../../src/paper/sheets/hatchScaleSheet.ts';
 import { protocolSheetPdf } from '../../src/paper/sheets/protocolSheet.ts';
 import { stepSheetPdf } from '../../src/paper/sheets/stepSheet.ts';
+import { roomCardPdf } from '../../src/paper/sheets/roomCards.ts';
 import { weekSheetPdf } from '../../src/paper/sheets/weekSheet.ts';
 import type { ComparisonRecord } from '../../src/records/comparison.ts';
 import type { Paper } from '../../src/records/paper.ts';
@@ -26,6 +27,7 @@ import {
 import { lowWater } from './records/lowWater.ts';
 import { manyZones } from './records/manyZones.ts';
 import { noMatch, unmirrored } from './records/refused.ts';
+import { shelf, washoutCard } from './records/materials.ts';
 import { fullWeek, quietWeek } from './records/week.ts';
 import { noZones, partial } from './records/withGaps.ts';
 
@@ -95,6 +97,17 @@ export const sheets: readonly SheetExhibit[] = [
   steps('steps-not-known', twelveAcid, 'a4'),
   { name: 'week-full', pages: 1, pdf: () => weekSheetPdf({ week: fullWeek, paper: 'a4' }) },
   { name: 'week-quiet', pages: 1, pdf: () => weekSheetPdf({ week: quietWeek, paper: 'letter' }) },
+  {
+    name: 'card-door',
+    pages: 1,
+    pdf: () => roomCardPdf({ card: 'door', materials: shelf, at: day.createdAt.toISOString(), paper: 'a4' }),
+  },
+  {
+    name: 'card-door-empty',
+    pages: 1,
+    pdf: () => roomCardPdf({ card: 'door', materials: [], at: day.createdAt.toISOString(), paper: 'letter' }),
+  },
+  { name: 'card-start-washout', pages: 1, pdf: () => roomCardPdf(washoutCard) },
   edition('edition-printed', 'printed', 'a4'),
   edition('edition-planned', 'planned', 'letter'),
 ];

@@ -6,6 +6,7 @@ import type { Point } from '../../science/geometry/point.ts';
 import { sampleHours } from './sampleHours.ts';
 import { sampleInks } from './sampleInks.ts';
 import { sampleKit } from './sampleKit.ts';
+import { sampleMaterials } from './sampleMaterials.ts';
 
 /** Saltreach Stone Room, a shed on a tidal creek: six stones, and what is on them. Invented throughout. */
 export function sampleStudio(): SampleStudio {
@@ -20,6 +21,7 @@ export function sampleStudio(): SampleStudio {
     ],
     kit: sampleKit,
     inks: sampleInks,
+    materials: sampleMaterials,
     hours: sampleHours,
     works: [
       work('neap', 'S-04', 'Neap', { stage: 'grained' }),

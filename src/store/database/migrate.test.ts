@@ -71,6 +71,10 @@ const dataOf: readonly (readonly string[])[] = [
     `INSERT INTO inks VALUES ('ink', '2026-03-09T00:00:00.000Z', '2026-03-09T00:00:00.000Z', 1, 0, 0, 'mudbank', 'work',
       'good', '{"name":"Mudbank","softParts":70,"stiffParts":30}')`,
   ],
+  [
+    `INSERT INTO materials VALUES ('gum', '2026-03-10T00:00:00.000Z', '2026-03-10T00:00:00.000Z', 1, 0, 0, 'gum',
+      '{"name":"Gum","hazards":[]}')`,
+  ],
 ];
 
 let folder: string;
@@ -152,6 +156,11 @@ async function expectInk(database: OpenDatabase['database']): Promise<void> {
   expect(found?.inks).toMatchObject([{ id: 'ink', name: 'Mudbank', softParts: 70 }]);
 }
 
+async function expectMaterials(database: OpenDatabase['database']): Promise<void> {
+  const { materials } = keptRecordsIn(database);
+  expect(await materials.find('gum')).toMatchObject({ name: 'Gum', hazards: [], archived: false });
+}
+
 async function expectPulls(database: OpenDatabase['database']): Promise<void> {
   const { pulls, pullMeasurings, series } = keptRecordsIn(database);
   expect(await pulls.numbered('work', 3)).toMatchObject({ id: 'pull', paper: { words: 'rag' } });
@@ -210,6 +219,7 @@ describe('migrations', () => {
       if (version >= 8) await expectEdition(database);
       if (version >= 10) await expectDays(database);
       if (version >= 11) await expectInk(database);
+      if (version >= 12) await expectMaterials(database);
       await close();
     }
   });

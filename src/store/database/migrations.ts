@@ -2,6 +2,7 @@ import { editionMigration } from './editionMigration.ts';
 import { foldMigration } from './foldMigration.ts';
 import { inkMigration } from './inkMigration.ts';
 import { kitMigration } from './kitMigration.ts';
+import { materialMigration } from './materialMigration.ts';
 import { pullMigration } from './pullMigration.ts';
 import { recordMigration } from './recordMigration.ts';
 import { runMigration } from './runMigration.ts';
@@ -62,4 +63,5 @@ export const migrations: readonly (readonly string[])[] = [
   foldMigration,
   studioMigration,
   inkMigration,
+  materialMigration,
 ];

@@ -2,7 +2,7 @@ import type { EditionTables } from './editionTables.ts';
 import type { InkTable } from './inkTables.ts';
 import type { KitTable } from './kitTables.ts';
 import type { PullTables } from './pullTables.ts';
-import type { RecordTables } from './recordTables.ts';
+import type { EditedTable, RecordTables } from './recordTables.ts';
 import type { RunTables } from './runTables.ts';
 import type { StudioTables } from './studioTables.ts';
 
@@ -48,6 +48,7 @@ export interface ComparisonPhotographTable {
 
 export interface Tables extends RecordTables, RunTables, PullTables, EditionTables, StudioTables {
   readonly kit: KitTable;
+  readonly materials: EditedTable;
   readonly inks: InkTable;
   readonly photographs: PhotographTable;
   readonly comparisons: ComparisonTable;

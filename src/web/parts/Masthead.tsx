@@ -11,7 +11,7 @@ const rooms: readonly { readonly name: string; readonly href: string; readonly w
   { name: 'Comparisons', href: '/comparisons', within: /^\/(comparisons|new)(\/|$)/ },
   { name: 'Tables', href: '/tables', within: /^\/tables(\/|$)/ },
   { name: 'Mixing', href: '/mixing', within: /^\/(mixing|batches|inks)(\/|$)/ },
-  { name: 'Room', href: '/room', within: /^\/room(\/|$)/ },
+  { name: 'Room', href: '/room', within: /^\/(room|materials)(\/|$)/ },
 ];
 
 /** The head of every screen: whose page it is, and the rooms there are. */

@@ -18,12 +18,15 @@ const ComparisonScreen = lazy(() => import('./ComparisonScreen.tsx'));
 const LeavingScreen = lazy(() => import('./rack/LeavingScreen.tsx'));
 const InkList = lazy(() => import('./inks/InkList.tsx'));
 const InkScreen = lazy(() => import('./inks/InkScreen.tsx'));
+const MaterialList = lazy(() => import('./materials/MaterialList.tsx'));
+const MaterialScreen = lazy(() => import('./materials/MaterialScreen.tsx'));
 const MixingIndex = lazy(() => import('./mixing/MixingIndex.tsx'));
 const MixQuestion = lazy(() => import('./mixing/MixQuestion.tsx'));
 const StudioScreen = lazy(() => import('./days/StudioScreen.tsx'));
 const WeekScreen = lazy(() => import('./days/WeekScreen.tsx'));
 const NewBatch = lazy(() => import('./batches/NewBatch.tsx'));
 const NewComparison = lazy(() => import('./NewComparison.tsx'));
+const NewMaterial = lazy(() => import('./materials/NewMaterial.tsx'));
 const NewWork = lazy(() => import('./NewWork.tsx'));
 const NewInk = lazy(() => import('./inks/NewInk.tsx'));
 const NewStone = lazy(() => import('./stone/NewStone.tsx'));
@@ -102,6 +105,13 @@ export function App() {
               <NewBatch />
             </Route>
             <Route path="/batches/:id">{({ id }) => <BatchScreen key={id} id={id} />}</Route>
+            <Route path="/materials">
+              <MaterialList />
+            </Route>
+            <Route path="/materials/new">
+              <NewMaterial />
+            </Route>
+            <Route path="/materials/:id">{({ id }) => <MaterialScreen key={id} id={id} />}</Route>
             <Route path="/room">
               <RoomIndex />
             </Route>

@@ -1,6 +1,7 @@
 import '../asking/Asking.css';
 import { Link } from 'wouter';
 import { roomForms } from '../../managers/room/roomForms.ts';
+import { ButtonLink } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 
@@ -8,7 +9,9 @@ import { PageHead } from '../../parts/PageHead.tsx';
 export default function RoomIndex() {
   return (
     <>
-      <PageHead stamp="Room and hands" headline="Before dust, vapour or a heavy stone" />
+      <PageHead stamp="Room and hands" headline="Before dust, vapour or a heavy stone">
+        <ButtonLink href="/materials">Materials and hazards</ButtonLink>
+      </PageHead>
       <ul className="ask-index">
         {roomForms.map(({ kind, asks, such }) => (
           <li key={kind}>

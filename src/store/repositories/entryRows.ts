@@ -1,0 +1,107 @@
+import { type Kysely, type Selectable, sql } from 'kysely';
+import type { EditedTable } from '../database/recordTables.ts';
+import type { Tables } from '../database/tables.ts';
+import { archivedShown, type PageQuery, pageOf, readMark } from './pageMark.ts';
+import { foldForSearch, searchWords } from './searchText.ts';
+
+/** What every entry of a list that people write in carries beside what they wrote. */
+interface Entry {
+  readonly id: string;
+  readonly archived: boolean;
+  readonly version: number;
+  readonly createdAt: string;
+  readonly changedAt: string;
+  readonly sample: boolean;
+}
+
+/** Tables that hold nothing but such entries, newest first. */
+type EntryTable = 'materials';
+
+export interface EntryPage<Kept> {
+  readonly page: readonly Kept[];
+  readonly next: string | null;
+}
+
+export interface EntryRows<Kept extends Entry> {
+  add(entry: Kept): Promise<void>;
+  /** Archived ones too; null where there is none. */
+  find(id: string): Promise<Kept | null>;
+  /** Newest first; null where `after` can't be read. */
+  list(query: PageQuery): Promise<EntryPage<Kept> | null>;
+  /** Puts an entry in place of its version `from`; false, and nothing changed, where it is at another. */
+  save(entry: Kept, from: number): Promise<boolean>;
+}
+
+/**
+ * The rows of a table that holds entries and nothing else.
+ * @param wordsOf what a search finds an entry by.
+ */
+export function entryRowsIn<Kept extends Entry>(
+  database: Kysely<Tables>,
+  table: EntryTable,
+  wordsOf: (entry: Kept) => readonly string[],
+): EntryRows<Kept> {
+  const toRow = (entry: Kept): EditedTable => {
+    const { id, archived, version, createdAt, changedAt, sample, ...draft } = entry;
+    return {
+      id,
+      created_at: createdAt,
+      changed_at: changedAt,
+      version,
+      archived: archived ? 1 : 0,
+      sample: sample ? 1 : 0,
+      search_text: foldForSearch(wordsOf(entry).join(' ')),
+      record_json: JSON.stringify(draft),
+    };
+  };
+  return {
+    async add(entry) {
+      await database.insertInto(table).values(toRow(entry)).execute();
+    },
+    async find(id) {
+      const row = await database.selectFrom(table).selectAll().where('id', '=', id).executeTakeFirst();
+      return row ? fromRow<Kept>(row) : null;
+    },
+    async list({ search, archived, after, limit }) {
+      const mark = after === null ? null : readMark(after);
+      if (after !== null && mark === null) return null;
+      let query = database
+        .selectFrom(table)
+        .selectAll()
+        .where('archived', 'in', archivedShown(archived))
+        .orderBy('created_at', 'desc')
+        .orderBy('id', 'desc')
+        .limit(limit + 1);
+      for (const word of searchWords(search))
+        query = query.where(sql<boolean>`instr(search_text, ${word}) > 0`);
+      if (mark) {
+        query = query.where(({ eb, refTuple, tuple }) =>
+          eb(refTuple('created_at', 'id'), '<', tuple(mark.key, mark.id)),
+        );
+      }
+      const cut = pageOf(await query.execute(), limit, (row) => ({ key: row.created_at, id: row.id }));
+      return { page: cut.page.map((row) => fromRow<Kept>(row)), next: cut.next };
+    },
+    async save(entry, from) {
+      const outcome = await database
+        .updateTable(table)
+        .set(toRow(entry))
+        .where('id', '=', entry.id)
+        .where('version', '=', from)
+        .executeTakeFirst();
+      return outcome.numUpdatedRows === 1n;
+    },
+  };
+}
+
+function fromRow<Kept extends Entry>(row: Selectable<EditedTable>): Kept {
+  return {
+    ...JSON.parse(row.record_json),
+    id: row.id,
+    archived: row.archived === 1,
+    version: row.version,
+    createdAt: row.created_at,
+    changedAt: row.changed_at,
+    sample: row.sample === 1,
+  };
+}

@@ -1,0 +1,115 @@
+import '../batches/Batches.css';
+import { Link } from 'wouter';
+import type { Material } from '../../../records/material.ts';
+import { hazardsTold, keptApart } from '../../../studio/room/hazardWords.ts';
+import { doorCardAddress, listMaterials, materialsKey } from '../../client/materials.ts';
+import { FoundStatus } from '../../parts/FoundStatus.tsx';
+import { ListPage } from '../../parts/ListPage.tsx';
+import { ListTools } from '../../parts/ListTools.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { Picks } from '../../parts/Picks.tsx';
+import { ShowMore } from '../../parts/ShowMore.tsx';
+import { type Shelf, useShelvedList } from '../useShelvedList.ts';
+
+/** What to do first. */
+const first = (
+  <p>
+    Take the safety data sheets that came with what is in the room, and enter what they say: the card for the
+    door and the cards beside the stone are set from it. What is not entered stays a blank on them, never a
+    guess.
+  </p>
+);
+
+/** The hazard register: what is in the room, and what its safety data sheets say. */
+export default function MaterialList() {
+  const {
+    pages,
+    items: materials,
+    narrowed,
+    nothingYet,
+    ...list
+  } = useShelvedList({
+    key: materialsKey,
+    narrowing: [],
+    read: (asked, after, signal) => listMaterials(asked, after, signal),
+    itemsOf: (page) => page.materials,
+  });
+  const settled = pages.isSuccess && !pages.isPlaceholderData;
+  return (
+    <ListPage
+      stamp={<Link href="/room">Room and hands</Link>}
+      headline={nothingYet ? 'Materials and hazards' : 'What is in the room'}
+      act={{ href: '/materials/new', words: 'Enter a material' }}
+      failed={pages.error}
+      empty={nothingYet}
+      emptyTitle="No material is entered yet"
+      emptyWords={first}
+    >
+      {!nothingYet && (
+        <ListTools label="Search names and statements" typed={list.typed} onType={list.setTyped}>
+          <Picks<Shelf>
+            label="Which materials"
+            shownLabel={false}
+            value={list.archived}
+            options={[
+              ['no', 'In the room'],
+              ['yes', 'No longer'],
+            ]}
+            onPick={list.setArchived}
+          />
+        </ListTools>
+      )}
+      <FoundStatus found={settled && narrowed ? materials.length : null} />
+      {materials.length > 0 && list.archived === 'no' && (
+        <p className="list-foot">
+          <a href={doorCardAddress}>
+            Card for the door <span className="soft">PDF</span>
+          </a>
+        </p>
+      )}
+      {list.archived === 'no' &&
+        keptApart(materials).map((words) => (
+          <div key={words} className="list-foot">
+            <Notice kind="danger" title="Keep apart:">
+              {words}
+            </Notice>
+          </div>
+        ))}
+      {materials.length > 0 && (
+        <ul className="batch-lines" aria-label="Materials">
+          {materials.map((material) => (
+            <MaterialLine key={material.id} material={material} />
+          ))}
+        </ul>
+      )}
+      {settled && narrowed && materials.length === 0 && (
+        <p className="list-foot">No material is found so. Ask for fewer words.</p>
+      )}
+      {pages.hasNextPage && (
+        <p className="list-foot">
+          <ShowMore pages={pages}>Show older entries</ShowMore>
+        </p>
+      )}
+    </ListPage>
+  );
+}
+
+function MaterialLine({ material }: { material: Material }) {
+  const { flashPointC, limitMgPerM3, sheetPlace } = material;
+  const figures = [
+    flashPointC !== null && `flash point ${flashPointC} °C`,
+    limitMgPerM3 !== null && `limit ${limitMgPerM3} mg/m³`,
+  ].filter((words) => words !== false);
+  return (
+    <li>
+      <Link href={`/materials/${material.id}`}>
+        <span className="batch-name">
+          <b className="big">{material.name}</b>
+          <span className="soft">{figures.join(', ')}</span>
+        </span>
+        <span>{hazardsTold(material)}</span>
+        <span className="batch-age">{sheetPlace === '' ? 'no place for its sheet' : ''}</span>
+      </Link>
+    </li>
+  );
+}
