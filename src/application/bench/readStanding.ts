@@ -2,8 +2,13 @@ import type { Standing } from '../../records/bench.ts';
 import type { GumState } from '../../records/rack.ts';
 import type { RunSummary } from '../../records/run.ts';
 import type { Work } from '../../records/work.ts';
+import type { Store } from '../../store/openStore.ts';
 import { standingOf } from '../../studio/bench/standing.ts';
-import { type ReadRunParts, stateOf } from './readRun.ts';
+import { type ReadRunParts, stateOfWork } from './readRun.ts';
+
+export interface ReadGumParts extends ReadRunParts {
+  readonly store: ReadRunParts['store'] & Pick<Store, 'waits'>;
+}
 
 /**
  * How the stone of a work stands now.
@@ -14,7 +19,7 @@ export async function readStanding(
   work: Work,
   run: RunSummary | null,
 ): Promise<Standing> {
-  if (run !== null && run.events > 0) return (await stateOf(parts, run)).standing;
+  if (run !== null && run.events > 0) return (await stateOfWork(parts, work, run)).standing;
   return standingOf({
     work,
     stages: [],
@@ -26,11 +31,18 @@ export async function readStanding(
   });
 }
 
-/** Whether the stone of a work lies under gum; null where there is no such work. */
-export async function readGum(parts: ReadRunParts, workId: string): Promise<GumState | null> {
-  const work = await parts.store.works.find(workId);
-  if (work === null) return null;
-  const [run] = await parts.store.runs.ofWork(workId);
-  const { gummed, gumNow } = await readStanding(parts, work, run ?? null);
-  return { gummed, gumNow };
+/** Whether the stones of works lie under gum, by the works' ids; those that are not there are left out. */
+export async function readGum(
+  parts: ReadGumParts,
+  workIds: readonly string[],
+): Promise<ReadonlyMap<string, GumState>> {
+  const gum = new Map<string, GumState>();
+  const runs = await parts.store.waits.newestRuns(workIds);
+  for (const id of workIds) {
+    const work = await parts.store.works.find(id);
+    if (work === null) continue;
+    const { gummed, gumNow } = await readStanding(parts, work, runs.get(id) ?? null);
+    gum.set(id, { gummed, gumNow });
+  }
+  return gum;
 }

@@ -2,8 +2,7 @@ import { ok, type Result } from '../../foundation/result.ts';
 import type { WorkSummary } from '../../records/workEntry.ts';
 import type { WorkQuery } from '../../store/repositories/workRepository.ts';
 import { badMark } from '../badMark.ts';
-import type { ReadRunParts } from '../bench/readRun.ts';
-import { readGum } from '../bench/readStanding.ts';
+import { type ReadGumParts, readGum } from '../bench/readStanding.ts';
 
 export interface WorkList {
   readonly works: readonly WorkSummary[];
@@ -14,12 +13,11 @@ export interface WorkList {
  * A page of works, last changed first, each with whether its stone lies under gum; `body-malformed` where `after` marks
  * no place.
  */
-export async function listWorks(parts: ReadRunParts, query: WorkQuery): Promise<Result<WorkList>> {
+export async function listWorks(parts: ReadGumParts, query: WorkQuery): Promise<Result<WorkList>> {
   const page = await parts.store.works.list(query);
   if (page === null) return badMark();
-  const works: WorkSummary[] = [];
-  for (const work of page.works) {
-    works.push({ ...work, gum: work.archived ? null : await readGum(parts, work.id) });
-  }
+  const inUse = page.works.filter(({ archived }) => !archived).map(({ id }) => id);
+  const gum = await readGum(parts, inUse);
+  const works = page.works.map((work) => ({ ...work, gum: gum.get(work.id) ?? null }));
   return ok({ works, next: page.next });
 }

@@ -1,11 +1,15 @@
 import type { Kysely } from 'kysely';
+import type { RunSummary } from '../../records/run.ts';
 import type { Tables } from '../database/tables.ts';
 import { comparisonFromRow, type StoredComparison } from './storedComparison.ts';
+import { runFromRow } from './storedRun.ts';
 
-/** What a room's record of its waits is read from. */
+/** What is read of many works at once: how they wait, and what a room's record of its waits stands on. */
 export interface WaitRepository {
   /** Ids of the works that have a run, archived ones too. */
   worksWithRuns(): Promise<readonly string[]>;
+  /** The newest run of each of these works that has one, by the work's id. */
+  newestRuns(workIds: readonly string[]): Promise<ReadonlyMap<string, RunSummary>>;
   /** Measured comparisons that stand on a photograph which is attached to a work with a run, oldest first. */
   measuredPrints(): Promise<readonly MeasuredPrint[]>;
 }
@@ -25,6 +29,24 @@ export function waitRepositoryIn(database: Kysely<Tables>): WaitRepository {
         .orderBy('work_id')
         .execute();
       return rows.map((row) => row.work_id);
+    },
+    async newestRuns(workIds) {
+      if (workIds.length === 0) return new Map();
+      const rows = await database
+        .selectFrom('runs')
+        .selectAll('runs')
+        .select(({ selectFrom }) =>
+          selectFrom('run_events')
+            .whereRef('run_events.run_id', '=', 'runs.id')
+            .select((inner) => inner.fn.max('run_events.sequence').as('last'))
+            .as('last'),
+        )
+        .where('work_id', 'in', workIds)
+        .orderBy('started_at')
+        .orderBy('id')
+        .execute();
+      // the last of a work that is set is its newest
+      return new Map(rows.map((row) => [row.work_id, runFromRow(row)]));
     },
     async measuredPrints() {
       const pairs = database
