@@ -5,13 +5,14 @@ import { hatchLegendSvg } from '../../src/paper/charts/hatchLegend.ts';
 import { tearDownSvg } from '../../src/paper/charts/tearDown.ts';
 import { toneCurveSvg } from '../../src/paper/charts/toneCurve.ts';
 import { toneLadderSvg } from '../../src/paper/charts/toneLadder.ts';
+import { toneLinesSvg } from '../../src/paper/charts/toneLines.ts';
 import { comparisonSheetPdf } from '../../src/paper/sheets/comparisonSheet.ts';
 import { editionSheetPdf } from '../../src/paper/sheets/editionSheet.ts';
 import { etchMapPdf } from '../../src/paper/sheets/etchMapSheet.ts';
 import { hatchScaleSheetPdf } from '../../src/paper/sheets/hatchScaleSheet.ts';
 import { protocolSheetPdf } from '../../src/paper/sheets/protocolSheet.ts';
-import { stepSheetPdf } from '../../src/paper/sheets/stepSheet.ts';
 import { roomCardPdf } from '../../src/paper/sheets/roomCards.ts';
+import { stepSheetPdf } from '../../src/paper/sheets/stepSheet.ts';
 import { weekSheetPdf } from '../../src/paper/sheets/weekSheet.ts';
 import type { ComparisonRecord } from '../../src/records/comparison.ts';
 import type { Paper } from '../../src/records/paper.ts';
@@ -26,8 +27,9 @@ import {
 } from './records/etchPlans.ts';
 import { lowWater } from './records/lowWater.ts';
 import { manyZones } from './records/manyZones.ts';
-import { noMatch, unmirrored } from './records/refused.ts';
 import { shelf, washoutCard } from './records/materials.ts';
+import { noMatch, unmirrored } from './records/refused.ts';
+import { eyeSeries, firstPull, settlingSeries, unreadSeries } from './records/series.ts';
 import { fullWeek, quietWeek } from './records/week.ts';
 import { noZones, partial } from './records/withGaps.ts';
 
@@ -54,6 +56,11 @@ export const charts: readonly ChartExhibit[] = [
   { name: 'tone-curve', svg: () => toneCurveSvg(lowWater) },
   { name: 'tone-curve-phone', svg: () => toneCurveSvg(lowWater, { width: phoneWidth }) },
   { name: 'tone-curve-none', svg: () => toneCurveSvg(noZones) },
+  { name: 'tone-lines', svg: () => toneLinesSvg(settlingSeries) },
+  { name: 'tone-lines-phone', svg: () => toneLinesSvg(settlingSeries, { width: phoneWidth }) },
+  { name: 'tone-lines-eye', svg: () => toneLinesSvg(eyeSeries) },
+  { name: 'tone-lines-first', svg: () => toneLinesSvg(firstPull, { width: phoneWidth }) },
+  { name: 'tone-lines-none', svg: () => toneLinesSvg(unreadSeries) },
   { name: 'hatch-legend', svg: () => hatchLegendSvg() },
   { name: 'etch-map', svg: () => etchMapSvg(lowWaterPlan, { reduction: 2 }) },
   { name: 'etch-map-mirrored', svg: () => etchMapSvg(lowWaterPlan, { reduction: 2, mirrored: true }) },

@@ -1,11 +1,21 @@
 import type { QueryClient } from '@tanstack/react-query';
 import type { ComparisonEntry, ComparisonState, MeasuringProgress } from '../../records/comparisonEntry.ts';
+import type { PullEntry } from '../../records/pullTones.ts';
 import type { RunEvent } from '../../records/run.ts';
+import { proofsKey, pullsKey } from './pulls.ts';
 import { rackChanged } from './rack.ts';
 import { holdRunEvent } from './runs.ts';
 
 interface ComparisonEvent {
   readonly id: string;
+  readonly state: ComparisonState;
+  readonly progress: MeasuringProgress | null;
+}
+
+interface PullTold {
+  readonly workId: string;
+  readonly pullId: string;
+  readonly photograph: string;
   readonly state: ComparisonState;
   readonly progress: MeasuringProgress | null;
 }
@@ -27,6 +37,27 @@ export function applyComparisonEvent(queries: QueryClient, event: ComparisonEven
     void queries.invalidateQueries({ queryKey: entryKey(event.id) });
     void queries.invalidateQueries({ queryKey: listKey });
   }
+}
+
+/** The same for the reading of a pull's photograph: what hangs on it is asked for again once its state changes. */
+function applyPullEvent(
+  queries: QueryClient,
+  { workId, pullId, photograph, state, progress }: PullTold,
+): void {
+  let known = false;
+  const told = (pull: PullEntry): PullEntry =>
+    pull.id !== pullId
+      ? pull
+      : {
+          ...pull,
+          photographs: pull.photographs.map((shown) => {
+            if (shown.photograph !== photograph || !shown.measuring) return shown;
+            known ||= shown.measuring.state === state;
+            return { ...shown, measuring: { ...shown.measuring, state, progress } };
+          }),
+        };
+  queries.setQueryData<readonly PullEntry[]>(pullsKey(workId), (held) => held?.map(told));
+  if (!known) void queries.invalidateQueries({ queryKey: proofsKey(workId) });
 }
 
 /**
@@ -52,6 +83,9 @@ export function listenToEvents(queries: QueryClient): () => void {
       holdRunEvent(queries, runId, event);
       rackChanged(queries);
     });
+    source.addEventListener('pull', (message) =>
+      applyPullEvent(queries, JSON.parse((message as MessageEvent<string>).data) as PullTold),
+    );
     source.addEventListener('open', () => void queries.invalidateQueries({ refetchType: 'active' }));
   };
   follow();

@@ -29,6 +29,7 @@ const NewComparison = lazy(() => import('./NewComparison.tsx'));
 const NewMaterial = lazy(() => import('./materials/NewMaterial.tsx'));
 const NewWork = lazy(() => import('./NewWork.tsx'));
 const NewInk = lazy(() => import('./inks/NewInk.tsx'));
+const ProofsScreen = lazy(() => import('./proofs/ProofsScreen.tsx'));
 const NewStone = lazy(() => import('./stone/NewStone.tsx'));
 const RoomIndex = lazy(() => import('./room/RoomIndex.tsx'));
 const RoomQuestionScreen = lazy(() => import('./room/RoomQuestionScreen.tsx'));
@@ -76,6 +77,12 @@ export function App() {
             </Route>
             <Route path="/works/new">
               <NewWork />
+            </Route>
+            <Route path="/works/:id/proofs/:page/:part">
+              {({ id, page, part }) => <ProofsScreen key={id} id={id} page={page} part={part} />}
+            </Route>
+            <Route path="/works/:id/proofs/:page?">
+              {({ id, page }) => <ProofsScreen key={id} id={id} page={page ?? ''} part="" />}
             </Route>
             <Route path="/works/:id/:view?">
               {({ id, view }) => <WorkScreen key={id} id={id} view={view ?? ''} />}

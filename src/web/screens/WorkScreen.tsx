@@ -24,6 +24,7 @@ const views = [
   { path: 'second-etch', name: 'Second etch' },
   { path: 'days', name: 'Days' },
   { path: 'photographs', name: 'Photographs' },
+  { path: 'proofs', name: 'Proofs' },
   { path: 'about', name: 'About' },
 ] as const;
 

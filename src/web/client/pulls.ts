@@ -1,0 +1,81 @@
+import type { PullDifferences, PullDraft } from '../../records/pull.ts';
+import type { PullChange, PullEntry, PullPartner } from '../../records/pullTones.ts';
+import type { KeptSeriesSettings, SeriesSettings } from '../../records/workSeries.ts';
+import { ask, withJson } from './ask.ts';
+
+/** All that hangs on the pulls of a work lies under this key, so that one change brings all of it anew. */
+export const proofsKey = (work: string) => ['proofs', work] as const;
+export const pullsKey = (work: string) => [...proofsKey(work), 'pulls'] as const;
+export const pullKey = (work: string, pull: string) => [...pullsKey(work), pull] as const;
+
+/** The pulls of a work, by number. */
+export async function listPulls(work: string): Promise<readonly PullEntry[]> {
+  return (await ask<{ pulls: readonly PullEntry[] }>(`/api/works/${work}/pulls`)).pulls;
+}
+
+/** One pull with what was read from its photographs. */
+export function openPull(work: string, pull: string): Promise<PullEntry> {
+  return ask(`/api/works/${work}/pulls/${pull}`);
+}
+
+/** Keeps a pull; its photographs are measured from then on. */
+export function addPull(work: string, draft: Partial<PullDraft>): Promise<PullEntry> {
+  return ask(`/api/works/${work}/pulls`, withJson('POST', draft));
+}
+
+/** Saves what was changed; refused with the pull as it is now where somebody saved since `version`. */
+export function savePull(
+  work: string,
+  pull: string,
+  version: number,
+  changes: Partial<PullDraft>,
+): Promise<PullEntry> {
+  return ask(`/api/works/${work}/pulls/${pull}`, withJson('PATCH', { ...changes, version }));
+}
+
+/** Takes a pull off the strip, or brings it back. */
+export function archivePull(
+  work: string,
+  pull: string,
+  version: number,
+  archived: boolean,
+): Promise<PullEntry> {
+  return ask(`/api/works/${work}/pulls/${pull}/archived`, withJson('PUT', { version, archived }));
+}
+
+/** Has the photographs of a pull measured again, or no further. */
+export function tellMeasuring(work: string, pull: string, act: 'measure' | 'cancel'): Promise<PullEntry> {
+  return ask(`/api/works/${work}/pulls/${pull}/${act}`, { method: 'POST' });
+}
+
+/** What else changed since the pull before. */
+export function readSince(work: string, pull: string): Promise<PullDifferences> {
+  return ask(`/api/works/${work}/pulls/${pull}/since`);
+}
+
+/** A pull beside the stone, or beside another pull. */
+export function readAgainst(work: string, pull: string, partner: PullPartner): Promise<PullChange> {
+  return ask(againstAddress(work, pull, partner));
+}
+
+/** Where one of the two maps of such a comparison lies. */
+export function mapAddress(work: string, pull: string, partner: PullPartner, name: string): string {
+  return `${againstAddress(work, pull, partner)}/files/${name}`;
+}
+
+function againstAddress(work: string, pull: string, partner: PullPartner): string {
+  return `/api/works/${work}/pulls/${pull}/against/${partner}`;
+}
+
+/** Tolerance, areas, reference and best pull of a work's series. */
+export function readSeriesSettings(work: string): Promise<KeptSeriesSettings> {
+  return ask(`/api/works/${work}/series/settings`);
+}
+
+export function saveSeriesSettings(
+  work: string,
+  version: number,
+  changes: Partial<SeriesSettings>,
+): Promise<KeptSeriesSettings> {
+  return ask(`/api/works/${work}/series/settings`, withJson('PATCH', { ...changes, version }));
+}

@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { type Pull, pullKinds } from '../../../records/pull.ts';
+import { draftOfTyped, nextPull, stepsOf, usedBefore } from './pullDraft.ts';
+
+const now = '2026-03-04T10:00:00.000Z';
+const rag = { id: 'p1', words: 'rag 250' };
+
+const fifth: Pull = {
+  ...draftOfTyped({ ...nextPull([]), paper: rag, damp: true, charges: 7, who: 'P.R.' }, now)!,
+  number: 5,
+  id: 'five',
+  workId: 'work',
+  archived: false,
+  version: 1,
+  createdAt: now,
+  changedAt: now,
+  sample: false,
+};
+
+describe('a pull being entered', () => {
+  it('begins with the next number and what was used last, but not with what was seen', () => {
+    const next = nextPull([fifth]);
+    expect(next).toMatchObject({ number: 6, paper: rag, damp: true, charges: 7, who: 'P.R.', passes: null });
+    expect([next.photographs, next.ageMinutes, next.way]).toEqual([[], null, null]);
+    expect(pullKinds).toContain(nextPull([]).kind);
+  });
+
+  it('asks for marks and a second photograph only by photograph, for tones only by eye', () => {
+    const photograph = { photograph: 'a', takenAt: now, corners: null };
+    expect(stepsOf({ way: 'camera', photographs: [photograph] }, true)).toContain('again');
+    expect(stepsOf({ way: 'camera', photographs: [photograph] }, true)).not.toContain('marks-again');
+    expect(stepsOf({ way: 'camera', photographs: [photograph] }, true)).toContain('marks');
+    expect(stepsOf({ way: 'camera', photographs: [photograph] }, false)).not.toContain('marks');
+    expect(stepsOf({ way: 'eye', photographs: [photograph] }, true)).not.toContain('marks');
+    expect(stepsOf({ way: 'eye', photographs: [] }, true)).toContain('middles');
+    expect(stepsOf({ way: 'none', photographs: [] }, true)).not.toContain('age');
+  });
+
+  it('was made as many minutes before its photograph as it is old, and at no known time where that is not known', () => {
+    const seen = {
+      ...nextPull([fifth]),
+      way: 'camera' as const,
+      photographs: [{ photograph: 'a', takenAt: '2026-03-04T09:30:00.000Z', corners: null }],
+    };
+    const old = draftOfTyped({ ...seen, ageMinutes: 30 }, now)!;
+    expect(old.madeAt).toBe('2026-03-04T09:00:00.000Z');
+    expect(old.photographs[0]!.ageMinutes).toBe(30);
+    expect(draftOfTyped(seen, now)).toMatchObject({ madeAt: null, photographs: [{ ageMinutes: null }] });
+  });
+
+  it('keeps tones told by eye only where some were told, and faults only where there is one', () => {
+    const eye = { ...nextPull([fifth]), way: 'eye' as const };
+    expect(draftOfTyped(eye, now)!.eye).toBeNull();
+    const told = draftOfTyped({ ...eye, eye: { ...eye.eye, middles: 0.5 }, fault: ' slur ' }, now)!;
+    expect(told.eye).toMatchObject({ lights: null, middles: 0.5, who: 'P.R.' });
+    expect(told.faults).toEqual([{ words: 'slur', closed: null }]);
+  });
+
+  it('needs a paper', () => {
+    expect(draftOfTyped(nextPull([]), now)).toBeNull();
+  });
+
+  it('offers what was used last first, each once', () => {
+    const papers = usedBefore(
+      [{ ...fifth, paper: { id: null, words: 'newsprint' } }, fifth, fifth],
+      ({ paper }) => paper,
+      ({ words }) => words,
+    );
+    expect(papers.map(({ words }) => words)).toEqual(['rag 250', 'newsprint']);
+  });
+});

@@ -1,0 +1,163 @@
+import type { EyeTones, PickedThing, Pull, PullDraft, PullKind } from '../../../records/pull.ts';
+import type { Corners } from '../../../science/geometry/point.ts';
+
+/** A photograph taken for a pull that is not kept yet. */
+export interface TakenPhotograph {
+  readonly photograph: string;
+  readonly takenAt: string;
+  /** Where the stone's corners came to lie; null: they are looked for when it is measured. */
+  readonly corners: Corners | null;
+}
+
+/** A pull while it is being entered. Plain data: it outlives a reload. */
+export interface PullTyped {
+  readonly number: number;
+  readonly kind: PullKind;
+  /** By photograph, by eye, or not read at all; null until that is chosen. */
+  readonly way: 'camera' | 'eye' | 'none' | null;
+  readonly photographs: readonly TakenPhotograph[];
+  readonly eye: Pick<EyeTones, 'lights' | 'middles' | 'darks'>;
+  readonly ageMinutes: number | null;
+  readonly paper: PickedThing | null;
+  readonly damp: boolean | null;
+  readonly ink: PickedThing | null;
+  readonly roller: PickedThing | null;
+  readonly charges: number | null;
+  readonly passes: number | null;
+  readonly pressureEighths: number | null;
+  readonly packing: string | null;
+  readonly who: string | null;
+  readonly remarks: string;
+  readonly fault: string;
+}
+
+/** What is asked for, one at a time. */
+export const pullSteps = [
+  'number',
+  'photograph',
+  'marks',
+  'again',
+  'marks-again',
+  'lights',
+  'middles',
+  'darks',
+  'age',
+  'paper',
+  'ink',
+  'rolling',
+  'press',
+  'who',
+  'remarks',
+] as const;
+export type PullStep = (typeof pullSteps)[number];
+
+/**
+ * The steps that this pull asks for, in order: some only by photograph, some only by eye.
+ * @param markable whether the work has a rectangle whose corners a person can find on a print.
+ */
+export function stepsOf(
+  { way, photographs }: Pick<PullTyped, 'way' | 'photographs'>,
+  markable: boolean,
+): readonly PullStep[] {
+  return pullSteps.filter((step) => {
+    switch (step) {
+      case 'marks':
+        return markable && way === 'camera' && photographs.length > 0;
+      case 'again':
+        return way === 'camera' && photographs.length > 0;
+      case 'marks-again':
+        return markable && way === 'camera' && photographs.length > 1;
+      case 'lights':
+      case 'middles':
+      case 'darks':
+        return way === 'eye';
+      case 'age':
+        return way === 'camera' || way === 'eye';
+      default:
+        return true;
+    }
+  });
+}
+
+/** The next pull of a work: its number, and all that was used last, to be taken on or changed by a touch. */
+export function nextPull(pulls: readonly Pull[]): PullTyped {
+  const last = pulls.at(-1) ?? null;
+  const kind = last === null ? 'trial-proof' : last.kind;
+  return {
+    number: (last?.number ?? 0) + 1,
+    kind,
+    way: null,
+    photographs: [],
+    eye: { lights: null, middles: null, darks: null },
+    ageMinutes: null,
+    paper: last?.paper ?? null,
+    damp: last?.damp ?? null,
+    ink: last?.ink ?? null,
+    roller: last?.roller ?? null,
+    charges: last?.charges ?? null,
+    passes: last?.passes ?? null,
+    pressureEighths: last?.pressureEighths ?? null,
+    packing: last?.packing ?? null,
+    who: last?.who ?? null,
+    remarks: '',
+    fault: '',
+  };
+}
+
+/**
+ * The pull to be kept. Its age counts from the first photograph: what was pulled so many minutes before that is as old.
+ * @param now ISO, for a pull told by eye.
+ * @returns null while it has no paper: that alone is needed beside the number.
+ */
+export function draftOfTyped(typed: PullTyped, now: string): PullDraft | null {
+  if (typed.paper === null) return null;
+  const { way, ageMinutes, photographs } = typed;
+  const seenAt = way === 'camera' ? (photographs[0]?.takenAt ?? now) : now;
+  const known = way !== 'none' && way !== null && ageMinutes !== null;
+  const madeAt = known ? new Date(Date.parse(seenAt) - ageMinutes * 60_000).toISOString() : null;
+  const { lights, middles, darks } = typed.eye;
+  const told = way === 'eye' && [lights, middles, darks].some((tone) => tone !== null);
+  return {
+    number: typed.number,
+    kind: typed.kind,
+    paper: typed.paper,
+    damp: typed.damp,
+    madeAt,
+    ink: typed.ink,
+    charges: typed.charges,
+    passes: typed.passes,
+    pressureEighths: typed.pressureEighths,
+    packing: typed.packing,
+    roller: typed.roller,
+    who: typed.who,
+    photographs:
+      way === 'camera'
+        ? photographs.map(({ photograph, takenAt, corners }) => ({
+            photograph,
+            takenAt,
+            ageMinutes: known ? ageMinutes : null,
+            corners,
+            chips: [],
+          }))
+        : [],
+    eye: told
+      ? { lights, middles, darks, ageMinutes: known ? ageMinutes : null, who: typed.who ?? '' }
+      : null,
+    faults: typed.fault.trim() === '' ? [] : [{ words: typed.fault.trim(), closed: null }],
+    remarks: typed.remarks.trim(),
+  };
+}
+
+/** What was used for the pulls of a work, each once, what was used last first. */
+export function usedBefore<Thing>(
+  pulls: readonly Pull[],
+  of: (pull: Pull) => Thing | null,
+  nameOf: (thing: Thing) => string,
+): readonly Thing[] {
+  const found = new Map<string, Thing>();
+  for (const pull of pulls.toReversed()) {
+    const thing = of(pull);
+    if (thing !== null && !found.has(nameOf(thing))) found.set(nameOf(thing), thing);
+  }
+  return [...found.values()];
+}

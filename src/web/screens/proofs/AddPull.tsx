@@ -1,0 +1,115 @@
+import './AddPull.css';
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import type { PullDraft } from '../../../records/pull.ts';
+import type { PullEntry } from '../../../records/pullTones.ts';
+import { addPull } from '../../client/pulls.ts';
+import {
+  draftOfTyped,
+  nextPull,
+  type PullStep,
+  type PullTyped,
+  stepsOf,
+} from '../../managers/proofs/pullDraft.ts';
+import { shelvedPull, shelvePull } from '../../managers/proofs/pullShelf.ts';
+import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { useSaving } from '../useSaving.ts';
+import { ProofsStamp } from './ProofsStamp.tsx';
+import { PullStepFields } from './PullStepFields.tsx';
+import { questionOf } from './pullQuestions.ts';
+import { type ProofsPageParts, useProofsChanged } from './useProofs.ts';
+
+/** Enters a pull by one question after another; what was used last stands there already. */
+export function AddPull({ work, proofs }: ProofsPageParts) {
+  const [, go] = useLocation();
+  const changed = useProofsChanged(work.id);
+  const saving = useSaving<PullEntry>();
+  const [{ typed, step }, setHeld] = useState(() => {
+    const begin = nextPull(proofs.pulls);
+    const first: PullStep = 'number';
+    return shelvedPull(window.localStorage, work.id, begin) ?? { typed: begin, step: first };
+  });
+  const hold = (next: { readonly typed: PullTyped; readonly step: PullStep }) => {
+    setHeld(next);
+    shelvePull(window.localStorage, work.id, next);
+  };
+  const markable = work.rectangle !== null;
+  const steps = stepsOf(typed, markable);
+  const at = Math.max(0, steps.indexOf(step));
+  const now = steps[at]!;
+  const set = (changes: Partial<PullTyped>) => hold({ typed: { ...typed, ...changes }, step: now });
+  /** Goes on from what is typed with `changes`: an answer may be all that a step asks for. */
+  const goOn = (changes: Partial<PullTyped> = {}) => {
+    const next = { ...typed, ...changes };
+    const then = stepsOf(next, markable);
+    hold({ typed: next, step: then[Math.min(then.indexOf(now) + 1, then.length - 1)]! });
+    window.scrollTo(0, 0);
+  };
+  const back = () => hold({ typed, step: steps[Math.max(0, at - 1)]! });
+  const keep = async () => {
+    const draft: PullDraft | null = draftOfTyped(typed, new Date().toISOString());
+    if (draft === null) return hold({ typed, step: 'paper' });
+    const kept = await saving.send(() => addPull(work.id, draft));
+    if (!kept) return;
+    shelvePull(window.localStorage, work.id, null);
+    await changed();
+    go(`/works/${work.id}/proofs/${kept.id}/answer`);
+  };
+  const last = at === steps.length - 1;
+  const { question, why } = questionOf(now, typed);
+  return (
+    <div className="add-pull">
+      <PageHead
+        key={now}
+        stamp={
+          <>
+            <ProofsStamp work={work} here={`Pull ${typed.number}`} /> · {at + 1} of {steps.length}
+          </>
+        }
+        headline={question}
+      />
+      <form
+        className="add-pull-step"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (last) void keep();
+          else goOn();
+        }}
+      >
+        {why && <p className="add-pull-why">{why}</p>}
+        <PullStepFields
+          key={now}
+          step={now}
+          typed={typed}
+          pulls={proofs.pulls}
+          work={work}
+          onSet={set}
+          onGoOn={goOn}
+        />
+        {saving.trouble && <FailureNotice failure={saving.trouble} />}
+        {saving.trouble?.code === 'pull-number-taken' && (
+          <Button onClick={() => hold({ typed, step: 'number' })}>Change its number</Button>
+        )}
+        <div className="add-pull-acts">
+          {now !== 'photograph' && (
+            <Button
+              kind="act"
+              type="submit"
+              disabled={saving.pending || (now === 'paper' && typed.paper === null)}
+            >
+              {last ? (saving.pending ? 'Keeping it …' : `Keep pull ${typed.number}`) : 'Next'}
+            </Button>
+          )}
+          {at > 0 && (
+            <Button kind="quiet" onClick={back}>
+              Back
+            </Button>
+          )}
+        </div>
+      </form>
+    </div>
+  );
+}

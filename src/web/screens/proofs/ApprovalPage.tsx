@@ -1,0 +1,174 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { type SeriesTone, seriesTones } from '../../../records/proofSeries.ts';
+import type { PullEntry } from '../../../records/pullTones.ts';
+import type { WorkEntry } from '../../../records/workEntry.ts';
+import type { Approval } from '../../../records/workSeries.ts';
+import { darknessWords, listWords, pullWords } from '../../../studio/proofs/seriesWords.ts';
+import { giveApproval } from '../../client/series.ts';
+import { workAspect } from '../../managers/proofs/workFrame.ts';
+import { Button } from '../../parts/Button.tsx';
+import { dayWords } from '../../parts/entryWords.ts';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { useSaving } from '../useSaving.ts';
+import { ProofsStamp } from './ProofsStamp.tsx';
+import { PullPicture } from './PullPicture.tsx';
+import { type ProofsPageParts, useProofsChanged } from './useProofs.ts';
+import { WithdrawApproval } from './WithdrawApproval.tsx';
+import { WordList } from './WordList.tsx';
+
+type Role = 'artist' | 'printer';
+
+/** Good to print: given by two marks where the rule is met; withdrawn with a reason, and what depended on it told. */
+export function ApprovalPage({ work, proofs }: ProofsPageParts) {
+  const { approvals, series } = proofs;
+  const standard = approvals.find(({ withdrawn }) => withdrawn === null) ?? null;
+  const past = approvals.filter(({ withdrawn }) => withdrawn !== null);
+  const headline = standard
+    ? `Pull ${standard.pull} is good to print`
+    : series.goodToPrint.met
+      ? `${pullWords(series.goodToPrint.pulls).replace('pulls', 'Pulls')} agree: two marks are missing`
+      : 'Not good to print yet';
+  return (
+    <>
+      <PageHead stamp={<ProofsStamp work={work} here="Good to print" />} headline={headline} />
+      <div className="proofs-body approval-body">
+        {standard ? (
+          <Standard work={work} proofs={proofs} standard={standard} />
+        ) : (
+          <TwoMarks work={work} proofs={proofs} />
+        )}
+        {past.length > 0 && (
+          <section aria-labelledby="past-head">
+            <h2 id="past-head">Withdrawn</h2>
+            <ul className="approval-past">
+              {past.map(({ id, pull, withdrawn, dependents }) => (
+                <li key={id}>
+                  <p>
+                    <b>Pull {pull}</b>, by {withdrawn!.who}, {dayWords(withdrawn!.at)}: {withdrawn!.why}
+                  </p>
+                  {dependents.length > 0 ? (
+                    <WordList words={dependents} />
+                  ) : (
+                    <p className="soft">Nothing had been printed to it.</p>
+                  )}
+                </li>
+              ))}
+            </ul>
+          </section>
+        )}
+      </div>
+    </>
+  );
+}
+
+function Standard({ work, proofs, standard }: ProofsPageParts & { standard: Approval }) {
+  const pull = proofs.pulls.find(({ id }) => id === standard.pullId);
+  const told = seriesTones.flatMap((tone: SeriesTone) => {
+    const value = standard.tones[tone];
+    return value === null ? [] : [`${tone} ${darknessWords(value)}`];
+  });
+  return (
+    <section aria-label="The standard" className="approval-standard">
+      {pull && <PullPicture pull={pull} aspect={workAspect(work)} longestPx={220} />}
+      <div>
+        <p>
+          It is the standard: {told.length > 0 ? listWords(told) : 'no tone was read'}, each ±
+          {darknessWords(standard.tolerance)} as the artist accepts. It rests on {pullWords(standard.restsOn)}
+          {standard.photograph === null ? ', told by eye' : ''}.
+        </p>
+        <p>
+          Artist <b>{standard.artist}</b>, printer <b>{standard.printer}</b>, {dayWords(standard.givenAt)}.
+        </p>
+        {standard.dependents.length > 0 && <WordList words={standard.dependents} />}
+        <WithdrawApproval work={work} approval={standard} />
+      </div>
+    </section>
+  );
+}
+
+/** Each mark is a press of its own; the second one gives it. */
+function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
+  const changed = useProofsChanged(work.id);
+  const saving = useSaving<Approval>();
+  const [typed, setTyped] = useState({ artist: '', printer: pulls.at(-1)?.who ?? '' });
+  const [marked, setMarked] = useState<Readonly<Record<Role, boolean>>>({ artist: false, printer: false });
+  const { met, pulls: rest, missing } = series.goodToPrint;
+  const number = rest.at(-1);
+  const resting = pulls.filter((pull) => rest.includes(pull.number));
+  const press = async (role: Role) => {
+    const next = { ...marked, [role]: !marked[role] };
+    setMarked(next);
+    if (!next.artist || !next.printer || number === undefined) return;
+    const given = await saving.send(() =>
+      giveApproval(work.id, { pull: number, artist: typed.artist.trim(), printer: typed.printer.trim() }),
+    );
+    if (given) await changed();
+    else setMarked({ artist: false, printer: false });
+  };
+  if (!met)
+    return (
+      <section aria-label="What is missing">
+        <p>
+          It is a rule, not a feeling: three comparable pulls whose tones lie within ±
+          {darknessWords(series.tolerance)} of each other, no open fault, and the marks of artist and printer.
+          Missing:
+        </p>
+        <WordList words={missing} />
+        <RestsOn work={work} pulls={resting} />
+      </section>
+    );
+  return (
+    <section aria-label="The two marks">
+      <p>
+        From then on pull {number} with its photograph is the standard, and every tone of a print may differ
+        from it by {darknessWords(series.tolerance)}. Each sets the own mark.
+      </p>
+      <div className="two-marks">
+        {(['artist', 'printer'] as const).map((role) => (
+          <div key={role}>
+            <Field
+              label={`The ${role}’s initials`}
+              autoComplete="off"
+              maxLength={100}
+              disabled={marked[role]}
+              value={typed[role]}
+              onChange={(event) => setTyped((now) => ({ ...now, [role]: event.target.value }))}
+            />
+            <Button
+              kind={marked[role] ? 'plain' : 'act'}
+              aria-pressed={marked[role]}
+              disabled={typed[role].trim() === '' || saving.pending}
+              onClick={() => void press(role)}
+            >
+              {marked[role]
+                ? `${typed[role].trim()} accepts it. Take back`
+                : `I accept pull ${number}: ${role}`}
+            </Button>
+          </div>
+        ))}
+      </div>
+      {saving.trouble && <FailureNotice failure={saving.trouble} />}
+      <RestsOn work={work} pulls={resting} />
+    </section>
+  );
+}
+
+/** The pulls that good to print rests on, to be looked at before a mark is set. */
+function RestsOn({ work, pulls }: { work: WorkEntry; pulls: readonly PullEntry[] }) {
+  if (pulls.length === 0) return null;
+  return (
+    <ul className="approval-rests" aria-label="The pulls that it rests on, each as on the stone">
+      {pulls.map((pull) => (
+        <li key={pull.id}>
+          <Link href={`/works/${work.id}/proofs/${pull.id}`}>
+            <PullPicture pull={pull} aspect={workAspect(work)} longestPx={200} />
+            <span>Pull {pull.number}</span>
+          </Link>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,71 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import type { WorkEntry } from '../../../records/workEntry.ts';
+import type { RoomNoise } from '../../../records/workSeries.ts';
+import { darknessWords } from '../../../studio/proofs/seriesWords.ts';
+import { typeNoise } from '../../client/series.ts';
+import { typedNumber } from '../../managers/typedNumber.ts';
+import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { useSaving } from '../useSaving.ts';
+import { useProofsChanged } from './useProofs.ts';
+
+/** σ of this room with where it comes from, beside the artist's tolerance: two different things. */
+export function NoiseLine({ work, noise }: { work: WorkEntry; noise: RoomNoise }) {
+  const { sigma, origin, sheets, ask } = noise;
+  return (
+    <p className="proof-noise">
+      {sigma ? (
+        <>
+          <b>σ {darknessWords(sigma.value)}</b> ({darknessWords(sigma.low)} to {darknessWords(sigma.high)}):{' '}
+          {origin === 'typed'
+            ? 'typed, not measured here.'
+            : `one reading, set up again; from ${sheets === 1 ? 'one sheet' : `${sheets} sheets`} photographed twice.`}
+        </>
+      ) : (
+        <b>σ of one reading is not known here yet.</b>
+      )}{' '}
+      {ask} <Link href={`/works/${work.id}/proofs/settings`}>Areas, tolerance, σ</Link>
+    </p>
+  );
+}
+
+/** States σ by hand, until there are sheets that were photographed twice. */
+export function TypeNoise({ work, noise }: { work: WorkEntry; noise: RoomNoise }) {
+  const changed = useProofsChanged(work.id);
+  const saving = useSaving<RoomNoise>();
+  const [text, setText] = useState(noise.typed === null ? '' : String(noise.typed));
+  const [tried, setTried] = useState(false);
+  const value = typedNumber(text);
+  const bad = value !== null && !(value > 0 && value <= 1);
+  const save = async () => {
+    setTried(true);
+    if (bad) return;
+    if (await saving.send(() => typeNoise(noise.version, value))) await changed();
+  };
+  return (
+    <form
+      className="proofs-form"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        void save();
+      }}
+    >
+      <Field
+        label="σ of one reading, if you know it"
+        hint="A darkness such as 0.01. Sheets photographed twice in this room take its place. Empty: not stated."
+        inputMode="decimal"
+        autoComplete="off"
+        value={text}
+        trouble={tried && bad ? 'A darkness above 0 and at most 1.' : null}
+        onChange={(event) => setText(event.target.value)}
+      />
+      {saving.trouble && <FailureNotice failure={saving.trouble} />}
+      <Button type="submit" disabled={saving.pending}>
+        {saving.pending ? 'Saving …' : 'Save σ'}
+      </Button>
+    </form>
+  );
+}

@@ -1,0 +1,102 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import type { WorkEntry } from '../../../records/workEntry.ts';
+import { addPhotograph, previewAddress } from '../../client/photographs.ts';
+import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import type { PullTyped } from '../../managers/proofs/pullDraft.ts';
+import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { PictureButton } from '../../parts/PictureButton.tsx';
+import { stonePicture } from './stonePhotograph.ts';
+
+/** Takes a photograph of the print, or the second one of the same sheet. */
+export function PhotographStep({
+  again,
+  typed,
+  work,
+  onGoOn,
+}: {
+  again: boolean;
+  typed: PullTyped;
+  work: WorkEntry;
+  onGoOn: (changes?: Partial<PullTyped>) => void;
+}) {
+  const [share, setShare] = useState<number | null>(null);
+  const [trouble, setTrouble] = useState<ShownFailure | null>(null);
+  const index = again ? 1 : 0;
+  const shown = typed.photographs[index];
+  const take = async (file: File) => {
+    setTrouble(null);
+    setShare(0);
+    try {
+      const { id } = await addPhotograph(file, setShare);
+      if (typed.photographs.some(({ photograph }, at) => photograph === id && at !== index)) {
+        setTrouble({
+          code: 'same-photograph',
+          message: 'This is the same photograph once more.',
+          remedy: 'Take the sheet away, set it down afresh, and take another.',
+        });
+        return;
+      }
+      const taken = { photograph: id, takenAt: new Date().toISOString(), corners: null };
+      const photographs = again ? [typed.photographs[0]!, taken] : [taken, ...typed.photographs.slice(1)];
+      onGoOn({ way: 'camera', photographs });
+    } catch (thrown) {
+      setTrouble(shownFailure(thrown));
+    } finally {
+      setShare(null);
+    }
+  };
+  return (
+    <>
+      {!again && stonePicture(work, 'drawn') === null && (
+        <Notice kind="caution" title="The drawn stone has no photograph with four marks yet.">
+          Until <Link href={`/works/${work.id}/photographs`}>it has one</Link>, a photograph of the print is
+          kept but can’t be read.
+        </Notice>
+      )}
+      {shown && (
+        <img
+          className="add-pull-seen"
+          src={previewAddress(shown.photograph, 600)}
+          alt={again ? 'The second photograph of the print' : 'The photograph of the print'}
+        />
+      )}
+      {trouble && <FailureNotice failure={trouble} />}
+      <div className="add-pull-ways">
+        <PictureButton
+          kind={again || shown ? 'plain' : 'act'}
+          disabled={share !== null}
+          onPicture={(file) => void take(file)}
+        >
+          {share !== null
+            ? `Copying it in, ${Math.round(share * 100)} %`
+            : shown
+              ? 'Take it anew'
+              : again
+                ? 'Take the second photograph'
+                : 'Take or choose the photograph'}
+        </PictureButton>
+        {!again && shown && (
+          <Button kind="act" onClick={() => onGoOn({ way: 'camera' })}>
+            Next
+          </Button>
+        )}
+        {!again && (
+          <>
+            <Button onClick={() => onGoOn({ way: 'eye' })}>No photograph: tell the tones by eye</Button>
+            <Button kind="quiet" onClick={() => onGoOn({ way: 'none' })}>
+              Enter it without a reading
+            </Button>
+          </>
+        )}
+        {again && shown && (
+          <Button kind="quiet" onClick={() => onGoOn({ photographs: typed.photographs.slice(0, 1) })}>
+            Leave the second one out
+          </Button>
+        )}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,87 @@
+import { useQuery } from '@tanstack/react-query';
+import { useId, useState } from 'react';
+import type { KitEntry } from '../../../records/kit.ts';
+import type { PickedThing } from '../../../records/pull.ts';
+import { kitWords } from '../../../studio/bench/kitWords.ts';
+import { kitKey, listKit } from '../../client/kit.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Field } from '../../parts/Field.tsx';
+
+type PulledWith = 'paper' | 'ink' | 'roller';
+
+const names: Readonly<Record<PulledWith, string>> = { paper: 'Paper', ink: 'Ink', roller: 'Roller' };
+
+/** Picks what a pull was made with by a touch: what earlier pulls had first, then the kit; something new is typed once. */
+export function PickThing({
+  tool,
+  picked,
+  before,
+  onPick,
+  onNone,
+}: {
+  tool: PulledWith;
+  picked: PickedThing | null;
+  before: readonly PickedThing[];
+  onPick: (picked: PickedThing) => void;
+  /** Takes the pick back, where nothing needs to be picked. */
+  onNone?: () => void;
+}) {
+  const head = useId();
+  const [typing, setTyping] = useState(false);
+  const kit = useQuery({
+    queryKey: [...kitKey, tool, 'for a pull'],
+    queryFn: ({ signal }) => listKit(tool, signal),
+  });
+  const known = [...before, ...(kit.data ?? []).map(ofKit)];
+  const all = !typing && picked && !known.some((one) => same(one, picked)) ? [picked, ...known] : known;
+  const offered = all.filter((one, at) => all.findIndex((other) => same(one, other)) === at);
+  return (
+    <section className="pick-thing" aria-labelledby={head}>
+      <h2 id={head}>{names[tool]}</h2>
+      <ul>
+        {offered.map((one) => {
+          const on = picked !== null && same(one, picked);
+          return (
+            <li key={`${one.id} ${one.words}`}>
+              <button
+                type="button"
+                className="touch"
+                aria-pressed={on}
+                onClick={() => (on && onNone ? onNone() : onPick(one))}
+              >
+                {one.words}
+                {before[0] && same(one, before[0]) && <em>used last</em>}
+              </button>
+            </li>
+          );
+        })}
+      </ul>
+      {typing || offered.length === 0 ? (
+        <Field
+          label={offered.length === 0 ? `What ${tool} it is, as it is called here` : 'Another'}
+          autoComplete="off"
+          maxLength={200}
+          value={picked && picked.id === null && !known.some((one) => same(one, picked)) ? picked.words : ''}
+          onChange={(event) => {
+            const { value } = event.target;
+            setTyping(true);
+            if (value.trim() !== '') onPick({ id: null, words: value });
+            else onNone?.();
+          }}
+        />
+      ) : (
+        <Button kind="quiet" onClick={() => setTyping(true)}>
+          Another {tool}
+        </Button>
+      )}
+    </section>
+  );
+}
+
+function same(one: PickedThing, other: PickedThing): boolean {
+  return one.id !== null && other.id !== null ? one.id === other.id : one.words === other.words;
+}
+
+function ofKit(entry: KitEntry): PickedThing {
+  return { id: entry.id, words: kitWords(entry) };
+}

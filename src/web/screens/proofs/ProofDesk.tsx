@@ -1,0 +1,92 @@
+import { Link } from 'wouter';
+import { answerWarnings, seriesHeadline } from '../../managers/proofs/pullWords.ts';
+import { ButtonLink } from '../../parts/Button.tsx';
+import { EmptyPage } from '../../parts/EmptyPage.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { ApprovalLines } from './ApprovalLines.tsx';
+import { NoiseLine } from './NoiseLine.tsx';
+import { ProofsStamp } from './ProofsStamp.tsx';
+import { PullStrip } from './PullStrip.tsx';
+import { SinceLast } from './SinceLast.tsx';
+import { stonePicture } from './stonePhotograph.ts';
+import { ToneLines } from './ToneLines.tsx';
+import type { ProofsPageParts } from './useProofs.ts';
+import { WordList } from './WordList.tsx';
+
+/** The proof desk: the pulls, their three tones, whether they have settled, and what to do about it, all in one view. */
+export function ProofDesk({ work, proofs }: ProofsPageParts) {
+  const { series, pulls } = proofs;
+  const at = `/works/${work.id}/proofs`;
+  const latest = pulls.at(-1);
+  if (!latest) return <FirstPull work={work} proofs={proofs} />;
+  const { answer, readAgain } = series;
+  const again = readAgain && pulls.find(({ number }) => number === readAgain.pull);
+  return (
+    <div className="proof-desk">
+      <PageHead stamp={<ProofsStamp work={work} />} headline={seriesHeadline(series)}>
+        <ButtonLink kind="act" href={`${at}/new`}>
+          Add a pull
+        </ButtonLink>
+      </PageHead>
+      <PullStrip work={work} proofs={proofs} />
+      <div className="proof-lines">
+        <ToneLines series={series} />
+        <ApprovalLines work={work} proofs={proofs} />
+      </div>
+      <div className="proof-words">
+        <section aria-label="The answer">
+          <p className="proof-reason">{answer.reason}</p>
+          <WordList words={answerWarnings(series)} />
+          {again && (
+            <p>
+              {readAgain.why} <Link href={`${at}/${again.id}/again`}>Photograph it again</Link>
+            </p>
+          )}
+          <NoiseLine work={work} noise={series.noise} />
+        </section>
+        <SinceLast work={work} pull={latest} />
+      </div>
+    </div>
+  );
+}
+
+/** The desk before there is anything on it: what to do first, in order. */
+function FirstPull({ work, proofs }: ProofsPageParts) {
+  const seen = stonePicture(work, 'drawn') !== null;
+  const areas = Object.values(proofs.settings.areas).some(({ polygonsMm }) => polygonsMm.length > 0);
+  const at = `/works/${work.id}/proofs`;
+  return (
+    <>
+      <PageHead stamp={<ProofsStamp work={work} />} headline="No pull has been entered yet" />
+      <EmptyPage
+        title={seen && areas ? 'Photograph the first pull' : 'First the stone, then the pulls'}
+        act={
+          <p>
+            <ButtonLink kind="act" href={`${at}/new`}>
+              Add a pull
+            </ButtonLink>
+          </p>
+        }
+      >
+        <p>
+          Each pull is photographed and read here; from the fourth one on, this page says whether the print is
+          steady or still growing.
+        </p>
+        {!seen && (
+          <p>
+            A print is laid on its drawn stone, and that has no photograph with its four marks yet:{' '}
+            <Link href={`/works/${work.id}/photographs`}>photograph the stone</Link>. Until then tones can be
+            told by eye.
+          </p>
+        )}
+        {!areas && (
+          <p>
+            No zone stands for lights, middles or darks yet:{' '}
+            <Link href={`/works/${work.id}`}>draw the zones</Link>, then{' '}
+            <Link href={`${at}/settings`}>choose among them</Link>.
+          </p>
+        )}
+      </EmptyPage>
+    </>
+  );
+}

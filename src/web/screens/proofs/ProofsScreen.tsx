@@ -1,0 +1,53 @@
+import './Proofs.css';
+import { useQuery } from '@tanstack/react-query';
+import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
+import { openWork, workKey } from '../../client/works.ts';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { NotFound } from '../NotFound.tsx';
+import { AddPull } from './AddPull.tsx';
+import { AddReading } from './AddReading.tsx';
+import { ApprovalPage } from './ApprovalPage.tsx';
+import { ProofDesk } from './ProofDesk.tsx';
+import { PullAnswer } from './PullAnswer.tsx';
+import { PullPage } from './PullPage.tsx';
+import { SeriesSettingsPage } from './SeriesSettingsPage.tsx';
+import { useProofs } from './useProofs.ts';
+
+/** The proofs of a work: the desk, or what `page` names: a new pull, the areas, good to print, or a pull by its id. */
+export default function ProofsScreen({ id, page, part }: { id: string; page: string; part: string }) {
+  const work = useQuery({ queryKey: workKey(id), queryFn: () => openWork(id) });
+  const proofs = useProofs(id);
+  const failed = (work.data ? null : work.error) ?? proofs.error;
+  if (failed) {
+    const trouble = shownFailure(failed);
+    if (failed instanceof FailedRequest && trouble.code === 'not-found') return <NotFound />;
+    return (
+      <>
+        <PageHead stamp="Proofs" headline="The proofs could not be opened" />
+        <div className="proofs-body">
+          <FailureNotice failure={trouble} />
+        </div>
+      </>
+    );
+  }
+  if (!work.data || !proofs.data) return <p className="unseen">Opening …</p>;
+  const shared = { work: work.data, proofs: proofs.data };
+  switch (page) {
+    case '':
+      return <ProofDesk {...shared} />;
+    case 'new':
+      return <AddPull {...shared} />;
+    case 'settings':
+      return <SeriesSettingsPage key={proofs.data.settings.version} {...shared} />;
+    case 'good':
+      return <ApprovalPage {...shared} />;
+    default: {
+      const pull = proofs.data.pulls.find((one) => one.id === page);
+      if (!pull) return <NotFound />;
+      if (part === 'again') return <AddReading {...shared} pull={pull} />;
+      if (part === 'answer') return <PullAnswer {...shared} pull={pull} />;
+      return <PullPage key={pull.id} {...shared} pull={pull} />;
+    }
+  }
+}

@@ -1,0 +1,145 @@
+import { useQuery } from '@tanstack/react-query';
+import { Link } from 'wouter';
+import type { Measured } from '../../../foundation/measured.ts';
+import { valueWords } from '../../../paper/charts/toneValueWords.ts';
+import { seriesTones } from '../../../records/proofSeries.ts';
+import type { PairedTone, PullChange, PullEntry, PullPartner } from '../../../records/pullTones.ts';
+import { changeWord } from '../../../studio/proofs/changeWords.ts';
+import { darknessWords } from '../../../studio/proofs/seriesWords.ts';
+import { mapAddress, pullKey, readAgainst } from '../../client/pulls.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { workAspect } from '../../managers/proofs/workFrame.ts';
+import { HatchSwatch } from '../../parts/HatchSwatch.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { ChangeMap } from './ChangeMap.tsx';
+import { PullPicture } from './PullPicture.tsx';
+import { StonePicture } from './StonePicture.tsx';
+import type { ProofsPageParts } from './useProofs.ts';
+import { WordList } from './WordList.tsx';
+
+const picturePx = 270;
+
+/** A pull and its partner in one orientation, where it surely is lighter or darker, and by how much in each place. */
+export function PullBeside({
+  work,
+  proofs,
+  pull,
+  partner,
+}: ProofsPageParts & { pull: PullEntry; partner: PullPartner }) {
+  const found = useQuery({
+    queryKey: [...pullKey(work.id, pull.id), 'against', partner, pull.version, proofs.series],
+    queryFn: () => readAgainst(work.id, pull.id, partner),
+  });
+  const aspect = workAspect(work);
+  const change = found.data;
+  const other = change?.number ? proofs.pulls.find(({ number }) => number === change.number) : undefined;
+  const stone = partner === 'drawn' || partner === 'inked';
+  return (
+    <>
+      <div className="pull-lifts">
+        {other && (
+          <figure>
+            <PullPicture pull={other} aspect={aspect} longestPx={picturePx} />
+            <figcaption>Pull {other.number}</figcaption>
+          </figure>
+        )}
+        {stone && <StonePicture work={work} state={partner} longestPx={picturePx} />}
+        <figure>
+          <PullPicture pull={pull} aspect={aspect} longestPx={picturePx} />
+          <figcaption>Pull {pull.number}</figcaption>
+        </figure>
+        {change?.maps && (
+          <ChangeMap
+            work={work}
+            longestPx={picturePx}
+            lighter={mapAddress(work.id, pull.id, partner, change.maps.lighter)}
+            darker={mapAddress(work.id, pull.id, partner, change.maps.darker)}
+            fractions={change.maps}
+          />
+        )}
+      </div>
+      <p className="soft pull-lifts-note">All as on the stone.</p>
+      {found.isError && <Missing failure={shownFailure(found.error)} work={work.id} partner={partner} />}
+      {found.isPending && <p role="status">Comparing …</p>}
+      {change && <Words change={change} />}
+      {change && <ChangeTable change={change} beside={otherWords(change)} />}
+    </>
+  );
+}
+
+/** There may be nothing to lay it beside yet: that is no fault, and there is something to do. */
+function Missing({
+  failure,
+  work,
+  partner,
+}: {
+  failure: { readonly code: string; readonly message: string; readonly remedy: string };
+  work: string;
+  partner: PullPartner;
+}) {
+  const stone = partner === 'drawn' || partner === 'inked';
+  return (
+    <Notice kind="aside" title={failure.message}>
+      {failure.remedy} {stone && <Link href={`/works/${work}/photographs`}>To the work’s photographs</Link>}
+    </Notice>
+  );
+}
+
+function Words({ change: { sentences, warnings } }: { change: PullChange }) {
+  return (
+    <>
+      {sentences.length > 0 && <p className="pull-sentences">{sentences.join(' ')}</p>}
+      {warnings.length > 0 && <WordList words={warnings} />}
+    </>
+  );
+}
+
+function ChangeTable({ change, beside }: { change: PullChange; beside: string }) {
+  const line = (name: string, paired: PairedTone) => (
+    <tr key={name}>
+      <th scope="row">{name}</th>
+      <td>{shown(paired.partner)}</td>
+      <td>{shown(paired.pull)}</td>
+      <td>{difference(paired.difference)}</td>
+      <td>
+        <span className="pull-change">
+          <HatchSwatch kind={paired.change} small /> {changeWord(paired.change)}
+        </span>
+      </td>
+    </tr>
+  );
+  return (
+    <table className="pull-table" aria-label={`${change.measure}, ${beside} and this pull`}>
+      <thead>
+        <tr>
+          <th scope="col">{change.measure}</th>
+          <th scope="col">{beside}</th>
+          <th scope="col">this pull</th>
+          <th scope="col">difference</th>
+          <th scope="col">so it is</th>
+        </tr>
+      </thead>
+      <tbody>{seriesTones.map((tone) => line(tone, change.tones[tone]))}</tbody>
+      <tbody>{change.zones.map((zone) => line(zone.name === '' ? zone.id : zone.name, zone))}</tbody>
+    </table>
+  );
+}
+
+function otherWords({ partner, number }: PullChange): string {
+  if (partner === 'drawn') return 'drawn stone';
+  if (partner === 'inked') return 'inked stone';
+  return `pull ${number}`;
+}
+
+function shown(value: Measured | null): string {
+  return value ? valueWords(value) : 'not known';
+}
+
+function difference(value: Measured | null): string {
+  if (!value) return 'not known';
+  const signed = (number: number) => {
+    const words = darknessWords(number);
+    return words.startsWith('-') ? words.replace('-', '−') : `+${words}`;
+  };
+  return `${signed(value.value)} (${signed(value.low)} to ${signed(value.high)})`;
+}

@@ -1,0 +1,223 @@
+import type { Pull } from '../../../records/pull.ts';
+import { pullKinds } from '../../../records/pull.ts';
+import type { WorkEntry } from '../../../records/workEntry.ts';
+import { type PullStep, type PullTyped, usedBefore } from '../../managers/proofs/pullDraft.ts';
+import { pullKindWords } from '../../managers/proofs/pullWords.ts';
+import { ButtonFile } from '../../parts/Button.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { Words } from '../../parts/Words.tsx';
+import { Counter } from './Counter.tsx';
+import { EyeTone } from './EyeTone.tsx';
+import { PhotographStep } from './PhotographStep.tsx';
+import { PickThing } from './PickThing.tsx';
+import { PrintMarks } from './PrintMarks.tsx';
+import { TextPick } from './TextPick.tsx';
+import { Touches } from './Touches.tsx';
+
+const ages: readonly (readonly [value: string, words: string])[] = [
+  ['5', '5 minutes'],
+  ['30', 'half an hour'],
+  ['120', '2 hours'],
+  ['1440', 'a day'],
+  ['2880', 'two days or more'],
+  ['', 'not known'],
+];
+
+/** What one step of entering a pull asks for. */
+export function PullStepFields({
+  step,
+  typed,
+  pulls,
+  work,
+  onSet,
+  onGoOn,
+}: {
+  step: PullStep;
+  typed: PullTyped;
+  pulls: readonly Pull[];
+  work: WorkEntry;
+  onSet: (changes: Partial<PullTyped>) => void;
+  onGoOn: (changes?: Partial<PullTyped>) => void;
+}) {
+  switch (step) {
+    case 'number':
+      return (
+        <>
+          <Counter
+            label="Number on the stone"
+            value={typed.number}
+            least={1}
+            onValue={(number) => onSet({ number: number ?? 1 })}
+            needed
+          />
+          <Touches
+            label="Made as a"
+            value={typed.kind}
+            options={pullKinds.map((kind) => [kind, pullKindWords[kind]] as const)}
+            onPick={(kind) => onSet({ kind })}
+          />
+        </>
+      );
+    case 'photograph':
+    case 'again':
+      return <PhotographStep again={step === 'again'} typed={typed} work={work} onGoOn={onGoOn} />;
+    case 'marks':
+    case 'marks-again': {
+      const index = step === 'marks' ? 0 : 1;
+      const taken = typed.photographs[index];
+      if (!taken) return null;
+      return (
+        <PrintMarks
+          taken={taken}
+          onMarks={(corners) =>
+            onSet({
+              photographs: typed.photographs.map((each, at) => (at === index ? { ...each, corners } : each)),
+            })
+          }
+        />
+      );
+    }
+    case 'lights':
+    case 'middles':
+    case 'darks':
+      return (
+        <>
+          <EyeTone
+            tone={step}
+            value={typed.eye[step]}
+            onPick={(value) => onSet({ eye: { ...typed.eye, [step]: value } })}
+          />
+          <p>
+            <ButtonFile kind="quiet" href="/api/hatch-scale.pdf">
+              Print the hatch scale (PDF)
+            </ButtonFile>
+          </p>
+        </>
+      );
+    case 'age':
+      return (
+        <Touches
+          label="When it was looked at, it was this old"
+          value={typed.ageMinutes === null ? '' : String(typed.ageMinutes)}
+          options={ages}
+          onPick={(age) => onSet({ ageMinutes: age === '' ? null : Number(age) })}
+        />
+      );
+    case 'paper':
+      return (
+        <>
+          <PickThing
+            tool="paper"
+            picked={typed.paper}
+            before={usedBefore(pulls, (pull) => pull.paper, words)}
+            onPick={(paper) => onSet({ paper })}
+          />
+          <Touches
+            label="Printed"
+            value={typed.damp === null ? '' : typed.damp ? 'damp' : 'dry'}
+            options={[
+              ['damp', 'damp'],
+              ['dry', 'dry'],
+              ['', 'not known'],
+            ]}
+            onPick={(damp) => onSet({ damp: damp === '' ? null : damp === 'damp' })}
+          />
+        </>
+      );
+    case 'ink':
+      return (
+        <>
+          <PickThing
+            tool="ink"
+            picked={typed.ink}
+            before={usedBefore(pulls, (pull) => pull.ink, words)}
+            onPick={(ink) => onSet({ ink })}
+            onNone={() => onSet({ ink: null })}
+          />
+          <PickThing
+            tool="roller"
+            picked={typed.roller}
+            before={usedBefore(pulls, (pull) => pull.roller, words)}
+            onPick={(roller) => onSet({ roller })}
+            onNone={() => onSet({ roller: null })}
+          />
+        </>
+      );
+    case 'rolling':
+      return (
+        <>
+          <Counter
+            label="Charges"
+            value={typed.charges}
+            least={0}
+            onValue={(charges) => onSet({ charges })}
+          />
+          <Counter
+            label="Passes a charge"
+            value={typed.passes}
+            least={0}
+            onValue={(passes) => onSet({ passes })}
+          />
+        </>
+      );
+    case 'press':
+      return (
+        <>
+          <Counter
+            label="Eighths from contact"
+            value={typed.pressureEighths}
+            least={-100}
+            onValue={(pressureEighths) => onSet({ pressureEighths })}
+          />
+          <TextPick
+            label="Packing"
+            value={typed.packing}
+            before={usedBefore(
+              pulls,
+              (pull) => pull.packing,
+              (packing) => packing,
+            )}
+            onValue={(packing) => onSet({ packing })}
+          />
+        </>
+      );
+    case 'who':
+      return (
+        <TextPick
+          label="Initials"
+          value={typed.who}
+          before={usedBefore(
+            pulls,
+            (pull) => pull.who,
+            (who) => who,
+          )}
+          onValue={(who) => onSet({ who })}
+        />
+      );
+    case 'remarks':
+      return (
+        <>
+          <Words
+            label="Remarks"
+            maxLength={10_000}
+            value={typed.remarks}
+            onChange={(event) => onSet({ remarks: event.target.value })}
+          />
+          <Field
+            label="A fault that has to go before it is good to print"
+            hint="Left empty: none."
+            autoComplete="off"
+            maxLength={200}
+            value={typed.fault}
+            onChange={(event) => onSet({ fault: event.target.value })}
+          />
+        </>
+      );
+    default:
+      return step satisfies never;
+  }
+}
+
+function words({ words: told }: { readonly words: string }): string {
+  return told;
+}

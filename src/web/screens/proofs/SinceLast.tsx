@@ -1,0 +1,57 @@
+import { useQuery } from '@tanstack/react-query';
+import type { PullEntry } from '../../../records/pullTones.ts';
+import type { WorkEntry } from '../../../records/workEntry.ts';
+import { listWords } from '../../../studio/proofs/seriesWords.ts';
+import { pullKey, readSince } from '../../client/pulls.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+
+/** What else changed since the pull before: what did, what is not known, and what stayed, never mixed. */
+export function SinceLast({ work, pull }: { work: WorkEntry; pull: PullEntry }) {
+  const since = useQuery({
+    queryKey: [...pullKey(work.id, pull.id), 'since', pull.version],
+    queryFn: () => readSince(work.id, pull.id),
+  });
+  if (since.isError) return <FailureNotice failure={shownFailure(since.error)} />;
+  if (!since.data) return null;
+  if (since.data.since === null)
+    return (
+      <section aria-label="What changed">
+        <p className="soft">Pull {pull.number} is the first: there is nothing to compare it with yet.</p>
+      </section>
+    );
+  const { differences } = since.data;
+  const of = (verdict: string) => differences.filter((one) => one.verdict === verdict);
+  const changed = of('changed');
+  return (
+    <section aria-labelledby="since-head" className="since-last">
+      <h2 id="since-head">
+        Changed from pull {since.data.since} to {pull.number}
+      </h2>
+      {changed.length === 0 ? (
+        <p>Nothing that was noted.</p>
+      ) : (
+        <dl>
+          {changed.map(({ what, earlier, later, note }) => (
+            <div key={what}>
+              <dt>{what}</dt>
+              <dd>
+                {earlier === null ? '' : `${earlier} → `}
+                <b>{later}</b>
+                {note && <small> {note}</small>}
+              </dd>
+            </div>
+          ))}
+        </dl>
+      )}
+      {of('unknown').length > 0 && (
+        <p>
+          <span className="proofs-unknown">not known</span> {listWords(of('unknown').map(({ what }) => what))}
+        </p>
+      )}
+      {of('unchanged').length > 0 && (
+        <p className="soft">The same: {listWords(of('unchanged').map(({ what }) => what))}.</p>
+      )}
+    </section>
+  );
+}

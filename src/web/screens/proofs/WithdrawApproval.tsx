@@ -1,0 +1,70 @@
+import { useState } from 'react';
+import type { WorkEntry } from '../../../records/workEntry.ts';
+import type { Approval } from '../../../records/workSeries.ts';
+import { withdrawApproval } from '../../client/series.ts';
+import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { Words } from '../../parts/Words.tsx';
+import { useReturnFocus } from '../useReturnFocus.ts';
+import { useSaving } from '../useSaving.ts';
+import { useProofsChanged } from './useProofs.ts';
+
+/** Takes good to print back, with who and why; what depended on it is told on the same page then. */
+export function WithdrawApproval({ work, approval }: { work: WorkEntry; approval: Approval }) {
+  const changed = useProofsChanged(work.id);
+  const saving = useSaving<Approval>();
+  const [open, setOpen] = useState(false);
+  const [who, setWho] = useState('');
+  const [why, setWhy] = useState('');
+  const [tried, setTried] = useState(false);
+  const opener = useReturnFocus(open);
+  if (!open)
+    return (
+      <Button ref={opener} onClick={() => setOpen(true)}>
+        Withdraw it
+      </Button>
+    );
+  const withdraw = async () => {
+    setTried(true);
+    if (who.trim() === '' || why.trim() === '') return;
+    const said = { who: who.trim(), why: why.trim() };
+    if (await saving.send(() => withdrawApproval(work.id, approval.id, said))) await changed();
+  };
+  return (
+    <form
+      className="proofs-form"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        void withdraw();
+      }}
+    >
+      <Field
+        label="Who withdraws it"
+        autoComplete="off"
+        maxLength={100}
+        value={who}
+        trouble={tried && who.trim() === '' ? 'Initials are needed.' : null}
+        onChange={(event) => setWho(event.target.value)}
+      />
+      <Words
+        label="Why"
+        hint="It stays in the history, with what had been printed to it."
+        maxLength={2000}
+        value={why}
+        onChange={(event) => setWhy(event.target.value)}
+      />
+      {tried && why.trim() === '' && <p role="alert">Say why: others will ask.</p>}
+      {saving.trouble && <FailureNotice failure={saving.trouble} />}
+      <div className="proofs-act">
+        <Button kind="danger" type="submit" disabled={saving.pending}>
+          Withdraw good to print
+        </Button>
+        <Button kind="quiet" onClick={() => setOpen(false)}>
+          Leave it standing
+        </Button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,11 @@
+/** Sentences one below the other; nothing where there are none. */
+export function WordList({ words }: { words: readonly string[] }) {
+  if (words.length === 0) return null;
+  return (
+    <ul className="proof-warnings">
+      {words.map((each) => (
+        <li key={each}>{each}</li>
+      ))}
+    </ul>
+  );
+}
