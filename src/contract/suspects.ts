@@ -7,6 +7,7 @@ import {
   type FeatureReading,
   type Features,
   featureNames,
+  type KeptOutcome,
   logFeatures,
   type RoomCounts,
   type TestOutcome,
@@ -39,6 +40,51 @@ export const testOutcomeSchema = z.object({
   test: z.string().min(1).max(100),
   outcome: z.enum(['yes', 'no']),
 }) satisfies z.ZodType<TestOutcome>;
+
+/** An outcome to be kept: of a test, or the cause that was found in the end. */
+export const keptOutcomeSchema = z.union([
+  testOutcomeSchema,
+  z.object({ found: z.enum([...causes, 'something-else']) }),
+]) satisfies z.ZodType<KeptOutcome>;
+
+const reasonSchema = z.object({
+  what: z.string(),
+  words: z.string(),
+  see: z.string().nullable(),
+  weight: z.number(),
+});
+
+/** Suspects as they are answered. */
+export const suspectsAnswerSchema = z.object({
+  basis: z.literal('common practice'),
+  suspects: z.array(
+    z.object({
+      suspect: z.enum([...causes, 'something-else']),
+      name: z.string(),
+      evidence: z.enum(['strong', 'some', 'none', 'against']),
+      weight: z.number(),
+      chance: z.object({ value: z.number(), basis: z.string() }).nullable(),
+      supporting: z.array(reasonSchema),
+      opposing: z.array(reasonSchema),
+    }),
+  ),
+  tests: z.array(
+    z.object({
+      test: z.string(),
+      words: z.string(),
+      minutes: z.number(),
+      outcomes: z.array(z.object({ outcome: z.string(), words: z.string() })),
+      bits: z.number(),
+      bitsPerMinute: z.number(),
+      separates: z.array(z.enum(causes)),
+    }),
+  ),
+  photograph: z.object({ question: z.string(), doubt: z.string() }),
+  seen: z.array(z.object({ feature: z.enum(featureNames), words: z.string(), see: z.string().nullable() })),
+  unknown: z.array(z.enum(featureNames)),
+  warnings: z.array(z.string()),
+  roomCases: z.int(),
+});
 
 const roomSchema = z.object({
   closed: z.int().min(0),

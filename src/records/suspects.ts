@@ -99,6 +99,9 @@ export interface TestOutcome {
   readonly outcome: string;
 }
 
+/** What is kept of a case: a test's outcome, or the cause that was found in the end. */
+export type KeptOutcome = TestOutcome | { readonly found: Suspect };
+
 /** How often this room found a cause to be the one: the count of closed cases, by cause. */
 export interface RoomCounts {
   readonly closed: number;

@@ -40,6 +40,7 @@ import { addScreens } from './routes/screens.ts';
 import { addSecondEtchRoutes } from './routes/secondEtchRoutes.ts';
 import { addSeriesRoutes } from './routes/seriesRoutes.ts';
 import { addStoneRoutes } from './routes/stoneRoutes.ts';
+import { addSuspectRoutes } from './routes/suspectRoutes.ts';
 import { addWorkRoutes } from './routes/workRoutes.ts';
 import { addZonesFileRoutes } from './routes/zonesFileRoutes.ts';
 import { addZoneToneRoutes } from './routes/zoneToneRoutes.ts';
@@ -87,6 +88,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
     transform: createJsonSchemaTransform({}),
   });
   addStoneRoutes(app, services);
+  addSuspectRoutes(app, services);
   addWorkRoutes(app, services);
   addZonesFileRoutes(app, services);
   addZoneToneRoutes(app, services);

@@ -8,12 +8,14 @@ import { type PhotographFiles, photographFilesIn } from './files/photographFiles
 import { type ResultFiles, resultFilesIn } from './files/resultFiles.ts';
 import { type Decide, decideIn, type KeptRecords, keptRecordsIn } from './keptRecords.ts';
 import { type ComparisonRepository, comparisonRepositoryIn } from './repositories/comparisonRepository.ts';
+import { type SuspectRepository, suspectRepositoryIn } from './repositories/suspectRepository.ts';
 import { type WaitRepository, waitRepositoryIn } from './repositories/waitRepository.ts';
 
 /** One data folder, open: its rows and its files. */
 export interface Store extends KeptRecords {
   readonly folder: DataFolder;
   readonly comparisons: ComparisonRepository;
+  readonly suspectOutcomes: SuspectRepository;
   readonly waits: WaitRepository;
   readonly decide: Decide;
   readonly photographFiles: PhotographFiles;
@@ -32,6 +34,7 @@ async function openLocked(folder: DataFolder, release: () => void): Promise<Resu
   return ok({
     folder,
     comparisons: comparisonRepositoryIn(database),
+    suspectOutcomes: suspectRepositoryIn(database),
     waits: waitRepositoryIn(database),
     ...keptRecordsIn(database),
     decide: decideIn(database),

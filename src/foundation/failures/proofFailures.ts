@@ -23,7 +23,7 @@ export const proofFailures = {
     remedy: 'Measure the other one first, or choose another.',
   },
   'not-good-to-print': {
-    sentence: 'Pull {number} is not good to print yet: {why}',
+    sentence: 'Pull {number} is not good to print yet: {why}.',
     remedy: 'See what is missing, and give it once that is done.',
   },
   'approval-withdrawn': {

@@ -5,6 +5,7 @@ import { sql } from 'kysely';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { keptRecordsIn } from '../keptRecords.ts';
 import { comparisonRepositoryIn } from '../repositories/comparisonRepository.ts';
+import { suspectRepositoryIn } from '../repositories/suspectRepository.ts';
 import { currentVersion, databaseVersion, migrate } from './migrate.ts';
 import { type OpenDatabase, openDatabase, openFile } from './openDatabase.ts';
 
@@ -74,6 +75,10 @@ const dataOf: readonly (readonly string[])[] = [
   [
     `INSERT INTO materials VALUES ('gum', '2026-03-10T00:00:00.000Z', '2026-03-10T00:00:00.000Z', 1, 0, 0, 'gum',
       '{"name":"Gum","hazards":[]}')`,
+  ],
+  [
+    `INSERT INTO suspect_outcomes VALUES ('tested', 'one', '2026-03-10T00:00:00.000Z', 'water-wipe', 'no', NULL)`,
+    `INSERT INTO suspect_outcomes VALUES ('closed', 'one', '2026-03-11T00:00:00.000Z', NULL, NULL, 'scum')`,
   ],
 ];
 
@@ -220,6 +225,9 @@ describe('migrations', () => {
       if (version >= 10) await expectDays(database);
       if (version >= 11) await expectInk(database);
       if (version >= 12) await expectMaterials(database);
+      if (version >= 13) {
+        expect(await suspectRepositoryIn(database).counts()).toEqual({ closed: 1, byCause: { scum: 1 } });
+      }
       await close();
     }
   });

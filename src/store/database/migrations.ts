@@ -7,6 +7,7 @@ import { pullMigration } from './pullMigration.ts';
 import { recordMigration } from './recordMigration.ts';
 import { runMigration } from './runMigration.ts';
 import { studioMigration } from './studioMigration.ts';
+import { suspectMigration } from './suspectMigration.ts';
 
 /**
  * The database's versions in order: entry n brings version n to n + 1.
@@ -64,4 +65,5 @@ export const migrations: readonly (readonly string[])[] = [
   studioMigration,
   inkMigration,
   materialMigration,
+  suspectMigration,
 ];

@@ -5,6 +5,7 @@ import type { PullTables } from './pullTables.ts';
 import type { EditedTable, RecordTables } from './recordTables.ts';
 import type { RunTables } from './runTables.ts';
 import type { StudioTables } from './studioTables.ts';
+import type { SuspectTables } from './suspectTables.ts';
 
 /** One kept photograph; its bytes lie beside the database under their hash. */
 export interface PhotographTable {
@@ -46,7 +47,13 @@ export interface ComparisonPhotographTable {
   readonly photograph_id: string;
 }
 
-export interface Tables extends RecordTables, RunTables, PullTables, EditionTables, StudioTables {
+export interface Tables
+  extends RecordTables,
+    RunTables,
+    PullTables,
+    EditionTables,
+    StudioTables,
+    SuspectTables {
   readonly kit: KitTable;
   readonly materials: EditedTable;
   readonly inks: InkTable;

@@ -1,0 +1,75 @@
+import { readFile } from 'node:fs/promises';
+import { failure } from '../../foundation/failure.ts';
+import { fail, ok, type Result } from '../../foundation/result.ts';
+import type { ComparedPull } from '../../imaging/evidence/comparedFeatures.ts';
+import type { EvidenceRecord } from '../../records/evidence.ts';
+import type { RunEvent } from '../../records/run.ts';
+import type { Features, SuspectsAnswer, TestOutcome } from '../../records/suspects.ts';
+import type { Store } from '../../store/openStore.ts';
+import { effectiveEvents } from '../../studio/bench/effectiveEvents.ts';
+import { runFeatures } from '../../studio/proofs/suspects/runFeatures.ts';
+import { readEvents } from '../bench/readEvents.ts';
+import { type ReadRunParts, readRun } from '../bench/readRun.ts';
+import { findComparison } from '../findComparison.ts';
+import { answerComparisons } from './answerComparisons.ts';
+
+export interface SuspectParts extends ReadRunParts {
+  readonly store: ReadRunParts['store'] & Pick<Store, 'comparisons' | 'resultFiles' | 'suspectOutcomes'>;
+}
+
+interface Asked {
+  /** The comparison of an earlier pull of the same stone; null: none. */
+  readonly earlier: string | null;
+  /** The run whose log is taken in; null: none. */
+  readonly run: string | null;
+}
+
+/** Suspects behind what a comparison shows, with the outcomes that were kept for it; `not-found` before it is measured. */
+export async function readSuspects(
+  parts: SuspectParts,
+  id: string,
+  asked: Asked,
+): Promise<Result<SuspectsAnswer>> {
+  const pulls: ComparedPull[] = [];
+  for (const one of asked.earlier === null ? [id] : [asked.earlier, id]) {
+    const pull = await comparedPull(parts, one);
+    if (!pull.ok) return pull;
+    pulls.push(pull.value);
+  }
+  const log = asked.run === null ? ok<Features>({}) : await logOf(parts, asked.run);
+  if (!log.ok) return log;
+  const outcomes = await outcomesOf(parts, id);
+  return ok(
+    answerComparisons(pulls, { log: log.value, outcomes, room: await parts.store.suspectOutcomes.counts() }),
+  );
+}
+
+/** The newest outcome of every test of a comparison. */
+async function outcomesOf({ store }: SuspectParts, id: string): Promise<readonly TestOutcome[]> {
+  const byTest = new Map<string, TestOutcome>();
+  for (const { outcome } of await store.suspectOutcomes.of(id))
+    if ('test' in outcome) byTest.set(outcome.test, outcome);
+  return [...byTest.values()];
+}
+
+async function comparedPull({ store }: SuspectParts, id: string): Promise<Result<ComparedPull>> {
+  const comparison = await findComparison(store, id);
+  if (!comparison.ok) return comparison;
+  const { resultKey } = comparison.value;
+  const record = resultKey === null ? null : await store.resultFiles.record(resultKey);
+  if (resultKey === null || record === null)
+    return fail(failure('not-found', { what: 'measured record of it' }));
+  const path = await store.resultFiles.pathOf(resultKey, 'evidence.json');
+  const evidence = path === null ? null : (JSON.parse(await readFile(path, 'utf8')) as EvidenceRecord);
+  return ok({ record, evidence });
+}
+
+async function logOf(parts: SuspectParts, runId: string): Promise<Result<Features>> {
+  const state = await readRun(parts, runId);
+  if (!state.ok) return state;
+  const pages = await readEvents(parts, runId, { after: 0, limit: null });
+  if (!pages.ok) return pages;
+  const events: RunEvent[] = [];
+  for await (const page of pages.value) events.push(...page);
+  return ok(runFeatures(state.value, effectiveEvents(events).events));
+}
