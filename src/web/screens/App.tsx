@@ -20,6 +20,7 @@ const InkList = lazy(() => import('./inks/InkList.tsx'));
 const InkScreen = lazy(() => import('./inks/InkScreen.tsx'));
 const MaterialList = lazy(() => import('./materials/MaterialList.tsx'));
 const MaterialScreen = lazy(() => import('./materials/MaterialScreen.tsx'));
+const EditionScreen = lazy(() => import('./editions/EditionScreen.tsx'));
 const MixingIndex = lazy(() => import('./mixing/MixingIndex.tsx'));
 const MixQuestion = lazy(() => import('./mixing/MixQuestion.tsx'));
 const StudioScreen = lazy(() => import('./days/StudioScreen.tsx'));
@@ -53,9 +54,10 @@ const queries = new QueryClient({
 export function App() {
   useEffect(() => listenToEvents(queries), []);
   const [atBench] = useRoute('/bench/:id');
+  const [atPress] = useRoute('/editions/:id/press');
   return (
     <QueryClientProvider client={queries}>
-      {!atBench && <Masthead />}
+      {!atBench && !atPress && <Masthead />}
       <main id="main" tabIndex={-1}>
         <Suspense fallback={<p className="unseen">Opening …</p>}>
           <Switch>
@@ -93,6 +95,9 @@ export function App() {
             </Route>
             <Route path="/changes/runs/:id">
               {({ id }) => <ChangesScreen key={id} later={{ kind: 'runs', id }} />}
+            </Route>
+            <Route path="/editions/:id/:view?">
+              {({ id, view }) => <EditionScreen key={id} id={id} view={view ?? ''} />}
             </Route>
             <Route path="/comparisons">
               <ComparisonList />

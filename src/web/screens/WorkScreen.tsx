@@ -7,6 +7,7 @@ import { openWork, workKey } from '../client/works.ts';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { DaysView } from './days/DaysView.tsx';
+import { EditionsOfWork } from './editions/EditionsOfWork.tsx';
 import { NotFound } from './NotFound.tsx';
 import { GumNow } from './rack/StoneStanding.tsx';
 import { AboutWork } from './work/AboutWork.tsx';
@@ -23,6 +24,7 @@ const views = [
   { path: 'etch', name: 'First etch' },
   { path: 'second-etch', name: 'Second etch' },
   { path: 'days', name: 'Days' },
+  { path: 'edition', name: 'Edition' },
   { path: 'photographs', name: 'Photographs' },
   { path: 'proofs', name: 'Proofs' },
   { path: 'about', name: 'About' },
@@ -82,6 +84,8 @@ function ViewOf({ desk, view }: { desk: ReturnType<typeof useWorkDesk>; view: st
       return <SecondEtchView desk={desk} />;
     case 'days':
       return <DaysView work={desk.work} />;
+    case 'edition':
+      return <EditionsOfWork work={desk.work} />;
     case 'photographs':
       return <PhotographsView desk={desk} />;
     case 'about':

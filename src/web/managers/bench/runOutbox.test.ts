@@ -48,7 +48,7 @@ function aServer() {
 
 function anOutbox(shelf = aShelf(), server = aServer()) {
   const told: RunEvent[] = [];
-  const outbox = new RunOutbox('run', {
+  const outbox = new RunOutbox<UnsentEvent, RunEvent>('run', {
     shelf,
     send: server.send,
     isRefusal: (thrown) => thrown instanceof Error && thrown.message === 'refused',

@@ -8,19 +8,24 @@ export type UnsentEvent = Omit<RunEventInput, 'sentAt'>;
 /** How the last attempt to send went; whatever failed is tried again at the next `drain`. */
 type SendingState = 'well' | 'unreachable' | 'refused';
 
-export interface OutboxParts {
+/** The least that an outbox must know of what it holds. */
+interface Sendable {
+  readonly clientId: string;
+}
+
+export interface OutboxParts<Unsent extends Sendable = UnsentEvent, Kept = RunEvent> {
   readonly shelf: DraftShelf;
   /** Resolves with the event once it is kept. */
-  readonly send: (event: RunEventInput) => Promise<RunEvent>;
+  readonly send: (event: Unsent & { readonly sentAt: string }) => Promise<Kept>;
   /** True where the server answered and said no, so that waiting alone won't mend it. */
   readonly isRefusal: (thrown: unknown) => boolean;
   readonly now: () => Date;
-  readonly onKept: (event: RunEvent) => void;
+  readonly onKept: (event: Kept) => void;
 }
 
-export interface OutboxView {
+export interface OutboxView<Unsent extends Sendable = UnsentEvent> {
   /** In the order in which they happened. */
-  readonly unsent: readonly UnsentEvent[];
+  readonly unsent: readonly Unsent[];
   readonly state: SendingState;
   /** False where this browser's storage is full or forbidden: what is unsent then ends with the page. */
   readonly kept: boolean;
@@ -30,20 +35,20 @@ export interface OutboxView {
  * Holds what was logged at the bench until the server has it, in order, across reloads. One event is under way at a
  * time; an answer that got lost is asked for again under the same client id.
  */
-export class RunOutbox {
-  readonly #parts: OutboxParts;
+export class RunOutbox<Unsent extends Sendable = UnsentEvent, Kept = RunEvent> {
+  readonly #parts: OutboxParts<Unsent, Kept>;
   readonly #key: string;
   readonly #listeners = new Set<() => void>();
-  #view: OutboxView;
+  #view: OutboxView<Unsent>;
   #busy = false;
 
-  constructor(runId: string, parts: OutboxParts) {
+  constructor(runId: string, parts: OutboxParts<Unsent, Kept>) {
     this.#parts = parts;
     this.#key = unsentKey(runId);
     this.#view = { unsent: this.#shelved() ?? [], state: 'well', kept: true };
   }
 
-  readonly current = (): OutboxView => this.#view;
+  readonly current = (): OutboxView<Unsent> => this.#view;
 
   /** Calls `listener` after every change; returns the function that stops that. */
   readonly listen = (listener: () => void): (() => void) => {
@@ -52,7 +57,7 @@ export class RunOutbox {
   };
 
   /** Puts an event behind those that wait and sends what can be sent. */
-  add(event: UnsentEvent): void {
+  add(event: Unsent): void {
     this.#put((unsent) => [...unsent, event]);
     void this.drain();
   }
@@ -78,7 +83,7 @@ export class RunOutbox {
   }
 
   /** A second page of this browser may have added to the shelf: what lies there counts. */
-  #put(change: (unsent: readonly UnsentEvent[]) => readonly UnsentEvent[]): void {
+  #put(change: (unsent: readonly Unsent[]) => readonly Unsent[]): void {
     const unsent = change((this.#view.kept ? this.#shelved() : null) ?? this.#view.unsent);
     let kept = true;
     try {
@@ -91,16 +96,16 @@ export class RunOutbox {
   }
 
   /** null where nothing can be read. */
-  #shelved(): readonly UnsentEvent[] | null {
+  #shelved(): readonly Unsent[] | null {
     try {
       const kept: unknown = JSON.parse(this.#parts.shelf.getItem(this.#key) ?? '[]');
-      return Array.isArray(kept) ? (kept as UnsentEvent[]) : null;
+      return Array.isArray(kept) ? (kept as Unsent[]) : null;
     } catch {
       return null;
     }
   }
 
-  #show(view: OutboxView): void {
+  #show(view: OutboxView<Unsent>): void {
     this.#view = view;
     for (const listener of this.#listeners) listener();
   }

@@ -1,7 +1,10 @@
 import type { OutboxView } from '../../managers/bench/runOutbox.ts';
 
+/** Whatever it is that waits. */
+type Sending = Pick<OutboxView, 'state' | 'kept'> & { readonly unsent: { readonly length: number } };
+
 /** How much is not sent yet, and what becomes of it; unseen while all goes through. */
-export function BenchSending({ outbox }: { outbox: OutboxView }) {
+export function BenchSending({ outbox }: { outbox: Sending }) {
   const { unsent, state } = outbox;
   const shown = unsent.length > 1 || (unsent.length > 0 && state !== 'well');
   return (
@@ -11,7 +14,7 @@ export function BenchSending({ outbox }: { outbox: OutboxView }) {
   );
 }
 
-function sendingWords({ unsent, state, kept }: OutboxView): string {
+function sendingWords({ unsent, state, kept }: Sending): string {
   const count = `${unsent.length} not sent yet`;
   if (!kept) return `${count}, and this browser can’t keep them: leave the page open.`;
   switch (state) {

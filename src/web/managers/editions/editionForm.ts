@@ -1,0 +1,145 @@
+import type { Edition, EditionDraft, EditionPaper, SheetMm } from '../../../records/edition.ts';
+import { numberText, numberTrouble, typedNumber } from '../typedNumber.ts';
+
+/** The fields of an edition as typed. */
+export type EditionTyped = Readonly<Record<EditionField, string>>;
+export type EditionField = keyof typeof editionFieldWords;
+
+/** What each field is called. */
+export const editionFieldWords = {
+  title: 'Title',
+  size: 'Numbered prints',
+  artistProofs: 'Artist’s proofs',
+  paperName: 'Paper',
+  gramsPerM2: 'Weight',
+  sheetWide: 'Sheet as bought, one side',
+  sheetHigh: 'Sheet, other side',
+  sheetGrain: 'Its fibres lie along',
+  pieceWide: 'Torn to, one side',
+  pieceHigh: 'Torn to, other side',
+  pieceGrain: 'Fibres wanted along',
+  damped: 'Printed',
+  inkedCm2: 'Inked area',
+  rackPlaces: 'Places on the rack',
+  artist: 'Artist',
+  printer: 'Printed by',
+  ink: 'Ink',
+  press: 'Press',
+  drawingMaterials: 'Drawing materials',
+  etches: 'Etches',
+  approvedBy: 'Approved by',
+  approvalLights: 'Approval proof: lights',
+  approvalMiddles: 'Approval proof: middles',
+  approvalDarks: 'Approval proof: darks',
+  chop: 'Chop',
+  signature: 'Signature and place',
+  signedOn: 'Signed on',
+  cancellation: 'How the image was cancelled',
+  cancelledOn: 'Cancelled on',
+  note: 'Remarks',
+} as const;
+
+/** An edition as a person would type it. */
+export function editionTyped(edition: Edition): EditionTyped {
+  const { paper, approval } = edition;
+  return {
+    title: edition.title,
+    size: String(edition.size),
+    artistProofs: numberText(edition.artistProofs),
+    paperName: paper.name,
+    gramsPerM2: numberText(paper.gramsPerM2),
+    sheetWide: numberText(paper.sheetMm?.[0] ?? null),
+    sheetHigh: numberText(paper.sheetMm?.[1] ?? null),
+    sheetGrain: paper.sheetGrain,
+    pieceWide: numberText(paper.pieceMm?.[0] ?? null),
+    pieceHigh: numberText(paper.pieceMm?.[1] ?? null),
+    pieceGrain: paper.pieceGrain,
+    damped: paper.damped,
+    inkedCm2: numberText(edition.inkedCm2),
+    rackPlaces: numberText(edition.rackPlaces),
+    artist: edition.artist,
+    printer: edition.printer,
+    ink: edition.ink,
+    press: edition.press,
+    drawingMaterials: edition.drawingMaterials,
+    etches: edition.etches,
+    approvedBy: edition.approvedBy,
+    approvalLights: numberText(approval.lights),
+    approvalMiddles: numberText(approval.middles),
+    approvalDarks: numberText(approval.darks),
+    chop: edition.chop,
+    signature: edition.signature,
+    signedOn: edition.signedOn ?? '',
+    cancellation: edition.cancellation,
+    cancelledOn: edition.cancelledOn ?? '',
+    note: edition.note,
+  };
+}
+
+/** What is wrong with what was typed, by field; bounds are those of the server. */
+export function editionTroubles(typed: EditionTyped): Partial<Record<EditionField, string | null>> {
+  const pair = (one: string, other: string) =>
+    (one.trim() === '') === (other.trim() === '') ? null : 'Both sides, or neither.';
+  const sides = (one: 'sheetWide' | 'pieceWide', other: 'sheetHigh' | 'pieceHigh') => ({
+    [one]: numberTrouble(typed[one], 1, 5000) ?? pair(typed[one], typed[other]),
+    [other]: numberTrouble(typed[other], 1, 5000),
+  });
+  const tone = (text: string) => numberTrouble(text, -0.2, 1.2);
+  return {
+    title: typed.title.trim() === '' ? 'A title is needed.' : null,
+    size: numberTrouble(typed.size, 1, 1000, { needed: true, whole: true }),
+    artistProofs: numberTrouble(typed.artistProofs, 0, 200, { whole: true }),
+    gramsPerM2: numberTrouble(typed.gramsPerM2, 1, 2000),
+    ...sides('sheetWide', 'sheetHigh'),
+    ...sides('pieceWide', 'pieceHigh'),
+    inkedCm2: numberTrouble(typed.inkedCm2, 0.1, 1e6),
+    rackPlaces: numberTrouble(typed.rackPlaces, 0, 10_000, { whole: true }),
+    approvalLights: tone(typed.approvalLights),
+    approvalMiddles: tone(typed.approvalMiddles),
+    approvalDarks: tone(typed.approvalDarks),
+  };
+}
+
+/** What was typed, as the server takes it; only for what has no trouble. */
+export function editionOfTyped(typed: EditionTyped, tearLossMm: number): Partial<EditionDraft> {
+  const day = (text: string) => (text === '' ? null : text);
+  const size = (one: string, other: string): SheetMm | null => {
+    const [wide, high] = [typedNumber(one), typedNumber(other)];
+    return wide === null || high === null ? null : [wide, high];
+  };
+  return {
+    title: typed.title.trim(),
+    size: typedNumber(typed.size)!,
+    artistProofs: typedNumber(typed.artistProofs),
+    paper: {
+      name: typed.paperName.trim(),
+      gramsPerM2: typedNumber(typed.gramsPerM2),
+      sheetMm: size(typed.sheetWide, typed.sheetHigh),
+      sheetGrain: typed.sheetGrain as EditionPaper['sheetGrain'],
+      pieceMm: size(typed.pieceWide, typed.pieceHigh),
+      pieceGrain: typed.pieceGrain as EditionPaper['pieceGrain'],
+      damped: typed.damped as EditionPaper['damped'],
+      tearLossMm,
+    },
+    inkedCm2: typedNumber(typed.inkedCm2),
+    rackPlaces: typedNumber(typed.rackPlaces),
+    artist: typed.artist,
+    printer: typed.printer,
+    ink: typed.ink,
+    press: typed.press,
+    drawingMaterials: typed.drawingMaterials,
+    etches: typed.etches,
+    approvedBy: typed.approvedBy,
+    approval: {
+      lights: typedNumber(typed.approvalLights),
+      middles: typedNumber(typed.approvalMiddles),
+      darks: typedNumber(typed.approvalDarks),
+    },
+    chop: typed.chop,
+    signature: typed.signature,
+    signedOn: day(typed.signedOn),
+    cancellation: typed.cancellation,
+    cancelledOn: day(typed.cancelledOn),
+    note: typed.note,
+  };
+}

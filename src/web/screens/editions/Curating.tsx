@@ -1,0 +1,146 @@
+import { useQueryClient } from '@tanstack/react-query';
+import { useState } from 'react';
+import type { CuratedPrint, Edition, LedgerState, Verdict } from '../../../records/edition.ts';
+import { judgePrints } from '../../../studio/editions/judgePrints.ts';
+import { dryBackWords, openMatters } from '../../../studio/editions/openMatters.ts';
+import { destroyRest, suggestPrints } from '../../../studio/editions/suggestPrints.ts';
+import { editionKey, editionsKey, savePrints } from '../../client/editions.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { Button, ButtonLink } from '../../parts/Button.tsx';
+import { EmptyPage } from '../../parts/EmptyPage.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { useSaving } from '../useSaving.ts';
+import { DriftSection } from './DriftSection.tsx';
+import { PrintLine } from './PrintLine.tsx';
+import { type Ledger, useLedger } from './useLedger.ts';
+
+/** Drift of an edition, the look at it when dry, and giving the numbers. */
+export function Curating({ edition }: { edition: Edition }) {
+  const ledger = useLedger(edition.id);
+  const { state } = ledger;
+  const stamp = `Edition of ${edition.size} · ${edition.title}`;
+  if (state === null) {
+    return ledger.failed ? (
+      <div className="edition-body">
+        <FailureNotice failure={shownFailure(ledger.failed)} />
+      </div>
+    ) : (
+      <p className="unseen">Opening …</p>
+    );
+  }
+  if (state.impressions.length === 0) {
+    return (
+      <>
+        <PageHead stamp={stamp} headline="Nothing is printed yet" />
+        <EmptyPage
+          title="Print first"
+          act={
+            <ButtonLink kind="act" href={`/editions/${edition.id}/press`}>
+              To the press
+            </ButtonLink>
+          }
+        >
+          <p>What is logged at the press is looked at again here when dry, chosen and numbered.</p>
+        </EmptyPage>
+      </>
+    );
+  }
+  return <Choosing edition={edition} state={state} ledger={ledger} stamp={stamp} />;
+}
+
+function Choosing({
+  edition,
+  state,
+  ledger,
+  stamp,
+}: {
+  edition: Edition;
+  state: LedgerState;
+  ledger: Ledger;
+  stamp: string;
+}) {
+  const queries = useQueryClient();
+  const saving = useSaving<Edition>();
+  const [chosen, setChosen] = useState<readonly CuratedPrint[] | null>(null);
+  const prints = chosen ?? edition.prints;
+  const { impressions } = state;
+  const fault = judgePrints(prints, edition.size, impressions);
+  const put = (impression: string, print: CuratedPrint | null) =>
+    setChosen([...prints.filter((one) => one.impression !== impression), ...(print ? [print] : [])]);
+  const keep = (kept: Edition) => {
+    queries.setQueryData(editionKey(kept.id), kept);
+    void queries.invalidateQueries({ queryKey: editionsKey(kept.workId) });
+  };
+  const save = async () => {
+    const kept = await saving.send(() => savePrints(edition.id, edition.version, prints), keep);
+    if (kept === null) return;
+    keep(kept);
+    setChosen(null);
+  };
+  const check = (impression: string, at: string, verdict: Verdict) =>
+    ledger.log('checked', {
+      impression,
+      verdict,
+      ageMinutes: Math.max(0, Math.round((Date.now() - Date.parse(at)) / 60_000)),
+    });
+  const numbered = prints.filter(({ kind }) => kind === 'edition').length;
+  const open = openMatters({ ...edition, prints }, state);
+  return (
+    <>
+      <PageHead stamp={stamp} headline={`${numbered} of ${edition.size} numbered`}>
+        {chosen === null ? (
+          <p role="status">All is saved.</p>
+        ) : (
+          <Button kind="act" disabled={fault !== null || saving.pending} onClick={() => void save()}>
+            Save the numbers
+          </Button>
+        )}
+      </PageHead>
+      <div className="edition-body">
+        {fault && (
+          <Notice kind="trouble" title={fault.message}>
+            {fault.remedy}
+          </Notice>
+        )}
+        {saving.trouble && <FailureNotice failure={saving.trouble} />}
+        <DriftSection edition={edition} state={state} ledger={ledger} />
+        <section className="edition-part">
+          <h2 className="big">Choose and number</h2>
+          <p>{dryBackWords(state)}</p>
+          <p className="edition-files">
+            <Button
+              onClick={() =>
+                setChosen(suggestPrints(impressions, edition.size, edition.artistProofs, prints))
+              }
+            >
+              Number the good ones in order
+            </Button>
+            <Button onClick={() => setChosen(destroyRest(impressions, prints))}>Destroy the rest</Button>
+          </p>
+          <ul className="print-lines">
+            {impressions.map((impression) => (
+              <PrintLine
+                key={impression.id}
+                impression={impression}
+                print={prints.find((one) => one.impression === impression.id) ?? null}
+                prints={prints}
+                size={edition.size}
+                onPut={(print) => put(impression.id, print)}
+                onCheck={(verdict) => check(impression.id, impression.at, verdict)}
+              />
+            ))}
+          </ul>
+          {open.length > 0 && (
+            <ul className="edition-said" aria-label="Still open">
+              {open.map((sentence) => (
+                <li key={sentence}>{sentence}</li>
+              ))}
+            </ul>
+          )}
+        </section>
+      </div>
+    </>
+  );
+}

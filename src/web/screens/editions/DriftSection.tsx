@@ -1,0 +1,129 @@
+import { type FormEvent, useState } from 'react';
+import { editionDriftSvg } from '../../../paper/charts/editionDrift.ts';
+import type { Edition, LedgerState } from '../../../records/edition.ts';
+import { editionDrift } from '../../../studio/editions/drift.ts';
+import { editionPulls } from '../../../studio/editions/editionPulls.ts';
+import { numberTrouble, typedNumber } from '../../managers/typedNumber.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Choice } from '../../parts/Choice.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { Fold } from '../../parts/Fold.tsx';
+import type { Ledger } from './useLedger.ts';
+
+const tones = ['lights', 'middles', 'darks'] as const;
+const nothing = { lights: '', middles: '', darks: '', ageMinutes: '' };
+
+/** How far the prints drifted from the approval proof, alarms in words, and reading another print. */
+export function DriftSection({
+  edition,
+  state,
+  ledger,
+}: {
+  edition: Edition;
+  state: LedgerState;
+  ledger: Ledger;
+}) {
+  const { pulls, otherAge } = editionPulls(state.impressions, edition.approval);
+  const drift = editionDrift(pulls);
+  const alarms = drift.flatMap((tone) => tone.alarms);
+  const unknown = tones.every((tone) => edition.approval[tone] === null);
+  const width = window.innerWidth < 760 ? 340 : 700;
+  return (
+    <section className="edition-part">
+      <h2 className="big">Drift from the approval proof</h2>
+      {unknown ? (
+        <p>The approval proof’s tones are not written down yet: without them nothing can be compared.</p>
+      ) : (
+        <div
+          className="edition-chart"
+          // biome-ignore lint/security/noDangerouslySetInnerHtml: our own picture, its words made safe where it is drawn
+          dangerouslySetInnerHTML={{ __html: editionDriftSvg(drift, { width }) }}
+        />
+      )}
+      {alarms.length > 0 && (
+        <ol className="drift-alarms">
+          {alarms.map(({ n, rule, words }, index) => (
+            <li key={`${words} ${n} ${rule}`}>
+              <b>{index + 1}</b> Print {n}: {words}
+            </li>
+          ))}
+        </ol>
+      )}
+      {otherAge.length > 0 && (
+        <p className="soft">
+          Left out, since they were read wetter or drier than the latest: {otherAge.join(', ')}.
+        </p>
+      )}
+      <ReadPrint state={state} ledger={ledger} />
+    </section>
+  );
+}
+
+function ReadPrint({ state, ledger }: { state: LedgerState; ledger: Ledger }) {
+  const { impressions } = state;
+  const firstUnread = impressions.find(({ reading }) => reading === null) ?? impressions[0]!;
+  const [picked, setPicked] = useState(firstUnread.id);
+  const [typed, setTyped] = useState(nothing);
+  const [tried, setTried] = useState(false);
+  const troubles = {
+    lights: numberTrouble(typed.lights, -0.2, 1.2),
+    middles: numberTrouble(typed.middles, -0.2, 1.2),
+    darks: numberTrouble(typed.darks, -0.2, 1.2),
+    ageMinutes: numberTrouble(typed.ageMinutes, 0, 1e7),
+  };
+  const empty = tones.every((tone) => typed[tone].trim() === '');
+  const log = (event: FormEvent) => {
+    event.preventDefault();
+    setTried(true);
+    if (empty || Object.values(troubles).some((trouble) => trouble !== null)) return;
+    ledger.log('reading', {
+      impression: picked,
+      lights: typedNumber(typed.lights),
+      middles: typedNumber(typed.middles),
+      darks: typedNumber(typed.darks),
+      ageMinutes: typedNumber(typed.ageMinutes),
+    });
+    setTyped({ ...nothing, ageMinutes: typed.ageMinutes });
+    setTried(false);
+    const next = impressions.find(({ id, reading }) => reading === null && id !== picked);
+    if (next) setPicked(next.id);
+  };
+  return (
+    <Fold title="Write down how a print reads">
+      <form className="edition-new" aria-label="Reading of a print" onSubmit={log} noValidate>
+        <div className="fields">
+          <Choice
+            label="Print"
+            value={picked}
+            options={impressions.map(({ id, n, verdict }) => [id, `${n}, ${verdict}`] as const)}
+            onChoose={setPicked}
+          />
+          {tones.map((tone) => (
+            <Field
+              key={tone}
+              label={`Its ${tone}`}
+              unit="darkness"
+              inputMode="decimal"
+              value={typed[tone]}
+              trouble={tried ? troubles[tone] : null}
+              onChange={(event) => setTyped({ ...typed, [tone]: event.target.value })}
+            />
+          ))}
+          <Field
+            label="Minutes since it was pulled"
+            unit="min"
+            inputMode="decimal"
+            hint="A day is 1440. Prints of different ages don’t compare."
+            value={typed.ageMinutes}
+            trouble={tried ? troubles.ageMinutes : null}
+            onChange={(event) => setTyped({ ...typed, ageMinutes: event.target.value })}
+          />
+        </div>
+        {tried && empty && <p className="field-trouble">At least one tone is needed.</p>}
+        <div>
+          <Button type="submit">Log the reading</Button>
+        </div>
+      </form>
+    </Fold>
+  );
+}

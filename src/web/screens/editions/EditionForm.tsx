@@ -1,0 +1,131 @@
+import type { HTMLInputTypeAttribute } from 'react';
+import type { Edition } from '../../../records/edition.ts';
+import { saveEdition } from '../../client/editions.ts';
+import {
+  type EditionField,
+  type EditionTyped,
+  editionFieldWords,
+  editionOfTyped,
+  editionTroubles,
+  editionTyped,
+} from '../../managers/editions/editionForm.ts';
+import { Field } from '../../parts/Field.tsx';
+import { Fold } from '../../parts/Fold.tsx';
+import { Picks } from '../../parts/Picks.tsx';
+import { SaveForm } from '../../parts/SaveForm.tsx';
+import { Words } from '../../parts/Words.tsx';
+import { useTypedForm } from '../useTypedForm.ts';
+
+const grainSides = [
+  ['long', 'long side'],
+  ['short', 'short side'],
+] as const;
+
+/** All that a person writes about an edition. */
+export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (kept: Edition) => void }) {
+  const form = useTypedForm<Edition, EditionTyped>({
+    entry: edition,
+    typedOf: (entry) => editionTyped(entry!),
+    check: editionTroubles,
+    send: (typed, entry) =>
+      saveEdition(edition.id, entry!.version, editionOfTyped(typed, entry!.paper.tearLossMm)),
+  });
+  const save = async () => {
+    const kept = await form.save();
+    if (kept) onSaved(kept);
+    return kept;
+  };
+  const line = (
+    field: EditionField,
+    more: { unit?: string; hint?: string; type?: HTMLInputTypeAttribute } = {},
+  ) => (
+    <Field
+      label={editionFieldWords[field]}
+      {...more}
+      {...(more.unit === undefined ? {} : { inputMode: 'decimal' as const })}
+      autoComplete="off"
+      maxLength={200}
+      value={form.values[field]}
+      trouble={form.troubleOf(field)}
+      onChange={(event) => form.set({ [field]: event.target.value })}
+    />
+  );
+  const picks = (field: EditionField, options: readonly (readonly [string, string])[]) => (
+    <Picks
+      label={editionFieldWords[field]}
+      value={form.values[field]}
+      options={options}
+      onPick={(value) => form.set({ [field]: value })}
+    />
+  );
+  return (
+    <SaveForm
+      label="The edition"
+      act="Save"
+      actKind="plain"
+      form={form}
+      words={editionFieldWords}
+      onSave={save}
+    >
+      <div className="fields">
+        {line('title')}
+        {line('size', { unit: 'prints' })}
+        {line('artistProofs', { unit: 'prints', hint: 'Empty: one in ten, at least one.' })}
+      </div>
+      <Fold title="Paper, ink, rack">
+        <div className="fields">
+          {line('paperName', { hint: 'As the maker calls it.' })}
+          {line('gramsPerM2', { unit: 'g/m²' })}
+          {line('sheetWide', { unit: 'mm' })}
+          {line('sheetHigh', { unit: 'mm' })}
+          {line('pieceWide', { unit: 'mm', hint: 'Empty: the sheet is printed whole.' })}
+          {line('pieceHigh', { unit: 'mm' })}
+        </div>
+        {picks('sheetGrain', [...grainSides, ['unknown', 'not known']])}
+        {picks('pieceGrain', [...grainSides, ['any', 'either side']])}
+        {picks('damped', [
+          ['yes', 'damp'],
+          ['no', 'dry'],
+          ['unknown', 'not decided'],
+        ])}
+        <div className="fields">
+          {line('inkedCm2', { unit: 'cm²', hint: 'As if every inked place were covered whole.' })}
+          {line('rackPlaces', { unit: 'places' })}
+          {line('ink')}
+        </div>
+      </Fold>
+      <Fold title="People, press, materials">
+        <div className="fields">
+          {line('artist')}
+          {line('printer')}
+          {line('press')}
+          {line('drawingMaterials')}
+          {line('etches')}
+        </div>
+      </Fold>
+      <Fold title="Approval proof">
+        <div className="fields">
+          {line('approvedBy')}
+          {line('approvalLights', { unit: 'darkness', hint: '0 bare paper, 1 black.' })}
+          {line('approvalMiddles', { unit: 'darkness' })}
+          {line('approvalDarks', { unit: 'darkness' })}
+        </div>
+      </Fold>
+      <Fold title="Signature, chop, cancellation">
+        <div className="fields">
+          {line('signature')}
+          {line('signedOn', { type: 'date' })}
+          {line('chop')}
+          {line('cancellation')}
+          {line('cancelledOn', { type: 'date' })}
+        </div>
+      </Fold>
+      <Words
+        label={editionFieldWords.note}
+        maxLength={10_000}
+        value={form.values.note}
+        onChange={(event) => form.set({ note: event.target.value })}
+      />
+    </SaveForm>
+  );
+}

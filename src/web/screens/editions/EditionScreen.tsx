@@ -1,0 +1,77 @@
+import './Editions.css';
+import { useQuery } from '@tanstack/react-query';
+import { Link } from 'wouter';
+import type { Edition } from '../../../records/edition.ts';
+import { editionKey, openEdition } from '../../client/editions.ts';
+import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { NotFound } from '../NotFound.tsx';
+import { Curating } from './Curating.tsx';
+import { EditionPage } from './EditionPage.tsx';
+import { PressLedger } from './PressLedger.tsx';
+
+const views = [
+  { path: '', name: 'Plan and papers' },
+  { path: 'curate', name: 'Drift and numbers' },
+] as const;
+
+/** One edition: its plan and papers, its ledger at the press, its drift and numbers. */
+export default function EditionScreen({ id, view }: { id: string; view: string }) {
+  const found = useQuery({ queryKey: editionKey(id), queryFn: () => openEdition(id) });
+  if (found.isError && !found.data) {
+    if (found.error instanceof FailedRequest && found.error.failure.code === 'not-found') return <NotFound />;
+    return (
+      <>
+        <PageHead stamp="Editions" headline="This edition could not be opened" />
+        <div className="edition-body">
+          <FailureNotice failure={shownFailure(found.error)} />
+        </div>
+      </>
+    );
+  }
+  const edition = found.data;
+  if (!edition) return <p className="unseen">Opening …</p>;
+  switch (view) {
+    case 'press':
+      return <PressLedger edition={edition} />;
+    case '':
+      return (
+        <>
+          <EditionViews edition={edition} view={view} />
+          <EditionPage edition={edition} />
+        </>
+      );
+    case 'curate':
+      return (
+        <>
+          <EditionViews edition={edition} view={view} />
+          <Curating edition={edition} />
+        </>
+      );
+    default:
+      return <NotFound />;
+  }
+}
+
+function EditionViews({ edition, view }: { edition: Edition; view: string }) {
+  return (
+    <nav className="edition-views" aria-label="This edition">
+      <ul>
+        <li>
+          <Link href={`/works/${edition.workId}/edition`}>The work</Link>
+        </li>
+        {views.map(({ path, name }) => (
+          <li key={path}>
+            <Link
+              href={`/editions/${edition.id}${path && `/${path}`}`}
+              aria-current={path === view ? 'page' : undefined}
+            >
+              {name}
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  );
+}

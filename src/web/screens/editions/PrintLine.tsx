@@ -1,0 +1,101 @@
+import {
+  type CuratedPrint,
+  type Impression,
+  numberedKinds,
+  type PrintKind,
+  printKinds,
+  type Verdict,
+} from '../../../records/edition.ts';
+import { printKindWords, printLabel } from '../../../studio/editions/printLabels.ts';
+import { Choice } from '../../parts/Choice.tsx';
+import { NumberField } from '../../parts/NumberField.tsx';
+import { Picks } from '../../parts/Picks.tsx';
+
+type Given = PrintKind | '';
+
+const options: readonly (readonly [Given, string])[] = [
+  ['', 'not given yet'],
+  ...printKinds.map((kind) => [kind, printKindWords[kind]] as const),
+];
+const verdicts: readonly (readonly [Verdict, string])[] = [
+  ['good', 'good'],
+  ['second', 'second'],
+  ['torn', 'torn'],
+];
+
+/** One impression: how it looked at the press and when dry, and what it is given as. */
+export function PrintLine({
+  impression,
+  print,
+  prints,
+  size,
+  onPut,
+  onCheck,
+}: {
+  impression: Impression;
+  print: CuratedPrint | null;
+  prints: readonly CuratedPrint[];
+  size: number;
+  onPut: (print: CuratedPrint | null) => void;
+  onCheck: (verdict: Verdict) => void;
+}) {
+  const { id, n, verdict, reason, checked } = impression;
+  const numbered = print !== null && (numberedKinds as readonly PrintKind[]).includes(print.kind);
+  const give = (kind: Given) => {
+    if (kind === '') return onPut(null);
+    const bears = (numberedKinds as readonly PrintKind[]).includes(kind);
+    onPut({ impression: id, kind, number: bears ? nextFree(kind, prints, id) : null });
+  };
+  return (
+    <li>
+      <p className="print-mark">
+        <span className="big">
+          {print && (print.number !== null || !numbered) ? printLabel(print, size, prints) : '–'}
+        </span>
+        <span className="soft">
+          impression {n}: {verdict}
+          {reason && `, ${reason}`}
+        </span>
+      </p>
+      <Picks
+        label={`Impression ${n} ${checked ? `looked at again ${ageWords(checked.ageMinutes)}` : 'when dry: not looked at yet'}`}
+        value={checked ? checked.verdict : ('' as Verdict)}
+        options={verdicts}
+        onPick={onCheck}
+      />
+      <div className="fields">
+        <Choice
+          label={`Impression ${n} is given as`}
+          value={print?.kind ?? ''}
+          options={options}
+          onChoose={give}
+        />
+        {numbered && (
+          <NumberField
+            label={`Number of impression ${n}`}
+            value={print.number}
+            least={1}
+            most={1000}
+            onValue={(number) => onPut({ ...print, number })}
+          />
+        )}
+      </div>
+    </li>
+  );
+}
+
+function nextFree(kind: PrintKind, prints: readonly CuratedPrint[], id: string): number {
+  const taken = new Set(
+    prints.filter((one) => one.kind === kind && one.impression !== id).map(({ number }) => number),
+  );
+  let number = 1;
+  while (taken.has(number)) number++;
+  return number;
+}
+
+function ageWords(minutes: number | null): string {
+  if (minutes === null) return 'at an age not noted';
+  if (minutes < 90) return `${Math.round(minutes)} min after pulling`;
+  if (minutes < 2880) return `${Math.round(minutes / 60)} h after pulling`;
+  return `${Math.round(minutes / 1440)} days after pulling`;
+}
