@@ -89,6 +89,8 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'partner-missing': 2,
   'not-good-to-print': 2,
   'approval-withdrawn': 2,
+  'protocol-malformed': 2,
+  'protocol-newer': 2,
   'edition-malformed': 2,
   'number-given-twice': 2,
   'curation-impossible': 2,

@@ -3,6 +3,7 @@ import { backupFailures } from './failures/backupFailures.ts';
 import { craftFailures } from './failures/craftFailures.ts';
 import { dayFailures } from './failures/dayFailures.ts';
 import { editionFailures } from './failures/editionFailures.ts';
+import { paperFailures } from './failures/paperFailures.ts';
 import { pictureFailures } from './failures/pictureFailures.ts';
 import { proofFailures } from './failures/proofFailures.ts';
 import { recordFailures } from './failures/recordFailures.ts';
@@ -22,6 +23,7 @@ export const failureRegistry = {
   ...dayFailures,
   ...editionFailures,
   ...backupFailures,
+  ...paperFailures,
 } as const;
 
 export type FailureCode = keyof typeof failureRegistry;

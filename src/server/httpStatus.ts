@@ -86,6 +86,8 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'edition-malformed': 400,
   'number-given-twice': 409,
   'curation-impossible': 422,
+  'protocol-malformed': 422,
+  'protocol-newer': 422,
   'backup-unknown': 422,
   'backup-newer': 422,
   'backup-cut-off': 422,

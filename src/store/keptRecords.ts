@@ -6,6 +6,10 @@ import { type DeadlineRepository, deadlineRepositoryIn } from './repositories/de
 import { type EditionRepository, editionRepositoryIn } from './repositories/editionRepository.ts';
 import { type EtchTableRepository, etchTableRepositoryIn } from './repositories/etchTableRepository.ts';
 import { type FoldRepository, foldRepositoryIn } from './repositories/foldRepository.ts';
+import {
+  type ForeignProtocolRepository,
+  foreignProtocolRepositoryIn,
+} from './repositories/foreignProtocolRepository.ts';
 import { type InkRepository, inkRepositoryIn } from './repositories/inkRepository.ts';
 import { type KitRepository, kitRepositoryIn } from './repositories/kitRepository.ts';
 import { type LedgerRepository, ledgerRepositoryIn } from './repositories/ledgerRepository.ts';
@@ -18,6 +22,7 @@ import {
   pullMeasuringRepositoryIn,
 } from './repositories/pullMeasuringRepository.ts';
 import { type PullRepository, pullRepositoryIn } from './repositories/pullRepository.ts';
+import { type ReportRepository, reportRepositoryIn } from './repositories/reportRepository.ts';
 import { type RunRepository, runRepositoryIn } from './repositories/runRepository.ts';
 import { type SeriesRepository, seriesRepositoryIn } from './repositories/seriesRepository.ts';
 import { type StoneRepository, stoneRepositoryIn } from './repositories/stoneRepository.ts';
@@ -42,6 +47,8 @@ export interface KeptRecords {
   readonly kit: KitRepository;
   readonly inks: InkRepository;
   readonly materials: MaterialRepository;
+  readonly reports: ReportRepository;
+  readonly foreignProtocols: ForeignProtocolRepository;
   readonly photographs: PhotographRepository;
   readonly studio: StudioRepository;
   readonly deadlines: DeadlineRepository;
@@ -74,6 +81,8 @@ export function keptRecordsIn(database: Kysely<Tables>): KeptRecords {
     kit: kitRepositoryIn(database),
     inks: inkRepositoryIn(database),
     materials: materialRepositoryIn(database),
+    reports: reportRepositoryIn(database),
+    foreignProtocols: foreignProtocolRepositoryIn(database),
     photographs: photographRepositoryIn(database),
     studio: studioRepositoryIn(database),
     deadlines: deadlineRepositoryIn(database),

@@ -16,6 +16,7 @@ import { stepSheetPdf } from '../../src/paper/sheets/stepSheet.ts';
 import { weekSheetPdf } from '../../src/paper/sheets/weekSheet.ts';
 import type { ComparisonRecord } from '../../src/records/comparison.ts';
 import type { Paper } from '../../src/records/paper.ts';
+import { paperSheets } from './paperExhibits.ts';
 import { documentations, drifts, tearDowns } from './records/editions.ts';
 import {
   cannotBeKept,
@@ -117,6 +118,7 @@ export const sheets: readonly SheetExhibit[] = [
   { name: 'card-start-washout', pages: 1, pdf: () => roomCardPdf(washoutCard) },
   edition('edition-printed', 'printed', 'a4'),
   edition('edition-planned', 'planned', 'letter'),
+  ...paperSheets,
 ];
 
 type Planned = typeof lowWaterPlan;

@@ -80,6 +80,12 @@ const dataOf: readonly (readonly string[])[] = [
     `INSERT INTO suspect_outcomes VALUES ('tested', 'one', '2026-03-10T00:00:00.000Z', 'water-wipe', 'no', NULL)`,
     `INSERT INTO suspect_outcomes VALUES ('closed', 'one', '2026-03-11T00:00:00.000Z', NULL, NULL, 'scum')`,
   ],
+  [
+    `INSERT INTO reports VALUES ('year', '2026-03-12T00:00:00.000Z', '2026-03-12T00:00:00.000Z', 2, 0, 0, 'year',
+      '{"title":"A year","works":["work"]}')`,
+    `INSERT INTO foreign_protocols VALUES ('ebb', '2026-03-12T00:00:00.000Z', '2026-03-12T00:00:00.000Z', 1, 1, 0, 'ebb',
+      '{"note":"","protocol":{"title":"Ebb"}}')`,
+  ],
 ];
 
 let folder: string;
@@ -227,6 +233,14 @@ describe('migrations', () => {
       if (version >= 12) await expectMaterials(database);
       if (version >= 13) {
         expect(await suspectRepositoryIn(database).counts()).toEqual({ closed: 1, byCause: { scum: 1 } });
+      }
+      if (version >= 14) {
+        const { reports, foreignProtocols } = keptRecordsIn(database);
+        expect(await reports.find('year')).toMatchObject({ title: 'A year', version: 2, works: ['work'] });
+        expect(await foreignProtocols.find('ebb')).toMatchObject({
+          archived: true,
+          protocol: { title: 'Ebb' },
+        });
       }
       await close();
     }

@@ -3,6 +3,7 @@ import { foldMigration } from './foldMigration.ts';
 import { inkMigration } from './inkMigration.ts';
 import { kitMigration } from './kitMigration.ts';
 import { materialMigration } from './materialMigration.ts';
+import { paperMigration } from './paperMigration.ts';
 import { pullMigration } from './pullMigration.ts';
 import { recordMigration } from './recordMigration.ts';
 import { runMigration } from './runMigration.ts';
@@ -66,4 +67,5 @@ export const migrations: readonly (readonly string[])[] = [
   inkMigration,
   materialMigration,
   suspectMigration,
+  paperMigration,
 ];

@@ -56,6 +56,8 @@ export interface Tables
     SuspectTables {
   readonly kit: KitTable;
   readonly materials: EditedTable;
+  readonly reports: EditedTable;
+  readonly foreign_protocols: EditedTable;
   readonly inks: InkTable;
   readonly photographs: PhotographTable;
   readonly comparisons: ComparisonTable;

@@ -18,6 +18,8 @@ export interface ComparisonRepository {
   find(id: string): Promise<StoredComparison | null>;
   /** Newest first, those whose words hold every word of `search`; null where `after` is not known. */
   list(query: { search: string; after: string | null; limit: number }): Promise<ComparisonPage | null>;
+  /** Those that stand on one of these photographs, oldest first. */
+  ofPhotographs(photographs: readonly string[]): Promise<readonly StoredComparison[]>;
   /** Moves a comparison out of one of the states `from`; false, and nothing changed, where it is in another. */
   move(id: string, from: readonly ComparisonState[], change: ComparisonMove): Promise<boolean>;
   /** The one that has waited longest; null where none waits. */
@@ -86,6 +88,21 @@ export function comparisonRepositoryIn(database: Kysely<Tables>): ComparisonRepo
         })),
         next: rows.length > limit ? page.at(-1)!.id : null,
       };
+    },
+    async ofPhotographs(photographs) {
+      if (photographs.length === 0) return [];
+      const rows = await kept()
+        .selectAll()
+        .where('id', 'in', (inner) =>
+          inner
+            .selectFrom('comparison_photographs')
+            .select('comparison_id')
+            .where('photograph_id', 'in', photographs),
+        )
+        .orderBy('created_at')
+        .orderBy('id')
+        .execute();
+      return rows.map(comparisonFromRow);
     },
     async move(id, from, change) {
       return database.transaction().execute(async (transaction) => {

@@ -15,7 +15,7 @@ interface Entry {
 }
 
 /** Tables that hold nothing but such entries, newest first. */
-type EntryTable = 'materials';
+type EntryTable = 'materials' | 'reports' | 'foreign_protocols';
 
 export interface EntryPage<Kept> {
   readonly page: readonly Kept[];

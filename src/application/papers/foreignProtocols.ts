@@ -1,0 +1,83 @@
+import { type Failure, failure } from '../../foundation/failure.ts';
+import { fail, ok, type Result } from '../../foundation/result.ts';
+import type { SaveRefusal } from '../../records/saving.ts';
+import type { ForeignProtocol, WorkProtocol } from '../../records/workProtocol.ts';
+import type { KeptRecords } from '../../store/keptRecords.ts';
+import type { PageQuery } from '../../store/repositories/pageMark.ts';
+import { badMark } from '../badMark.ts';
+import { refused, type Saved, type SavingParts, stale } from '../saving.ts';
+import { setProtocol } from './workProtocol.ts';
+
+interface Parts {
+  readonly store: Pick<KeptRecords, 'foreignProtocols'>;
+}
+
+export interface ForeignProtocolPage {
+  readonly protocols: readonly ForeignProtocol[];
+  readonly next: string | null;
+}
+
+function noSuchProtocol(): Failure {
+  return failure('not-found', { what: 'such protocol of another studio' });
+}
+
+/** Keeps another studio's protocol as it came. */
+export function keepForeignProtocol(
+  { store, now, newId, sample }: SavingParts,
+  { protocol, note }: { readonly protocol: WorkProtocol; readonly note: string },
+): Promise<Saved<ForeignProtocol>> {
+  return store.decide(async ({ foreignProtocols }) => {
+    const createdAt = now().toISOString();
+    const kept: ForeignProtocol = {
+      id: newId(),
+      protocol,
+      note,
+      archived: false,
+      version: 1,
+      createdAt,
+      changedAt: createdAt,
+      sample: sample ?? false,
+    };
+    await foreignProtocols.add(kept);
+    return ok(kept);
+  });
+}
+
+/** A page of them, newest first; `body-malformed` where `after` marks no place. */
+export async function listForeignProtocols(
+  { store }: Parts,
+  query: PageQuery,
+): Promise<Result<ForeignProtocolPage>> {
+  const listed = await store.foreignProtocols.list(query);
+  return listed === null ? badMark() : ok({ protocols: listed.page, next: listed.next });
+}
+
+/** One of them, archived or not; or `not-found`. */
+export async function readForeignProtocol({ store }: Parts, id: string): Promise<Result<ForeignProtocol>> {
+  const kept = await store.foreignProtocols.find(id);
+  return kept === null ? fail(noSuchProtocol()) : ok(kept);
+}
+
+/** One of them as a PDF; or `not-found`. */
+export async function foreignProtocolSheet(parts: Parts, id: string): Promise<Result<Uint8Array>> {
+  const kept = await readForeignProtocol(parts, id);
+  return kept.ok ? setProtocol(kept.value.protocol) : kept;
+}
+
+/** Takes one off the list, or brings it back; `stale-save` with it as it is now, or `not-found`. */
+export function archiveForeignProtocol(
+  { store, now }: Pick<SavingParts, 'store' | 'now'>,
+  id: string,
+  { version, archived }: { readonly version: number; readonly archived: boolean },
+): Promise<Saved<ForeignProtocol>> {
+  return store.decide<ForeignProtocol, SaveRefusal<ForeignProtocol>>(async ({ foreignProtocols }) => {
+    const kept = await foreignProtocols.find(id);
+    if (kept === null) return refused(noSuchProtocol());
+    const { title } = kept.protocol;
+    if (kept.version !== version)
+      return stale(`the protocol ${title}`, { yours: version, kept: kept.version }, kept);
+    const next = { ...kept, archived, version: version + 1, changedAt: now().toISOString() };
+    await foreignProtocols.save(next, version);
+    return ok(next);
+  });
+}

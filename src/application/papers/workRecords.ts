@@ -1,0 +1,36 @@
+import { fail, ok, type Result } from '../../foundation/result.ts';
+import type { RunState } from '../../records/bench.ts';
+import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
+import type { Store } from '../../store/openStore.ts';
+import type { WorkRecords } from '../../studio/papers/gaps.ts';
+import { type ReadRunParts, stateOf } from '../bench/readRun.ts';
+import { comparisonEntryOf, type EntryParts } from '../comparisonEntryOf.ts';
+import { type ReadSeriesParts, readSeries } from '../pulls/readSeries.ts';
+import { noSuchWork } from '../works/findWork.ts';
+import { workEntryOf } from '../works/workEntryOf.ts';
+
+export interface WorkRecordParts extends ReadRunParts, ReadSeriesParts, EntryParts {
+  readonly store: ReadRunParts['store'] &
+    ReadSeriesParts['store'] &
+    EntryParts['store'] &
+    Pick<Store, 'stones' | 'comparisons'>;
+}
+
+/** All that a paper on one work is put together from; or `not-found`. */
+export async function readWorkRecords(parts: WorkRecordParts, workId: string): Promise<Result<WorkRecords>> {
+  const { store } = parts;
+  const found = await store.works.find(workId);
+  if (found === null) return fail(noSuchWork());
+  const work = await workEntryOf(store, found);
+  const runs: RunState[] = [];
+  for (const run of (await store.runs.ofWork(workId)).toReversed()) runs.push(await stateOf(parts, run));
+  const followed = runs.findLast(({ planId }) => planId !== null)?.planId ?? null;
+  const plan =
+    followed === null ? await store.plans.newestFirst(workId) : await store.plans.findFirst(workId, followed);
+  const photographs = [...work.photographs, ...work.stone.photographs].map(({ photograph }) => photograph);
+  const comparisons: ComparisonEntry[] = [];
+  for (const one of await store.comparisons.ofPhotographs(photographs))
+    comparisons.push(await comparisonEntryOf(parts, one));
+  const series = await readSeries(parts, workId);
+  return series.ok ? ok({ work, plan, runs, comparisons, series: series.value }) : series;
+}

@@ -1,0 +1,208 @@
+import type { ProtocolEtch, WorkProtocol } from '../../records/workProtocol.ts';
+import { contactWords, plannedWords, spanWords, timeWords } from '../../studio/papers/paperWords.ts';
+import { changeWord } from '../../studio/proofs/changeWords.ts';
+import { coverageFigure } from '../../studio/proofs/coverageWords.ts';
+import { type SheetContent, sheetPdf } from './pdfDocument.ts';
+import { headline, note, paragraph, partName, rule, stamp } from './sheetParts.ts';
+
+const blank = 'not recorded';
+
+/**
+ * A work's protocol as a PDF for another studio: materials, what was laid where with planned and done, the stages, what
+ * went otherwise, what came of it, and what was not recorded. Equal input gives equal bytes.
+ */
+export async function workProtocolPdf(protocol: WorkProtocol): Promise<Uint8Array> {
+  const { title, stone, madeAt, engine } = protocol;
+  return sheetPdf({
+    title: `${title}: protocol`,
+    createdAt: new Date(madeAt),
+    foot: `${title}, protocol of ${madeAt.slice(0, 10)}. ${engine}. From records alone; nothing is filled in.`,
+    content: [
+      stamp(`Protocol of a work · stone ${stone.name}`),
+      headline(title),
+      rule(1.5),
+      paragraph(
+        `Stone ${stone.name}, ${stone.widthMm} × ${stone.heightMm} mm${stone.colour === '' ? '' : `, ${stone.colour}`}. ` +
+          tableWords(protocol),
+      ),
+      ...past(protocol),
+      ...materials(protocol),
+      ...etches(protocol),
+      ...secondEtches(protocol),
+      ...stages(protocol),
+      ...list('Otherwise than planned', protocol.deviations, 'The log tells of nothing that went otherwise.'),
+      ...outcome(protocol),
+      ...list('Not recorded', protocol.notRecorded, 'Nothing that is asked for here is missing.'),
+      note(
+        'Times marked “remembered” were told afterwards. Amounts are those measured out, losses included. ' +
+          'What a safety data sheet or a local code says comes before anything here.',
+      ),
+    ],
+  });
+}
+
+function tableWords({ table, people, filmMm }: WorkProtocol): string {
+  if (table === null) return 'No first etch was planned from a table.';
+  const hands = people === null ? '' : `, ${people} ${people === 1 ? 'person' : 'people'}`;
+  return `Etch table: ${table.name}, version ${table.version}; film ${filmMm ?? blank} mm${hands}.`;
+}
+
+function past({ origin, past: facts }: WorkProtocol): SheetContent[] {
+  if (origin === 'new') return [];
+  return [
+    partName('Before it was entered, as told'),
+    table(
+      [110, '*'],
+      facts.map(({ fact, value }) => [fact.replaceAll('-', ' '), value ?? 'not known']),
+    ),
+  ];
+}
+
+function materials({ materials: rows }: WorkProtocol): SheetContent[] {
+  if (rows.length === 0) return [];
+  const head = ['Material', 'To have ready', 'On 100 cm²', 'Strength', 'pH'];
+  return [
+    partName('Materials of the first etch'),
+    table(
+      ['*', 90, 70, 110, 60],
+      rows.map(({ name, ml, drops, mlPer100Cm2, gramsPerLitre, pH, gum }) => [
+        name,
+        drops === null ? `${ml} ml` : `${ml} ml (${drops} drops)`,
+        mlPer100Cm2 === null ? blank : `${mlPer100Cm2} ml`,
+        name !== 'tannic solution'
+          ? blank
+          : `${gramsPerLitre === null ? blank : `${gramsPerLitre} g/l`}${gum === null ? '' : gum ? ', with gum' : ', no gum'}`,
+        pH === null ? blank : String(pH),
+      ]),
+      head,
+    ),
+  ];
+}
+
+function etches({ etches: rows }: WorkProtocol): SheetContent[] {
+  if (rows.length === 0) return [];
+  return [
+    partName('First etch, place by place'),
+    table(
+      [16, 88, 46, '*', 84, 92],
+      rows.map((etch) => [
+        etch.letter,
+        etch.medium === null ? etch.name : `${etch.name}, ${etch.medium}`,
+        String(etch.areaCm2),
+        etchWords(etch),
+        plannedWords(etch),
+        contactWords(etch.done),
+      ]),
+      ['', 'Place', 'cm²', 'Laid', 'Planned', 'Done'],
+    ),
+  ];
+}
+
+function etchWords({ etch, parts }: ProtocolEtch): string {
+  if (etch === null) return 'the table has no rule';
+  return `${etch}: ${parts
+    .map(
+      ({ material, ml, drops, mlPer100Cm2 }) =>
+        `${ml} ml ${material}${drops === null ? '' : ` (${drops} drops)`}${
+          mlPer100Cm2 === null ? '' : `, ${mlPer100Cm2} on 100 cm²`
+        }`,
+    )
+    .join('; ')}`;
+}
+
+function secondEtches({ secondEtches: all }: WorkProtocol): SheetContent[] {
+  return all.flatMap(({ line, zones }) => [
+    partName(`Second etch, ${line}, as planned`),
+    table(
+      [110, 110, '*'],
+      zones.map(({ name, etch, why }) => [name, etch ?? 'none here', why]),
+    ),
+  ]);
+}
+
+function stages({ stages: rows }: WorkProtocol): SheetContent[] {
+  return [
+    partName('Stages, in the order in which they were done'),
+    rows.length === 0
+      ? paragraph('No stage was logged.')
+      : table(
+          ['*', 84, 100, 120],
+          rows.map(({ name, startedAt, expected, state, spent }) => [
+            name,
+            timeWords(startedAt) ?? blank,
+            state === 'skipped' ? 'left out' : spanWords(spent),
+            expected === null || (expected.lowSeconds === null && expected.highSeconds === null)
+              ? (expected?.note ?? 'no time is usual')
+              : `${expected.lowSeconds ?? '?'}–${expected.highSeconds ?? '?'} s (${expected.basis})`,
+          ]),
+          ['Stage', 'Begun', 'Took', 'Usual'],
+        ),
+  ];
+}
+
+function outcome({ comparisons, series }: WorkProtocol): SheetContent[] {
+  return [
+    partName('What came of it'),
+    paragraph(
+      series === null
+        ? 'No pull is recorded.'
+        : `${series.pulls} ${series.pulls === 1 ? 'pull' : 'pulls'}: ${series.reason} Tolerance ${series.tolerance} darkness; one reading strays by a standard deviation of ${
+            series.sigma === null ? 'no known size' : Number(series.sigma.toPrecision(2))
+          }.`,
+    ),
+    ...(comparisons.length === 0 ? [paragraph('No print was measured against the stone.')] : []),
+    ...comparisons.flatMap(({ title, finding, zones, counts, warnings }) => [
+      paragraph(
+        `${title}. ${finding ?? ''} ${counts.map(({ change, zones: n }) => `${n} ${changeWord(change)}`).join(', ')}.`,
+      ),
+      table(
+        ['*', 90, 80, 80, 70],
+        zones.map(({ name, medium, drawn, printed, change }) => [
+          name,
+          medium,
+          percent(drawn),
+          percent(printed),
+          changeWord(change),
+        ]),
+        ['Zone', 'Medium', 'Drawn, %', 'Printed, %', ''],
+      ),
+      note(`Intervals of 95 %. ${warnings.join(' ')}`),
+    ]),
+  ];
+}
+
+function percent(interval: { coverage: number; low: number; high: number } | null): string {
+  const figure = coverageFigure(interval);
+  return figure === null ? 'not known' : `${figure.value} ${figure.plusMinus}`;
+}
+
+function list(name: string, items: readonly string[], none: string): SheetContent[] {
+  return [partName(name), items.length === 0 ? paragraph(none) : { ul: [...items], margin: [0, 0, 0, 4] }];
+}
+
+function table(
+  widths: readonly (number | '*')[],
+  rows: readonly (readonly string[])[],
+  head?: readonly string[],
+): SheetContent {
+  const body = rows.map((row) => row.map((text) => ({ text })));
+  return {
+    table: {
+      dontBreakRows: true,
+      headerRows: head ? 1 : 0,
+      widths: [...widths],
+      body: head ? [head.map((text) => ({ text, bold: true })), ...body] : body,
+    },
+    fontSize: 8.5,
+    margin: [0, 0, 0, 4],
+    layout: {
+      hLineWidth: (row: number) => (row === 0 ? 0 : 0.5),
+      hLineColor: () => '#8b806e',
+      vLineWidth: () => 0,
+      paddingLeft: () => 0,
+      paddingRight: () => 6,
+      paddingTop: () => 1.5,
+      paddingBottom: () => 1.5,
+    },
+  };
+}

@@ -1,0 +1,111 @@
+import type { RunState } from '../../records/bench.ts';
+import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
+import type { KeptPlan } from '../../records/keptPlan.ts';
+import type { LineStage } from '../../records/run.ts';
+import { type HistoryFact, type WorkStage, workStages } from '../../records/work.ts';
+import type { WorkEntry } from '../../records/workEntry.ts';
+import type { WorkSeries } from '../../records/workSeries.ts';
+import { lineRule } from '../bench/lineStages.ts';
+import { laidRows } from '../etch/laidRows.ts';
+
+/** What is kept of one work, read as it stands now. */
+export interface WorkRecords {
+  readonly work: WorkEntry;
+  /** The first etch's plan that its runs followed, else the newest; null without one. */
+  readonly plan: KeptPlan | null;
+  /** Oldest first. */
+  readonly runs: readonly RunState[];
+  /** Comparisons made from photographs of the work or its stone, oldest first. */
+  readonly comparisons: readonly ComparisonEntry[];
+  readonly series: WorkSeries;
+}
+
+/** Stages whose length a reader asks for, and from which stage of the work on. */
+const askedFor: readonly (readonly [readonly LineStage[], WorkStage])[] = [
+  [['grain'], 'grained'],
+  [['powder'], 'first-etch'],
+  [['first-etch'], 'first-etch'],
+  [['washout'], 'washed-out'],
+  [['base'], 'washed-out'],
+  [['base-air'], 'washed-out'],
+  [['roll-up'], 'rolled-up'],
+  [['second-etch', 'second-etch-quick'], 'second-etch'],
+  [['proofs'], 'proofs'],
+];
+
+const pastWords: Readonly<Record<HistoryFact, string>> = {
+  grain: 'how it was grained',
+  'drawn-on': 'when it was drawn',
+  media: 'what it was drawn with',
+  powder: 'whether it was powdered',
+  'first-etch': 'its first etch',
+  'first-etch-contact': 'how long the first etch lay',
+  rest: 'how long it rested',
+  washout: 'its washout',
+  base: 'its base',
+  'roll-up-ink': 'the ink it was rolled up with',
+  'second-etch': 'its second etch',
+  pulls: 'how many pulls were made before',
+  'last-gummed': 'when it was gummed last',
+};
+
+/** What was not recorded of a work and would be asked for, each as words that follow "not recorded:". Nothing is filled. */
+export function gapsOf({ work, plan, runs, comparisons, series }: WorkRecords): string[] {
+  const on = ` on ${work.stone.name}`;
+  return [
+    ...pastGaps(work),
+    ...(plan === null ? (reached(work, 'first-etch') ? ['a plan of the first etch'] : []) : planGaps(plan)),
+    ...stageGaps(work, runs),
+    ...(plan === null || !reached(work, 'first-etch') ? [] : contactGaps(plan, runs)),
+    ...(comparisons.some(({ record }) => record?.verdict === 'ok') || !reached(work, 'trial-proofs')
+      ? []
+      : ['a comparison of print and stone']),
+    ...(reached(work, 'trial-proofs') && series.pulls.length === 0 ? ['its pulls'] : []),
+    ...(series.pulls.length > 0 && series.sigma === null ? ['how far one reading strays in this room'] : []),
+  ].map((gap) => gap + on);
+}
+
+function reached({ stage }: Pick<WorkEntry, 'stage'>, from: WorkStage): boolean {
+  return workStages.indexOf(stage) >= workStages.indexOf(from);
+}
+
+function pastGaps({ origin }: WorkEntry): string[] {
+  if (origin.kind === 'new') return [];
+  return origin.history.filter(({ value }) => value === null).map(({ fact }) => pastWords[fact]);
+}
+
+function planGaps({ request, plan }: KeptPlan): string[] {
+  if (!plan.batches.some(({ material }) => material === 'tannic solution')) return [];
+  const { gramsPerLitre, pH, gum } = request.tannic ?? { gramsPerLitre: null, pH: null, gum: null };
+  return [
+    ...(gramsPerLitre === null ? ['concentration of the tannic solution'] : []),
+    ...(pH === null ? ['pH of the tannic solution'] : []),
+    ...(gum === null ? ['whether the tannic solution held gum'] : []),
+  ];
+}
+
+function stageGaps(work: WorkEntry, runs: readonly RunState[]): string[] {
+  const { origin } = work;
+  const before = origin.kind === 'new' ? -1 : workStages.indexOf(origin.stage);
+  const told = runs.flatMap(({ stages }) => stages);
+  return askedFor.flatMap(([stages, from]) => {
+    if (!reached(work, from) || workStages.indexOf(from) <= before) return [];
+    const done = told.filter(({ stage }) => stages.includes(stage));
+    if (done.some(({ state, spent }) => state === 'skipped' || spent !== null)) return [];
+    const { name } = lineRule(stages[0]!);
+    if (from === 'second-etch' && done.length === 0 && work.stage !== 'second-etch')
+      return ['whether there was a second etch'];
+    return [`${name} time`];
+  });
+}
+
+function contactGaps({ plan }: KeptPlan, runs: readonly RunState[]): string[] {
+  const known = new Set(
+    runs.flatMap(({ contacts }) => contacts.filter(({ spent }) => spent !== null).map(({ place }) => place)),
+  );
+  const missing = laidRows(plan).filter(({ row }) => row.etch !== null && !known.has(row.id));
+  if (missing.length === 0) return [];
+  return [
+    `how long the first etch lay on ${missing.map(({ row, name }) => `${row.letter} ${name}`).join(', ')}`,
+  ];
+}
