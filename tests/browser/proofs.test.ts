@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { expect, inject, it } from 'vitest';
 import type { PhotographEntry } from '../../src/records/comparisonEntry.ts';
 import type { PullEntry } from '../../src/records/pullTones.ts';
+import type { RunSummary } from '../../src/records/run.ts';
 import type { WorkEntry } from '../../src/records/workEntry.ts';
 import type { Approval, KeptSeriesSettings, WorkSeries } from '../../src/records/workSeries.ts';
 import { describeInBrowser, phone } from './pages.ts';
@@ -102,7 +103,7 @@ describeInBrowser('the proof desk', (pages) => {
     await asked(page, 'Set it down afresh and take it again');
     await page.locator('input[type=file]').setInputFiles(pair.print);
     await page.getByText('This is the same photograph once more.').waitFor();
-    await next(page);
+    await page.getByRole('button', { name: 'Once is enough' }).click();
     await asked(page, 'How long ago was it pulled?');
     await page.getByText('5 minutes').click();
     await next(page);
@@ -119,6 +120,23 @@ describeInBrowser('the proof desk', (pages) => {
     const [pull] = (await sent<{ pulls: PullEntry[] }>('GET', `/api/works/${work.id}/pulls`)).pulls;
     expect(pull!.photographs[0]!.corners).not.toBeNull();
     expect(pull!.photographs[0]!.measuring?.state).toBe('measured');
+    await page
+      .getByRole('list', { name: /^The pulls/ })
+      .getByRole('link')
+      .click();
+    await page.getByRole('heading', { name: 'Pull 1, read once' }).waitFor();
+    const row = page
+      .getByRole('table', { name: /drawn stone and this pull/ })
+      .getByRole('row', { name: /^middles/ });
+    await row.waitFor({ timeout: 60_000 });
+    expect(await row.textContent()).toMatch(/0\.\d+ ± 0\.\d+/);
+    await page.getByText('surely darker').waitFor();
+    await expectSoundScreen(page, 'a pull beside its drawn stone');
+    await page.getByText('the pull before').click();
+    await page.getByText(/no pull before it was measured/).waitFor();
+    await page.getByRole('link', { name: 'Photograph it again' }).click();
+    await page.getByRole('heading', { name: 'Is it the photograph?' }).waitFor();
+    await expectSoundScreen(page, 'a second reading of one sheet');
   });
 
   it('shows strip, lines, answer, changes and good to print at a desk without scrolling', async () => {
@@ -166,7 +184,9 @@ describeInBrowser('the proof desk', (pages) => {
     const work = await startedWork('S-115', { zones: [sky(), post] });
     const eye = { lights: 0.1, middles: 0.5, darks: 0.9, ageMinutes: 5, who: 'P.R.' };
     for (const number of [1, 2, 3]) await pulled(work, number, { eye, who: 'P.R.' });
-    const page = await pages.atDesk(`/works/${work.id}/proofs`);
+    const { id: run } = await sent<RunSummary>('POST', '/api/runs', { workId: work.id });
+    const page = await pages.atDesk(`/bench/${run}`);
+    await page.getByRole('link', { name: 'The proofs' }).click();
     await page.getByRole('link', { name: 'The two marks' }).click();
     await page.getByRole('heading', { name: 'Pulls 1–3 agree: two marks are missing' }).waitFor();
     await expectSoundScreen(page, 'the two marks');

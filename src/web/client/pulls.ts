@@ -13,11 +13,6 @@ export async function listPulls(work: string): Promise<readonly PullEntry[]> {
   return (await ask<{ pulls: readonly PullEntry[] }>(`/api/works/${work}/pulls`)).pulls;
 }
 
-/** One pull with what was read from its photographs. */
-export function openPull(work: string, pull: string): Promise<PullEntry> {
-  return ask(`/api/works/${work}/pulls/${pull}`);
-}
-
 /** Keeps a pull; its photographs are measured from then on. */
 export function addPull(work: string, draft: Partial<PullDraft>): Promise<PullEntry> {
   return ask(`/api/works/${work}/pulls`, withJson('POST', draft));

@@ -87,6 +87,9 @@ export function BenchFoot({
         <Link href={`/works/${work.id}`} className="bench-out">
           Leave the bench
         </Link>
+        <Link href={`/works/${work.id}/proofs`} className="bench-out">
+          The proofs
+        </Link>
         <Link href={`/changes/runs/${runId}`} className="bench-out">
           What changed?
         </Link>

@@ -57,6 +57,7 @@ export function AddPull({ work, proofs }: ProofsPageParts) {
     await changed();
     go(`/works/${work.id}/proofs/${kept.id}/answer`);
   };
+  const once = now === 'again' && typed.photographs.length < 2;
   const last = at === steps.length - 1;
   const { question, why } = questionOf(now, typed);
   return (
@@ -96,11 +97,17 @@ export function AddPull({ work, proofs }: ProofsPageParts) {
         <div className="add-pull-acts">
           {now !== 'photograph' && (
             <Button
-              kind="act"
+              kind={once ? 'plain' : 'act'}
               type="submit"
               disabled={saving.pending || (now === 'paper' && typed.paper === null)}
             >
-              {last ? (saving.pending ? 'Keeping it …' : `Keep pull ${typed.number}`) : 'Next'}
+              {last
+                ? saving.pending
+                  ? 'Keeping it …'
+                  : `Keep pull ${typed.number}`
+                : once
+                  ? 'Once is enough'
+                  : 'Next'}
             </Button>
           )}
           {at > 0 && (

@@ -66,7 +66,7 @@ export function PhotographStep({
       {trouble && <FailureNotice failure={trouble} />}
       <div className="add-pull-ways">
         <PictureButton
-          kind={again || shown ? 'plain' : 'act'}
+          kind={shown ? 'plain' : 'act'}
           disabled={share !== null}
           onPicture={(file) => void take(file)}
         >

@@ -17,7 +17,7 @@ import { StonePicture } from './StonePicture.tsx';
 import type { ProofsPageParts } from './useProofs.ts';
 import { WordList } from './WordList.tsx';
 
-const picturePx = 270;
+const picturePx = 256;
 
 /** A pull and its partner in one orientation, where it surely is lighter or darker, and by how much in each place. */
 export function PullBeside({
@@ -139,7 +139,8 @@ function difference(value: Measured | null): string {
   if (!value) return 'not known';
   const signed = (number: number) => {
     const words = darknessWords(number);
-    return words.startsWith('-') ? words.replace('-', '−') : `+${words}`;
+    if (words.startsWith('-')) return words.replace('-', '−');
+    return Number(words) === 0 ? words : `+${words}`;
   };
   return `${signed(value.value)} (${signed(value.low)} to ${signed(value.high)})`;
 }
