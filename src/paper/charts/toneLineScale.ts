@@ -36,12 +36,12 @@ export function lineScale({
   return { from: { lights: lights!, middles: middles!, darks: darks! }, span };
 }
 
-/** Round values for the axis, two to five of them. */
+/** Round values for the axis, at most six of them and none beyond bare or full. */
 export function tickValues(from: number, span: number): readonly number[] {
   const step = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5].find((each) => span / each <= 5) ?? 1;
   const first = Math.ceil(from / step - 1e-9);
   const last = Math.floor((from + span) / step + 1e-9);
   return Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => {
     return Math.round((first + index) * step * 1000) / 1000;
-  });
+  }).filter((value) => value >= 0 && value <= 1);
 }

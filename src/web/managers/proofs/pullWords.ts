@@ -33,7 +33,9 @@ export function seriesHeadline({ answer, pulls }: Pick<WorkSeries, 'answer' | 'p
 
 /** What to mind about an answer, without the places of its question that a file would be mended at. */
 export function answerWarnings({ answer }: Pick<WorkSeries, 'answer'>): readonly string[] {
-  return answer.warnings.map((words) => words.replaceAll(/\s*\(pulls\[\d+\][^)]*\)/g, ''));
+  return answer.warnings.map((words) =>
+    words.replaceAll(/\s*\((?:pulls\[\d+\]|noise|tolerance)[^)]*\)/g, ''),
+  );
 }
 
 /** How old a print was when it was read: `5 min`, `2 h`, `3 days`; a word as it stands; null: `age not known`. */

@@ -97,6 +97,7 @@ function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
   const [marked, setMarked] = useState<Readonly<Record<Role, boolean>>>({ artist: false, printer: false });
   const { met, pulls: rest, missing } = series.goodToPrint;
   const number = rest.at(-1);
+  const byEye = series.pulls.find((pull) => pull.number === number)?.how === 'eye';
   const resting = pulls.filter((pull) => rest.includes(pull.number));
   const press = async (role: Role) => {
     const next = { ...marked, [role]: !marked[role] };
@@ -123,8 +124,9 @@ function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
   return (
     <section aria-label="The two marks">
       <p>
-        From then on pull {number} with its photograph is the standard, and every tone of a print may differ
-        from it by {darknessWords(series.tolerance)}. Each sets the own mark.
+        From then on pull {number}, {byEye ? 'as told by eye,' : 'with its photograph,'} is the standard, and
+        every tone of a print may differ from it by {darknessWords(series.tolerance)}. Both set their own
+        mark.
       </p>
       <div className="two-marks">
         {(['artist', 'printer'] as const).map((role) => (
@@ -138,7 +140,7 @@ function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
               onChange={(event) => setTyped((now) => ({ ...now, [role]: event.target.value }))}
             />
             <Button
-              kind={marked[role] ? 'plain' : 'act'}
+              kind={!marked[role] && (role === 'artist' || marked.artist) ? 'act' : 'plain'}
               aria-pressed={marked[role]}
               disabled={typed[role].trim() === '' || saving.pending}
               onClick={() => void press(role)}

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
 import type { WorkEntry } from '../../../records/workEntry.ts';
-import type { RoomNoise } from '../../../records/workSeries.ts';
+import type { RoomNoise, WorkSeries } from '../../../records/workSeries.ts';
 import { darknessWords } from '../../../studio/proofs/seriesWords.ts';
 import { typeNoise } from '../../client/series.ts';
 import { typedNumber } from '../../managers/typedNumber.ts';
@@ -12,8 +12,17 @@ import { useSaving } from '../useSaving.ts';
 import { useProofsChanged } from './useProofs.ts';
 
 /** σ of this room with where it comes from, beside the artist's tolerance: two different things. */
-export function NoiseLine({ work, noise }: { work: WorkEntry; noise: RoomNoise }) {
-  const { sigma, origin, sheets, ask } = noise;
+export function NoiseLine({ work, series }: { work: WorkEntry; series: WorkSeries }) {
+  const { sigma, origin, sheets, ask } = series.noise;
+  if (series.pulls.findLast(({ how }) => how !== 'unread')?.how === 'eye')
+    return (
+      <p className="proof-noise">
+        <b>σ {series.sigma === null ? 'not known' : darknessWords(series.sigma)}</b>: told by eye, our rule.
+        So rough a reading can hardly tell steady from growing: photograph the pulls, or print{' '}
+        <a href="/api/hatch-scale.pdf">the hatch scale</a> and look again.{' '}
+        <Link href={`/works/${work.id}/proofs/settings`}>Areas, tolerance, σ</Link>
+      </p>
+    );
   return (
     <p className="proof-noise">
       {sigma ? (

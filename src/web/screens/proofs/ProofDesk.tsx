@@ -42,7 +42,7 @@ export function ProofDesk({ work, proofs }: ProofsPageParts) {
               {readAgain.why} <Link href={`${at}/${again.id}/again`}>Photograph it again</Link>
             </p>
           )}
-          <NoiseLine work={work} noise={series.noise} />
+          <NoiseLine work={work} series={series} />
         </section>
         <SinceLast work={work} pull={latest} />
       </div>
