@@ -26,6 +26,8 @@ export interface SuspectScores {
   readonly elseFalse: number;
   /** Expected calibration error over ten equal bins, every suspect of every case. */
   readonly calibrationError: number;
+  /** The same over suspects with a chance of a tenth or more only: the many that are next to nothing flatter the other. */
+  readonly calibrationErrorNamed: number;
   readonly bins: readonly { readonly said: number; readonly held: number; readonly count: number }[];
 }
 
@@ -77,7 +79,6 @@ export function scoreCases(cases: readonly ScoredCase[], tests = 0): SuspectScor
       bin.held += holds(one, suspect) ? 1 : 0;
       bin.count++;
     }
-  const total = bins.reduce((sum, { count }) => sum + count, 0);
   return {
     cases: cases.length,
     single: share(single, ({ one, order }) => among(order, one.causes[0]!, 2)),
@@ -93,9 +94,15 @@ export function scoreCases(cases: readonly ScoredCase[], tests = 0): SuspectScor
     ) as SuspectScores['recall'],
     elseLeads: share(unknown, ({ order }) => order[0] === 'something-else'),
     elseFalse: share([...single, ...paired], ({ order }) => order[0] === 'something-else'),
-    calibrationError: bins.reduce((sum, { said, held }) => sum + Math.abs(said - held), 0) / total,
+    calibrationError: calibrationError(bins),
+    calibrationErrorNamed: calibrationError(bins.slice(1)),
     bins: bins.map(({ said, held, count }) => ({ said: said / count, held: held / count, count })),
   };
+}
+
+function calibrationError(bins: readonly { said: number; held: number; count: number }[]): number {
+  const total = bins.reduce((sum, { count }) => sum + count, 0);
+  return bins.reduce((sum, { said, held }) => sum + Math.abs(said - held), 0) / total;
 }
 
 /** Whether a suspect is the one: "something else" is where the fault is an unknown one. */

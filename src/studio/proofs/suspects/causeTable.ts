@@ -52,7 +52,12 @@ export const causeTable: Readonly<Record<Cause, CauseRow>> = {
   },
   hollow: {
     name: 'a hollow, debris or packing under one place',
-    weights: { paleSoftPatch: [3.5, -3], wholeTonesGone: [-1, 0.2], haloBesideDarks: [-1, 0.1] },
+    weights: {
+      paleSoftPatch: [3.5, -3],
+      wholeTonesGone: [-1, 0.2],
+      haloBesideDarks: [-1, 0.1],
+      otherStructure: [-1.2, 0.1],
+    },
   },
   'too-much-ink': {
     name: 'too much ink, or ink too soft or warm',
@@ -113,20 +118,29 @@ export const causeTable: Readonly<Record<Cause, CauseRow>> = {
   },
   'scraper-nick': { name: 'a nick in the scraper', weights: { streakAlong: [3.5, -3] } },
   'bed-grit': { name: 'grit on the bed', weights: { streakAlong: [3, -3], paleSpots: [0.3, 0] } },
-  tympan: { name: 'dents or debris in the tympan', weights: { paleSpots: [3.5, -3] } },
+  tympan: {
+    name: 'dents or debris in the tympan',
+    weights: { paleSpots: [3.5, -3], otherStructure: [-2.5, 0.2] },
+  },
   'uneven-pressure': {
     name: 'uneven pressure: scraper, packing, bed or a wedge of a stone',
-    weights: { gradientAcross: [3.5, -2.7], gradientAlong: [0.3, 0] },
+    weights: { gradientAcross: [3.5, -2.7], gradientAlong: [0.3, 0], otherStructure: [-1.2, 0.1] },
   },
-  'uneven-rolling': { name: 'rolled unevenly from end to end', weights: { gradientAlong: [3.5, -2.7] } },
-  'roller-lap': { name: 'the lap of the roller', weights: { bandsRepeat: [3.5, -3], bandOnce: [-0.5, 0.1] } },
+  'uneven-rolling': {
+    name: 'rolled unevenly from end to end',
+    weights: { gradientAlong: [3.5, -2.7], otherStructure: [-1.2, 0.1] },
+  },
+  'roller-lap': {
+    name: 'the lap of the roller',
+    weights: { bandsRepeat: [3.5, -3], bandOnce: [-0.5, 0.1], otherStructure: [-1.2, 0.1] },
+  },
   'press-stop': {
     name: 'the press stopped, or the roller was set down',
     weights: { bandOnce: [3.5, -3], bandsRepeat: [-1.2, 0.1] },
   },
   'dirty-roller': {
     name: 'the roller carries the drawing round',
-    weights: { ghostRepeat: [4, -3], bareShapes: [0.5, 0], tailsOffDarks: [0.5, 0] },
+    weights: { ghostRepeat: [3.5, -1.5], bareShapes: [1.2, -0.7], tailsOffDarks: [0.5, 0] },
   },
   'paper-moved': {
     name: 'the paper moved',

@@ -26,8 +26,8 @@ export function expectedBits(test: SeparatingTest, weighed: readonly Weighed[]):
 }
 
 /**
- * Log odds that an outcome adds to a cause: its chance under the cause against that under all the others, as likely as they
- * are now.
+ * Log odds that an outcome adds to a cause, several causes being able to hold at once: yes comes about by any that holds and would
+ * bring it (noisy or: Pearl 1988, from memory), or of itself where none of the test's causes holds.
  */
 export function outcomeWeight(
   { test: id, outcome }: TestOutcome,
@@ -35,13 +35,15 @@ export function outcomeWeight(
   weighed: readonly Weighed[],
 ): number {
   const test = separatingTests.find((one) => one.id === id);
-  if (!test) return 0;
-  const chance = (suspect: string) =>
-    outcome === 'yes' ? chanceOfYes(test, suspect) : 1 - chanceOfYes(test, suspect);
-  const others = weighed.filter(({ suspect }) => suspect !== cause);
-  const share = shares(others);
-  const under = others.reduce((sum, { suspect }, i) => sum + share[i]! * chance(suspect), 0);
-  return test.chance[cause] === undefined && Math.abs(chance(cause) - under) < 0.05
-    ? 0
-    : Math.log(Math.max(0.01, chance(cause)) / Math.max(0.01, under));
+  const own = test?.chance[cause];
+  if (!test || own === undefined) return 0;
+  const others = weighed.filter(({ suspect }) => suspect !== cause && suspect in test.chance);
+  const noOther = others.reduce(
+    (left, { suspect, chance }) => left * (1 - chance * chanceOfYes(test, suspect)),
+    1,
+  );
+  const none = others.reduce((left, { chance }) => left * (1 - chance), 1);
+  const yes = { with: 1 - noOther * (1 - own), without: 1 - noOther * (1 - test.otherwise * none) };
+  const [held, not] = outcome === 'yes' ? [yes.with, yes.without] : [1 - yes.with, 1 - yes.without];
+  return Math.log(Math.max(0.01, held) / Math.max(0.01, not));
 }
