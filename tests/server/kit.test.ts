@@ -78,6 +78,24 @@ it('remembers the newest pick of each tool over all runs', async () => {
   ]);
 });
 
+it('a pick that was taken back is not the last one, until its undo is taken back too', async () => {
+  const studio = await studioUnderTest();
+  const run = await begun(studio, 'drawn');
+  const rollers = async () => {
+    const { picks } = await studio.json<{ picks: LastPick[] }>('/api/kit/last-picks');
+    return picks.map(({ words }) => words);
+  };
+  const heron = await log(studio, run.id, 'picked', { tool: 'roller', id: 'heron', words: 'Heron' });
+  const tern = await log(studio, run.id, 'picked', { tool: 'roller', id: 'tern', words: 'Tern' });
+  const undo = await log(studio, run.id, 'undo', { clientId: tern.clientId });
+  expect(await rollers()).toEqual(['Heron']);
+  await log(studio, run.id, 'undo', { clientId: undo.clientId });
+  expect(await rollers()).toEqual(['Tern']);
+  await log(studio, run.id, 'undo', { clientId: tern.clientId });
+  await log(studio, run.id, 'undo', { clientId: heron.clientId });
+  expect(await rollers()).toEqual([]);
+});
+
 it('a run moves the stage of its work, and an undo takes it back to where the run found it', async () => {
   const studio = await studioUnderTest();
   const run = await begun(studio, 'drawn');

@@ -2,6 +2,7 @@ import { type Kysely, type Selectable, sql } from 'kysely';
 import type { KitDraft, KitEntry, KitTool, LastPick } from '../../records/kit.ts';
 import type { RunTool } from '../../records/run.ts';
 import type { KitTable } from '../database/kitTables.ts';
+import type { RunEventTable } from '../database/runTables.ts';
 import type { Tables } from '../database/tables.ts';
 import { archivedShown, type PageQuery, pageOf, readMark } from './pageMark.ts';
 import { foldForSearch, searchWords } from './searchText.ts';
@@ -24,7 +25,7 @@ export interface KitRepository {
   list(query: KitQuery): Promise<KitPage | null>;
   /** Puts an entry in place of its version `from`; false, and nothing changed, where it is at another. */
   save(entry: KitEntry, from: number): Promise<boolean>;
-  /** The newest pick of every tool that was ever picked in a run, taken back or not. */
+  /** The newest pick of every tool that was ever picked in a run and not taken back. */
   lastPicks(): Promise<readonly LastPick[]>;
 }
 
@@ -98,16 +99,10 @@ export function kitRepositoryIn(database: Kysely<Tables>): KitRepository {
       return outcome.numUpdatedRows === 1n;
     },
     async lastPicks() {
+      const undos = undosIn(database);
       const picks: LastPick[] = [];
       for (const tool of tools) {
-        const row = await database
-          .selectFrom('run_events')
-          .select(['run_id', 'received_at', 'payload_json'])
-          .where('kind', '=', sql.lit('picked'))
-          .where(sql`json_extract(payload_json, '$.tool')`, '=', tool)
-          .orderBy('received_at', 'desc')
-          .limit(1)
-          .executeTakeFirst();
+        const row = await newestPick(database, tool, undos);
         if (!row) continue;
         const { id, words } = JSON.parse(row.payload_json) as Partial<LastPick>;
         const { run_id: runId, received_at: receivedAt } = row;
@@ -116,4 +111,63 @@ export function kitRepositoryIn(database: Kysely<Tables>): KitRepository {
       return picks;
     },
   };
+}
+
+type PickRow = Pick<
+  Selectable<RunEventTable>,
+  'run_id' | 'sequence' | 'client_id' | 'received_at' | 'payload_json'
+>;
+
+/** The newest pick of a tool that still counts; most often the first that is looked at. */
+async function newestPick(
+  database: Kysely<Tables>,
+  tool: RunTool,
+  undos: (runId: string) => Promise<readonly Undo[]>,
+): Promise<PickRow | null> {
+  for (let offset = 0; ; offset += 1) {
+    const row = await database
+      .selectFrom('run_events')
+      .select(['run_id', 'sequence', 'client_id', 'received_at', 'payload_json'])
+      // written out, as the index over picks asks for it
+      .where('kind', '=', sql.lit('picked'))
+      .where(sql`json_extract(payload_json, '$.tool')`, '=', tool)
+      .orderBy('received_at', 'desc')
+      .orderBy('sequence', 'desc')
+      .limit(1)
+      .offset(offset)
+      .executeTakeFirst();
+    if (!row) return null;
+    if (!takenBack({ id: row.client_id, sequence: row.sequence }, await undos(row.run_id))) return row;
+  }
+}
+
+interface Undo {
+  readonly id: string;
+  readonly sequence: number;
+  /** Client id of what it takes back. */
+  readonly of: string;
+}
+
+/** The undos of a run, each run read once. */
+function undosIn(database: Kysely<Tables>): (runId: string) => Promise<readonly Undo[]> {
+  const read = new Map<string, Promise<readonly Undo[]>>();
+  const undosOf = async (runId: string) => {
+    const rows = await database
+      .selectFrom('run_events')
+      .select(['client_id as id', 'sequence', sql<string>`json_extract(payload_json, '$.clientId')`.as('of')])
+      .where('run_id', '=', runId)
+      .where('kind', '=', 'undo')
+      .execute();
+    return rows;
+  };
+  return (runId) => {
+    const found = read.get(runId) ?? undosOf(runId);
+    read.set(runId, found);
+    return found;
+  };
+}
+
+/** Whether a later undo, which itself was not taken back, takes an event back. */
+function takenBack({ id, sequence }: Pick<Undo, 'id' | 'sequence'>, undos: readonly Undo[]): boolean {
+  return undos.some((undo) => undo.of === id && undo.sequence > sequence && !takenBack(undo, undos));
 }
