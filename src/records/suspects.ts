@@ -42,7 +42,6 @@ export const logFeatures = [
   'ungummedPause',
 ] as const;
 
-export type PictureFeature = (typeof pictureFeatures)[number];
 export type SeriesFeature = (typeof seriesFeatures)[number];
 export type LogFeature = (typeof logFeatures)[number];
 export const featureNames = [...pictureFeatures, ...seriesFeatures, ...logFeatures] as const;
