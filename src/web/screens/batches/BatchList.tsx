@@ -1,4 +1,4 @@
-import './Batches.css';
+import '../entries/Entries.css';
 import { memo, useState } from 'react';
 import { Link } from 'wouter';
 import type { BatchEntry, BatchKind } from '../../../records/batch.ts';
@@ -72,7 +72,7 @@ export default function BatchList() {
       )}
       <FoundStatus found={pages.isSuccess && !pages.isPlaceholderData && narrowed ? batches.length : null} />
       {batches.length > 0 && (
-        <ul className="batch-lines" aria-label="Batches">
+        <ul className="entry-lines" aria-label="Batches">
           {batches.map((batch) => (
             <BatchLine key={batch.id} batch={batch} />
           ))}
@@ -96,12 +96,12 @@ const BatchLine = memo(function BatchLine({ batch }: { batch: BatchEntry }) {
   return (
     <li>
       <Link href={`/batches/${batch.id}`}>
-        <span className="batch-name">
+        <span className="entry-name">
           <b className="big">{batch.name}</b>
           <span className="soft">{batchKindWords[batch.kind]}</span>
         </span>
         <span>{batchFacts(batch).join(', ')}</span>
-        <span className="batch-age">{ageWords(batch)}</span>
+        <span className="entry-end">{ageWords(batch)}</span>
       </Link>
       {cautions.map((caution) => (
         <Notice key={caution} kind="caution" title="Mind:">

@@ -1,4 +1,4 @@
-import './Batches.css';
+import '../entries/Entries.css';
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
@@ -54,7 +54,7 @@ export default function NewBatch() {
   return (
     <>
       <PageHead stamp={<Link href="/batches">Batch log</Link>} headline="What is in the bottle?" />
-      <div className="batch-body">
+      <div className="entry-body">
         <SaveForm label="A new batch" act="Log the batch" form={form} words={batchFieldWords} onSave={log}>
           <Picks label="It is" value={kind} options={kinds} onPick={pick} />
           <BatchFields kind={kind} form={form} />

@@ -1,4 +1,4 @@
-import './Inks.css';
+import '../entries/Entries.css';
 import { memo, useState } from 'react';
 import { Link } from 'wouter';
 import type { InkEntry, InkVerdict } from '../../../records/ink.ts';
@@ -76,7 +76,7 @@ export default function InkList() {
       )}
       <FoundStatus found={settled && narrowed ? inks.length : null} />
       {inks.length > 0 && (
-        <ul className="ink-lines" aria-label="Mixes of ink">
+        <ul className="entry-lines" aria-label="Mixes of ink">
           {inks.map((ink) => (
             <InkLine key={ink.id} ink={ink} />
           ))}
@@ -99,12 +99,12 @@ const InkLine = memo(function InkLine({ ink }: { ink: InkEntry }) {
   return (
     <li>
       <Link href={`/inks/${ink.id}`}>
-        <span className="ink-name">
+        <span className="entry-name">
           <b className="big">{ink.name}</b>
           <span className="soft">{ink.workTitle ? `for ${ink.workTitle}` : 'for no work in particular'}</span>
         </span>
         <span>{inkFacts(ink).join(', ')}</span>
-        <span className="ink-verdict">{ink.verdict ? inkVerdictWords[ink.verdict] : 'not judged yet'}</span>
+        <span className="entry-end">{ink.verdict ? inkVerdictWords[ink.verdict] : 'not judged yet'}</span>
       </Link>
     </li>
   );

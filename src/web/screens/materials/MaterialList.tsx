@@ -1,4 +1,4 @@
-import '../batches/Batches.css';
+import '../entries/Entries.css';
 import { Link } from 'wouter';
 import type { Material } from '../../../records/material.ts';
 import { hazardsTold, keptApart } from '../../../studio/room/hazardWords.ts';
@@ -76,7 +76,7 @@ export default function MaterialList() {
           </div>
         ))}
       {materials.length > 0 && (
-        <ul className="batch-lines" aria-label="Materials">
+        <ul className="entry-lines" aria-label="Materials">
           {materials.map((material) => (
             <MaterialLine key={material.id} material={material} />
           ))}
@@ -103,12 +103,12 @@ function MaterialLine({ material }: { material: Material }) {
   return (
     <li>
       <Link href={`/materials/${material.id}`}>
-        <span className="batch-name">
+        <span className="entry-name">
           <b className="big">{material.name}</b>
           <span className="soft">{figures.join(', ')}</span>
         </span>
         <span>{hazardsTold(material)}</span>
-        <span className="batch-age">{sheetPlace === '' ? 'no place for its sheet' : ''}</span>
+        <span className="entry-end">{sheetPlace === '' ? 'no place for its sheet' : ''}</span>
       </Link>
     </li>
   );

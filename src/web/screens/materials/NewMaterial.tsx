@@ -1,4 +1,4 @@
-import '../batches/Batches.css';
+import '../entries/Entries.css';
 import { useQueryClient } from '@tanstack/react-query';
 import { Link, useLocation } from 'wouter';
 import type { Material } from '../../../records/material.ts';
@@ -41,7 +41,7 @@ export default function NewMaterial() {
         stamp={<Link href="/materials">Materials and hazards</Link>}
         headline="What does its safety data sheet say?"
       />
-      <div className="batch-body">
+      <div className="entry-body">
         <SaveForm
           label="A new material"
           act="Enter the material"

@@ -1,10 +1,9 @@
-import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import type { MixtureFigure, MixtureQuestion } from '../../../records/mixture.ts';
 import { askMixture } from '../../client/mixtures.ts';
-import { shownFailure } from '../../client/shownFailure.ts';
 import { amountWords } from '../../parts/amountWords.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { AskAnswer, AskHow } from '../asking/AskAnswer.tsx';
 
 /** The answer to a mixing question: figures large, then how, from what source, and what to mind. */
 export function MixAnswer({
@@ -15,34 +14,19 @@ export function MixAnswer({
   /** Whether something is mixed that can be logged. */
   mixed: boolean;
 }) {
-  const answer = useQuery({
-    queryKey: ['mixture', question],
-    queryFn: ({ signal }) => askMixture(question!, signal),
-    enabled: question !== null,
-    placeholderData: keepPreviousData,
-    staleTime: Number.POSITIVE_INFINITY,
-  });
-  const failed = question !== null && answer.isError ? shownFailure(answer.error) : null;
-  const shown = question !== null && failed === null ? answer.data : undefined;
   return (
-    <section className="ask-answer" aria-label="Answer" aria-live="polite">
-      {failed && (
-        <Notice kind="caution" title={failed.message}>
-          {failed.remedy}
-        </Notice>
-      )}
-      {!failed && !shown && <p className="soft">The answer stands here as soon as all amounts are typed.</p>}
-      {shown && (
+    <AskAnswer name="mixture" question={question} ask={askMixture}>
+      {({ figures, cautions, formula, source }) => (
         <>
           <dl className="ask-figures">
-            {shown.figures.map((figure) => (
+            {figures.map((figure) => (
               <AnswerFigure key={`${figure.name} ${figure.unit}`} figure={figure} />
             ))}
           </dl>
-          {shown.figures.every(({ low }) => low === null) && (
+          {figures.every(({ low }) => low === null) && (
             <p className="soft">No ± of its own: as exact as what was typed.</p>
           )}
-          {shown.cautions.map((caution) => (
+          {cautions.map((caution) => (
             <Notice
               key={caution}
               kind={/acid INTO/.test(caution) ? 'danger' : 'caution'}
@@ -51,16 +35,7 @@ export function MixAnswer({
               {caution}
             </Notice>
           ))}
-          <dl className="ask-how">
-            <div>
-              <dt>How</dt>
-              <dd>{shown.formula}</dd>
-            </div>
-            <div>
-              <dt>Source</dt>
-              <dd>{shown.source}</dd>
-            </div>
-          </dl>
+          <AskHow formula={formula} source={source} />
           {mixed && (
             <p>
               <ButtonLink href="/batches/new">Log what you mixed</ButtonLink>
@@ -68,7 +43,7 @@ export function MixAnswer({
           )}
         </>
       )}
-    </section>
+    </AskAnswer>
   );
 }
 

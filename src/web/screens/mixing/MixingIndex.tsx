@@ -11,6 +11,7 @@ export default function MixingIndex() {
       <PageHead stamp="Mixing" headline="What do you want to know?">
         <ButtonLink href="/batches">Batch log</ButtonLink>
         <ButtonLink href="/inks">Ink</ButtonLink>
+        <ButtonLink href="/kit">Kit</ButtonLink>
       </PageHead>
       <ul className="ask-index">
         {mixForms.map(({ kind, asks, such }) => (

@@ -1,0 +1,56 @@
+import { type ReactNode, useState } from 'react';
+import { useLocation } from 'wouter';
+import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { useSaving } from '../useSaving.ts';
+
+/** The form of an entry as long as it is in its list, and the way out of the list or back into it. */
+export function KeptEntry<Entry extends { readonly archived: boolean; readonly version: number }>({
+  entry,
+  listHref,
+  words,
+  keep,
+  archive,
+  children,
+}: {
+  entry: Entry;
+  listHref: string;
+  /** What the way out and the way back are called. */
+  words: { readonly out: string; readonly back: string };
+  keep: (kept: Entry) => void;
+  archive: (archived: boolean) => Promise<Entry>;
+  /** The form, told what to do once it is saved; its key changes with every save. */
+  children: (onSaved: (kept: Entry) => void, key: string) => ReactNode;
+}) {
+  const [saved, setSaved] = useState(false);
+  const archiving = useSaving<Entry>();
+  const [, go] = useLocation();
+  const move = async (archived: boolean) => {
+    const kept = await archiving.send(() => archive(archived), keep);
+    if (!kept) return;
+    keep(kept);
+    if (archived) go(listHref);
+  };
+  const onSaved = (kept: Entry) => {
+    keep(kept);
+    setSaved(true);
+  };
+  return (
+    <>
+      {entry.archived ? (
+        <Button kind="act" onClick={() => void move(false)} disabled={archiving.pending}>
+          {words.back}
+        </Button>
+      ) : (
+        <>
+          {children(onSaved, saved ? String(entry.version) : 'open')}
+          <p role="status">{saved ? 'Saved.' : ''}</p>
+          <Button kind="quiet" onClick={() => void move(true)} disabled={archiving.pending}>
+            {words.out}
+          </Button>
+        </>
+      )}
+      {archiving.trouble && <FailureNotice failure={archiving.trouble} />}
+    </>
+  );
+}
