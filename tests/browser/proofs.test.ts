@@ -1,18 +1,13 @@
-import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { expect, inject, it } from 'vitest';
-import type { PhotographEntry } from '../../src/records/comparisonEntry.ts';
+import { expect, it } from 'vitest';
 import type { PullEntry } from '../../src/records/pullTones.ts';
 import type { RunSummary } from '../../src/records/run.ts';
-import type { WorkEntry } from '../../src/records/workEntry.ts';
 import type { Approval, KeptSeriesSettings, WorkSeries } from '../../src/records/workSeries.ts';
 import { describeInBrowser, phone } from './pages.ts';
 import { keptPair } from './pair.ts';
-import { enteredStone } from './records.ts';
+import { printedWork, pulled, rag, sent, uploaded } from './pulls.ts';
 import { expectSoundScreen } from './screenRules.ts';
 import { post, sky, startedWork } from './works.ts';
-
-const rag = { id: null, words: 'rag 250' };
 
 describeInBrowser('the proof desk', (pages) => {
   it('says on an empty page what comes first, and takes a pull told by eye with one question at a time', async () => {
@@ -163,6 +158,34 @@ describeInBrowser('the proof desk', (pages) => {
     await expectSoundScreen(page, 'a proof desk with pulls told by eye');
   });
 
+  it('stops a measurement, says that it was, and measures again; a print of nothing is refused with its reason', async () => {
+    const work = await printedWork('S-118');
+    const photograph = await uploaded(keptPair('measured').print);
+    const strange = await uploaded(keptPair('measured').stone);
+    const photographs = [{ photograph, corners: null }];
+    await pulled(work, 1, { photographs: [{ photograph: strange, corners: null }] });
+    const two = await pulled(work, 2, { photographs });
+    const page = await pages.onPhone(`/works/${work.id}/proofs/${two.id}/answer`);
+    await page.getByRole('heading', { name: 'Pull 2 is being read' }).waitFor();
+    await expectSoundScreen(page, 'a pull being read');
+    await page.setViewportSize(phone);
+    await page.getByRole('button', { name: 'Cancel the measurement' }).click();
+    await page.getByText('Its measurement was cancelled.').waitFor();
+    await page.getByRole('button', { name: 'Measure it again' }).click();
+    await page.getByRole('heading', { name: 'Pull 2 is being read' }).waitFor();
+    await page.getByRole('link', { name: 'To the proofs' }).waitFor({ timeout: 60_000 });
+    await page.getByRole('link', { name: 'To the proofs' }).click();
+    await page.getByText('not read: see why').waitFor();
+    await page
+      .getByRole('list', { name: /^The pulls/ })
+      .getByRole('link')
+      .first()
+      .click();
+    await page.getByRole('heading', { name: 'Pull 1, not read' }).waitFor();
+    await page.getByRole('button', { name: 'Measure it again' }).waitFor();
+    await expectSoundScreen(page, 'a pull that was refused');
+  });
+
   it('says clearly that a number is taken', async () => {
     const work = await startedWork('S-114', { zones: [sky(), post] });
     const page = await pages.onPhone(`/works/${work.id}/proofs/new`);
@@ -255,56 +278,4 @@ async function asked(page: Page, question: string): Promise<void> {
 
 async function next(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Next' }).click();
-}
-
-function pulled(work: WorkEntry, number: number, more: object): Promise<PullEntry> {
-  return sent('POST', `/api/works/${work.id}/pulls`, { number, paper: rag, ...more });
-}
-
-/** A work whose drawn stone is photographed with its marks, as the kept pair has it. */
-async function printedWork(name: string): Promise<WorkEntry> {
-  const pair = keptPair('measured');
-  const [widthMm, heightMm] = pair.sizeMm;
-  const { id } = await enteredStone(name, { widthMm, heightMm });
-  const form = new FormData();
-  form.append('photograph', new Blob([readFileSync(pair.stone)]), 'stone.jpg');
-  const answer = await fetch(`${inject('address')}/api/photographs`, { method: 'POST', body: form });
-  const { id: photograph } = (await answer.json()) as PhotographEntry;
-  const zones = (
-    JSON.parse(readFileSync(pair.zones, 'utf8')) as { id: string; name: string; polygonMm: unknown }[]
-  )
-    .filter((zone) => zone.id in deposits)
-    .map((zone) => ({ ...zone, medium: 'crayon-3', deposit: deposits[zone.id] }));
-  return sent('POST', '/api/works', {
-    title: 'Low Water',
-    stoneId: id,
-    stage: 'drawn',
-    rectangle: { offsetMm: [0, 0], sizeMm: [widthMm, heightMm] },
-    zones,
-    photographs: [
-      {
-        photograph,
-        state: 'drawn',
-        takenAt: null,
-        corners: { of: 'stone', px: pair.stoneCorners },
-        note: '',
-      },
-    ],
-  });
-}
-
-const deposits: Readonly<Record<string, string>> = {
-  crayon15: 'light',
-  crayon45: 'middle',
-  crayon75: 'dark',
-  solid: 'solid',
-};
-
-async function sent<T>(method: 'GET' | 'POST', path: string, body?: object): Promise<T> {
-  const response = await fetch(inject('address') + path, {
-    method,
-    ...(body && { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
-  });
-  if (!response.ok) throw new Error(`${method} ${path}: ${await response.text()}`);
-  return (await response.json()) as T;
 }
