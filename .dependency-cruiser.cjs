@@ -21,6 +21,8 @@ const doors = {
   'heic-decode': 'src/imaging/codecs/heicLibrary.ts',
   'better-sqlite3': 'src/store/database/openDatabase.ts',
   pdfmake: 'src/paper/sheets/pdfDocument.ts',
+  docx: 'src/paper/documents/reportDocx.ts',
+  uqr: 'src/paper/sheets/labels/codeMatrix.ts',
   'csv-parse': 'src/application/trials/readTrialTable.ts',
   fflate: 'src/application/comparisonArchive.ts',
   'ical-generator': 'src/application/days/calendarFeed.ts',

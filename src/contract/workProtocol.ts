@@ -101,6 +101,7 @@ const source = z.object({
         'second-etch',
         'run',
         'batch',
+        'material',
         'series',
         'comparison',
         'edition',

@@ -6,6 +6,7 @@ export type KeptKind =
   | 'second-etch'
   | 'run'
   | 'batch'
+  | 'material'
   | 'series'
   | 'comparison'
   | 'edition'

@@ -34,6 +34,7 @@ import { addProtocolRoute } from './routes/protocolRoute.ts';
 import { addPullChangeRoutes } from './routes/pullChangeRoutes.ts';
 import { addPullRoutes } from './routes/pullRoutes.ts';
 import { addRackRoutes } from './routes/rackRoutes.ts';
+import { addReportRoutes } from './routes/reportRoutes.ts';
 import { addRoomRoutes } from './routes/roomRoutes.ts';
 import { addRunRoutes } from './routes/runRoutes.ts';
 import { addScreens } from './routes/screens.ts';
@@ -119,6 +120,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addPhotographRoutes(app, services);
   addProtocolRoute(app, services);
   addWorkProtocolRoutes(app, services);
+  addReportRoutes(app, services);
   addEventRoutes(app, services);
   addApiDescription(app);
   await addScreens(app, options.screens);

@@ -19,6 +19,8 @@ export function recordReader(studio: StudioUnderTest, workOfPlan: (id: string) =
         return `/api/runs/${id}`;
       case 'batch':
         return `/api/batches/${id}`;
+      case 'material':
+        return `/api/materials/${id}`;
       case 'series':
         return `/api/works/${id}/series`;
       case 'comparison':

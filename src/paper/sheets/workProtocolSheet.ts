@@ -3,6 +3,7 @@ import { contactWords, plannedWords, spanWords, timeWords } from '../../studio/p
 import { changeWord } from '../../studio/proofs/changeWords.ts';
 import { coverageFigure } from '../../studio/proofs/coverageWords.ts';
 import { type SheetContent, sheetPdf } from './pdfDocument.ts';
+import { plainTable } from './plainTable.ts';
 import { headline, note, paragraph, partName, rule, stamp } from './sheetParts.ts';
 
 const blank = 'not recorded';
@@ -51,7 +52,7 @@ function past({ origin, past: facts }: WorkProtocol): SheetContent[] {
   if (origin === 'new') return [];
   return [
     partName('Before it was entered, as told'),
-    table(
+    plainTable(
       [110, '*'],
       facts.map(({ fact, value }) => [fact.replaceAll('-', ' '), value ?? 'not known']),
     ),
@@ -63,7 +64,7 @@ function materials({ materials: rows }: WorkProtocol): SheetContent[] {
   const head = ['Material', 'To have ready', 'On 100 cm²', 'Strength', 'pH'];
   return [
     partName('Materials of the first etch'),
-    table(
+    plainTable(
       ['*', 90, 70, 110, 60],
       rows.map(({ name, ml, drops, mlPer100Cm2, gramsPerLitre, pH, gum }) => [
         name,
@@ -74,7 +75,7 @@ function materials({ materials: rows }: WorkProtocol): SheetContent[] {
           : `${gramsPerLitre === null ? blank : `${gramsPerLitre} g/l`}${gum === null ? '' : gum ? ', with gum' : ', no gum'}`,
         pH === null ? blank : String(pH),
       ]),
-      head,
+      { head },
     ),
   ];
 }
@@ -83,7 +84,7 @@ function etches({ etches: rows }: WorkProtocol): SheetContent[] {
   if (rows.length === 0) return [];
   return [
     partName('First etch, place by place'),
-    table(
+    plainTable(
       [16, 88, 46, '*', 84, 92],
       rows.map((etch) => [
         etch.letter,
@@ -93,7 +94,7 @@ function etches({ etches: rows }: WorkProtocol): SheetContent[] {
         plannedWords(etch),
         contactWords(etch.done),
       ]),
-      ['', 'Place', 'cm²', 'Laid', 'Planned', 'Done'],
+      { head: ['', 'Place', 'cm²', 'Laid', 'Planned', 'Done'] },
     ),
   ];
 }
@@ -113,7 +114,7 @@ function etchWords({ etch, parts }: ProtocolEtch): string {
 function secondEtches({ secondEtches: all }: WorkProtocol): SheetContent[] {
   return all.flatMap(({ line, zones }) => [
     partName(`Second etch, ${line}, as planned`),
-    table(
+    plainTable(
       [110, 110, '*'],
       zones.map(({ name, etch, why }) => [name, etch ?? 'none here', why]),
     ),
@@ -125,7 +126,7 @@ function stages({ stages: rows }: WorkProtocol): SheetContent[] {
     partName('Stages, in the order in which they were done'),
     rows.length === 0
       ? paragraph('No stage was logged.')
-      : table(
+      : plainTable(
           ['*', 84, 100, 120],
           rows.map(({ name, startedAt, expected, state, spent }) => [
             name,
@@ -135,7 +136,7 @@ function stages({ stages: rows }: WorkProtocol): SheetContent[] {
               ? (expected?.note ?? 'no time is usual')
               : `${expected.lowSeconds ?? '?'}–${expected.highSeconds ?? '?'} s (${expected.basis})`,
           ]),
-          ['Stage', 'Begun', 'Took', 'Usual'],
+          { head: ['Stage', 'Begun', 'Took', 'Usual'] },
         ),
   ];
 }
@@ -155,7 +156,7 @@ function outcome({ comparisons, series }: WorkProtocol): SheetContent[] {
       paragraph(
         `${title}. ${finding ?? ''} ${counts.map(({ change, zones: n }) => `${n} ${changeWord(change)}`).join(', ')}.`,
       ),
-      table(
+      plainTable(
         ['*', 90, 80, 80, 70],
         zones.map(({ name, medium, drawn, printed, change }) => [
           name,
@@ -164,7 +165,7 @@ function outcome({ comparisons, series }: WorkProtocol): SheetContent[] {
           percent(printed),
           changeWord(change),
         ]),
-        ['Zone', 'Medium', 'Drawn, %', 'Printed, %', ''],
+        { head: ['Zone', 'Medium', 'Drawn, %', 'Printed, %', ''] },
       ),
       note(`Intervals of 95 %. ${warnings.join(' ')}`),
     ]),
@@ -178,31 +179,4 @@ function percent(interval: { coverage: number; low: number; high: number } | nul
 
 function list(name: string, items: readonly string[], none: string): SheetContent[] {
   return [partName(name), items.length === 0 ? paragraph(none) : { ul: [...items], margin: [0, 0, 0, 4] }];
-}
-
-function table(
-  widths: readonly (number | '*')[],
-  rows: readonly (readonly string[])[],
-  head?: readonly string[],
-): SheetContent {
-  const body = rows.map((row) => row.map((text) => ({ text })));
-  return {
-    table: {
-      dontBreakRows: true,
-      headerRows: head ? 1 : 0,
-      widths: [...widths],
-      body: head ? [head.map((text) => ({ text, bold: true })), ...body] : body,
-    },
-    fontSize: 8.5,
-    margin: [0, 0, 0, 4],
-    layout: {
-      hLineWidth: (row: number) => (row === 0 ? 0 : 0.5),
-      hLineColor: () => '#8b806e',
-      vLineWidth: () => 0,
-      paddingLeft: () => 0,
-      paddingRight: () => 6,
-      paddingTop: () => 1.5,
-      paddingBottom: () => 1.5,
-    },
-  };
 }

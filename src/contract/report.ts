@@ -1,0 +1,76 @@
+import { z } from 'zod';
+import type { Replacement, Report, ReportDraft, ReportWordPart } from '../records/report.ts';
+import type { SetReport } from '../records/setReport.ts';
+import {
+  changesTo,
+  daySchema,
+  idSchema,
+  momentSchema,
+  nameSchema,
+  nextSchema,
+  versionSchema,
+} from './common.ts';
+
+const words = z
+  .string()
+  .max(20_000)
+  .default('')
+  .describe('A figure’s name in braces stands for the figure; an empty line parts paragraphs');
+const wordsSchema = z.object({
+  aims: words,
+  tried: words,
+  found: words,
+  materials: words,
+  edition: words,
+  next: words,
+}) satisfies z.ZodType<Record<ReportWordPart, string>>;
+
+const replacementSchema = z.object({
+  before: nameSchema.describe('What was used before, by what it is'),
+  beforeMaterialId: idSchema.nullable().default(null),
+  beforeMl: z
+    .number()
+    .min(0)
+    .max(1e6)
+    .nullable()
+    .default(null)
+    .describe('For the same works; null: not known'),
+  beforeFrom: z.string().max(2000).default('').describe('Where the amount is from'),
+  now: nameSchema.describe('What takes its place, as plans name it'),
+  nowMaterialId: idSchema.nullable().default(null),
+}) satisfies z.ZodType<Replacement>;
+
+const ids = z.array(idSchema).max(200).default([]);
+const draft = z.object({
+  title: nameSchema,
+  reader: z.string().trim().max(200).default('').describe('Whom it is for'),
+  from: daySchema.nullable().default(null),
+  to: daySchema.nullable().default(null),
+  works: ids,
+  comparisons: ids,
+  editions: ids,
+  words: wordsSchema.default(wordsSchema.parse({})),
+  replacements: z.array(replacementSchema).max(50).default([]),
+});
+
+/** What a person writes of a report. */
+export const reportDraftSchema = draft satisfies z.ZodType<ReportDraft>;
+
+/** A save of a report: what is left out stays. */
+export const reportSaveSchema = changesTo(draft).extend({ version: versionSchema });
+
+export const reportSchema = draft.extend({
+  id: z.string(),
+  archived: z.boolean(),
+  version: z.int(),
+  createdAt: momentSchema,
+  changedAt: momentSchema,
+  sample: z.boolean(),
+}) satisfies z.ZodType<Report>;
+
+export const reportListSchema = z.object({ reports: z.array(reportSchema), next: nextSchema });
+
+/** A report as it is set only passes through; `src/records/setReport.ts` says what it holds. */
+export const setReportSchema = z
+  .custom<SetReport>((value) => typeof value === 'object' && value !== null)
+  .describe('SetReport');

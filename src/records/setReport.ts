@@ -1,0 +1,84 @@
+import type { KeptAt } from './keptAt.ts';
+import type { HazardClass } from './material.ts';
+
+/** How a figure of a report comes from where it is kept. */
+export type ReportHow = 'as kept' | 'count' | 'sum' | 'sum of products' | 'first minus second';
+
+/** A figure that words may name, filled from records. */
+export interface ReportFigure {
+  /** Stands in braces. */
+  readonly name: string;
+  readonly label: string;
+  /** null: not recorded. */
+  readonly value: number | null;
+  /** Empty for counts. */
+  readonly unit: string;
+  /** Fields of records; of a difference, names of the two figures stand in `of` instead. */
+  readonly from: readonly KeptAt[];
+  readonly of: readonly string[];
+  readonly how: ReportHow;
+  /** What bounds or weakens it, in words; empty where nothing does. */
+  readonly note: string;
+}
+
+/** A run of words; `figure` where it stands for one. */
+export interface ReportRun {
+  readonly text: string;
+  readonly figure: string | null;
+}
+
+/** A line of figures or words from a record. */
+export interface ReportLine {
+  readonly label: string;
+  /** null: not recorded. */
+  readonly value: string | null;
+  readonly from: readonly (KeptAt & { readonly shown: string })[];
+  /** The figure that it shows, by name; null: what `from` says. */
+  readonly figure: string | null;
+}
+
+/** How much of one hazard class was used before and is used now; each names a figure, in grams. */
+export interface HazardBalance {
+  readonly hazard: HazardClass;
+  readonly words: string;
+  readonly before: string;
+  readonly now: string;
+  readonly less: string;
+}
+
+export type ReportBlock =
+  | { readonly kind: 'words'; readonly paragraphs: readonly (readonly ReportRun[])[] }
+  | { readonly kind: 'lines'; readonly name: string; readonly lines: readonly ReportLine[] }
+  | { readonly kind: 'figures'; readonly names: readonly string[] }
+  | {
+      readonly kind: 'comparison';
+      readonly id: string;
+      readonly title: string;
+      /** null: not measured. */
+      readonly finding: string | null;
+    }
+  | { readonly kind: 'balance'; readonly rows: readonly HazardBalance[]; readonly why: readonly string[] }
+  | { readonly kind: 'list'; readonly items: readonly string[] };
+
+export interface ReportPart {
+  readonly name: string;
+  readonly blocks: readonly ReportBlock[];
+}
+
+/** A report as it is set: words with their figures, tables, gaps; every figure with where it is kept. */
+export interface SetReport {
+  readonly schema: 'stonetone/report/1';
+  readonly engine: string;
+  readonly setAt: string;
+  readonly reportId: string;
+  readonly reportVersion: number;
+  readonly title: string;
+  readonly reader: string;
+  readonly period: string;
+  readonly parts: readonly ReportPart[];
+  readonly figures: readonly ReportFigure[];
+  /** What was not recorded and would be asked for. */
+  readonly gaps: readonly string[];
+  /** Names in braces that stand for no figure. */
+  readonly unknownFigures: readonly string[];
+}

@@ -1,0 +1,203 @@
+import type { ReportWordPart } from '../../../records/report.ts';
+import type {
+  ReportBlock,
+  ReportFigure,
+  ReportLine,
+  ReportPart,
+  SetReport,
+} from '../../../records/setReport.ts';
+import { documentationOf } from '../../editions/documentation.ts';
+import { gapsOf } from '../gaps.ts';
+import { hazardBalance } from './materialFigures.ts';
+import { reportFigures } from './reportFigures.ts';
+import type { ReportInput } from './reportInput.ts';
+import { figureText, wordsWithFigures } from './reportWords.ts';
+
+/** A report put together from its words and from what is kept: figures are filled now, what is missing is said. */
+export function setReportOf(input: ReportInput): SetReport {
+  const { report } = input;
+  const figures = reportFigures(input);
+  const unknown: string[] = [];
+  const words = (part: ReportWordPart): ReportBlock[] => {
+    const told = wordsWithFigures(report.words[part], figures);
+    unknown.push(...told.unknown);
+    return told.paragraphs.length === 0 ? [] : [{ kind: 'words', paragraphs: told.paragraphs }];
+  };
+  const gaps = gapsOfReport(input);
+  const parts: readonly ReportPart[] = [
+    { name: 'Aims', blocks: words('aims') },
+    {
+      name: 'What was tried',
+      blocks: [
+        ...words('tried'),
+        figuresBlock(['works', 'stones', 'runs', 'stages', 'troubles']),
+        ...triedLines(input),
+      ],
+    },
+    {
+      name: 'What was found',
+      blocks: [
+        ...words('found'),
+        figuresBlock(foundNames(figures)),
+        ...input.comparisons.map(
+          ({ id, title, finding }): ReportBlock => ({ kind: 'comparison', id, title, finding }),
+        ),
+      ],
+    },
+    { name: 'Materials', blocks: [...words('materials'), ...materialBlocks(input, figures)] },
+    { name: 'The edition', blocks: [...words('edition'), ...editionBlocks(input)] },
+    { name: 'Next steps', blocks: words('next') },
+    {
+      name: 'Not recorded',
+      blocks: gaps.length === 0 ? [] : [{ kind: 'list', items: gaps.map((gap) => `not recorded: ${gap}`) }],
+    },
+  ];
+  return {
+    schema: 'stonetone/report/1',
+    engine: input.engine,
+    setAt: input.setAt,
+    reportId: report.id,
+    reportVersion: report.version,
+    title: report.title,
+    reader: report.reader,
+    period: periodWords(report.from, report.to),
+    parts: parts.filter(({ blocks }) => blocks.length > 0),
+    figures,
+    gaps,
+    unknownFigures: [...new Set(unknown)],
+  };
+}
+
+function periodWords(from: string | null, to: string | null): string {
+  if (from === null && to === null) return 'no period stated';
+  return `${from ?? 'from the first record'} to ${to ?? 'the day it was set'}`;
+}
+
+function figuresBlock(names: readonly string[]): ReportBlock {
+  return { kind: 'figures', names };
+}
+
+/** Counts of changes that nothing showed would only fill the page. */
+function foundNames(figures: readonly ReportFigure[]): string[] {
+  const always = ['pulls', 'comparisons', 'zones'];
+  return figures
+    .filter(({ name, value }) => always.includes(name) || (name.startsWith('zones ') && value !== 0))
+    .map(({ name }) => name);
+}
+
+function triedLines({ works }: ReportInput): ReportBlock[] {
+  return works.map(({ work, plan, runs, series }): ReportBlock => {
+    const { stone } = work;
+    const done = runs.flatMap(({ id, stages }) =>
+      stages.flatMap(({ state, name }, index) =>
+        state === 'done' ? [{ id, name, field: `stages.${index}.name` }] : [],
+      ),
+    );
+    const lines: ReportLine[] = [
+      {
+        label: 'Stone',
+        value: stone.name,
+        from: [{ record: 'stone', id: stone.id, field: 'name', shown: stone.name }],
+        figure: null,
+      },
+      {
+        label: 'Etch table',
+        value: plan === null ? null : `${plan.table.name}, version ${plan.table.version}`,
+        from:
+          plan === null
+            ? []
+            : [
+                { record: 'plan', id: plan.id, field: 'table.name', shown: plan.table.name },
+                { record: 'plan', id: plan.id, field: 'table.version', shown: String(plan.table.version) },
+              ],
+        figure: null,
+      },
+      {
+        label: 'Stages logged',
+        value: done.length === 0 ? null : done.map(({ name }) => name).join(', '),
+        from: done.map(({ id, name, field }) => ({ record: 'run', id, field, shown: name })),
+        figure: null,
+      },
+      {
+        label: 'Proofs',
+        value: series.pulls.length === 0 ? null : series.answer.reason,
+        from:
+          series.pulls.length === 0
+            ? []
+            : [{ record: 'series', id: work.id, field: 'answer.reason', shown: series.answer.reason }],
+        figure: null,
+      },
+    ];
+    return { kind: 'lines', name: work.title, lines };
+  });
+}
+
+function materialBlocks(input: ReportInput, figures: readonly ReportFigure[]): ReportBlock[] {
+  const named = figures.filter(({ unit }) => unit === 'ml').map(({ name }) => name);
+  const { rows, why } = hazardBalance(input);
+  return [
+    ...(named.length === 0 ? [] : [figuresBlock(named)]),
+    ...input.report.replacements.map(
+      ({ before, now }, index): ReportBlock => ({
+        kind: 'lines',
+        name: `${before}, replaced`,
+        lines: [
+          {
+            label: 'By',
+            value: now,
+            from: [{ record: 'report', id: input.report.id, field: `replacements.${index}.now`, shown: now }],
+            figure: null,
+          },
+          figureLine('Used before', `${before.toLowerCase()} before ml`, figures),
+          figureLine('Laid now', `${now} ml`, figures),
+        ],
+      }),
+    ),
+    ...(rows.length === 0 && why.length === 0 ? [] : [{ kind: 'balance', rows, why } satisfies ReportBlock]),
+  ];
+}
+
+function figureLine(label: string, name: string, figures: readonly ReportFigure[]): ReportLine {
+  const figure = figures.find((one) => one.name === name);
+  const known = figure !== undefined && figure.value !== null;
+  return { label, value: known ? figureText(figure) : null, from: [], figure: known ? name : null };
+}
+
+/** Parts of the documentation that a report repeats; the rest of the sheet is for who owns a print. */
+const repeated = ['Paper, ink, press', 'Printing', 'The prints'];
+
+function editionBlocks({ editions }: ReportInput): ReportBlock[] {
+  return editions.flatMap((kept) =>
+    documentationOf(kept)
+      .parts.filter(({ name }) => repeated.includes(name))
+      .map(
+        ({ name, lines }): ReportBlock => ({
+          kind: 'lines',
+          name: `${kept.edition.title}: ${name.toLowerCase()}`,
+          lines: lines.map((line) => ({ ...line, figure: null })),
+        }),
+      ),
+  );
+}
+
+function gapsOfReport(input: ReportInput): string[] {
+  const { works, comparisons, editions, report } = input;
+  return [
+    ...works.flatMap((work) => gapsOf(work).map((gap) => `${gap} (${work.work.title})`)),
+    ...comparisons
+      .filter(({ record }) => record?.verdict !== 'ok')
+      .map(({ title }) => `what ${title} measured`),
+    ...editions.flatMap((kept) =>
+      documentationOf(kept)
+        .parts.flatMap(({ lines }) => lines)
+        .filter(({ value }) => value === null)
+        .map(({ label }) => `${label.toLowerCase()} of the edition ${kept.edition.title}`),
+    ),
+    ...report.replacements
+      .filter(({ beforeMl }) => beforeMl === null)
+      .map(({ before }) => `how much ${before} was used before`),
+    ...(works.some(({ runs }) => runs.length > 0)
+      ? ['what was poured of each material, beside what was planned']
+      : []),
+  ];
+}
