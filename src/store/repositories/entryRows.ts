@@ -14,33 +14,40 @@ interface Entry {
   readonly sample: boolean;
 }
 
-/** Tables that hold nothing but such entries, newest first. */
-type EntryTable = 'materials' | 'reports' | 'foreign_protocols';
+/** Tables that hold such entries, newest first. */
+type EntryTable = 'materials' | 'reports' | 'foreign_protocols' | 'kit' | 'batches' | 'inks';
+
+/** What a list is narrowed to: columns and what they must hold; null or left out does not narrow. */
+type Narrowed<Columns> = { readonly [Column in keyof Columns]?: Columns[Column] | null };
 
 export interface EntryPage<Kept> {
   readonly page: readonly Kept[];
   readonly next: string | null;
 }
 
-export interface EntryRows<Kept extends Entry> {
+export interface EntryRows<Kept extends Entry, Columns = object> {
   add(entry: Kept): Promise<void>;
   /** Archived ones too; null where there is none. */
   find(id: string): Promise<Kept | null>;
   /** Newest first; null where `after` can't be read. */
-  list(query: PageQuery): Promise<EntryPage<Kept> | null>;
+  list(query: PageQuery, narrowed?: Narrowed<Columns>): Promise<EntryPage<Kept> | null>;
   /** Puts an entry in place of its version `from`; false, and nothing changed, where it is at another. */
   save(entry: Kept, from: number): Promise<boolean>;
 }
 
 /**
- * The rows of a table that holds entries and nothing else.
+ * The rows of a table that holds entries.
  * @param wordsOf what a search finds an entry by.
+ * @param columnsOf what the table's own columns, by which its list is narrowed, hold of an entry.
  */
-export function entryRowsIn<Kept extends Entry>(
-  database: Kysely<Tables>,
+export function entryRowsIn<Kept extends Entry, Columns extends object = object>(
+  tables: Kysely<Tables>,
   table: EntryTable,
   wordsOf: (entry: Kept) => readonly string[],
-): EntryRows<Kept> {
+  columnsOf?: (entry: Kept) => Columns,
+): EntryRows<Kept, Columns> {
+  // what all of them have is all that is spoken of here
+  const database = tables as unknown as Kysely<Record<EntryTable, EditedTable>>;
   const toRow = (entry: Kept): EditedTable => {
     const { id, archived, version, createdAt, changedAt, sample, ...draft } = entry;
     return {
@@ -51,6 +58,7 @@ export function entryRowsIn<Kept extends Entry>(
       archived: archived ? 1 : 0,
       sample: sample ? 1 : 0,
       search_text: foldForSearch(wordsOf(entry).join(' ')),
+      ...columnsOf?.(entry),
       record_json: JSON.stringify(draft),
     };
   };
@@ -62,7 +70,7 @@ export function entryRowsIn<Kept extends Entry>(
       const row = await database.selectFrom(table).selectAll().where('id', '=', id).executeTakeFirst();
       return row ? fromRow<Kept>(row) : null;
     },
-    async list({ search, archived, after, limit }) {
+    async list({ search, archived, after, limit }, narrowed) {
       const mark = after === null ? null : readMark(after);
       if (after !== null && mark === null) return null;
       let query = database
@@ -72,6 +80,9 @@ export function entryRowsIn<Kept extends Entry>(
         .orderBy('created_at', 'desc')
         .orderBy('id', 'desc')
         .limit(limit + 1);
+      for (const [column, value] of Object.entries(narrowed ?? {})) {
+        if (value !== null && value !== undefined) query = query.where(sql.ref(column), '=', value);
+      }
       for (const word of searchWords(search))
         query = query.where(sql<boolean>`instr(search_text, ${word}) > 0`);
       if (mark) {

@@ -1,11 +1,11 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
-import type { KitDraft, KitEntry, KitTool, LastPick } from '../../records/kit.ts';
+import type { KitEntry, KitTool, LastPick } from '../../records/kit.ts';
 import type { RunTool } from '../../records/run.ts';
 import type { KitTable } from '../database/kitTables.ts';
 import type { RunEventTable } from '../database/runTables.ts';
 import type { Tables } from '../database/tables.ts';
-import { archivedShown, type PageQuery, pageOf, readMark } from './pageMark.ts';
-import { foldForSearch, searchWords } from './searchText.ts';
+import { type EntryRows, entryRowsIn } from './entryRows.ts';
+import type { PageQuery } from './pageMark.ts';
 
 export interface KitQuery extends PageQuery {
   /** null: of any tool. */
@@ -17,86 +17,31 @@ export interface KitPage {
   readonly next: string | null;
 }
 
-export interface KitRepository {
-  add(entry: KitEntry): Promise<void>;
-  /** Archived ones too; null where there is none. */
-  find(id: string): Promise<KitEntry | null>;
+export interface KitRepository extends Omit<EntryRows<KitEntry>, 'list'> {
   /** Newest first; null where `after` can't be read. */
   list(query: KitQuery): Promise<KitPage | null>;
-  /** Puts an entry in place of its version `from`; false, and nothing changed, where it is at another. */
-  save(entry: KitEntry, from: number): Promise<boolean>;
   /** The newest pick of every tool that was ever picked in a run and not taken back. */
   lastPicks(): Promise<readonly LastPick[]>;
 }
 
 const tools: readonly RunTool[] = ['roller', 'ink', 'batch', 'press', 'cloth', 'paper'];
 
-function toRow({ id, archived, version, createdAt, changedAt, sample, ...draft }: KitEntry): KitTable {
-  const words = Object.values(draft).filter((value) => typeof value === 'string');
-  return {
-    id,
-    created_at: createdAt,
-    changed_at: changedAt,
-    version,
-    archived: archived ? 1 : 0,
-    sample: sample ? 1 : 0,
-    search_text: foldForSearch(words.join(' ')),
-    tool: draft.tool,
-    record_json: JSON.stringify(draft),
-  };
-}
-
-function fromRow(row: Selectable<KitTable>): KitEntry {
-  return {
-    ...(JSON.parse(row.record_json) as KitDraft),
-    id: row.id,
-    archived: row.archived === 1,
-    version: row.version,
-    createdAt: row.created_at,
-    changedAt: row.changed_at,
-    sample: row.sample === 1,
-  };
+/** Every text that a person wrote of it. */
+function wordsOf(entry: KitEntry): readonly string[] {
+  const { id, archived, version, createdAt, changedAt, sample, ...draft } = entry;
+  return Object.values(draft).filter((value) => typeof value === 'string');
 }
 
 /** The kit's rows of an open database or of a transaction. */
 export function kitRepositoryIn(database: Kysely<Tables>): KitRepository {
+  const rows = entryRowsIn<KitEntry, Pick<KitTable, 'tool'>>(database, 'kit', wordsOf, ({ tool }) => ({
+    tool,
+  }));
   return {
-    async add(entry) {
-      await database.insertInto('kit').values(toRow(entry)).execute();
-    },
-    async find(id) {
-      const row = await database.selectFrom('kit').selectAll().where('id', '=', id).executeTakeFirst();
-      return row ? fromRow(row) : null;
-    },
-    async list({ search, archived, tool, after, limit }) {
-      const mark = after === null ? null : readMark(after);
-      if (after !== null && mark === null) return null;
-      let query = database
-        .selectFrom('kit')
-        .selectAll()
-        .where('archived', 'in', archivedShown(archived))
-        .orderBy('created_at', 'desc')
-        .orderBy('id', 'desc')
-        .limit(limit + 1);
-      if (tool !== null) query = query.where('tool', '=', tool);
-      for (const word of searchWords(search))
-        query = query.where(sql<boolean>`instr(search_text, ${word}) > 0`);
-      if (mark) {
-        query = query.where(({ eb, refTuple, tuple }) =>
-          eb(refTuple('created_at', 'id'), '<', tuple(mark.key, mark.id)),
-        );
-      }
-      const cut = pageOf(await query.execute(), limit, (row) => ({ key: row.created_at, id: row.id }));
-      return { kit: cut.page.map(fromRow), next: cut.next };
-    },
-    async save(entry, from) {
-      const outcome = await database
-        .updateTable('kit')
-        .set(toRow(entry))
-        .where('id', '=', entry.id)
-        .where('version', '=', from)
-        .executeTakeFirst();
-      return outcome.numUpdatedRows === 1n;
+    ...rows,
+    async list({ tool, ...query }) {
+      const found = await rows.list(query, { tool });
+      return found && { kit: found.page, next: found.next };
     },
     async lastPicks() {
       const undos = undosIn(database);
