@@ -58,6 +58,8 @@ export interface ServiceOptions {
   readonly pullModule?: URL;
 }
 
+  /** The machine's clock unless given. */
+  readonly now?: () => Date;
 /** Opens a data folder with everything that works on it, and goes on measuring what was left waiting. */
 export async function openServices(options: ServiceOptions): Promise<Result<Services>> {
   const opened = await openStore(options.dataFolder);
@@ -72,7 +74,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
   const module = options.measuringModule ?? threadModule(import.meta.url, 'measuring/measuringThread');
   const runFolds = createRunFolds({ store, version: foldVersion() });
   runEvents.subscribe(runFolds.heard);
-  const now = () => new Date();
+  const now = options.now ?? (() => new Date());
   const turn = limitConcurrency(1);
   const queue = createMeasuringQueue({
     store,

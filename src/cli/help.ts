@@ -52,6 +52,10 @@ stonetone backup --data DIR --to FILE
     Saves the data folder into one file, also while it is served: all that was acknowledged before is in it.
     The file must not be there yet; it gets its name when it is whole.
 stonetone restore FILE --data DIR
+stonetone demo year --data DIR
+    Writes a year of the invented Saltreach Stone Room into a folder that is empty or not there yet: works, runs, plans,
+    batches, inks, pulls and an edition, to be looked at with serve. The same every time.
+
     Puts a backup back into a folder that is empty or not there yet, whole or not at all.
 stonetone verify FILE
     Judges every byte of a backup. Ends with 0 whole, 2 damaged, cut off or no backup, and says which part.

@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { failure } from '../foundation/failure.ts';
 import { loadSampleComparison } from '../sample/saltreach/sampleComparison.ts';
+import { loadSamplePulls, pulledWorkId } from '../sample/saltreach/samplePulls.ts';
 import { sampleStudio } from '../sample/saltreach/sampleStudio.ts';
 import { startServer } from '../server/startServer.ts';
 import { type OptionList, readArguments } from './arguments.ts';
@@ -25,6 +26,7 @@ export async function serve(words: readonly string[]): Promise<number> {
     port,
     sample: loadSampleComparison,
     studio: sampleStudio(),
+    pulls: { workId: pulledWorkId, load: loadSamplePulls },
   });
   if (!started.ok) return reportFailure(started.error);
   console.log(`Stonetone is at ${started.value.address} (data in ${dataFolder}). Ctrl+C stops it.`);

@@ -1,5 +1,6 @@
 import type { AddressInfo } from 'node:net';
 import { openServices } from '../application/openServices.ts';
+import { placePulls, type SamplePulls } from '../application/placePulls.ts';
 import { placeSample, type SampleComparison } from '../application/placeSample.ts';
 import { placeStudio, type SampleStudio } from '../application/placeStudio.ts';
 import { failure } from '../foundation/failure.ts';
@@ -20,6 +21,8 @@ export interface ServerOptions {
   readonly sample?: () => Promise<SampleComparison>;
   /** The invented studio's stones and works, for a data folder without any of its own. */
   readonly studio?: SampleStudio;
+  /** Pulls of one of its works; loaded only where that work has none. */
+  readonly pulls?: { readonly workId: string; readonly load: () => Promise<SamplePulls> };
   /** The measuring thread's module, the largest upload and the built screens, where not the usual ones. */
   readonly measuringModule?: URL;
   readonly pullModule?: URL;
@@ -63,9 +66,10 @@ export async function startServer(options: ServerOptions): Promise<Result<Runnin
     await app.close();
     await services.close();
   }
-  const { sample, studio } = options;
+  const { sample, studio, pulls } = options;
   if (sample) await placeOrTell('sample', placeSample(services, sample));
   if (studio) await placeOrTell('sample studio', placeStudio(services, studio));
+  if (pulls) await placeOrTell('sample pulls', placePulls(services, pulls.workId, pulls.load));
   const port = await listen(app, host, options.port);
   if (!port.ok) {
     await stop();

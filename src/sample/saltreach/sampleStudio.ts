@@ -57,7 +57,7 @@ export function sampleStudio(): SampleStudio {
           stage: 'trial-proofs',
           rectangle: { offsetMm: lowWaterAt, sizeMm: [400, 300] },
           zones: lowWaterZones.map((one) => ({ ...one, polygonMm: one.polygonMm.map(onStone) })),
-          note: 'First of the Twelve Tides, for the Saltreach Harbour Trust. Two trial proofs pulled.',
+          note: 'First of the Twelve Tides, for the Saltreach Harbour Trust. Seven proofs pulled.',
         }),
         plan: tannicPlan,
       },

@@ -1,0 +1,184 @@
+import { createInk } from '../../../application/inks/changeInk.ts';
+import { planSecondEtch } from '../../../application/plan/planSecondEtch.ts';
+import { planWork } from '../../../application/plan/planWork.ts';
+import { createPull } from '../../../application/pulls/createPull.ts';
+import { createWork } from '../../../application/works/createWork.ts';
+import { seededRandom } from '../../../foundation/random.ts';
+import type { PlanChoices } from '../../../records/keptPlan.ts';
+import type { WorkInput } from '../../../records/work.ts';
+import { must } from './must.ts';
+import { beginRun, type RunWriter } from './writeRun.ts';
+import type { YearParts } from './yearClock.ts';
+import type { YearWork } from './yearWorks.ts';
+
+/** Where ids of one telling of the year begin, so that a folder may hold it many times over. */
+export interface YearNames {
+  readonly stone: (name: string) => string;
+  readonly work: (name: string) => string;
+  readonly tannicBatch: string;
+}
+
+const hour = 60;
+
+/** The tannic route with the batch that is at hand. */
+function choicesOf(tannicBatchId: string): PlanChoices {
+  return {
+    tableId: 'tannic',
+    tableVersion: null,
+    tannicBatchId,
+    tannic: null,
+    people: 1,
+    filmMm: 0.5,
+    layMm2PerSecond: 1500,
+    guardMm: 5,
+  };
+}
+
+/** One work from graining on, as far as it came: entered, planned, logged tap by tap, proofed. */
+export async function writeWork(
+  parts: YearParts,
+  names: YearNames,
+  work: YearWork,
+  seed: number,
+): Promise<void> {
+  const random = seededRandom(seed);
+  const { clock } = parts;
+  clock.at(Date.parse(`${work.begun}T09:10:00Z`));
+  const id = names.work(work.id);
+  const input: WorkInput = {
+    title: work.title,
+    stoneId: names.stone(work.stone),
+    head: 'top',
+    stage: null,
+    origin: { kind: 'new' },
+    rectangle: null,
+    zones: work.zones,
+    photographs: [],
+    note: work.note,
+  };
+  must(await createWork({ ...parts, newId: () => id }, input));
+  must(await planWork(parts, id, choicesOf(names.tannicBatch)));
+  const run = await beginRun(parts, random, id, work.actor);
+  await run.log('picked', { tool: 'batch', id: names.tannicBatch, words: 'tannic solution at hand' });
+  await firstEtch(run, work);
+  if (work.end === 'resting') return;
+  run.wait(work.restHours * hour);
+  await washoutAndBase(run, work);
+  await rollUp(run, work);
+  await proof(parts, names, run, work);
+  await run.stage('close-down', 12);
+  run.wait(30 * hour);
+  await run.stage('regrain', 70);
+}
+
+async function firstEtch(run: RunWriter, work: YearWork): Promise<void> {
+  await run.stage('level', 15);
+  await run.stage('grain', 55, '80, 180, 220');
+  await run.stage('edges', 12);
+  await run.stage('gum-border', 8);
+  run.wait(3 * hour);
+  await run.stage('draw', 150);
+  await run.stage('powder', 6);
+  await run.log('stage-started', { stage: 'first-etch' }, 4);
+  for (const { id } of work.zones) await run.log('laid', { place: id }, 0.1);
+  for (let round = 0; round < 3; round++) {
+    for (const { id } of work.zones) await run.log('moved', { place: id }, 0.35 / work.zones.length);
+  }
+  const twice = await run.log('moved', { place: work.zones[0]!.id }, 0.05);
+  await run.log('undo', { clientId: twice }, 0.05);
+  for (const { id } of work.zones) await run.log('lifted', { place: id }, 0.2);
+  await run.log('buffed', { round: 1 }, 1);
+  await run.log('buffed', { round: 2 }, 1.5);
+  await run.log('stage-ended', { stage: 'first-etch' }, 2);
+  await run.log('left', { done: ['gummed', 'lids on', 'cloths in the can'] }, 6);
+}
+
+async function washoutAndBase(run: RunWriter, work: YearWork): Promise<void> {
+  if (work.actor === 'J.O.')
+    await run.log('remembered', { stage: 'washout', seconds: 180, words: 'about three minutes' });
+  else await run.stage('washout', 2.5);
+  await run.stage('base', 1);
+  await run.stage('base-air', 6);
+  run.wait(work.baseHours * hour);
+}
+
+async function rollUp(run: RunWriter, work: YearWork): Promise<void> {
+  await run.log('picked', { tool: 'roller', id: 'saltreach-roller-heron', words: 'Heron' });
+  await run.log('picked', { tool: 'press', id: 'saltreach-press-shed', words: 'Shed press, S-01' });
+  await run.stage('water', 1);
+  await run.stage('roll-up', 14);
+  if (work.second === null) await run.log('skipped', { stage: 'second-etch' });
+  // a pause over tea, under gum or not
+  if (work.trouble === null) await run.log('gummed', { words: 'over tea' }, 2);
+  run.wait(20);
+  if (work.trouble === null) await run.log('gum-off', {}, 1);
+}
+
+async function proof(parts: YearParts, names: YearNames, run: RunWriter, work: YearWork): Promise<void> {
+  const { clock } = parts;
+  const id = names.work(work.id);
+  const inkId = `${id}-ink`;
+  const { soft, stiff, verdict } = work.ink;
+  const ink = {
+    name: `${work.title}, black`,
+    workId: id,
+    madeOn: clock.now().toISOString().slice(0, 10),
+    softInk: 'soft black',
+    stiffInk: 'crayon black',
+    softParts: soft,
+    stiffParts: stiff,
+    inkGrams: 40,
+    modifier: '',
+    modifierPercent: null,
+    strings: [{ at: clock.now().toISOString(), cm: 1 + soft / 40, note: '' }],
+    verdict,
+    verdictWords: work.trouble ?? '',
+    note: '',
+  };
+  must(await createInk({ ...parts, newId: () => inkId }, ink));
+  const inkPicked = { id: inkId, words: ink.name };
+  await run.log('picked', { tool: 'ink', ...inkPicked });
+  await run.log('picked', { tool: 'paper', id: 'saltreach-paper-newsprint', words: 'Newsprint' });
+  if (work.second !== null) {
+    const readings = work.zones.map(({ id: zone }) => ({ zone, reading: 'as drawn' as const }));
+    const choices = { tableId: 'tannic', tableVersion: null, line: work.second, readings, planId: null };
+    must(await planSecondEtch(parts, id, choices));
+    await run.stage('second-powder', 5);
+    await run.stage(work.second === 'quick' ? 'second-etch-quick' : 'second-etch', 6);
+    if (work.second === 'full') {
+      run.wait(16 * hour);
+      await run.stage('second-washout', 2.5);
+      await run.stage('second-base', 1);
+      await run.stage('second-base-air', 6);
+      run.wait(2 * hour);
+      await run.stage('second-water', 1);
+      await run.stage('second-roll-up', 12);
+    } else run.wait(6);
+  }
+  await run.log('stage-started', { stage: 'proofs' }, 3);
+  for (const [index, [lights, middles, darks]] of work.proofs.entries()) {
+    run.wait(11);
+    const pull = {
+      number: index + 1,
+      kind: 'proof' as const,
+      paper: { id: 'saltreach-paper-newsprint', words: 'Newsprint' },
+      damp: false,
+      madeAt: clock.now().toISOString(),
+      ink: inkPicked,
+      charges: 2,
+      passes: 8,
+      pressureEighths: 6,
+      packing: null,
+      roller: { id: 'saltreach-roller-heron', words: 'Heron' },
+      who: work.actor,
+      photographs: [],
+      eye: { lights, middles, darks, ageMinutes: 5, who: work.actor },
+      faults: work.trouble !== null && index === 2 ? [{ words: work.trouble, closed: null }] : [],
+      remarks: '',
+    };
+    must(await createPull(parts, id, pull));
+    if (work.trouble !== null && index === 2) await run.log('trouble', { words: work.trouble });
+  }
+  await run.log('stage-ended', { stage: 'proofs' }, 6);
+  await run.log('gummed', {}, 3);
+}

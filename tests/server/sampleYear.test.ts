@@ -1,0 +1,50 @@
+import { expect, it, vi } from 'vitest';
+import { openServices } from '../../src/application/openServices.ts';
+import type { LedgerEntry } from '../../src/records/edition.ts';
+import type { Reminder, WaitRecord } from '../../src/records/rack.ts';
+import type { WorkSummary } from '../../src/records/workEntry.ts';
+import { saltreachClock, writeYear } from '../../src/sample/saltreach/year/writeYear.ts';
+import { folderUnderTest, serverUnderTest } from './serverUnderTest.ts';
+
+vi.setConfig({ testTimeout: 180_000 });
+
+/** There is no such module: whatever were measured would fail. */
+const pullModule = new URL('./nothing is measured.ts', import.meta.url);
+
+it('a year of the invented studio has something true for every screen', async () => {
+  const dataFolder = await folderUnderTest();
+  const clock = saltreachClock();
+  const opened = await openServices({ dataFolder, largestBytes: 50e6, now: clock.now, pullModule });
+  if (!opened.ok) throw new Error(opened.error.message);
+  await writeYear(opened.value, clock);
+  await opened.value.close();
+  const server = await serverUnderTest({ dataFolder, pullModule });
+  const { works } = await server.json<{ works: WorkSummary[] }>('/api/works');
+  expect(works).toHaveLength(16);
+  expect(works.filter(({ stage }) => stage === 'regrained').length).toBeGreaterThan(8);
+  const { waits } = await server.json<{ waits: WaitRecord[] }>('/api/rack/waits');
+  const rest = waits.find(({ wait }) => wait === 'first-rest')!;
+  expect(rest.bands).not.toEqual([]);
+  expect(rest.unmeasured).toBeGreaterThanOrEqual(3);
+  const { reminders } = await server.json<{ reminders: Reminder[] }>('/api/rack');
+  expect(reminders).not.toEqual([]);
+  const { entries } = await server.json<{ entries: LedgerEntry[] }>(
+    '/api/editions/saltreach-twelve-tides/ledger',
+  );
+  expect(entries.filter(({ kind }) => kind === 'reading').length).toBeGreaterThanOrEqual(8);
+  const edition = await server.json<{ prints: { kind: string }[] }>('/api/editions/saltreach-twelve-tides');
+  expect(edition.prints.filter(({ kind }) => kind === 'edition')).toHaveLength(10);
+  for (const { id } of works) {
+    for (const path of [
+      '',
+      '/runs',
+      '/plans',
+      '/pulls',
+      '/series',
+      '/changes?since=saltreach-low-water',
+      '/protocol.json',
+    ]) {
+      expect((await server.call(`/api/works/${id}${path}`)).status, id + path).toBe(200);
+    }
+  }
+});
