@@ -1,6 +1,6 @@
 import { buildGreyPyramid } from '../../imaging/matching/greyPyramid.ts';
 import { refineStretch } from '../../imaging/matching/refineStretch.ts';
-import { rankStarts, rectangleCorners } from '../../imaging/matching/starts.ts';
+import { rankStarts, rectangleCorners, searchStarts } from '../../imaging/matching/starts.ts';
 import { mapPoint } from '../../imaging/operations/mapPoint.ts';
 import type { Photograph } from '../../imaging/photograph.ts';
 import type { PlaneMap } from '../../imaging/planeMap.ts';
@@ -25,7 +25,8 @@ export function repeatMap(
   }) as unknown as Corners;
   const firstPyramid = buildGreyPyramid(first);
   const secondPyramid = buildGreyPyramid(again);
-  const [best, rival] = rankStarts(firstPyramid, firstMap.homography, secondPyramid, sizeMm, [guess]);
+  const search = searchStarts(firstPyramid, firstMap.homography, secondPyramid, sizeMm);
+  const [best, rival] = rankStarts(search, [guess]);
   if (!best || best.score < 25 || (rival && best.score < 2 * rival.score)) return null;
   const refined = refineStretch(firstPyramid, firstMap, secondPyramid, best.homography, sizeMm, () => true);
   return refined?.map ?? null;

@@ -4,7 +4,6 @@ import { fail, ok, type Result } from '../../foundation/result.ts';
 import { decodePhotograph } from '../../imaging/codecs/decodePhotograph.ts';
 import { coverageMap } from '../../imaging/maps/coverageMaps.ts';
 import { writeToneMap } from '../../imaging/maps/toneMapFile.ts';
-import { likelyCorners } from '../../imaging/matching/likelyCorners.ts';
 import {
   mapOfCorners,
   type Registered,
@@ -16,13 +15,12 @@ import type { PlaneMap } from '../../imaging/planeMap.ts';
 import type { Raster } from '../../imaging/raster.ts';
 import { coveredShare, solidRecord, strengthOf } from '../../imaging/tone/measureTone.ts';
 import { pictureWarnings, qualityLimits } from '../../imaging/tone/pictureQuality.ts';
-import { measured, toneDarkness, zoneDarkness } from '../../imaging/tone/printTones.ts';
+import { measured, pullDarkness } from '../../imaging/tone/printTones.ts';
 import { readBare } from '../../imaging/tone/readBare.ts';
 import { readSide } from '../../imaging/tone/readSide.ts';
 import type { SideInput } from '../../imaging/tone/sideInput.ts';
 import { type ComparisonWarning, defaultParameters } from '../../records/comparison.ts';
 import { type PullTones, pullTonesSchema } from '../../records/pullTones.ts';
-import type { Corners } from '../../science/geometry/point.ts';
 import type { MeasuringHooks } from '../comparison/measureInput.ts';
 import { repeatMap } from '../comparison/repeatMap.ts';
 import { validateChips } from '../comparison/validateChips.ts';
@@ -40,8 +38,8 @@ export const toneMapName = 'darkness.map';
 
 /** Where each step begins, as a share of the whole: measured on 12-megapixel pairs. */
 const begins = { reading: 0, matching: 0.15, tones: 0.6, maps: 0.9 } as const;
-/** Tones are read over millimetres: a stretch found at so many px per mm is right to some hundredths of one. */
-const fineEnough = 4;
+/** Tones are read over millimetres: a stretch found so coarsely is right to some hundredths of one. */
+const sparing = { finestPxPerMm: 4, spacingMm: 18 } as const;
 /** Where a stone could only be laid by its corners, they are set to about so many mm: our rule. */
 const cornersMm = 0.3;
 
@@ -95,32 +93,26 @@ function printRead(
   return read(job, input, { errorMm, registered: found.value, partial }, hooks);
 }
 
-/** The likeliest place of the print on its photograph is tried first; where it isn't there, all are. */
 function onStone(
   job: Extract<PullJob, { kind: 'print' }>,
   stone: Photograph,
   print: Photograph,
   hooks: MeasuringHooks,
 ): Result<Registration> {
-  const likely = job.print.corners ?? likelyCorners(print, job.sizeMm);
-  const attempt = (proofCorners: Corners | null) =>
-    register({
-      stone,
-      proof: print,
-      sizeMm: job.sizeMm,
-      stoneCorners: job.stone.corners,
-      proofCorners,
-      finestPxPerMm: fineEnough,
-      onProgress: (share) =>
-        hooks.progress({
-          stage: 'matching',
-          fraction: begins.matching + share * (begins.tones - begins.matching),
-        }),
-      cancelled: hooks.cancelled,
-    });
-  const first = attempt(likely);
-  const found = !first.ok || first.value.verdict === 'ok';
-  return found || job.print.corners ? first : attempt(null);
+  return register({
+    stone,
+    proof: print,
+    sizeMm: job.sizeMm,
+    stoneCorners: job.stone.corners,
+    proofCorners: job.print.corners,
+    sparing,
+    onProgress: (share) =>
+      hooks.progress({
+        stage: 'matching',
+        fraction: begins.matching + share * (begins.tones - begins.matching),
+      }),
+    cancelled: hooks.cancelled,
+  });
 }
 
 function stoneRead(
@@ -203,12 +195,11 @@ function read(
     reason: null,
     warnings,
     registration,
-    tones: toneDarkness(side, job.tones, errorMm),
+    ...pullDarkness(side, job.zones, job.tones, errorMm),
     bare: {
       darkness: bare.darkness === null ? null : measured(bare.darkness, bare.deviation),
       why: bare.why,
     },
-    zones: zoneDarkness(side, job.zones, errorMm),
     solid: solidRecord(side.solid),
     strength: strengthOf(side.solid),
     ground: side.groundRecord,

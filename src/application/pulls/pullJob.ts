@@ -44,6 +44,9 @@ export type PullJob = Frame &
       }
   );
 
+/** Raised whenever the same photographs could give other readings of a pull, though comparisons stay as they are. */
+const readingVersion = 2;
+
 /** A job with the name of its result: a hash of all that the result depends on. */
 export interface KeyedJob {
   readonly key: string;
@@ -138,7 +141,7 @@ function keyed(job: PullJob): KeyedJob {
   const own = (photo: (PlacedPhotograph & { readonly corners: Corners | null }) | null) =>
     photo && [photo.photograph, photo.corners];
   const seen = job.kind === 'print' ? [own(job.print), job.print.chips] : [own(job.onto)];
-  const all = ['pull', engineVersion, defaultParameters, job.kind, own(job.stone), seen];
+  const all = ['pull', readingVersion, engineVersion, defaultParameters, job.kind, own(job.stone), seen];
   const frame = [job.sizeMm, job.zones, job.tones];
   return {
     job,

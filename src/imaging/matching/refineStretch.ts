@@ -37,6 +37,12 @@ const finePass: Pass = {
   leastSharpness: 5,
 };
 
+/** Where tones are read over millimetres, neither finer passes nor tiles closer than so many mm are worth their time. */
+export interface SparingPasses {
+  readonly finestPxPerMm: number;
+  readonly spacingMm: number;
+}
+
 /** Spacing of the stretch's nodes and how far they reach beyond the work rectangle. */
 const nodeStepMm = 10;
 const nodeRoomMm = 40;
@@ -44,7 +50,7 @@ const nodeRoomMm = 40;
 /**
  * Finds the smooth stretch of the print by tiles in three passes, coarse to fine; each pass measures where the tiles still lie
  * off and fits the whole stretch afresh.
- * @param finestPxPerMm no pass is finer than this: where tones are read over millimetres, the last one only takes time.
+ * @param sparing null: all passes as they are.
  * @returns null where too few tiles can be matched.
  */
 export function refineStretch(
@@ -54,15 +60,16 @@ export function refineStretch(
   start: Homography,
   sizeMm: Point,
   onPass: (done: number) => boolean,
-  finestPxPerMm = Infinity,
+  sparing: SparingPasses | null = null,
 ): RefinedMap | null {
   const finest = Math.min(
     photographPxPerFramePx(stoneMap, millimetreFrame(sizeMm)),
     photographPxPerFramePx({ homography: start, stretch: null }, millimetreFrame(sizeMm)),
   );
-  const passes = [coarsePass, middlePass, finePass].filter(
-    (pass, i) => i === 0 || (pass.pxPerMm <= 1.7 * finest && pass.pxPerMm <= finestPxPerMm),
-  );
+  const { finestPxPerMm, spacingMm } = sparing ?? { finestPxPerMm: Infinity, spacingMm: 0 };
+  const passes = [coarsePass, middlePass, finePass]
+    .filter((pass, i) => i === 0 || (pass.pxPerMm <= 1.7 * finest && pass.pxPerMm <= finestPxPerMm))
+    .map((pass) => ({ ...pass, spacingMm: Math.max(pass.spacingMm, spacingMm) }));
   let refined: RefinedMap | null = null;
   let map: PlaneMap = { homography: start, stretch: null };
   for (const [i, pass] of passes.entries()) {

@@ -8,10 +8,18 @@ import type { Photograph } from '../photograph.ts';
 import type { PlaneMap } from '../planeMap.ts';
 import type { Mask, Raster } from '../raster.ts';
 import { buildGreyPyramid } from './greyPyramid.ts';
-import { refineStretch } from './refineStretch.ts';
+import { likelyCorners } from './likelyCorners.ts';
+import { refineStretch, type SparingPasses } from './refineStretch.ts';
 import { coveredBySheet } from './sheetCoverage.ts';
-import { sheetOutline } from './sheetOutline.ts';
-import { rankStarts, rectangleCorners, type Start } from './starts.ts';
+import { type SheetOutline, sheetOutline } from './sheetOutline.ts';
+import {
+  rankStarts,
+  rectangleCorners,
+  type Start,
+  type StartSearch,
+  searchStarts,
+  sureStart,
+} from './starts.ts';
 import { statedErrors } from './statedErrors.ts';
 import { guessesFromSheet, suggestCorners } from './suggestCorners.ts';
 
@@ -23,8 +31,8 @@ export interface RegisterInput {
   readonly stoneCorners: Corners | null;
   /** Where the stone's TL, TR, BR, BL came to lie on the print, as well as a person can guess; null: they are looked for. */
   readonly proofCorners: Corners | null;
-  /** No pass of the stretch is finer; all unless given. */
-  readonly finestPxPerMm?: number;
+  /** For tones alone: the likeliest position is asked first, and the passes are spared. */
+  readonly sparing?: SparingPasses;
   readonly onProgress?: (fraction: number) => void;
   readonly cancelled?: () => boolean;
 }
@@ -80,13 +88,11 @@ export function register(input: RegisterInput): Result<Registration> {
     );
   }
   const outline = sheetOutline(input.proof);
-  const guesses = input.proofCorners
-    ? [input.proofCorners]
-    : guessesFromSheet(input.proof, outline, input.sizeMm);
   const stone = buildGreyPyramid(input.stone);
   const print = buildGreyPyramid(input.proof);
   if (!progress(0.1)) return fail(failure('cancelled'));
-  const starts = rankStarts(stone, stoneMap.homography, print, input.sizeMm, guesses);
+  const search = searchStarts(stone, stoneMap.homography, print, input.sizeMm);
+  const starts = startsOf(input, search, outline);
   if (!progress(0.35)) return fail(failure('cancelled'));
   const refused = refusalOf(starts);
   if (refused) return ok(refused);
@@ -97,7 +103,7 @@ export function register(input: RegisterInput): Result<Registration> {
     starts[0]!.homography,
     input.sizeMm,
     (done) => progress(0.35 + 0.55 * done),
-    input.finestPxPerMm,
+    input.sparing ?? null,
   );
   if (input.cancelled?.()) return fail(failure('cancelled'));
   if (!refined) return ok(noMatch('too few places of the drawing could be found on the print'));
@@ -118,6 +124,20 @@ export function register(input: RegisterInput): Result<Registration> {
     errorMm: errors.errorMm,
     cornersFound: { stone: input.stoneCorners === null, proof: input.proofCorners === null },
   });
+}
+
+/** Sparing: the likeliest place on the sheet, asked in one position; where it isn't surely there, in all; then all places. */
+function startsOf(input: RegisterInput, search: StartSearch, outline: SheetOutline | null): readonly Start[] {
+  const { proof, sizeMm } = input;
+  if (input.proofCorners) return rankStarts(search, [input.proofCorners]);
+  if (input.sparing) {
+    const { corners, alike } = likelyCorners(proof, outline, sizeMm);
+    const sure = sureStart(search, corners, alike);
+    if (sure) return [sure];
+    const starts = rankStarts(search, [corners]);
+    if (refusalOf(starts) === null) return starts;
+  }
+  return rankStarts(search, guessesFromSheet(proof, outline, sizeMm));
 }
 
 /** The map from stone mm to a photograph on which the work rectangle's corners are known; null where they make no rectangle. */

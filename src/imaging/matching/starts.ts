@@ -34,19 +34,22 @@ const mendedSlackPx = 2;
 const tileSpacingPx = 48;
 const blurPx = 1.2;
 
-/**
- * Tries the four turns and both mirrorings of each guess of the corners, each mended by the agreement of its tiles, asks the
- * best two again from where they were mended to, and then the best once more.
- * @param guesses where the stone's TL, TR, BR, BL may have come to lie on the print.
- * @returns all starts, the best first; empty where no guess spans a plane.
- */
-export function rankStarts(
+/** Asks one position: mends it by what its tiles agree on, where the content may lie so many frame px off the straight field. */
+type AskStart = (homography: Homography, slack: number) => Start;
+
+/** Looks for one stone on one print: the stone's tiles are prepared once, whatever is asked. */
+export interface StartSearch {
+  readonly sizeMm: Point;
+  readonly ask: AskStart;
+}
+
+/** Prepares the search for a stone on a print. */
+export function searchStarts(
   stone: GreyPyramid,
   stoneHomography: Homography,
   print: GreyPyramid,
   sizeMm: Point,
-  guesses: readonly Corners[],
-): Start[] {
+): StartSearch {
   const frame = startFrame(sizeMm);
   const marginPx = Math.round(roomMm * frame.pxPerMm);
   const stoneGrey = samplePyramid(stone, { homography: stoneHomography, stretch: null }, frame);
@@ -61,7 +64,7 @@ export function rankStarts(
     blurPx,
   );
   const reach = roomMm * 1.5 * frame.pxPerMm;
-  const ask = (homography: Homography, slack: number): Start => {
+  const ask: AskStart = (homography, slack) => {
     const grey = samplePyramid(print, { homography, stretch: null }, frame);
     const agreed = agreementOf(
       shiftSurfaces(search, grey, frame),
@@ -81,6 +84,16 @@ export function rankStarts(
       mirrored: jacobianDeterminant(mended, middle) < 0,
     };
   };
+  return { sizeMm, ask };
+}
+
+/**
+ * Tries the four turns and both mirrorings of each guess of the corners, each mended by the agreement of its tiles, asks the
+ * best two again from where they were mended to, and then the best once more.
+ * @param guesses where the stone's TL, TR, BR, BL may have come to lie on the print.
+ * @returns all starts, the best first; empty where no guess spans a plane.
+ */
+export function rankStarts({ sizeMm, ask }: StartSearch, guesses: readonly Corners[]): Start[] {
   const rectangle = rectangleCorners(sizeMm);
   const asked = guesses.flatMap((corners) =>
     eightOrders(corners).flatMap((order) => {
@@ -93,6 +106,31 @@ export function rankStarts(
   const reranked = [...again, ...ranked.slice(2)].toSorted((a, b) => b.score - a.score);
   const [best, ...others] = reranked;
   return best ? [better(best, ask(best.homography, mendedSlackPx)), ...others] : [];
+}
+
+/** Evidence so far above what a start needs, and above its half turn, makes asking the other six idle. */
+const sureDistinct = 60;
+const sureOverHalfTurn = 3;
+
+/**
+ * The likeliest position alone: the mirror image lying as the corners do, or upside down. Mended as often as `rankStarts`
+ * does, so that both end in the same place.
+ * @param corners clockwise from top left as seen on the print
+ * @param alike whether the print lies along its photograph as the stone's rectangle does, else a quarter turned
+ * @returns null unless it is beyond doubt: then all starts are to be ranked.
+ */
+export function sureStart({ sizeMm, ask }: StartSearch, corners: Corners, alike: boolean): Start | null {
+  const orders = eightOrders(corners).slice(4);
+  const pair = alike ? [orders[0]!, orders[2]!] : [orders[1]!, orders[3]!];
+  const asked = pair.flatMap((order) => {
+    const homography = homographyFromPoints(rectangleCorners(sizeMm), order);
+    return homography ? [ask(homography, slackPx)] : [];
+  });
+  const [best, other] = asked.toSorted((a, b) => b.score - a.score);
+  if (!best || !other || best.distinct < sureDistinct) return null;
+  if (!best.mirrored || best.distinct < sureOverHalfTurn * other.distinct) return null;
+  const again = better(best, ask(best.homography, mendedSlackPx));
+  return better(again, ask(again.homography, mendedSlackPx));
 }
 
 /** A start asked again is nearer home, unless it lost much of its support. */

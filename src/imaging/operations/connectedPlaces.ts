@@ -11,6 +11,7 @@ export interface ConnectedPlace {
 export function connectedPlaces(mask: Uint8Array, width: number, height: number): ConnectedPlace[] {
   const seen = new Uint8Array(mask.length);
   const places: ConnectedPlace[] = [];
+  const last = width * (height - 1);
   for (let start = 0; start < mask.length; start++) {
     if (!mask[start] || seen[start]) continue;
     const pixels = [start];
@@ -18,15 +19,18 @@ export function connectedPlaces(mask: Uint8Array, width: number, height: number)
     for (let next = 0; next < pixels.length; next++) {
       const at = pixels[next]!;
       const x = at % width;
-      const visit = (neighbour: number) => {
-        if (!mask[neighbour] || seen[neighbour]) return;
+      const neighbours = [
+        x > 0 ? at - 1 : at,
+        x < width - 1 ? at + 1 : at,
+        at >= width ? at - width : at,
+        at < last ? at + width : at,
+      ];
+      for (let k = 0; k < 4; k++) {
+        const neighbour = neighbours[k]!;
+        if (!mask[neighbour] || seen[neighbour]) continue;
         seen[neighbour] = 1;
         pixels.push(neighbour);
-      };
-      if (x > 0) visit(at - 1);
-      if (x < width - 1) visit(at + 1);
-      if (at >= width) visit(at - width);
-      if (at < width * (height - 1)) visit(at + width);
+      }
     }
     places.push({ pixels });
   }

@@ -6,7 +6,7 @@ import { signedArea } from '../../science/geometry/polygon.ts';
 import type { Raster } from '../raster.ts';
 import type { SideTone } from './readSide.ts';
 import { coverageFactor } from './zoneChange.ts';
-import { totalDeviation, zoneReading } from './zoneCoverage.ts';
+import { totalDeviation, type ZoneReading, zoneReading } from './zoneCoverage.ts';
 
 /** The places that stand for each tone, mm from the top left of the work rectangle. */
 export type ToneZones = Readonly<Record<SeriesTone, readonly Zone[]>>;
@@ -20,42 +20,48 @@ export function measured(value: number, deviation: number): Measured {
   return { value, low: value - half, high: value + half, basis: 'measured', warnings: [] };
 }
 
-/** Darkness of each zone on one object. */
-export function zoneDarkness(
+/**
+ * Darkness of each zone on one object, and of lights, middles and darks: the mean over their places by area. A place that is a
+ * zone is read once.
+ */
+export function pullDarkness(
   side: SideTone,
   zones: readonly Zone[],
-  errorMm: Raster | null,
-): readonly PullZone[] {
-  return zones.map((zone) => {
-    const { id, name, medium } = zone;
-    const read = zoneReading(zone, side, itself, errorMm, null);
-    if (!read) return { id, name, medium, darkness: null, covered: 0 };
-    const darkness = measured(read.darkness, totalDeviation(read.parts));
-    return { id, name, medium, darkness, covered: read.covered };
-  });
-}
-
-/** Darkness of lights, middles and darks: the mean over their places by area. */
-export function toneDarkness(
-  side: SideTone,
   places: ToneZones,
   errorMm: Raster | null,
-): Readonly<Record<SeriesTone, Measured | null>> {
-  const [lights, middles, darks] = seriesTones.map((tone) => meanOf(side, places[tone], errorMm)) as [
+): { readonly zones: readonly PullZone[]; readonly tones: Readonly<Record<SeriesTone, Measured | null>> } {
+  const known = new Map<string, ZoneReading | null>();
+  const read: ReadZone = (zone) => {
+    const key = JSON.stringify([zone.medium, zone.polygonMm]);
+    const reading = known.has(key) ? known.get(key)! : zoneReading(zone, side, itself, errorMm, null);
+    known.set(key, reading);
+    return reading;
+  };
+  const [lights, middles, darks] = seriesTones.map((tone) => meanOf(places[tone], read)) as [
     Measured | null,
     Measured | null,
     Measured | null,
   ];
-  return { lights, middles, darks };
+  return { zones: zones.map((zone) => zoneDarkness(zone, read)), tones: { lights, middles, darks } };
+}
+
+type ReadZone = (zone: Zone) => ZoneReading | null;
+
+function zoneDarkness(zone: Zone, read: ReadZone): PullZone {
+  const { id, name, medium } = zone;
+  const reading = read(zone);
+  if (!reading) return { id, name, medium, darkness: null, covered: 0 };
+  const darkness = measured(reading.darkness, totalDeviation(reading.parts));
+  return { id, name, medium, darkness, covered: reading.covered };
 }
 
 /** Half of a place off the sheet makes the mean one of other places: then there is none. */
 const leastCovered = 0.5;
 
-function meanOf(side: SideTone, zones: readonly Zone[], errorMm: Raster | null): Measured | null {
+function meanOf(zones: readonly Zone[], readZone: ReadZone): Measured | null {
   const read = zones.map((zone) => ({
     areaMm2: Math.abs(signedArea(zone.polygonMm)),
-    reading: zoneReading(zone, side, itself, errorMm, null),
+    reading: readZone(zone),
   }));
   const total = read.reduce((sum, { areaMm2 }) => sum + areaMm2, 0);
   if (read.length === 0 || read.some(({ reading }) => !reading || reading.covered < leastCovered))

@@ -5,9 +5,10 @@
  * @returns NaN for no values.
  */
 export function quantile(values: ArrayLike<number>, share: number): number {
-  const sorted = Float64Array.from(values)
-    .filter((value) => !Number.isNaN(value))
-    .sort();
+  const kept = new Float64Array(values.length);
+  let count = 0;
+  for (let i = 0; i < values.length; i++) if (!Number.isNaN(values[i]!)) kept[count++] = values[i]!;
+  const sorted = kept.subarray(0, count).sort();
   if (sorted.length === 0) return Number.NaN;
   const at = (sorted.length - 1) * share;
   const below = Math.floor(at);
