@@ -138,8 +138,10 @@ async function measuredComparison(
     raster: tone.rasters[side],
   });
   const sides = { stone: pictured('stone'), proof: pictured('proof') };
-  const pictures = await comparisonPictures(sides, tone.maps, input.sizeMm);
+  // Pictures are coded on threads of their own meanwhile.
+  const coding = comparisonPictures(sides, tone.maps, input.sizeMm);
   const evidence = evidenceFile(tone, input.zones);
+  const pictures = await coding;
   if (evidence) pictures.set('evidence.json', evidence);
   if (registered.partial) pictures.set('sheet.png', await sheetMask(registered.covered));
   if (hooks.cancelled()) return fail(failure('cancelled'));

@@ -1,14 +1,15 @@
 import type { Features } from './suspects.ts';
 
-export const evidenceSchema = 'stonetone/evidence/1';
+export const evidenceSchema = 'stonetone/evidence/2';
 
 /** Drawn and printed coverage of a comparison on coarse cells, row by row: what a later pull is held against. */
 export interface EvidenceCells {
   readonly columns: number;
   readonly rows: number;
   readonly cellMm: number;
-  /** Coverage to three digits; null where nothing was read or an outline runs through. */
+  /** Drawn coverage in hundredths, whole; null where nothing was read or an outline runs through. */
   readonly drawn: readonly (number | null)[];
+  /** Printed coverage in five-hundredths, whole; null likewise. */
   readonly printed: readonly (number | null)[];
 }
 

@@ -49,9 +49,9 @@ describe('stonetone suspects', () => {
     const cells = (grey: number) => ({
       columns: 10,
       rows: 10,
-      cellMm: 2,
+      cellMm: 4,
       drawn: Array(100).fill(0),
-      printed: Array(100).fill(grey),
+      printed: Array(100).fill(Math.round(500 * grey)),
     });
     const evidence = (grey: number) => ({
       schema: evidenceSchema,

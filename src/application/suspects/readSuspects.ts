@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { ComparedPull } from '../../imaging/evidence/comparedFeatures.ts';
-import type { EvidenceRecord } from '../../records/evidence.ts';
+import { type EvidenceRecord, evidenceSchema } from '../../records/evidence.ts';
 import type { RunEvent } from '../../records/run.ts';
 import type { Features, SuspectsAnswer, TestOutcome } from '../../records/suspects.ts';
 import type { Store } from '../../store/openStore.ts';
@@ -61,7 +61,8 @@ async function comparedPull({ store }: SuspectParts, id: string): Promise<Result
     return fail(failure('not-found', { what: 'measured record of it' }));
   const path = await store.resultFiles.pathOf(resultKey, 'evidence.json');
   const evidence = path === null ? null : (JSON.parse(await readFile(path, 'utf8')) as EvidenceRecord);
-  return ok({ record, evidence });
+  // One of an earlier form is told as missing: measuring again makes it anew.
+  return ok({ record, evidence: evidence?.schema === evidenceSchema ? evidence : null });
 }
 
 async function logOf(parts: SuspectParts, runId: string): Promise<Result<Features>> {

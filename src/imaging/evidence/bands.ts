@@ -35,13 +35,15 @@ export function bands(
 
 /** The wave of a length between 10 mm and a third of the stone that explains most of the profile. */
 function bestWave(values: Float64Array): { periodMm: number; amplitude: number; explained: number } {
-  const known = [...values.entries()].filter(([, value]) => !Number.isNaN(value));
-  const total = known.reduce((sum, [, value]) => sum + value * value, 0);
+  let total = 0;
+  for (const value of values) if (!Number.isNaN(value)) total += value * value;
   let best = { periodMm: shortestMm, amplitude: 0, explained: 0 };
   const longest = (values.length * cellMm) / 2.5;
   for (let periodMm = shortestMm; periodMm <= longest; periodMm *= 1.02) {
     let [c, s, cc, ss, cs] = [0, 0, 0, 0, 0];
-    for (const [line, value] of known) {
+    for (let line = 0; line < values.length; line++) {
+      const value = values[line]!;
+      if (Number.isNaN(value)) continue;
       const turn = (2 * Math.PI * line * cellMm) / periodMm;
       const [x, y] = [Math.cos(turn), Math.sin(turn)];
       c += value * x;

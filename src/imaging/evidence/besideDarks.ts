@@ -16,11 +16,13 @@ const sides = ['right', 'below', 'left', 'above'] as const;
  * What lies beside dark work. `haloBesideDarks`: by which share lighter work is paler within 7 mm of darks than far from them.
  * `tailsOffDarks`: how much more bare stone prints on one side of darks than on the other.
  */
-export function besideDarks({ grid, left, expected }: PulledTone): {
+export function besideDarks(
+  { grid, left, expected }: PulledTone,
+  nearest: NearestDark,
+): {
   haloBesideDarks: FeatureReading | null;
   tailsOffDarks: FeatureReading | null;
 } {
-  const nearest = nearestDark(grid, cellsOf(farMm));
   const halo = { near: [] as number[], far: [] as number[] };
   const losses = sides.map(() => [] as number[]);
   const tails = sides.map(() => [] as number[]);
@@ -78,8 +80,7 @@ function tailsOf(tails: readonly number[][]): FeatureReading | null {
 }
 
 /** 1 for cells in which lighter work may have suffered from darks beside it. */
-export function besideDark(grid: PulledTone['grid'], mm = nearMm): Uint8Array {
-  const nearest = nearestDark(grid, cellsOf(mm));
+export function besideDark(grid: PulledTone['grid'], nearest: NearestDark, mm = nearMm): Uint8Array {
   return Uint8Array.from(grid.drawn, (drawn, cell) => {
     const { distance } = nearest(cell);
     return drawn < haloTones[1] && distance > 0 && distance * cellMm < mm ? 1 : 0;
@@ -87,10 +88,11 @@ export function besideDark(grid: PulledTone['grid'], mm = nearMm): Uint8Array {
 }
 
 /** Distance in cells to the nearest dark cell, and on which side of it the cell lies (index into `sides`; −1 aslant). */
-function nearestDark(
-  { columns, rows, drawn }: PulledTone['grid'],
-  reach: number,
-): (cell: number) => { distance: number; side: number } {
+export type NearestDark = (cell: number) => { readonly distance: number; readonly side: number };
+
+/** The nearest dark of every cell, as far as anything is looked for beside darks. */
+export function nearestDark({ columns, rows, drawn }: PulledTone['grid']): NearestDark {
+  const reach = cellsOf(farMm);
   const distance = new Float32Array(drawn.length).fill(Infinity);
   const from = new Int32Array(drawn.length).fill(-1);
   for (let dark = 0; dark < drawn.length; dark++) {
@@ -105,7 +107,7 @@ function nearestDark(
     }
     for (let row = Math.max(0, y - reach); row <= Math.min(rows - 1, y + reach); row++)
       for (let column = Math.max(0, x - reach); column <= Math.min(columns - 1, x + reach); column++) {
-        const away = Math.hypot(column - x, row - y);
+        const away = Math.sqrt((column - x) ** 2 + (row - y) ** 2);
         const cell = row * columns + column;
         if (away < distance[cell]!) {
           distance[cell] = away;

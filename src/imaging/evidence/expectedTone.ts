@@ -7,6 +7,7 @@ const steps = 20;
 const fewestCells = 6;
 /** No band counts more than one of so many cells, or a large zone would be its own rule. */
 const mostCells = 60;
+const mostSorted = 400;
 /** Standard deviations of the smoothing over bands: of the curve of all media, and of what a medium differs from it. */
 const smoothing = { all: 1.5, medium: 4 };
 
@@ -38,18 +39,11 @@ export function expectedTone(
 ): ExpectedTone {
   const diagonal = Array.from({ length: steps + 1 }, (_, i) => i / steps);
   const all = risen(
-    added(
-      diagonal,
-      smoothed(
-        bandsOf(grid, diagonal, () => true, gain, aside),
-        smoothing.all,
-      ),
-    ),
+    added(diagonal, smoothed(bandsOf(grid, diagonal, null, gain, aside).get(0) ?? [], smoothing.all)),
   );
   const own = new Map<number, readonly number[]>([[0, all]]);
-  for (const group of new Set(groups)) {
+  for (const [group, differs] of bandsOf(grid, all, groups, gain, aside)) {
     if (group === 0) continue;
-    const differs = bandsOf(grid, all, (cell) => groups[cell] === group, gain, aside);
     own.set(
       group,
       risen(
@@ -64,26 +58,43 @@ export function expectedTone(
   return { cells, curve: all };
 }
 
+/** Bands of drawn tone by group: what their cells print beyond the curve. */
 function bandsOf(
   grid: EvidenceGrid,
   curve: readonly number[],
-  counts: (cell: number) => boolean,
+  groups: Uint8Array | null,
   gain: (cell: number) => number,
   aside: Uint8Array,
-): Band[] {
-  const sound: number[][] = curve.map(() => []);
-  const doubtful: number[][] = curve.map(() => []);
+): ReadonlyMap<number, readonly Band[]> {
+  const found = new Map<number, { readonly sound: number[][]; readonly doubtful: number[][] }>();
   for (let cell = 0; cell < grid.drawn.length; cell++) {
     const drawn = grid.drawn[cell]!;
     const printed = grid.printed[cell]!;
-    if (Number.isNaN(drawn) || Number.isNaN(printed) || grid.outline[cell] || !counts(cell)) continue;
+    if (Number.isNaN(drawn + printed) || grid.outline[cell]) continue;
+    const group = groups === null ? 0 : groups[cell]!;
+    let own = found.get(group);
+    if (!own) {
+      own = { sound: curve.map(() => []), doubtful: curve.map(() => []) };
+      found.set(group, own);
+    }
     const band = Math.round(Math.min(steps, Math.max(0, drawn * steps)));
-    (aside[cell] ? doubtful : sound)[band]!.push(printed / gain(cell) - toneAt(curve, drawn));
+    (aside[cell] ? own.doubtful : own.sound)[band]!.push(printed / gain(cell) - toneAt(curve, drawn));
   }
-  return sound.map((own, i) => {
-    const values = own.length >= fewestCells ? own : [...own, ...doubtful[i]!];
-    return { value: median(values), count: values.length };
-  });
+  return new Map(
+    [...found].map(([group, { sound, doubtful }]) => [
+      group,
+      sound.map((own, i): Band => {
+        const values = own.length >= fewestCells ? own : [...own, ...doubtful[i]!];
+        return { value: median(someOf(values)), count: values.length };
+      }),
+    ]),
+  );
+}
+
+/** Of very many values every so many: their median is as good. */
+function someOf(values: readonly number[]): readonly number[] {
+  const every = Math.floor(values.length / mostSorted);
+  return every < 2 ? values : values.filter((_, i) => i % every === 0);
 }
 
 /** Local linear smoothing over bands (Fan 1992, doi 10.1080/01621459.1992.10476255); NaN far from any. */

@@ -1,4 +1,3 @@
-import { leastSquares } from '../../science/statistics/leastSquares.ts';
 import { medianAbsoluteDeviation } from '../../science/statistics/quantile.ts';
 import type { EvidenceGrid } from './evidenceGrid.ts';
 
@@ -42,13 +41,11 @@ const togetherBlocks = 3;
 export function planeThrough(grid: EvidenceGrid, relative: Float32Array, tones: Float32Array): Plane {
   const blocks = blocksOf(grid, relative, tones);
   if (blocks.length < fewestBlocks) return noPlane;
-  const rows = blocks.map(({ u, v }) => [1, u, v]);
-  const values = blocks.map(({ value }) => value);
   let weights = blocks.map(({ weight }) => weight);
   let fit = [0, 0, 0];
   let spread = 0;
   for (let round = 0; round < 6; round++) {
-    const solved = leastSquares(rows, values, weights);
+    const solved = solvedPlane(blocks, weights);
     if (!solved) return noPlane;
     fit = solved;
     const off = blocks.map(({ u, v, value }) => value - fit[0]! - fit[1]! * u - fit[2]! * v);
@@ -74,6 +71,30 @@ export function planeThrough(grid: EvidenceGrid, relative: Float32Array, tones: 
     acrossDeviation: deviation(({ u }) => u),
     downDeviation: deviation(({ v }) => v),
   };
+}
+
+/** Level and both slopes by Cramer's rule: places run from −½ to ½, so that the equations are well set. */
+function solvedPlane(blocks: readonly Block[], weights: readonly number[]): number[] | null {
+  let [w, u, v, uu, uv, vv, z, uz, vz] = [0, 0, 0, 0, 0, 0, 0, 0, 0];
+  for (const [i, block] of blocks.entries()) {
+    const weight = weights[i]!;
+    w += weight;
+    u += weight * block.u;
+    v += weight * block.v;
+    uu += weight * block.u * block.u;
+    uv += weight * block.u * block.v;
+    vv += weight * block.v * block.v;
+    z += weight * block.value;
+    uz += weight * block.u * block.value;
+    vz += weight * block.v * block.value;
+  }
+  // Moments about the mean place.
+  const [a, b, c] = [uu - (u * u) / w, uv - (u * v) / w, vv - (v * v) / w];
+  const [d, e] = [uz - (u * z) / w, vz - (v * z) / w];
+  const determinant = a * c - b * b;
+  if (!(determinant > 1e-9 * w * w)) return null;
+  const [across, down] = [(c * d - b * e) / determinant, (a * e - b * d) / determinant];
+  return [(z - across * u - down * v) / w, across, down];
 }
 
 function blocksOf(grid: EvidenceGrid, relative: Float32Array, tones: Float32Array): Block[] {

@@ -14,15 +14,15 @@ const borderCells = 6;
  * on. Every distance is held against all others, as a drawing resembles itself.
  * @param lapMm π × the roller's diameter; null: unknown.
  */
-export function ghostRepeat({ grid, expected }: PulledTone, lapMm: number | null): FeatureReading | null {
+export function ghostRepeat(tone: PulledTone, lapMm: number | null): FeatureReading | null {
+  const { grid } = tone;
+  const bare = bareCells(tone);
   const from = Math.round(nearestMm / cellMm);
   const to = Math.round(grid.rows * 0.6);
-  // Only on bare stone is ink beyond doubt too much.
-  const clear = clearOfMarks(grid, 0);
   const found: { lag: number; share: number; sure: number }[] = [];
   for (let lag = from; lag <= to; lag++)
     for (const way of [lag, -lag]) {
-      const share = shareAt(grid, expected.cells, clear, way);
+      const share = shareAt(grid.drawn, bare, way * grid.columns);
       if (!Number.isNaN(share.share)) found.push({ lag: way, ...share });
     }
   if (found.length < 12) return null;
@@ -38,29 +38,45 @@ export function ghostRepeat({ grid, expected }: PulledTone, lapMm: number | null
   );
 }
 
-/** Slope of what bare stone prints on the drawing so many rows away, and how surely they go together. */
+/** Bare cells away from the border, with what they print beyond their tone and what share of a tone would show there. */
+function bareCells({ grid, expected }: PulledTone): {
+  readonly cells: Int32Array;
+  readonly more: Float64Array;
+  readonly shows: Float64Array;
+} {
+  const { columns, rows } = grid;
+  // Only on bare stone is ink beyond doubt too much.
+  const clear = clearOfMarks(grid, 0);
+  const cells: number[] = [];
+  for (let row = borderCells; row < rows - borderCells; row++)
+    for (let column = borderCells; column < columns - borderCells; column++)
+      if (clear[row * columns + column]) cells.push(row * columns + column);
+  return {
+    cells: Int32Array.from(cells),
+    more: Float64Array.from(cells, (cell) => grid.printed[cell]! - expected.cells[cell]!),
+    shows: Float64Array.from(cells, (cell) => 1 - expected.cells[cell]!),
+  };
+}
+
+/** Slope of what bare stone prints on the drawing so many cells before, and how surely they go together. */
 function shareAt(
-  grid: PulledTone['grid'],
-  tones: Float32Array,
-  clear: Uint8Array,
-  lag: number,
+  drawn: Float32Array,
+  { cells, more, shows }: ReturnType<typeof bareCells>,
+  shift: number,
 ): { share: number; sure: number } {
-  const shift = lag * grid.columns;
   let [n, x, y, xx, xy, yy] = [0, 0, 0, 0, 0, 0];
-  for (let cell = Math.max(0, shift); cell < Math.min(tones.length, tones.length + shift); cell++) {
-    const [column, row] = [cell % grid.columns, Math.floor(cell / grid.columns)];
-    if (Math.min(column, row, grid.columns - 1 - column, grid.rows - 1 - row) < borderCells) continue;
-    const tone = tones[cell]!;
-    if (!clear[cell]) continue;
-    const moved = grid.drawn[cell - shift]! * (1 - tone);
-    const more = grid.printed[cell]! - tone;
-    if (Number.isNaN(moved * more)) continue;
+  for (let k = 0; k < cells.length; k++) {
+    const from = cells[k]! - shift;
+    if (from < 0 || from >= drawn.length) continue;
+    const moved = drawn[from]! * shows[k]!;
+    const own = more[k]!;
+    if (Number.isNaN(moved * own)) continue;
     n++;
     x += moved;
-    y += more;
+    y += own;
     xx += moved * moved;
-    xy += moved * more;
-    yy += more * more;
+    xy += moved * own;
+    yy += own * own;
   }
   const spread = xx - (x * x) / n;
   const together = xy - (x * y) / n;

@@ -19,12 +19,16 @@ export function paleSpots({ grid, left }: PulledTone): FeatureReading | null {
     looked++;
     const [x, y] = [cell % columns, Math.floor(cell / columns)];
     const ring: number[] = [];
+    let highest = -Infinity;
     for (let dy = -4; dy <= 4; dy++)
       for (let dx = -4; dx <= 4; dx++) {
         const far = Math.max(Math.abs(dx), Math.abs(dy)) >= 3;
         if (!far || x + dx < 0 || x + dx >= columns || y + dy < 0 || y + dy >= rows) continue;
-        ring.push(left[cell + dy * columns + dx]!);
+        const around = left[cell + dy * columns + dx]!;
+        ring.push(around);
+        if (around > highest) highest = around;
       }
+    if (left[cell]! >= highest - palerBy) continue;
     // In a pale place or beside one it is no spot of its own.
     const around = quantile(ring, 0.25);
     if (around > -0.12 && quantile(ring, 0.9) - around < 0.3 && left[cell]! < median(ring) - palerBy)

@@ -1,15 +1,16 @@
 import type { ComparisonRecord } from '../../records/comparison.ts';
-import type { EvidenceCells, EvidenceRecord } from '../../records/evidence.ts';
+import type { EvidenceRecord } from '../../records/evidence.ts';
 import type { Features } from '../../records/suspects.ts';
 import type { Zone } from '../../records/zone.ts';
 import { bands } from './bands.ts';
 import { bareGround } from './bareGround.ts';
-import { besideDark, besideDarks } from './besideDarks.ts';
+import { besideDark, besideDarks, nearestDark } from './besideDarks.ts';
 import { blankZones, stopOutPrints, zoneBlank } from './blankZones.ts';
 import { cellGroups } from './cellGroups.ts';
 import { type CoverageWithDoubt, cellMm, type EvidenceGrid, evidenceGrid } from './evidenceGrid.ts';
 import { ghostRepeat } from './ghostRepeat.ts';
 import { gradients } from './gradients.ts';
+import { keptCells } from './keptCells.ts';
 import { otherStructure } from './otherStructure.ts';
 import { paleSpots } from './paleSpots.ts';
 import { patches } from './patches.ts';
@@ -46,7 +47,8 @@ export function pictureEvidence(input: EvidenceInput): Omit<EvidenceRecord, 'sch
     across,
   );
   const groups = cellGroups(grid, zones, across);
-  const beside = besideDark(grid);
+  const nearest = nearestDark(grid);
+  const beside = besideDark(grid, nearest);
   const first = pulledTone(grid, groups, beside);
   const found = patches(first);
   const tone = pulledTone(grid, groups, merged(beside, found.cells));
@@ -67,10 +69,10 @@ export function pictureEvidence(input: EvidenceInput): Omit<EvidenceRecord, 'sch
       printed,
       tone.expected.curve,
       across,
-      placesIn(besideDark(grid, tailMm), grid, across),
+      placesIn(besideDark(grid, nearest, tailMm), grid, across),
     ),
     ...bare,
-    ...besideDarks(tone),
+    ...besideDarks(tone, nearest),
     paleSpots: paleSpots(tone),
     zoneBlank: zoneBlank(measured.zones, zones),
     stopOutPrints: stopOutPrints(measured.zones, zones, Math.max(0, bare.bareGrey?.value ?? 0)),
@@ -78,7 +80,7 @@ export function pictureEvidence(input: EvidenceInput): Omit<EvidenceRecord, 'sch
     photographDoubt: pictureDoubt(measured),
     otherStructure: otherStructure(tone, found.cells),
   };
-  return { travel, features, cells: keptCells(evidenceGrid(drawn, printed, false)) };
+  return { travel, features, cells: keptCells(whole, across) };
 }
 
 /** A zone that is gone whole is a finding of its own: its cells must not pass for patches. */
@@ -118,18 +120,4 @@ function withoutCells(plane: Float32Array, cells: Uint8Array): Float32Array {
 
 function without(grid: EvidenceGrid, cells: Uint8Array): EvidenceGrid {
   return { ...grid, printed: withoutCells(grid.printed, cells) };
-}
-
-function keptCells(grid: EvidenceGrid): EvidenceCells {
-  const told = (plane: Float32Array) =>
-    [...plane].map((value, cell) =>
-      Number.isNaN(value) || grid.outline[cell] ? null : Math.round(value * 1000) / 1000,
-    );
-  return {
-    columns: grid.columns,
-    rows: grid.rows,
-    cellMm,
-    drawn: told(grid.drawn),
-    printed: told(grid.printed),
-  };
 }

@@ -2,10 +2,15 @@ import type { EvidenceCells } from '../../records/evidence.ts';
 import type { FeatureReading, SeriesFeature } from '../../records/suspects.ts';
 import { median } from '../../science/statistics/quantile.ts';
 import { bareUpTo } from './evidenceGrid.ts';
+import { coverageKept } from './keptCells.ts';
 import { mean, standardError } from './means.ts';
 import { reading } from './reading.ts';
 
-const fewestCells = 25;
+const fewestCells = 7;
+/** Missing places of fewer cells say nothing about whether they stay. */
+const fewestMissing = 2;
+/** Neighbouring cells of one patch come and go together. */
+const togetherCells = 1.5;
 /** Two photographs of one sheet differ by about so much in bare ground, which shifts it as a whole. */
 const groundDoubt = 0.005;
 /** A place is missing where it prints less than this share of what was drawn. */
@@ -26,8 +31,10 @@ export function pullChanges(
   const bare: number[] = [];
   const darks: number[] = [];
   for (let cell = 0; cell < earlier.drawn.length; cell++) {
-    const [d, p, q] = [earlier.drawn[cell], earlier.printed[cell], later.printed[cell]];
-    if (d == null || p == null || q == null) continue;
+    const kept = [earlier.drawn[cell], earlier.printed[cell], later.printed[cell]] as const;
+    if (kept[0] == null || kept[1] == null || kept[2] == null) continue;
+    const d = kept[0] * coverageKept.drawn;
+    const [p, q] = [kept[1] * coverageKept.printed, kept[2] * coverageKept.printed];
     if (d <= bareUpTo) bare.push(q - p);
     else if (d >= 0.06 && d <= 0.3) lights.push([q - p, d]);
     else if (d >= 0.55 && d <= 0.92) darks.push(q - p);
@@ -44,7 +51,9 @@ export function pullChanges(
   const greyer = bare.length < fewestCells ? 0 : Math.max(0, median(bare));
   return {
     patchesStay:
-      missing.first < 8 ? null : reading(share, Math.sqrt((share * (1 - share) * 6) / missing.first) + 0.03),
+      missing.first < fewestMissing
+        ? null
+        : reading(share, Math.sqrt((share * (1 - share) * togetherCells) / missing.first) + 0.03),
     lightsReturn: told(
       lights.map(([change, d]) => (change - greyer * (1 - d)) / d),
       0.03,

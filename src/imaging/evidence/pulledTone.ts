@@ -14,6 +14,8 @@ export interface PulledTone {
 /** Tones that print lighter than this say nothing about a share of themselves. */
 export const leastTone = 0.06;
 const rounds = 4;
+/** A slope that moves by less from round to round has settled. */
+const settled = 0.005;
 
 /**
  * Tone curve and slope depend on each other: fitted in turn.
@@ -24,8 +26,10 @@ export function pulledTone(grid: EvidenceGrid, groups: Uint8Array, aside: Uint8A
   let expected = expectedTone(grid, groups, () => 1, aside);
   for (let round = 0; round < rounds; round++) {
     const sound = relative(grid, expected, noPlane).map((value, cell) => (aside[cell] ? Number.NaN : value));
-    plane = planeThrough(grid, sound, expected.cells);
-    const own = plane;
+    const own = planeThrough(grid, sound, expected.cells);
+    const moved = Math.hypot(own.across - plane.across, own.down - plane.down);
+    plane = own;
+    if (moved < settled) break;
     expected = expectedTone(grid, groups, (cell) => gainAt(own, grid, cell), aside);
   }
   return { grid, expected, plane, left: relative(grid, expected, plane) };

@@ -27,12 +27,13 @@ export function secondEdge(
   across: boolean,
   besideDark: (xMm: number, yMm: number) => boolean,
 ): { secondEdge: FeatureReading | null; smear: FeatureReading | null } {
-  const more = tooMuch(drawn, printed, curve, besideDark);
+  const every = Math.max(1, Math.floor(drawn.heightPx / mostLines));
+  const more = tooMuch(drawn, printed, curve, every, besideDark);
   const shares: { share: number; degrees: number; mm: number }[] = [];
   for (const mm of offsetsMm)
     for (let k = 0; k < directions; k++) {
       const degrees = (180 * k) / directions;
-      const share = shareMoved(drawn, more, mm, (degrees * Math.PI) / 180);
+      const share = shareMoved(drawn, more, every, mm, (degrees * Math.PI) / 180);
       if (!Number.isNaN(share))
         shares.push({ share, degrees, mm }, { share: -share, degrees: degrees + 180, mm });
     }
@@ -52,14 +53,13 @@ export function secondEdge(
   };
 }
 
-function shareMoved(drawn: Raster, more: Float32Array, mm: number, angle: number): number {
+function shareMoved(drawn: Raster, more: Float32Array, every: number, mm: number, angle: number): number {
   const { widthPx, heightPx, pxPerMm } = drawn;
   const dx = Math.round(mm * pxPerMm * Math.cos(angle));
   const dy = Math.round(mm * pxPerMm * Math.sin(angle));
   const shift = dy * widthPx + dx;
-  const every = Math.max(1, Math.floor(heightPx / mostLines));
   let [top, bottom] = [0, 0];
-  for (let y = Math.abs(dy); y < heightPx - Math.abs(dy); y += every) {
+  for (let y = Math.ceil(Math.abs(dy) / every) * every; y < heightPx - Math.abs(dy); y += every) {
     for (let x = Math.abs(dx); x < widthPx - Math.abs(dx); x++) {
       const i = y * widthPx + x;
       if (Number.isNaN(more[i]!)) continue;
@@ -75,16 +75,17 @@ function shareMoved(drawn: Raster, more: Float32Array, mm: number, angle: number
   return bottom < 5 ? Number.NaN : top / bottom;
 }
 
-/** What the print has beyond its expected tone; NaN beside darks. */
+/** What the print has beyond its expected tone, on every so many lines; NaN beside darks. */
 function tooMuch(
   drawn: Raster,
   printed: Raster,
   curve: readonly number[],
+  every: number,
   besideDark: (xMm: number, yMm: number) => boolean,
 ): Float32Array {
   const more = new Float32Array(drawn.data.length).fill(Number.NaN);
-  for (let y = 0, i = 0; y < drawn.heightPx; y++)
-    for (let x = 0; x < drawn.widthPx; x++, i++)
+  for (let y = 0; y < drawn.heightPx; y += every)
+    for (let x = 0, i = y * drawn.widthPx; x < drawn.widthPx; x++, i++)
       if (!besideDark((x + 0.5) / drawn.pxPerMm, (y + 0.5) / drawn.pxPerMm))
         more[i] = printed.data[i]! - toneAt(curve, drawn.data[i]!);
   return more;
