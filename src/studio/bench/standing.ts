@@ -4,6 +4,7 @@ import type { Work, WorkStage } from '../../records/work.ts';
 import type { Moment } from './eventMoments.ts';
 import type { RunFold } from './foldRun.ts';
 import { lineRule, lineStages } from './lineStages.ts';
+import { stagePast } from './stagePast.ts';
 import { etches, type StageTold } from './stagesDone.ts';
 import { type EtchRoute, waitRange, waitVerdict } from './waitRanges.ts';
 import { waitAfter } from './waitsTold.ts';
@@ -140,7 +141,7 @@ function nextOf(
 }
 
 function wordsOf({ stage, open, gummed, inked }: Condition, wet: boolean): string {
-  const done = `${lineRule(stage).name}${open ? ' under way' : ' done'}`;
+  const done = open ? `${lineRule(stage).name} under way` : stagePast[stage];
   if (wet) return `${done}, etch on the stone`;
   const gum = { yes: 'gummed', no: 'not gummed', unknown: 'gummed or not: unknown' }[gummed];
   return inked === 'yes' ? `${done}, inked, ${gum}` : `${done}, ${gum}`;

@@ -24,10 +24,29 @@ export function PageHead({
       <div>
         <p className="stamp">{stamp}</p>
         <h1 ref={head} tabIndex={-1} className={headline.length > 52 ? 'big long' : 'big'}>
-          {headline}
+          {unbroken(headline)}
         </h1>
       </div>
       {children && <div className="page-head-act">{children}</div>}
     </div>
+  );
+}
+
+/** Such as S-01: the name of a stone, which must not break at its hyphen. */
+const hyphened = /(\S*[^\s-]-\d\S*)/u;
+
+function unbroken(words: string): ReactNode {
+  const parts = words.split(hyphened);
+  if (parts.length === 1) return words;
+  return parts.map((part, index) =>
+    index % 2 === 0 ? (
+      part
+    ) : (
+      // the same words always stand in the same order
+      // biome-ignore lint/suspicious/noArrayIndexKey: see above
+      <span key={index} className="unbroken">
+        {part}
+      </span>
+    ),
   );
 }

@@ -1,11 +1,12 @@
 import type { LineStage, RunEvent } from '../../../records/run.ts';
 import { lineRule } from '../../../studio/bench/lineStages.ts';
+import { stagePast } from '../../../studio/bench/stagePast.ts';
 import { clockOf } from './spanWords.ts';
 
 /** What an event says in a line of the log. Places are named by `letterOf`. */
 export function eventWords(event: RunEvent, letterOf: (place: string) => string): string {
   const named = ({ stage, words }: { readonly stage: LineStage; readonly words?: string | undefined }) =>
-    words ? `${lineRule(stage).name} (${words})` : lineRule(stage).name;
+    told(lineRule(stage).name, words);
   switch (event.kind) {
     case 'laid':
     case 'moved':
@@ -20,7 +21,7 @@ export function eventWords(event: RunEvent, letterOf: (place: string) => string)
     case 'stage-started':
       return `${named(event.payload)} begun`;
     case 'stage-ended':
-      return `${named(event.payload)} done`;
+      return told(stagePast[event.payload.stage], event.payload.words);
     case 'skipped':
       return `${named(event.payload)} skipped`;
     case 'repeated':
@@ -47,4 +48,8 @@ export function eventWords(event: RunEvent, letterOf: (place: string) => string)
     default:
       return event satisfies never;
   }
+}
+
+function told(what: string, words: string | undefined): string {
+  return words ? `${what} (${words})` : what;
 }
