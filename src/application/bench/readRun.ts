@@ -1,7 +1,6 @@
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { RunState } from '../../records/bench.ts';
 import type { RunSummary } from '../../records/run.ts';
-import type { Work } from '../../records/work.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { runState } from '../../studio/bench/runState.ts';
 import { noSuchRun } from './logging.ts';
@@ -23,15 +22,6 @@ export async function readRun(parts: ReadRunParts, id: string): Promise<Result<R
 export async function stateOf(parts: ReadRunParts, run: RunSummary): Promise<RunState> {
   const work = await parts.store.works.find(run.workId);
   if (work === null) throw new Error(`the work of run ${run.id} is gone, which the database forbids`);
-  return stateOfWork(parts, work, run);
-}
-
-/** The same for a work that was found too. */
-export async function stateOfWork(
-  { store, runFolds, now }: ReadRunParts,
-  work: Work,
-  run: RunSummary,
-): Promise<RunState> {
-  const plan = run.planId === null ? null : await store.plans.findFirst(run.workId, run.planId);
-  return runState({ run, work, plan, fold: await runFolds.of(run, plan), now: now() });
+  const plan = run.planId === null ? null : await parts.store.plans.findFirst(run.workId, run.planId);
+  return runState({ run, work, plan, fold: await parts.runFolds.of(run, plan), now: parts.now() });
 }

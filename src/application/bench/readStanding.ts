@@ -3,8 +3,9 @@ import type { GumState } from '../../records/rack.ts';
 import type { RunSummary } from '../../records/run.ts';
 import type { Work } from '../../records/work.ts';
 import type { Store } from '../../store/openStore.ts';
+import { isWet } from '../../studio/bench/runState.ts';
 import { standingOf } from '../../studio/bench/standing.ts';
-import { type ReadRunParts, stateOfWork } from './readRun.ts';
+import type { ReadRunParts } from './readRun.ts';
 
 export interface ReadGumParts extends ReadRunParts {
   readonly store: ReadRunParts['store'] & Pick<Store, 'waits'>;
@@ -15,21 +16,16 @@ export interface ReadGumParts extends ReadRunParts {
  * @param run the work's newest; null: only what was typed is known
  */
 export async function readStanding(
-  parts: ReadRunParts,
-  work: Work,
+  { runFolds, now }: Pick<ReadRunParts, 'runFolds' | 'now'>,
+  work: Pick<Work, 'stage' | 'origin'>,
   run: RunSummary | null,
 ): Promise<Standing> {
-  if (run !== null && run.events > 0) return (await stateOfWork(parts, work, run)).standing;
-  return standingOf({
-    work,
-    stages: [],
-    hand: null,
-    lastSign: null,
-    wet: false,
-    route: 'unknown',
-    now: parts.now(),
-  });
+  if (run === null || run.events === 0) return standingOf({ ...nothingTold, work, now: now() });
+  const { fold, route } = await runFolds.told(run);
+  return standingOf({ ...fold, work, wet: isWet(fold), route, now: now() });
 }
+
+const nothingTold = { stages: [], hand: null, lastSign: null, wet: false, route: 'unknown' } as const;
 
 /** Whether the stones of works lie under gum, by the works' ids; those that are not there are left out. */
 export async function readGum(

@@ -2,6 +2,8 @@ import type { KeptPlan } from '../../records/keptPlan.ts';
 import type { RunEvent, RunSummary } from '../../records/run.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { foldRun, type RunFold } from '../../studio/bench/foldRun.ts';
+import { routeOf } from '../../studio/bench/runState.ts';
+import type { EtchRoute } from '../../studio/bench/waitRanges.ts';
 import { createFoldShelf } from './foldShelf.ts';
 import type { RunAnnouncement } from './logging.ts';
 
@@ -21,10 +23,17 @@ const quietMs = 10_000;
 export interface RunFolds {
   /** The outcome of a run's log as far as it was kept when the run was read. */
   of(run: RunSummary, plan: KeptPlan | null): Promise<RunFold>;
+  /** The same with the route of the run's plan, which is read only where the outcome is not held. */
+  told(run: RunSummary): Promise<ToldRun>;
   /** A log grew: its outcome is kept on the disk once it is quiet. */
   heard(told: Pick<RunAnnouncement, 'runId' | 'event'>): void;
   /** Keeps at once what waits to be kept. */
   settle(): Promise<void>;
+}
+
+interface ToldRun {
+  readonly fold: RunFold;
+  readonly route: EtchRoute;
 }
 
 export interface RunFoldParts {
@@ -38,6 +47,7 @@ export interface RunFoldParts {
 interface Held {
   readonly events: number;
   readonly fold: Promise<RunFold>;
+  readonly route: EtchRoute;
 }
 
 export function createRunFolds({ store, version, longFrom = longLog }: RunFoldParts): RunFolds {
@@ -90,7 +100,7 @@ export function createRunFolds({ store, version, longFrom = longLog }: RunFoldPa
   function of(run: RunSummary, plan: KeptPlan | null): Promise<RunFold> {
     const held = folds.get(run.id);
     if (held?.events === run.events) return held.fold;
-    const fresh = { events: run.events, fold: fold(run, plan) };
+    const fresh = { events: run.events, fold: fold(run, plan), route: routeOf(plan) };
     keepNewest(folds, foldsHeld, run.id, fresh);
     fresh.fold.catch(() => {
       folds.delete(run.id);
@@ -99,8 +109,16 @@ export function createRunFolds({ store, version, longFrom = longLog }: RunFoldPa
     return fresh.fold;
   }
 
+  async function told(run: RunSummary): Promise<ToldRun> {
+    const held = folds.get(run.id);
+    if (held?.events === run.events) return { fold: await held.fold, route: held.route };
+    const plan = run.planId === null ? null : await store.plans.findFirst(run.workId, run.planId);
+    return { fold: await of(run, plan), route: routeOf(plan) };
+  }
+
   return {
     of,
+    told,
     heard({ runId, event }) {
       if (event.sequence >= longFrom) keepWhenQuiet(runId);
     },

@@ -3,7 +3,7 @@ import { ok, type Result } from '../../foundation/result.ts';
 import type { DayPlan } from '../../records/dayPlan.ts';
 import { lineRule } from '../../studio/bench/lineStages.ts';
 import { rangeWords } from '../../studio/days/zoneWords.ts';
-import { readRack } from '../bench/readRack.ts';
+import { type ReadRackParts, readRack } from '../bench/readRack.ts';
 import { planAllDays } from './planWorkDays.ts';
 import { waitMarks } from './readWeek.ts';
 import { readStudio } from './studioSettings.ts';
@@ -16,7 +16,7 @@ const minuteMs = 60_000;
  * latest start of each step and the deadline itself. Moments are in UTC, which every calendar shows in its reader's
  * zone; the studio's is named. A thing keeps its UID, so that a calendar that asks again moves it.
  */
-export async function calendarFeed(parts: PlanDaysParts): Promise<Result<string>> {
+export async function calendarFeed(parts: PlanDaysParts & ReadRackParts): Promise<Result<string>> {
   const studio = await readStudio(parts);
   const stamp = parts.now();
   const calendar = ical({

@@ -3,7 +3,7 @@ import type { RackLine } from '../../records/rack.ts';
 import type { Week, WeekMark } from '../../records/week.ts';
 import { wallClock } from '../../science/calendar/zonedTime.ts';
 import { weekOf } from '../../studio/days/weekOf.ts';
-import { readRack } from '../bench/readRack.ts';
+import { type ReadRackParts, readRack } from '../bench/readRack.ts';
 import { planAllDays } from './planWorkDays.ts';
 import { describedStudio } from './studioSettings.ts';
 import type { PlanDaysParts } from './workToPlan.ts';
@@ -13,7 +13,10 @@ import type { PlanDaysParts } from './workToPlan.ts';
  * @param from ISO day; null: today in the studio's zone
  * @returns `studio-not-described`
  */
-export async function readWeek(parts: PlanDaysParts, from: string | null): Promise<Result<Week>> {
+export async function readWeek(
+  parts: PlanDaysParts & ReadRackParts,
+  from: string | null,
+): Promise<Result<Week>> {
   const studio = await describedStudio(parts);
   if (!studio.ok) return studio;
   const at = parts.now();

@@ -2,6 +2,7 @@ import { failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { WeekSheetInput } from '../../paper/sheets/weekSheet.ts';
 import type { Paper } from '../../records/paper.ts';
+import type { ReadRackParts } from '../bench/readRack.ts';
 import { limitConcurrency } from '../threads/limitConcurrency.ts';
 import { runInThread, threadModule } from '../threads/runInThread.ts';
 import { readWeek } from './readWeek.ts';
@@ -11,7 +12,7 @@ const oneAtATime = limitConcurrency(1);
 
 /** The week as a sheet to pin up, a PDF set in a thread of its own; or `studio-not-described`. */
 export async function weekSheet(
-  parts: PlanDaysParts,
+  parts: PlanDaysParts & ReadRackParts,
   from: string | null,
   paper: Paper,
 ): Promise<Result<Uint8Array>> {

@@ -1,8 +1,11 @@
-import type { Kysely } from 'kysely';
-import type { RunSummary } from '../../records/run.ts';
+import { type Kysely, sql } from 'kysely';
+import type { RunEvent, RunSummary } from '../../records/run.ts';
+import type { KeptStone } from '../../records/stoneEntry.ts';
+import type { Work, WorkStage } from '../../records/work.ts';
+import type { RunEventTable } from '../database/runTables.ts';
 import type { Tables } from '../database/tables.ts';
 import { comparisonFromRow, type StoredComparison } from './storedComparison.ts';
-import { runFromRow } from './storedRun.ts';
+import { runEventFromRow, runFromRow } from './storedRun.ts';
 
 /** What is read of many works at once: how they wait, and what a room's record of its waits stands on. */
 export interface WaitRepository {
@@ -10,8 +13,17 @@ export interface WaitRepository {
   worksWithRuns(): Promise<readonly string[]>;
   /** The newest run of each of these works that has one, by the work's id. */
   newestRuns(workIds: readonly string[]): Promise<ReadonlyMap<string, RunSummary>>;
+  /** The works of these ids and, besides, the last changed ones in use; those that are not there are left out. */
+  worksOnRack(workIds: readonly string[], lastChanged: number): Promise<readonly WorkOnRack[]>;
+  /** The last event of each of these runs that has one, by the run's id. */
+  lastEvents(runs: readonly RunSummary[]): Promise<ReadonlyMap<string, RunEvent>>;
   /** Measured comparisons that stand on a photograph which is attached to a work with a run, oldest first. */
   measuredPrints(): Promise<readonly MeasuredPrint[]>;
+}
+
+/** What a rack says of a work and its stone beside how it stands. */
+export interface WorkOnRack extends Pick<Work, 'id' | 'title' | 'stage' | 'origin' | 'stoneId'> {
+  readonly stone: Pick<KeptStone, 'name' | 'widthMm' | 'heightMm' | 'colour'>;
 }
 
 export interface MeasuredPrint {
@@ -47,6 +59,51 @@ export function waitRepositoryIn(database: Kysely<Tables>): WaitRepository {
         .execute();
       // the last of a work that is set is its newest
       return new Map(rows.map((row) => [row.work_id, runFromRow(row)]));
+    },
+    async worksOnRack(workIds, lastChanged) {
+      const rows = await database
+        .selectFrom('works')
+        .innerJoin('stones', 'stones.id', 'works.stone_id')
+        .select(['works.id', 'works.title', 'works.stage', 'works.stone_id'])
+        .select(['stones.name', 'stones.width_mm', 'stones.height_mm', 'stones.colour'])
+        // the drawing is long; only of works with a past is anything of it wanted
+        .select(
+          sql<string | null>`iif(works.halfway, json_extract(works.record_json, '$.origin'), NULL)`.as(
+            'origin',
+          ),
+        )
+        .where(({ eb, or, selectFrom }) =>
+          or([
+            eb('works.id', 'in', sql<string>`(SELECT value FROM json_each(${JSON.stringify(workIds)}))`),
+            eb(
+              'works.id',
+              'in',
+              selectFrom('works as newest')
+                .select('newest.id')
+                .where('newest.archived', '=', 0)
+                .orderBy('newest.changed_at', 'desc')
+                .orderBy('newest.id', 'desc')
+                .limit(lastChanged),
+            ),
+          ]),
+        )
+        .execute();
+      return rows.map((row) => ({
+        id: row.id,
+        title: row.title,
+        stage: row.stage as WorkStage,
+        origin: row.origin === null ? { kind: 'new' } : (JSON.parse(row.origin) as Work['origin']),
+        stoneId: row.stone_id,
+        stone: { name: row.name, widthMm: row.width_mm, heightMm: row.height_mm, colour: row.colour },
+      }));
+    },
+    async lastEvents(runs) {
+      const wanted = runs.filter(({ events }) => events > 0).map(({ id, events }) => [id, events]);
+      const rows = await sql<RunEventTable>`
+        SELECT run_events.* FROM json_each(${JSON.stringify(wanted)}) AS wanted
+        CROSS JOIN run_events ON run_events.run_id = json_extract(wanted.value, '$[0]')
+          AND run_events.sequence = json_extract(wanted.value, '$[1]')`.execute(database);
+      return new Map(rows.rows.map((row) => [row.run_id, runEventFromRow(row)]));
     },
     async measuredPrints() {
       const pairs = database

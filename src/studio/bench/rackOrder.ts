@@ -10,10 +10,13 @@ export function inRackOrder(lines: readonly RackLine[]): readonly RackLine[] {
     (a, b) =>
       rankOf(a.standing) - rankOf(b.standing) ||
       endOf(a.standing) - endOf(b.standing) ||
-      a.stoneName.localeCompare(b.stoneName, 'en', { numeric: true }) ||
-      a.title.localeCompare(b.title, 'en'),
+      byName.compare(a.stoneName, b.stoneName) ||
+      byTitle.compare(a.title, b.title),
   );
 }
+
+const byName = new Intl.Collator('en', { numeric: true });
+const byTitle = new Intl.Collator('en');
 
 function rankOf({ gumNow, wet, verdict, inked, gummed }: Standing): number {
   if (gumNow) return 0;

@@ -26,7 +26,6 @@ export function runState({ run, work, plan, fold, now }: RunStateInput): RunStat
   );
   const startedMs = fold.etchAnnounced === null ? null : since;
   const underWay = plan !== null && etch?.state === 'open';
-  const etching = stages.some(({ stage, state }) => state === 'open' && etches.includes(stage));
   return {
     ...run,
     at: now.toISOString(),
@@ -41,11 +40,17 @@ export function runState({ run, work, plan, fold, now }: RunStateInput): RunStat
       stages,
       hand: fold.hand,
       lastSign: fold.lastSign,
-      wet: etching && contacts.some(({ liftedAt }) => liftedAt === null),
+      wet: isWet(fold),
       route: routeOf(plan),
       now,
     }),
   };
+}
+
+/** Whether some place still carries etch. */
+export function isWet({ stages, contacts }: Pick<RunFold, 'stages' | 'contacts'>): boolean {
+  const etching = stages.some(({ stage, state }) => state === 'open' && etches.includes(stage));
+  return etching && contacts.some(({ liftedAt }) => liftedAt === null);
 }
 
 /** Whether a plan's etch is acid in gum, which rests less long. */
