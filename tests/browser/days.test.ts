@@ -1,4 +1,5 @@
 import { expect, inject, it } from 'vitest';
+import type { StudioSettings } from '../../src/records/studio.ts';
 import { describeInBrowser } from './pages.ts';
 import { expectSoundScreen } from './screenRules.ts';
 import { startedWork } from './works.ts';
@@ -24,10 +25,20 @@ describeInBrowser('the days', (pages) => {
     await page.getByText('A time zone such as Europe/London.').waitFor();
     await page.getByText('A name or what they are here.').waitFor();
     await expectSoundScreen(page, 'hours that can’t be');
+    await page.getByRole('button', { name: 'Add a stage' }).click();
+    await page.getByLabel('Stage', { exact: true }).selectOption('roll-up');
+    const rolling = page.getByRole('group', { name: 'How long: roll up' });
+    await rolling.getByLabel('At least').fill('50');
+    await rolling.getByLabel('At most').fill('30');
+    await page.getByText('At most is less than at least.').waitFor();
+    await expectSoundScreen(page, 'a stage that can’t take so long');
+    await rolling.getByLabel('At most').fill('80');
     await page.getByLabel('Time zone of the room').fill('Europe/London');
     await printer.getByLabel('Name').fill('the printer');
     await page.getByRole('button', { name: 'Save people and hours' }).click();
     await page.getByText('Saved.').waitFor();
+    const kept = (await (await fetch(`${inject('address')}/api/studio`)).json()) as StudioSettings;
+    expect(kept.times).toEqual([{ stage: 'roll-up', lowMinutes: 50, highMinutes: 80, people: 1 }]);
 
     const work = await startedWork('S-31', { title: 'Ebb', stage: 'rolled-up' });
     await page.goto(`${inject('address')}/works/${work.id}/days`);

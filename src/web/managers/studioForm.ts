@@ -1,6 +1,7 @@
 import type { StudioDraft, StudioPerson, StudioSettings } from '../../records/studio.ts';
 import { isTimeZone } from '../../science/calendar/zonedTime.ts';
 import { exceptionsText, hoursText, typedExceptions, typedHours } from './hoursTyped.ts';
+import { timeFields, timesOf, timeTroubles } from './stageTimesForm.ts';
 import type { Typed } from './typedMerge.ts';
 
 /** Monday first. */
@@ -36,6 +37,7 @@ export function typedStudio(studio: StudioSettings | null): Typed {
     ...Object.fromEntries(days.map((day) => [`open${day}`, hoursText(studio?.open[day] ?? [])])),
     dates: exceptionsText(studio?.exceptions ?? []),
     ...Object.assign({}, ...(studio?.people ?? []).map((person, index) => personFields(index, person))),
+    ...Object.assign({}, ...(studio?.times ?? []).map((time, index) => timeFields(index, time))),
   };
 }
 
@@ -52,6 +54,7 @@ function left(typed: Typed, index: number): boolean {
 /** What is wrong, by field. */
 export function studioTroubles(typed: Typed): Readonly<Record<string, string | null>> {
   const troubles: Record<string, string | null> = {
+    ...timeTroubles(typed),
     zone: isTimeZone(typed.zone!.trim()) ? null : 'A time zone such as Europe/London.',
     dates: typedExceptions(typed.dates!) ? null : datesNeeded,
   };
@@ -77,7 +80,7 @@ export function studioTroubles(typed: Typed): Readonly<Record<string, string | n
   return troubles;
 }
 
-/** The settings that were typed, where nothing is wrong with them; what the form doesn't show stays as it is kept. */
+/** The settings that were typed, where nothing is wrong with them; notes of days stay as they are kept. */
 export function studioOf(typed: Typed, kept: StudioSettings | null): StudioDraft {
   const people = Array.from({ length: peopleTyped(typed) }, (_, index) => index)
     .filter((index) => left(typed, index))
@@ -95,6 +98,6 @@ export function studioOf(typed: Typed, kept: StudioSettings | null): StudioDraft
     open: days.map((day) => typedHours(typed[`open${day}`]!)!),
     exceptions: typedExceptions(typed.dates!, kept?.exceptions)!,
     people,
-    times: kept?.times ?? [],
+    times: timesOf(typed),
   };
 }

@@ -20,8 +20,9 @@ import { Field } from '../../parts/Field.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
 import { type TypedForm, useTypedForm } from '../useTypedForm.ts';
+import { StageTimes } from './StageTimes.tsx';
 
-/** When the room is open and who works in it when. */
+/** When the room is open, who works in it when, and how long stages take here. */
 export default function StudioScreen() {
   const studio = useQuery({ queryKey: studioKey, queryFn: openStudio });
   return (
@@ -81,6 +82,7 @@ function StudioForm({ studio }: { studio: StudioSettings }) {
         <div>
           <Button onClick={() => form.set(personFields(people, null))}>Add a person</Button>
         </div>
+        <StageTimes form={form} />
       </SaveForm>
       <p role="status" className="studio-saved">
         {saved && !form.trouble ? 'Saved.' : ''}
