@@ -1,18 +1,49 @@
 import type { KitDraft, KitEntry, KitTool, LastPick } from '../../records/kit.ts';
 import { ask, withJson } from './ask.ts';
-import { pageAddress } from './pages.ts';
+import { type ListQuery, pageAddress } from './pages.ts';
 
 export const kitKey = ['kit'] as const;
+export const kitEntryKey = (id: string) => ['kit-entry', id] as const;
 export const lastPicksKey = ['last-picks'] as const;
 
 /** More tools of one kind than a studio keeps. */
 const mostOfATool = 200;
 
 /** The tools or set-ups of a kind that are in use, newest first. */
-export async function listKit(tool: KitTool, signal?: AbortSignal): Promise<readonly KitEntry[]> {
+export async function listKitOf(tool: KitTool, signal?: AbortSignal): Promise<readonly KitEntry[]> {
   const query = { search: '', archived: 'no' } as const;
   const path = pageAddress('/api/kit', query, null, { tool, limit: `${mostOfATool}` });
   return (await ask<{ kit: readonly KitEntry[] }>(path, signal ? { signal } : {})).kit;
+}
+
+/** One page of the kit, newest first. */
+export interface KitPage {
+  readonly kit: readonly KitEntry[];
+  readonly next: string | null;
+}
+
+/** One page of the tools and set-ups of a kind (null: of any). */
+export function listKit(
+  query: ListQuery & { readonly tool: KitTool | null },
+  after: string | null,
+  signal?: AbortSignal,
+): Promise<KitPage> {
+  return ask(pageAddress('/api/kit', query, after, { tool: query.tool }), signal ? { signal } : {});
+}
+
+/** One tool or set-up. */
+export function openKit(id: string): Promise<KitEntry> {
+  return ask(`/api/kit/${id}`);
+}
+
+/** Saves a tool or set-up; refused with it as it is now where somebody saved since `version`. */
+export function saveKit(id: string, version: number, draft: KitDraft): Promise<KitEntry> {
+  return ask(`/api/kit/${id}`, withJson('PATCH', { ...draft, version }));
+}
+
+/** Takes a tool or set-up out of the kit, or brings it back. */
+export function archiveKit(id: string, version: number, archived: boolean): Promise<KitEntry> {
+  return ask(`/api/kit/${id}/archived`, withJson('PUT', { version, archived }));
 }
 
 /** Puts a tool or set-up into the kit. */

@@ -1,12 +1,23 @@
-import type { KitDraft, KitTool } from '../../records/kit.ts';
-import { typedNumber } from './typedNumber.ts';
+import type { KitDraft, KitEntry, KitTool } from '../../records/kit.ts';
+import { numberTrouble, typedNumber } from './typedNumber.ts';
 
-/** One line of the form of a new tool or set-up. */
+/** What each tool or set-up is called where one of them is meant. */
+export const kitToolWords: Readonly<Record<KitTool, string>> = {
+  roller: 'Roller',
+  ink: 'Ink',
+  press: 'Press set-up',
+  cloth: 'Cloth',
+  paper: 'Paper',
+};
+
+/** One line of the form of a tool or set-up. */
 export interface KitField {
   readonly field: string;
   readonly label: string;
   readonly unit?: string;
   readonly kind: 'text' | 'number' | 'day' | 'yes-no';
+  /** Bounds of a number, allowed themselves: those of the server. */
+  readonly within?: readonly [least: number, most: number];
 }
 
 /** What is asked of each tool beside its name; all of it may stay empty. */
@@ -14,22 +25,28 @@ export const kitFields: Readonly<Record<KitTool, readonly KitField[]>> = {
   roller: [
     { field: 'nap', label: 'Nap', kind: 'text' },
     { field: 'conditionedOn', label: 'Conditioned on', kind: 'day' },
-    { field: 'widthMm', label: 'Width', unit: 'mm', kind: 'number' },
+    { field: 'widthMm', label: 'Width', unit: 'mm', kind: 'number', within: [1, 3000] },
   ],
   ink: [
-    { field: 'softParts', label: 'Soft ink', unit: 'parts', kind: 'number' },
-    { field: 'stiffParts', label: 'Stiff ink', unit: 'parts', kind: 'number' },
-    { field: 'modifierPercent', label: 'Modifier', unit: '%', kind: 'number' },
-    { field: 'stringCm', label: 'A string of it breaks at', unit: 'cm', kind: 'number' },
+    { field: 'softParts', label: 'Soft ink', unit: 'parts', kind: 'number', within: [0, 1000] },
+    { field: 'stiffParts', label: 'Stiff ink', unit: 'parts', kind: 'number', within: [0, 1000] },
+    { field: 'modifierPercent', label: 'Modifier', unit: '%', kind: 'number', within: [0, 100] },
+    { field: 'stringCm', label: 'A string of it breaks at', unit: 'cm', kind: 'number', within: [0, 100] },
   ],
   press: [
-    { field: 'pressureEighths', label: 'Pressure from contact', unit: 'eighths of a turn', kind: 'number' },
+    {
+      field: 'pressureEighths',
+      label: 'Pressure from contact',
+      unit: 'eighths of a turn',
+      kind: 'number',
+      within: [-80, 80],
+    },
     { field: 'packing', label: 'Packing', kind: 'text' },
-    { field: 'scraperMm', label: 'Scraper', unit: 'mm', kind: 'number' },
+    { field: 'scraperMm', label: 'Scraper', unit: 'mm', kind: 'number', within: [1, 3000] },
   ],
   cloth: [{ field: 'cloth', label: 'What cloth', kind: 'text' }],
   paper: [
-    { field: 'gramsPerM2', label: 'Weight', unit: 'g/m²', kind: 'number' },
+    { field: 'gramsPerM2', label: 'Weight', unit: 'g/m²', kind: 'number', within: [1, 2000] },
     { field: 'damp', label: 'Damped', kind: 'yes-no' },
   ],
 };
@@ -45,17 +62,32 @@ export function kitOfTyped(
   const name = (typed.name ?? '').trim();
   if (name === '') troubles.name = 'It needs a name, as it is called here.';
   const facts: Record<string, unknown> = {};
-  for (const { field, kind } of kitFields[tool]) {
+  for (const { field, kind, within } of kitFields[tool]) {
     const text = (typed[field] ?? '').trim();
     if (kind === 'text') facts[field] = text;
     else if (kind === 'day') facts[field] = text || null;
     else if (kind === 'yes-no') facts[field] = text === '' ? null : text === 'yes';
     else {
-      const value = typedNumber(text);
-      if (Number.isNaN(value)) troubles[field] = 'A number, or nothing.';
-      facts[field] = value;
+      const trouble = within && numberTrouble(text, ...within);
+      if (trouble) troubles[field] = trouble;
+      facts[field] = typedNumber(text);
     }
   }
   if (Object.keys(troubles).length > 0) return { draft: null, troubles };
-  return { draft: { tool, name, note: '', ...facts } as KitDraft, troubles };
+  return { draft: { tool, name, note: typed.note ?? '', ...facts } as KitDraft, troubles };
+}
+
+/** A kept tool or set-up as a person would type it. */
+export function kitTyped(entry: KitEntry): KitTyped {
+  const kept = entry as unknown as Readonly<Record<string, string | number | boolean | null>>;
+  const text = (value: string | number | boolean | null | undefined) =>
+    typeof value === 'boolean' ? (value ? 'yes' : 'no') : `${value ?? ''}`;
+  const facts = kitFields[entry.tool].map(({ field }) => [field, text(kept[field])]);
+  return { name: entry.name, note: entry.note, ...Object.fromEntries(facts) };
+}
+
+/** What the fields of a tool are called. */
+export function kitFieldWords(tool: KitTool): Readonly<Record<string, string>> {
+  const own = kitFields[tool].map(({ field, label }) => [field, label]);
+  return { name: 'Name', note: 'Note', ...Object.fromEntries(own) };
 }

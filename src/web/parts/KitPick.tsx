@@ -6,8 +6,9 @@ import type { KitEntry } from '../../records/kit.ts';
 import type { RunTool } from '../../records/run.ts';
 import { factsOf, kitWords } from '../../studio/bench/kitWords.ts';
 import { batchesKey, listBatches } from '../client/batches.ts';
-import { kitKey, lastPicksKey, listKit, readLastPicks } from '../client/kit.ts';
+import { kitKey, lastPicksKey, listKitOf, readLastPicks } from '../client/kit.ts';
 import { shownFailure } from '../client/shownFailure.ts';
+import { kitToolWords } from '../managers/kitForm.ts';
 import { FailureNotice } from './FailureNotice.tsx';
 import { NewKit } from './NewKit.tsx';
 
@@ -25,14 +26,7 @@ interface Offered extends Picked {
 }
 
 /** What each tool is called where it is picked. */
-export const toolWords: Readonly<Record<RunTool, string>> = {
-  roller: 'Roller',
-  ink: 'Ink',
-  batch: 'Batch',
-  press: 'Press set-up',
-  cloth: 'Cloth',
-  paper: 'Paper',
-};
+export const toolWords: Readonly<Record<RunTool, string>> = { ...kitToolWords, batch: 'Batch' };
 
 /**
  * Picks one of the studio's tools, set-ups or batches by a touch: what is in use here first, else what was picked last
@@ -98,7 +92,7 @@ export function KitPick({
 }
 
 async function offeredOf(tool: RunTool, signal: AbortSignal): Promise<readonly Offered[]> {
-  if (tool !== 'batch') return (await listKit(tool, signal)).map(ofKit);
+  if (tool !== 'batch') return (await listKitOf(tool, signal)).map(ofKit);
   const query = { search: '', archived: 'no', kind: null } as const;
   return (await listBatches(query, null, signal)).batches.map(ofBatch);
 }

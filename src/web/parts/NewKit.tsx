@@ -2,11 +2,10 @@ import { useState } from 'react';
 import type { KitEntry, KitTool } from '../../records/kit.ts';
 import { addKit } from '../client/kit.ts';
 import { type ShownFailure, shownFailure } from '../client/shownFailure.ts';
-import { type KitTyped, kitFields, kitOfTyped } from '../managers/kitForm.ts';
+import { type KitTyped, kitOfTyped } from '../managers/kitForm.ts';
 import { Button } from './Button.tsx';
 import { FailureNotice } from './FailureNotice.tsx';
-import { Field } from './Field.tsx';
-import { Picks } from './Picks.tsx';
+import { KitFields } from './KitFields.tsx';
 
 /** Enters a tool or set-up into the kit: its name, and what is known of it. */
 export function NewKit({
@@ -44,43 +43,7 @@ export function NewKit({
         void add();
       }}
     >
-      <Field
-        label="Name"
-        hint="As it is called here."
-        autoComplete="off"
-        maxLength={200}
-        value={typed.name ?? ''}
-        trouble={troubles.name ?? null}
-        onChange={(event) => set('name', event.target.value)}
-      />
-      {kitFields[tool].map(({ field, label, unit, kind }) =>
-        kind === 'yes-no' ? (
-          <Picks
-            key={field}
-            label={label}
-            value={typed[field] ?? ''}
-            options={[
-              ['', 'not known'],
-              ['yes', 'yes'],
-              ['no', 'no'],
-            ]}
-            onPick={(value) => set(field, value)}
-          />
-        ) : (
-          <Field
-            key={field}
-            label={label}
-            {...(unit !== undefined && { unit })}
-            {...(kind === 'day' && { type: 'date' })}
-            {...(kind === 'number' && { inputMode: 'decimal' as const })}
-            autoComplete="off"
-            maxLength={200}
-            value={typed[field] ?? ''}
-            trouble={troubles[field] ?? null}
-            onChange={(event) => set(field, event.target.value)}
-          />
-        ),
-      )}
+      <KitFields tool={tool} typed={typed} troubleOf={(field) => troubles[field] ?? null} set={set} />
       {refused && <FailureNotice failure={refused} />}
       <div className="kit-form-act">
         <Button kind="act" type="submit" disabled={busy}>

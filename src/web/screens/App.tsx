@@ -18,6 +18,9 @@ const ComparisonScreen = lazy(() => import('./ComparisonScreen.tsx'));
 const LeavingScreen = lazy(() => import('./rack/LeavingScreen.tsx'));
 const InkList = lazy(() => import('./inks/InkList.tsx'));
 const InkScreen = lazy(() => import('./inks/InkScreen.tsx'));
+const EnterKit = lazy(() => import('./kit/EnterKit.tsx'));
+const KitList = lazy(() => import('./kit/KitList.tsx'));
+const KitScreen = lazy(() => import('./kit/KitScreen.tsx'));
 const MaterialList = lazy(() => import('./materials/MaterialList.tsx'));
 const MaterialScreen = lazy(() => import('./materials/MaterialScreen.tsx'));
 const EditionScreen = lazy(() => import('./editions/EditionScreen.tsx'));
@@ -117,6 +120,13 @@ export function App() {
               <NewBatch />
             </Route>
             <Route path="/batches/:id">{({ id }) => <BatchScreen key={id} id={id} />}</Route>
+            <Route path="/kit">
+              <KitList />
+            </Route>
+            <Route path="/kit/new">
+              <EnterKit />
+            </Route>
+            <Route path="/kit/:id">{({ id }) => <KitScreen key={id} id={id} />}</Route>
             <Route path="/materials">
               <MaterialList />
             </Route>

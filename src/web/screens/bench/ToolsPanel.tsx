@@ -1,3 +1,4 @@
+import { Link } from 'wouter';
 import type { RunState } from '../../../records/bench.ts';
 import type { LineStage, RunPayloads, RunTool } from '../../../records/run.ts';
 import { KitPick } from '../../parts/KitPick.tsx';
@@ -45,6 +46,9 @@ export function ToolsPanel({
           onPick={(picked) => onPick({ tool, ...picked })}
         />
       ))}
+      <Link href="/kit" className="bench-out">
+        Change the kit, or take something out of it
+      </Link>
     </div>
   );
 }
