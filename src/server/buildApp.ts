@@ -14,6 +14,7 @@ import { requestCheck } from './requestCheck.ts';
 import { addApiDescription } from './routes/apiDescription.ts';
 import { addBatchRoutes } from './routes/batchRoutes.ts';
 import { addBenchRoutes } from './routes/benchRoutes.ts';
+import { addBookRoutes } from './routes/bookRoutes.ts';
 import { addComparisonFileRoutes } from './routes/comparisonFileRoutes.ts';
 import { addComparisonRoutes } from './routes/comparisonRoutes.ts';
 import { addDayRoutes } from './routes/dayRoutes.ts';
@@ -121,6 +122,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addProtocolRoute(app, services);
   addWorkProtocolRoutes(app, services);
   addReportRoutes(app, services);
+  addBookRoutes(app, services);
   addEventRoutes(app, services);
   addApiDescription(app);
   await addScreens(app, options.screens);

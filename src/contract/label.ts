@@ -1,0 +1,17 @@
+import { z } from 'zod';
+import { paperSchema } from './paper.ts';
+
+const ids = z
+  .string()
+  .max(10_000)
+  .default('')
+  .transform((text) => text.split(',').filter((id) => id !== ''))
+  .describe('Ids parted by commas');
+
+/** What labels are wanted for. */
+export const labelQuerySchema = z.object({
+  stones: ids,
+  batches: ids,
+  editions: ids,
+  paper: paperSchema.default('a4'),
+});

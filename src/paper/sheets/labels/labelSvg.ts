@@ -1,0 +1,62 @@
+import type { Label } from '../../../records/label.ts';
+import { chartInk, fitText, svgText } from '../../charts/chartInk.ts';
+import { codeMatrix } from './codeMatrix.ts';
+
+const kindWords: Readonly<Record<Label['kind'], string>> = {
+  stone: 'Stone',
+  batch: 'Batch',
+  print: 'Print',
+};
+
+/**
+ * A label as part of an SVG whose unit is a millimetre, from its own top left corner.
+ * @param address what the code leads to
+ */
+export function labelSvg(label: Label, address: string, widthMm: number, heightMm: number): string {
+  const code = heightMm - 6;
+  const left = code + 5;
+  const room = widthMm - left - 3;
+  const size = label.name.length * 3.4 > room ? 4.4 : 6.4;
+  const words = label.lines
+    .slice(0, 4)
+    .map(
+      (line, index) =>
+        `<text x="${left}" y="${20 + index * 4}" font-size="3">${svgText(fitText(line, room, 3))}</text>`,
+    );
+  return (
+    codeSvg(address, 2, 3, code) +
+    `<text x="${left}" y="7" font-size="2.8" font-weight="bold" fill="${chartInk.soft}">${kindWords[label.kind]}</text>` +
+    `<text x="${left}" y="14.5" font-size="${size}" font-weight="bold" font-family="ArchivoNarrow">${svgText(fitText(label.name, room, size * 0.85))}</text>` +
+    words.join('') +
+    pathSvg(label.path, left, heightMm, room)
+  );
+}
+
+/** The path in two lines, broken before the id, so that it can be typed where no camera is. */
+function pathSvg(path: string, left: number, heightMm: number, room: number): string {
+  const cut = path.lastIndexOf('/') + 1;
+  return [path.slice(0, cut), path.slice(cut)]
+    .map(
+      (line, index) =>
+        `<text x="${left}" y="${heightMm - 6 + 2.8 * index}" font-size="2.2" fill="${chartInk.soft}">${svgText(fitText(line, room, 2.2))}</text>`,
+    )
+    .join('');
+}
+
+/** The code as one path of dark squares, in a square of `side` mm. */
+function codeSvg(text: string, x: number, y: number, side: number): string {
+  const matrix = codeMatrix(text);
+  const module = side / matrix.length;
+  const squares = matrix.flatMap((row, line) =>
+    row.flatMap((dark, column) =>
+      dark
+        ? [`M${mm(x + column * module)} ${mm(y + line * module)}h${mm(module)}v${mm(module)}h-${mm(module)}z`]
+        : [],
+    ),
+  );
+  return `<path d="${squares.join('')}" fill="#000000"/>`;
+}
+
+function mm(value: number): string {
+  return value.toFixed(3);
+}

@@ -1,0 +1,49 @@
+import type { Batch } from '../../records/batch.ts';
+import type { Edition } from '../../records/edition.ts';
+import type { Label } from '../../records/label.ts';
+import type { Stone } from '../../records/stone.ts';
+import { printLabel } from '../editions/printLabels.ts';
+
+/** A stone's label: name, size, colour. */
+export function stoneLabel({ id, name, widthMm, heightMm, colour }: Stone): Label {
+  return {
+    kind: 'stone',
+    name,
+    lines: [`${widthMm} × ${heightMm} mm`, ...(colour === '' ? [] : [colour])],
+    path: `/stones/${id}`,
+  };
+}
+
+/** A batch's label: what it is, when it was made, how strong; what is not known is a line to write on. */
+export function batchLabel(batch: Batch): Label {
+  const made = batch.madeOn ?? ('opened' in batch ? batch.opened : null);
+  const strength =
+    batch.kind === 'tannic'
+      ? `${batch.gramsPerLitre ?? '____'} g/l, pH ${batch.pH ?? '____'}`
+      : batch.kind === 'gum'
+        ? `${batch.baume ?? '____'} °Bé, pH ${batch.pH ?? '____'}`
+        : `lot ${batch.lot === '' ? '____' : batch.lot}`;
+  return {
+    kind: 'batch',
+    name: batch.name,
+    lines: [batch.kind, `from ${made ?? '____-__-__'}`, strength],
+    path: `/batches/${batch.id}`,
+  };
+}
+
+/** A label for every curated print of an edition. */
+export function printLabelsOf(edition: Edition): Label[] {
+  return edition.prints
+    .filter(({ kind }) => kind !== 'destroyed')
+    .map((print) => ({
+      kind: 'print',
+      name: printLabel(print, edition.size, edition.prints),
+      lines: [
+        edition.title,
+        ...(edition.artist === '' ? [] : [edition.artist]),
+        ...(edition.paper.name === '' ? [] : [edition.paper.name]),
+        ...(edition.signedOn === null ? [] : [`signed ${edition.signedOn}`]),
+      ],
+      path: `/editions/${edition.id}`,
+    }));
+}
