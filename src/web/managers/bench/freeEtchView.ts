@@ -8,6 +8,9 @@ import type { FreePlace } from './freePlaces.ts';
 /** How long before its gap is over a place is called to be moved, seconds: our rule. */
 const callAhead = 8;
 
+/** Whose screen it is where two are there, from 1; null: all places are one person's. */
+export type FreeHands = 1 | 2 | null;
+
 /** One place and what lies on it now. */
 interface Lying {
   readonly place: FreePlace;
@@ -22,19 +25,21 @@ interface Lying {
 /**
  * What the bench shows of an etch that no schedule leads: lay from weak to strong, move what its gap asks for, lift in
  * the same order once each has lain as long as its row wants. A move that was called and not logged is taken as made.
+ * Two people divide the places: the first takes the weaker half, the second the stronger, so that no brush comes from
+ * strong into weak (our rule); each screen is lit for its own.
  */
 export function freeEtchView(
   places: readonly FreePlace[],
   state: Pick<RunState, 'contacts' | 'stages' | 'facts' | 'buffedRounds' | 'at'>,
   stage: LineStage,
+  hands: FreeHands = null,
 ): BenchView {
   const begun = state.stages.findLast((one) => one.stage === stage)?.startedAt ?? null;
   const now = Date.parse(state.at);
   const own = state.contacts.filter((one) => one.stage === stage && begun !== null && one.laidAt >= begun);
   const lying = places.map((place) => lyingAt(place, own, now));
   const facts = shownFactWords(state.facts);
-  const toLay = lying.find(({ contact }) => contact === null) ?? null;
-  if (!toLay && lying.every(({ contact }) => contact!.liftedAt !== null)) {
+  if (lying.every(({ contact }) => contact !== null && contact.liftedAt !== null)) {
     return buffingView({
       rounds: state.buffedRounds,
       stage,
@@ -43,16 +48,21 @@ export function freeEtchView(
       facts,
     });
   }
-  const wet = lying.filter(({ on }) => on !== null);
-  const toLift = wet.find(({ liftIn }) => liftIn !== null && liftIn <= 0) ?? null;
-  const toMove = soonest(wet.filter((one) => one.dueIn !== null && one.dueIn <= callAhead));
-  const lit = toMove
-    ? ({ kind: 'moved', one: toMove } as const)
-    : toLift
-      ? ({ kind: 'lifted', one: toLift } as const)
-      : toLay
-        ? ({ kind: 'laid', one: toLay } as const)
-        : null;
+  const half = Math.ceil(lying.length / 2);
+  const mine = hands === null ? lying : hands === 1 ? lying.slice(0, half) : lying.slice(half);
+  const theirs = lying.filter((one) => !mine.includes(one));
+  const other = hands === null ? null : otherWords(theirs, hands === 1 ? 2 : 1);
+  const toLay = mine.find(({ contact }) => contact === null) ?? null;
+  const wet = mine.filter(({ on }) => on !== null);
+  if (!toLay && wet.length === 0) {
+    return {
+      ...waiting,
+      other,
+      places: lying.map((one) => shown(one, null)),
+      facts,
+    };
+  }
+  const lit = litOf(wet, toLay);
   const coming = soonestLift(wet);
   const next = lit === null ? coming : null;
   const { letter, name } = (lit?.one ?? next ?? wet[0])!.place;
@@ -77,12 +87,47 @@ export function freeEtchView(
     endSign: lit?.kind === 'moved' ? `Look: ${endSigns.move}.` : `Until: ${signs[lit?.kind ?? 'lifted']}.`,
     next: lit?.kind === 'laid' || !toLay ? null : `Then ${toLay.place.letter}: lay the ${toLay.place.name}`,
     nextSeconds: null,
-    other: null,
+    other,
     places: lying.map((one) => shown(one, lit?.one ?? null)),
     taps: tapsOf(lit, { toLay, wet, coming }),
     facts,
   };
 }
+
+interface Lit {
+  readonly kind: 'moved' | 'lifted' | 'laid';
+  readonly one: Lying;
+}
+
+/** What is to be touched now: moving comes before lifting, lifting before laying. */
+function litOf(wet: readonly Lying[], toLay: Lying | null): Lit | null {
+  const toLift = wet.find(({ liftIn }) => liftIn !== null && liftIn <= 0) ?? null;
+  const toMove = soonest(wet.filter((one) => one.dueIn !== null && one.dueIn <= callAhead));
+  if (toMove) return { kind: 'moved', one: toMove };
+  if (toLift) return { kind: 'lifted', one: toLift };
+  return toLay && { kind: 'laid', one: toLay };
+}
+
+/** What the other person touches now; null where nothing of theirs is due. */
+function otherWords(theirs: readonly Lying[], person: 1 | 2): string | null {
+  const wet = theirs.filter(({ on }) => on !== null);
+  const lit = litOf(wet, theirs.find(({ contact }) => contact === null) ?? null);
+  return lit && `Person ${person}: ${verbs[lit.kind].toLowerCase()} the ${lit.one.place.name}`;
+}
+
+/** All of one's own is lifted; the other's still lies. */
+const waiting = {
+  phase: 'etching',
+  letter: null,
+  seconds: null,
+  counting: 'left',
+  words: 'Wait for the other hands',
+  stayOff: null,
+  endSign: `Until: ${endSigns.lift}.`,
+  next: null,
+  nextSeconds: null,
+  taps: { first: null, others: [] },
+} as const;
 
 const verbs = { laid: 'Lay', moved: 'Move', lifted: 'Lift' } as const;
 const signs = { laid: endSigns.lay, moved: endSigns.move, lifted: endSigns.lift } as const;
@@ -124,7 +169,7 @@ function shown({ place, contact, on, dueIn }: Lying, lit: Lying | null): BenchPl
 }
 
 function tapsOf(
-  lit: { readonly kind: 'laid' | 'moved' | 'lifted'; readonly one: Lying } | null,
+  lit: Lit | null,
   { toLay, wet, coming }: { toLay: Lying | null; wet: readonly Lying[]; coming: Lying | null },
 ): BenchTaps {
   const tap = (kind: 'laid' | 'moved' | 'lifted', one: Lying | null | undefined): BenchTap[] =>

@@ -134,6 +134,27 @@ describe('an etch without a schedule', () => {
     expect(look(140).taps.first).toMatchObject({ kind: 'stage-ended', payload: { stage: 'second-etch' } });
   });
 
+  it('two people divide the places, each screen lit for its own, and buff when both have lifted', () => {
+    const bench = aBench();
+    const look = (s: number, hands: 1 | 2) => freeEtchView(places, bench.stateAt(s), 'second-etch', hands);
+    bench.log(0, 'stage-started', { stage: 'second-etch' });
+    expect(look(1, 1)).toMatchObject({ letter: 'G', other: 'Person 2: lay the post' });
+    expect(look(1, 2)).toMatchObject({ letter: 'A', other: 'Person 1: lay the ground' });
+    expect(
+      look(1, 2)
+        .places.filter(({ state }) => state === 'lit')
+        .map(({ id }) => id),
+    ).toEqual(['post']);
+    bench.log(5, 'laid', { place: 'ground' });
+    bench.log(6, 'laid', { place: 'post' });
+    bench.log(96, 'lifted', { place: 'ground' });
+    expect(look(97, 1)).toMatchObject({ words: 'Wait for the other hands', letter: null });
+    expect(look(97, 1).taps.first).toBeNull();
+    expect(look(97, 2).phase).toBe('etching');
+    bench.log(130, 'lifted', { place: 'post' });
+    for (const hands of [1, 2] as const) expect(look(131, hands).phase).toBe('buffing');
+  });
+
   it('of places whose times nobody knows it says so, and counts how long they lie', () => {
     const bench = aBench();
     const unknown = freePlaces({ stage: 'spot-etch', work: { zones }, plan: null, second });

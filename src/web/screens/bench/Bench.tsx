@@ -9,7 +9,7 @@ import { benchLead } from '../../managers/bench/benchLead.ts';
 import { type BenchSenses, keepSenses, readSenses } from '../../managers/bench/benchSenses.ts';
 import type { BenchTap } from '../../managers/bench/benchTaps.ts';
 import { benchView } from '../../managers/bench/benchView.ts';
-import { freeEtchView } from '../../managers/bench/freeEtchView.ts';
+import { type FreeHands, freeEtchView } from '../../managers/bench/freeEtchView.ts';
 import { freePlaces } from '../../managers/bench/freePlaces.ts';
 import { stageView } from '../../managers/bench/stageView.ts';
 import { keepWho, readWho } from '../../managers/bench/whoHere.ts';
@@ -47,6 +47,7 @@ export function Bench({
   const bench = useBenchLog({ run, work, plan: kept, aheadMs, who });
   const [senses, setSenses] = useState<BenchSenses>(() => readSenses(localStorage));
   const [person, setPerson] = useState(1);
+  const [freeHands, setFreeHands] = useState<FreeHands>(null);
   const [panel, setPanel] = useState<PanelName | null>(null);
   const { state } = bench;
   const lead = state && benchLead(state, work.stage, kept, etchWanted);
@@ -55,7 +56,12 @@ export function Bench({
     (lead?.kind === 'scheduled'
       ? benchView(kept!.plan, state, person)
       : lead?.kind === 'free'
-        ? freeEtchView(freePlaces({ stage: lead.stage, work, plan: kept, second }), state, lead.stage)
+        ? freeEtchView(
+            freePlaces({ stage: lead.stage, work, plan: kept, second }),
+            state,
+            lead.stage,
+            freeHands,
+          )
         : null);
   const stage = state && lead?.kind === 'stage' ? stageView(state, work.stage) : null;
   const calls = useBenchCalls(etch, stage, senses);
@@ -130,6 +136,7 @@ export function Bench({
           }}
           person={person}
           onPerson={setPerson}
+          free={lead.kind === 'free' ? { hands: freeHands, onHands: setFreeHands } : null}
           who={who}
           onPanel={setPanel}
         />

@@ -3,6 +3,7 @@ import { Link } from 'wouter';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import type { BenchSenses } from '../../managers/bench/benchSenses.ts';
+import type { FreeHands } from '../../managers/bench/freeEtchView.ts';
 import { BenchMore } from './BenchMore.tsx';
 import type { PanelName } from './panelParts.ts';
 
@@ -12,6 +13,12 @@ const switches = [
   ['buzz', 'Vibration'],
 ] as const;
 
+const freeHands: readonly (readonly [FreeHands, string])[] = [
+  [null, 'Alone'],
+  [1, 'Person 1 of 2'],
+  [2, 'Person 2 of 2'],
+];
+
 /** What stands back at the bench: how it calls, what to mind, and the way out. */
 export function BenchFoot({
   work,
@@ -20,6 +27,7 @@ export function BenchFoot({
   onSenses,
   person,
   onPerson,
+  free,
   who,
   onPanel,
   runId,
@@ -32,6 +40,8 @@ export function BenchFoot({
   onSenses: (senses: BenchSenses) => void;
   person: number;
   onPerson: (person: number) => void;
+  /** Who is there at an etch that no plan divides; null elsewhere. */
+  free: { readonly hands: FreeHands; readonly onHands: (hands: FreeHands) => void } | null;
   who: string | null;
   onPanel: (panel: PanelName) => void;
 }) {
@@ -68,7 +78,25 @@ export function BenchFoot({
               Person {each} <b>{each === person ? 'here' : ''}</b>
             </button>
           ))}
+        {free &&
+          freeHands.map(([hands, name]) => (
+            <button
+              key={name}
+              type="button"
+              aria-pressed={hands === free.hands}
+              onMouseDown={(event) => event.preventDefault()}
+              onClick={() => free.onHands(hands)}
+            >
+              {name} <b>{hands === free.hands ? 'here' : ''}</b>
+            </button>
+          ))}
       </div>
+      {free && free.hands !== null && (
+        <p>
+          Person 1 has the first half of the places, which is the weaker one where strengths are known, person
+          2 the rest. Choose so on the other screen too.
+        </p>
+      )}
       {cautions.length > 0 && (
         <section aria-labelledby="mind-head" className="bench-mind">
           <h2 id="mind-head">To mind</h2>
@@ -92,6 +120,9 @@ export function BenchFoot({
         </Link>
         <Link href={`/changes/runs/${runId}`} className="bench-out">
           What changed?
+        </Link>
+        <Link href="/leaving" className="bench-out">
+          Leaving now
         </Link>
       </div>
     </div>
