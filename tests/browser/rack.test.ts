@@ -101,6 +101,25 @@ describeInBrowser('leaving now', (pages) => {
     expect(lines.find(({ workId }) => workId === work.id)?.standing.gumNow).toBe(false);
   });
 
+  it('keeps through a reload what no log holds, and is a touch away from the bench', async () => {
+    const work = await startedWork('S-76', { stage: 'rolled-up', title: 'Drain' });
+    const { id, log } = await begunRun(work.id);
+    await log('stage-started', { stage: 'proofs' });
+    const page = await pages.atDesk(`/bench/${id}`);
+    await page.getByRole('link', { name: 'Leaving now' }).click();
+    const cover = page
+      .getByRole('region', { name: 'S-76, Drain' })
+      .getByRole('checkbox', { name: 'cover it' });
+    const roller = page.getByRole('checkbox', { name: /^roller scraped/ });
+    await cover.click();
+    await roller.click();
+    await page.reload();
+    await cover.waitFor();
+    expect(await cover.getAttribute('aria-checked')).toBe('true');
+    expect(await roller.getAttribute('aria-checked')).toBe('true');
+    expect(await keptKinds(id)).toEqual(['stage-started']);
+  });
+
   it('closed before it was sent, is sent by the rack of the same browser', async () => {
     const work = await startedWork('S-75', { stage: 'rolled-up', title: 'Spring' });
     const { id, log } = await begunRun(work.id);
@@ -125,10 +144,15 @@ describeInBrowser('leaving now', (pages) => {
 
   it('says so where nothing is in hand', async () => {
     const page = await pages.atDesk('/works');
-    await page.route('**/api/rack/leaving', (route) => route.fulfill({ json: { stones: [], room: [] } }));
+    const room = ['if you inked today: roller scraped and wrapped, slab covered'];
+    await page.route('**/api/rack/leaving', (route) => route.fulfill({ json: { stones: [], room } }));
     await page.goto(new URL('/leaving', page.url()).href);
     await page.getByRole('heading', { name: 'No stone is in hand' }).waitFor();
+    await page.getByText('What was done and not logged is not known here.').waitFor();
     await expectSoundScreen(page, 'nothing in hand');
+    await page.getByRole('checkbox', { name: /^if you inked today/ }).click();
+    await page.getByRole('button', { name: 'All done: leave' }).click();
+    await page.getByText('No stone’s log keeps what was ticked for the room.').waitFor();
   });
 });
 

@@ -88,6 +88,18 @@ it('leaving: what is ticked is logged, the rack says what was done and what it c
   ).toBeNull();
 });
 
+it('leaving: asks for stones that are perhaps not gummed, and of the room what nobody logged', async () => {
+  const studio = await studioUnderTest();
+  const { id: stoneId } = await studio.stone('S-27');
+  await studio.work(stoneId, 'Low Water', { stage: 'rolled-up' });
+  const list = await studio.json<LeavingList>('/api/rack/leaving');
+  expect(list.stones).toMatchObject([
+    { stoneName: 'S-27', steps: [{ words: expect.stringContaining('see whether it is gummed') }, {}] },
+  ]);
+  expect(list.room).toHaveLength(3);
+  expect(list.room.every((words) => words.startsWith('if you '))).toBe(true);
+});
+
 it('a closed work reminds of regraining, one that is regrained is gone from the rack', async () => {
   const studio = await studioUnderTest();
   const { id: stoneId } = await studio.stone('S-26');

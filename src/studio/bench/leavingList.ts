@@ -22,30 +22,50 @@ const greasyCloths: readonly LineStage[] = [
 const bare: readonly LineStage[] = ['grain', 'level', 'edges', 'regrain'];
 const drawnOn: readonly LineStage[] = ['draw', 'gum-border', 'powder'];
 
+/** What the room asks for, as certain or as nobody logged it. */
+const roomSteps = {
+  cloths: 'greasy and solvent cloths into the metal can, lid on',
+  acid: 'acid capped and put away, far from cloths and solvent',
+  roller: 'roller scraped and wrapped, slab covered',
+} as const;
+
+const ifToday: readonly string[] = [
+  `if you inked or washed out today: ${roomSteps.cloths}`,
+  `if you etched with acid today: ${roomSteps.acid}`,
+  `if you inked today: ${roomSteps.roller}`,
+];
+
 /**
- * The shortest list that leaves everything safe: per stone what its state asks for, then the room. Common practice,
- * no source.
+ * The shortest list that leaves everything safe: per stone what its state asks for, then the room. Where no log tells
+ * what was done in the room, it is asked. Common practice, no source.
  * @param inHand the lines of stones that were worked on since they were last closed down
+ * @param unsure the lines of other stones that are inked, of which nobody knows whether they are gummed
  * @param acidOut whether an acid etch was mixed
  */
-export function leavingList(inHand: readonly RackLine[], acidOut: boolean): LeavingList {
+export function leavingList(
+  inHand: readonly RackLine[],
+  unsure: readonly RackLine[],
+  acidOut: boolean,
+): LeavingList {
   const stages = inHand.map(({ standing }) => standing.stage);
   const some = (of: readonly LineStage[]) => stages.some((stage) => stage !== null && of.includes(stage));
-  const room = [
-    ...(some(greasyCloths) || some(rolled) ? ['greasy and solvent cloths into the metal can, lid on'] : []),
-    ...(acidOut ? ['acid capped and put away, far from cloths and solvent'] : []),
-    ...(some(rolled) ? ['roller scraped and wrapped, slab covered'] : []),
+  const sure = [
+    ...(some(greasyCloths) || some(rolled) ? [roomSteps.cloths] : []),
+    ...(acidOut ? [roomSteps.acid] : []),
+    ...(some(rolled) ? [roomSteps.roller] : []),
   ];
-  const stones = inHand
-    .map(({ workId, runId, stoneName, title, standing }) => ({
-      workId,
-      runId,
-      stoneName,
-      title,
-      steps: stepsOf(standing),
-    }))
-    .filter(({ steps }) => steps.length > 0);
-  return { stones, room };
+  const stepped = (lines: readonly RackLine[]) =>
+    lines
+      .map(({ workId, runId, stoneName, title, standing }) => ({
+        workId,
+        runId,
+        stoneName,
+        title,
+        steps: stepsOf(standing),
+      }))
+      .filter(({ steps }) => steps.length > 0);
+  const worked = stepped(inHand);
+  return { stones: [...worked, ...stepped(unsure)], room: worked.length === 0 ? ifToday : sure };
 }
 
 const untold = (words: string): LeavingStep => ({ words, logs: null });

@@ -133,6 +133,7 @@ describe('the rack', () => {
         line('S-02', standing(doneBefore('first-etch').events, 10)),
         line('S-03', standing(doneBefore('first-etch', 'washout').events, 10)),
       ],
+      [],
       true,
     );
     expect(list.stones.map(({ stoneName, steps }) => [stoneName, steps[0]?.words])).toEqual([
@@ -145,6 +146,26 @@ describe('the rack', () => {
       expect.stringContaining('acid capped'),
       expect.stringContaining('roller'),
     ]);
+  });
+
+  it('before leaving, asks for stones that are perhaps not gummed, and of the room where no log tells', () => {
+    const typed = standing([], 10, { stage: 'rolled-up', origin: { kind: 'new' } });
+    const list = leavingList([], [line('S-01', typed)], false);
+    expect(list.stones.map(({ steps }) => steps[0])).toEqual([
+      expect.objectContaining({ words: 'see whether it is gummed; if not, gum it and buff it tight' }),
+    ]);
+    expect(list.room.map((words) => words.slice(0, 8))).toEqual(['if you i', 'if you e', 'if you i']);
+    expect(list.room.join()).toMatch(/metal can.*acid capped.*roller/);
+    expect(leavingList([], [], false).stones).toEqual([]);
+  });
+
+  it('says what was done as a printer says it', () => {
+    const words = (...stages: readonly LineStage[]) => standing(doneBefore(...stages).events, 10).words;
+    expect(words('draw')).toBe('drawn, not etched, not gummed');
+    expect(words('roll-up')).toBe('rolled up, inked, not gummed');
+    const open = logOf();
+    open.log('stage-started', { stage: 'draw' }, { s: 0 });
+    expect(standing(open.events, 10).words).toBe('draw under way, not gummed');
   });
 });
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { LeavingList } from '../../records/rack.ts';
 import type { OutboxView, UnsentEvent } from './bench/runOutbox.ts';
-import { LeavingDesk, stepKey } from './leavingDesk.ts';
+import { LeavingDesk } from './leavingDesk.ts';
+import { stepKey } from './stepKey.ts';
 
 const list: LeavingList = {
   stones: [
@@ -26,8 +27,20 @@ const list: LeavingList = {
   room: ['roller wrapped'],
 };
 
+function aShelf() {
+  const kept = new Map<string, string>();
+  return {
+    getItem: (key: string) => kept.get(key) ?? null,
+    setItem: (key: string, value: string) => void kept.set(key, value),
+    removeItem: (key: string) => void kept.delete(key),
+  };
+}
+
 /** A desk whose outboxes only hold what they are given. */
-function aDesk(begin: () => Promise<string> = async () => 'begun') {
+function aDesk(
+  begin: () => Promise<string> = async () => 'begun',
+  { shelf = aShelf(), now = '2026-03-04T17:00:00Z' } = {},
+) {
   const logged = new Map<string, UnsentEvent[]>();
   let count = 0;
   const desk = new LeavingDesk(list, {
@@ -44,13 +57,32 @@ function aDesk(begin: () => Promise<string> = async () => 'begun') {
     begin,
     newClientId: () => `tap ${++count}`,
     device: 'phone',
-    now: () => new Date('2026-03-04T17:00:00Z'),
+    now: () => new Date(now),
+    shelf,
   });
   const kinds = (runId: string) => logged.get(runId)?.map(({ kind }) => kind) ?? [];
   return { desk, logged, kinds };
 }
 
 describe('leaving', () => {
+  it('ticks that no log holds outlive a reload, until one left or it was long ago', async () => {
+    const shelf = aShelf();
+    const first = aDesk(undefined, { shelf }).desk;
+    for (const [work, index] of [
+      ['low', 0],
+      ['low', 1],
+      [null, 0],
+    ] as const)
+      await first.toggle(work, index);
+    const held = [stepKey('low', 1), stepKey(null, 0)];
+    const again = aDesk(undefined, { shelf }).desk;
+    expect([...again.current().ticked]).toEqual(held);
+    const late = aDesk(undefined, { shelf, now: '2026-03-05T08:00:00Z' }).desk;
+    expect(late.current().ticked.size).toBe(0);
+    await again.leave();
+    expect(aDesk(undefined, { shelf }).desk.current().ticked.size).toBe(0);
+  });
+
   it('logs what a step does to the stone at its tick, and takes it back with the tick', async () => {
     const { desk, logged } = aDesk();
     await desk.toggle('low', 0);

@@ -1,5 +1,8 @@
 import type { LeavingList, LeavingStep } from '../../records/rack.ts';
 import type { RunOutbox, UnsentEvent } from './bench/runOutbox.ts';
+import type { DraftShelf } from './draftKeeper.ts';
+import { dropQuietTicks, keepQuietTicks, quietTicks } from './quietTicks.ts';
+import { stepKey } from './stepKey.ts';
 
 type Outbox = Pick<RunOutbox, 'add' | 'current' | 'listen' | 'drain'>;
 type Sending = ReturnType<RunOutbox['current']>;
@@ -11,6 +14,8 @@ export interface LeavingParts {
   readonly newClientId: () => string;
   readonly device: string;
   readonly now: () => Date;
+  /** Where ticks that no log holds outlive a reload. */
+  readonly shelf: DraftShelf;
 }
 
 export interface LeavingView {
@@ -22,11 +27,6 @@ export interface LeavingView {
   readonly left: boolean;
   /** What beginning a run threw; null where nothing. */
   readonly trouble: unknown;
-}
-
-/** The key of a step of a stone (by its work), or of the room (null). */
-export function stepKey(workId: string | null, index: number): string {
-  return `${workId ?? 'the room'} ${index}`;
 }
 
 /**
@@ -51,6 +51,7 @@ export class LeavingDesk {
   constructor(list: LeavingList, parts: LeavingParts) {
     this.#list = list;
     this.#parts = parts;
+    this.#view = { ...this.#view, ticked: quietTicks(list, parts.shelf, parts.now()) };
     for (const { workId, runId } of list.stones) if (runId !== null) this.#open(workId, runId);
   }
 
@@ -70,7 +71,7 @@ export class LeavingDesk {
     if (on) ticked.add(key);
     this.#show({ ticked, trouble: null });
     const logs = workId === null ? null : (this.#stepOf(workId, index)?.logs ?? null);
-    if (workId === null || logs === null) return;
+    if (workId === null || logs === null) return keepQuietTicks(this.#list, this.#parts, ticked);
     if (on) await this.#log(workId, key, logs);
     else await this.#takeBack(workId, key);
   }
@@ -88,7 +89,9 @@ export class LeavingDesk {
       if (!this.#runs.has(workId) && done.length === 0) continue;
       await this.#add(workId, { kind: 'left', payload: { done: [...done, ...room] } });
     }
-    this.#show({ left: this.#view.trouble === null });
+    const left = this.#view.trouble === null;
+    if (left) dropQuietTicks(this.#parts.shelf);
+    this.#show({ left });
   }
 
   /** Sends what waits. */

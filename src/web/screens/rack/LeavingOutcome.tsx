@@ -37,6 +37,7 @@ export function LeavingOutcome({
       <div className="leaving-foot">
         <BenchSending outbox={sending} />
         {!sent && <p>The rack says so once it is sent.</p>}
+        {list.stones.length === 0 && <p>No stone’s log keeps what was ticked for the room.</p>}
         {open > 0 && <p>{open === 1 ? 'One step is' : `${open} steps are`} not ticked.</p>}
       </div>
       <ul className="leaving-outcome">

@@ -4,7 +4,6 @@ import { useState } from 'react';
 import type { LeavingList, RackLine } from '../../../records/rack.ts';
 import { rackKey, readLeaving, readRack } from '../../client/rack.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
-import { ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { LeavingTicks } from './LeavingTicks.tsx';
@@ -34,23 +33,5 @@ export default function LeavingScreen() {
     );
   }
   if (first === null) return <p className="unseen">Opening …</p>;
-  if (first.list.stones.length === 0 && first.list.room.length === 0) return <NothingInHand />;
   return <LeavingTicks list={first.list} before={first.before} />;
-}
-
-function NothingInHand() {
-  return (
-    <>
-      <PageHead stamp="Leaving now" headline="No stone is in hand" />
-      <div className="list-foot">
-        <p>
-          Nothing was logged of any stone within the last 16 hours, and none asks for gum. What was done and
-          not logged is not known here.
-        </p>
-        <ButtonLink kind="act" href="/">
-          To the rack
-        </ButtonLink>
-      </div>
-    </>
-  );
 }

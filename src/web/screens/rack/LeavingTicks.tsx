@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import type { LeavingList, RackLine } from '../../../records/rack.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
-import { stepKey } from '../../managers/leavingDesk.ts';
+import { stepKey } from '../../managers/stepKey.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
@@ -41,6 +41,12 @@ export function LeavingTicks({ list, before }: { list: LeavingList; before: read
   return (
     <div ref={top} className="leaving">
       <PageHead stamp="Leaving now · about five minutes" headline={leavingHeadline(list)} />
+      {list.stones.length === 0 && (
+        <p className="leaving-none">
+          Nothing was logged of any stone within the last 16 hours, and none asks for gum. What was done and
+          not logged is not known here.
+        </p>
+      )}
       {list.stones.map(({ workId, stoneName, title, steps }) => (
         <section key={workId} aria-label={`${stoneName}, ${title}`}>
           <h2>
@@ -77,7 +83,7 @@ export function LeavingTicks({ list, before }: { list: LeavingList; before: read
 
 function leavingHeadline({ stones }: LeavingList): string {
   const names = stones.map(({ stoneName }) => stoneName);
-  if (names.length === 0) return 'Leave the room in order';
+  if (names.length === 0) return 'No stone is in hand';
   if (names.length === 1) return `Leave ${names[0]} so that it keeps`;
   return `Leave ${names.length} stones so that they keep`;
 }

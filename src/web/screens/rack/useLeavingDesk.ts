@@ -20,6 +20,7 @@ export function useLeavingDesk(list: LeavingList) {
         newClientId,
         device: deviceName(localStorage),
         now: () => new Date(),
+        shelf: sessionStorage,
       }),
   );
   useEffect(() => {
