@@ -10,11 +10,12 @@ import { sameAge } from '../../studio/proofs/comparablePulls.ts';
 import { comparisonWords } from '../../studio/proofs/pullChangeWords.ts';
 import { pullGroups } from '../../studio/proofs/pullReadings.ts';
 import { paperWords } from '../../studio/proofs/workSeries.ts';
-import { differencePictures } from './differencePictures.ts';
+import { type DifferencePictures, differencePictures } from './differencePictures.ts';
 import { type PairRule, pairTones } from './pairTones.ts';
 import { stoneJob } from './pullJob.ts';
 import { pullOfWork } from './pullOfWork.ts';
 import type { PullQueue } from './pullQueue.ts';
+import { readRoomNoise } from './readRoomNoise.ts';
 import { settingsOf } from './seriesSettings.ts';
 
 export interface ComparePullParts {
@@ -58,7 +59,7 @@ export async function comparePull(
     name: zone,
     ...pair(partner.tones.zones.find((one) => one.id === id)?.darkness ?? null, darkness),
   }));
-  const pictures = rule.comparable ? await differencePictures(parts.store, partner.key, own.key, rule) : null;
+  const pictures = await picturesOf(parts, own, partner, rule);
   const change: Omit<PullChange, 'sentences' | 'warnings'> = {
     partner: typeof name === 'number' ? 'pull' : name,
     number,
@@ -95,9 +96,20 @@ export async function comparePullFile(
   if (!sides.ok) return sides;
   const { own, partner, settings } = sides.value;
   const rule = ruleOf(own, partner, settings);
-  const pictures = rule.comparable ? await differencePictures(parts.store, partner.key, own.key, rule) : null;
+  const pictures = await picturesOf(parts, own, partner, rule);
   const path = pictures?.files.get(file);
   return path ? ok(path) : fail(failure('not-found', { what: 'such file' }));
+}
+
+async function picturesOf(
+  { store }: ComparePullParts,
+  own: Side,
+  partner: Side,
+  rule: PairRule,
+): Promise<DifferencePictures | null> {
+  if (!rule.comparable) return null;
+  const sigma = rule.kind === 'pulls' ? (await readRoomNoise({ store })).sigma : null;
+  return differencePictures(store, partner.key, own.key, rule, sigma?.value ?? null);
 }
 
 async function sidesOf(parts: ComparePullParts, workId: string, pullId: string, name: PartnerName) {

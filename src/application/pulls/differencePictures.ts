@@ -10,6 +10,10 @@ import { toneMapName } from './measurePull.ts';
 import type { PairRule } from './pairTones.ts';
 
 const summaryName = 'difference.json';
+/** Two readings of one sheet differ by about this, before repeats of the room say otherwise. */
+const startingFloor = 0.003;
+/** σ is taken in steps, so that not every sheet that is photographed twice makes all pictures anew. */
+const floorStep = 0.0005;
 
 export interface DifferencePictures {
   readonly maps: NonNullable<PullChange['maps']>;
@@ -20,25 +24,28 @@ export interface DifferencePictures {
 /**
  * Where the pull is surely lighter or darker than its partner, as pictures; worked out once in a thread and kept in the
  * cache. null where one of the two left no map.
+ * @param sigma of one reading in this room; null where it isn't known.
  */
 export async function differencePictures(
   store: Pick<Store, 'pullFiles' | 'folder'>,
   beforeKey: string,
   afterKey: string,
   { scale, within }: PairRule,
+  sigma: number | null,
 ): Promise<DifferencePictures | null> {
   const [before, after] = await Promise.all([
     store.pullFiles.pathOf(beforeKey, toneMapName),
     store.pullFiles.pathOf(afterKey, toneMapName),
   ]);
   if (before === null || after === null) return null;
+  const floor = sigma === null ? startingFloor : Math.max(1, Math.round(sigma / floorStep)) * floorStep;
   const scales = { before: scale.partner.value, after: scale.pull.value };
   const key = createHash('sha256')
-    .update(JSON.stringify([beforeKey, afterKey, scales, within]))
+    .update(JSON.stringify([beforeKey, afterKey, scales, within, floor]))
     .digest('hex');
   const folder = join(store.folder.cache, 'differences', key.slice(0, 2), key);
   if (!(await isThere(join(folder, summaryName)))) {
-    await make(store, folder, { before, after, scale: scales, within });
+    await make(store, folder, { before, after, scale: scales, within, floor });
   }
   const maps = JSON.parse(await readFile(join(folder, summaryName), 'utf8')) as DifferencePictures['maps'];
   const files = [maps.lighter, maps.darker].map((name) => [name, join(folder, name)] as const);

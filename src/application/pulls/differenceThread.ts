@@ -14,6 +14,8 @@ export interface DifferenceTask {
   readonly after: string;
   readonly scale: { readonly before: number; readonly after: number };
   readonly within: number;
+  /** σ of one reading, darkness. */
+  readonly floor: number;
 }
 
 export interface DifferenceAnswer {
@@ -21,11 +23,15 @@ export interface DifferenceAnswer {
   readonly maps: NonNullable<PullChange['maps']>;
 }
 
-/** Two readings of one sheet differ by about this, before repeats of the room say otherwise. */
-const floor = 0.003;
 const names = { lighter: 'lighter.png', darker: 'darker.png' } as const;
 
-async function difference({ before, after, scale, within }: DifferenceTask): Promise<DifferenceAnswer> {
+async function difference({
+  before,
+  after,
+  scale,
+  within,
+  floor,
+}: DifferenceTask): Promise<DifferenceAnswer> {
   const [one, two] = [readToneMap(await readFile(before)), readToneMap(await readFile(after))];
   const { falseDiscoveryRate, smallestAreaMm2 } = defaultParameters;
   const found = differenceMaps(one, two, scale, { within, floor, falseDiscoveryRate, smallestAreaMm2 });
