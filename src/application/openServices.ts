@@ -8,6 +8,7 @@ import { foldVersion } from './bench/foldVersion.ts';
 import type { RunAnnouncement, RunAnnouncements } from './bench/logging.ts';
 import { createRunFolds, type RunFolds } from './bench/runFolds.ts';
 import { createEditionSheetDesk, type EditionSheetDesk } from './editions/editionSheetDesk.ts';
+import type { LedgerAnnouncement, LedgerAnnouncements } from './editions/logImpression.ts';
 import { engineVersion } from './engineVersion.ts';
 import { placeStartingTables } from './etchTables/placeStartingTables.ts';
 import type { ComparisonEvent, ComparisonEvents } from './measuring/comparisonEvents.ts';
@@ -29,6 +30,7 @@ export interface Services {
   readonly events: ComparisonEvents;
   readonly runEvents: RunAnnouncements;
   readonly runFolds: RunFolds;
+  readonly ledgerEvents: LedgerAnnouncements;
   readonly queue: MeasuringQueue;
   readonly pullEvents: PullEvents;
   readonly pullQueue: PullQueue;
@@ -97,6 +99,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     events,
     runEvents,
     runFolds,
+    ledgerEvents: createAnnouncer<LedgerAnnouncement>(),
     queue,
     pullEvents,
     pullQueue,

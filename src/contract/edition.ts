@@ -136,6 +136,15 @@ const photograph = idSchema.nullish().describe('A photograph that is kept here')
 export const ledgerEntryInputSchema = z.discriminatedUnion('kind', [
   entry('impression', z.object({ verdict, reason: said, photograph })),
   entry('reading', z.object({ impression: clientIdSchema, ...toneFields, ageMinutes: age, photograph })),
+  entry(
+    'photographed',
+    z.object({
+      impression: clientIdSchema,
+      photograph: idSchema,
+      takenAt: momentSchema.nullable().default(null),
+      ageMinutes: age,
+    }),
+  ),
   entry('checked', z.object({ impression: clientIdSchema, verdict, reason: said, ageMinutes: age })),
   entry('charged', maybeWords),
   entry('paused', z.object({ gummed: z.boolean(), words: said })),

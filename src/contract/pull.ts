@@ -94,6 +94,10 @@ export const pullSchema = pullDraftSchema.extend({
   createdAt: momentSchema,
   changedAt: momentSchema,
   sample: z.boolean(),
+  impression: z
+    .object({ edition: z.string(), id: z.string() })
+    .optional()
+    .describe('There where it is an impression of an edition'),
 }) satisfies z.ZodType<Pull>;
 
 export { pullPhotographSchema };

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { EditionReadings } from '../records/editionReadings.ts';
 import {
   type PullChange,
   type PullEntry,
@@ -35,6 +36,11 @@ export const pullEntrySchema = pullSchema.extend({
     }),
   ),
 }) satisfies z.ZodType<PullEntry>;
+
+export const editionReadingsSchema = z.object({
+  approval: pullEntrySchema.nullable().describe('The approved pull; null: none is named'),
+  impressions: z.array(z.object({ impression: z.string(), n: z.int(), pull: pullEntrySchema })),
+}) satisfies z.ZodType<EditionReadings>;
 
 const paired = {
   partner: measuredSchema.nullable(),

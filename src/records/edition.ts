@@ -117,6 +117,14 @@ export interface LedgerPayloads {
     readonly ageMinutes: number | null;
     readonly photograph?: string | null | undefined;
   };
+  /** An impression photographed: it is read as a pull is. `ageMinutes` typed, since it was pulled. */
+  readonly photographed: {
+    readonly impression: string;
+    readonly photograph: string;
+    /** ISO 8601 with zone; null where not known. */
+    readonly takenAt: string | null;
+    readonly ageMinutes: number | null;
+  };
   /** An impression looked at again when dry. */
   readonly checked: {
     readonly impression: string;
@@ -242,7 +250,10 @@ export interface Impression {
   /** As seen last: at the dry check, else at the press. */
   readonly verdict: Verdict;
   readonly reason: string;
+  /** The last one. */
   readonly photograph: string | null;
+  /** All that count, in the order in which they were logged, each once. */
+  readonly photographs: readonly string[];
   readonly reading: LedgerPayloads['reading'] | null;
   readonly checked: LedgerPayloads['checked'] | null;
 }

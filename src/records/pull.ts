@@ -77,6 +77,15 @@ export interface Pull extends PullDraft {
   readonly createdAt: string;
   readonly changedAt: string;
   readonly sample: boolean;
+  /** There where it is an impression of an edition, read as a pull is, but no proof of the series. */
+  readonly impression?: PulledImpression | undefined;
+}
+
+/** Which impression of an edition a pull is. */
+export interface PulledImpression {
+  readonly edition: string;
+  /** Client id of its entry in the ledger. */
+  readonly id: string;
 }
 
 /** How old a print was when it was read. */

@@ -182,6 +182,7 @@ describe('the description', () => {
         "get /api/editions/{id}/documentation.pdf",
         "get /api/editions/{id}/ledger",
         "get /api/editions/{id}/plan",
+        "get /api/editions/{id}/readings",
         "get /api/etch-tables",
         "get /api/etch-tables/{id}",
         "get /api/etch-tables/{id}/changes",

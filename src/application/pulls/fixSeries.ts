@@ -12,7 +12,7 @@ interface Parts {
 
 /**
  * The first pull that is measured settles what its series is measured by: the areas as they are, and its solid as the
- * reference that all pulls are held against. What was settled before stays.
+ * reference that all pulls are held against. What was settled before stays; an impression of an edition settles nothing.
  */
 export async function fixSeries(
   { store, now }: Parts,
@@ -20,6 +20,7 @@ export async function fixSeries(
   pull: Pull,
   tones: PullTones,
 ): Promise<void> {
+  if (pull.impression) return;
   await store.decide(async (records) => {
     const kept = await settingsOf(records, work);
     const reference =

@@ -71,7 +71,8 @@ export async function changeSeriesSettings(
       if (fault) return refused(fault);
       await records.series.saveSettings(next, version);
       if (JSON.stringify(kept.areas) !== JSON.stringify(next.areas)) {
-        for (const { id } of await records.pulls.ofWork(workId))
+        const impressions = await records.pulls.impressionsOf({ work: workId });
+        for (const { id } of [...(await records.pulls.ofWork(workId)), ...impressions])
           await records.pullMeasurings.queueAgain(id, at);
       }
       return ok(next);

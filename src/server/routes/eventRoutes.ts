@@ -12,8 +12,9 @@ const heartbeatMs = 15_000;
 const backlogAllowed = 1e6;
 
 /**
- * The one event stream that all pages of a browser share: event `comparison`, data `{id, state, progress}`, and event
- * `run`, data `{runId, workId, event}`, and event `pull`, data `{workId, pullId, photograph, state, progress}`.
+ * The one event stream that all pages of a browser share: event `comparison`, data `{id, state, progress}`, event
+ * `run`, data `{runId, workId, event}`, event `pull`, data `{workId, pullId, photograph, state, progress}`, and event
+ * `ledger`, data `{editionId, entry}`.
  * Nothing is repeated: a page that (re)connects reads the list anew.
  */
 export function addEventRoutes(app: App, services: Services): void {
@@ -35,12 +36,16 @@ export function addEventRoutes(app: App, services: Services): void {
   const unsubscribePulls = services.pullEvents.subscribe((event) =>
     tell(`event: pull\ndata: ${JSON.stringify(event)}\n\n`),
   );
+  const unsubscribeLedgers = services.ledgerEvents.subscribe((logged) =>
+    tell(`event: ledger\ndata: ${JSON.stringify(logged)}\n\n`),
+  );
   const heartbeat = setInterval(() => tell(': still here\n\n'), heartbeatMs);
 
   app.addHook('preClose', async () => {
     unsubscribe();
     unsubscribeRuns();
     unsubscribePulls();
+    unsubscribeLedgers();
     clearInterval(heartbeat);
     for (const response of listeners) response.end();
   });

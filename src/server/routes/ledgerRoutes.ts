@@ -3,11 +3,14 @@ import { documentEdition, editionSheet } from '../../application/editions/docume
 import { readLedger } from '../../application/editions/findEditions.ts';
 import { logImpression } from '../../application/editions/logImpression.ts';
 import { planOfEdition } from '../../application/editions/planOfEdition.ts';
+import { readImpressions } from '../../application/editions/readImpressions.ts';
 import type { Services } from '../../application/openServices.ts';
 import { idSchema } from '../../contract/common.ts';
 import { ledgerEntryInputSchema, ledgerEntrySchema, ledgerSchema } from '../../contract/edition.ts';
 import { paperSchema } from '../../contract/paper.ts';
+import { editionReadingsSchema } from '../../contract/pullTones.ts';
 import type { LedgerEntry } from '../../records/edition.ts';
+import type { EditionReadings } from '../../records/editionReadings.ts';
 import type { App } from '../app.ts';
 import { sendFailure } from '../failureReply.ts';
 import { answerOf } from './answerOf.ts';
@@ -19,6 +22,7 @@ const entry = answerOf<LedgerEntry>(ledgerEntrySchema as unknown as z.ZodType<Le
 const ledger = answerOf<{ entries: readonly LedgerEntry[] }>(
   ledgerSchema as unknown as z.ZodType<{ entries: readonly LedgerEntry[] }>,
 );
+const readings = answerOf<EditionReadings>(editionReadingsSchema);
 
 /** An edition's ledger, what it needs, and what is recorded of it. */
 export function addLedgerRoutes(app: App, services: Services): void {
@@ -52,6 +56,22 @@ export function addLedgerRoutes(app: App, services: Services): void {
     async (request, reply) => {
       const kept = await logImpression(services, request.params.id, request.body);
       return kept.ok ? reply.code(201).send(kept.value) : sendFailure(reply, kept.error);
+    },
+  );
+
+  app.get(
+    '/api/editions/:id/readings',
+    {
+      schema: {
+        tags,
+        summary: 'Photographs of impressions and what was read from them, beside the approved pull',
+        params,
+        response: { 200: readings, ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const found = await readImpressions(services, request.params.id);
+      return found.ok ? reply.send(found.value) : sendFailure(reply, found.error);
     },
   );
 

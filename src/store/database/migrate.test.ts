@@ -86,6 +86,10 @@ const dataOf: readonly (readonly string[])[] = [
     `INSERT INTO foreign_protocols VALUES ('ebb', '2026-03-12T00:00:00.000Z', '2026-03-12T00:00:00.000Z', 1, 1, 0, 'ebb',
       '{"note":"","protocol":{"title":"Ebb"}}')`,
   ],
+  [
+    `INSERT INTO pulls VALUES ('shown', 'work', 3, '2026-03-13T00:00:00.000Z', '2026-03-13T00:00:00.000Z', 1, 0, 0,
+      '{"number":3,"paper":{"id":null,"words":"rag"}}', 'edition', 'sheet-1')`,
+  ],
 ];
 
 let folder: string;
@@ -201,6 +205,18 @@ async function expectEdition(database: OpenDatabase['database']): Promise<void> 
   await expect(given('artist', 'NULL'), 'no number where one belongs').rejects.toThrow('CHECK');
 }
 
+async function expectImpressions(database: OpenDatabase['database']): Promise<void> {
+  const { pulls } = keptRecordsIn(database);
+  const impression = { edition: 'edition', id: 'sheet-1' };
+  expect(await pulls.ofImpression('edition', 'sheet-1')).toMatchObject({ id: 'shown', impression });
+  expect(await pulls.impressionsOf({ work: 'work' })).toMatchObject([{ id: 'shown' }]);
+  const proofs = await pulls.ofWork('work');
+  expect(
+    proofs.map(({ id }) => id),
+    'impressions are no proofs',
+  ).toEqual(['pull']);
+}
+
 describe('migrations', () => {
   it('bring every earlier version with data in it to the current one, losing nothing', async () => {
     expect(dataOf.length).toBe(currentVersion);
@@ -242,6 +258,7 @@ describe('migrations', () => {
           protocol: { title: 'Ebb' },
         });
       }
+      if (version >= 15) await expectImpressions(database);
       await close();
     }
   });

@@ -1,5 +1,6 @@
 import { editionMigration } from './editionMigration.ts';
 import { foldMigration } from './foldMigration.ts';
+import { impressionMigration } from './impressionMigration.ts';
 import { inkMigration } from './inkMigration.ts';
 import { kitMigration } from './kitMigration.ts';
 import { materialMigration } from './materialMigration.ts';
@@ -68,4 +69,5 @@ export const migrations: readonly (readonly string[])[] = [
   materialMigration,
   suspectMigration,
   paperMigration,
+  impressionMigration,
 ];

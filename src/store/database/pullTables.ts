@@ -1,7 +1,7 @@
 export interface PullTable {
   readonly id: string;
   readonly work_id: string;
-  /** Unique within a work among the pulls that are not archived. */
+  /** Unique within a work among the proofs that are not archived. */
   readonly number: number;
   readonly created_at: string;
   readonly changed_at: string;
@@ -12,6 +12,9 @@ export interface PullTable {
   readonly sample: number;
   /** The draft as JSON. */
   readonly record_json: string;
+  /** The edition that it is an impression of, with the client id of its entry in the ledger; null for a proof. */
+  readonly edition_id: string | null;
+  readonly impression: string | null;
 }
 
 /** The reading of one photograph of a pull; its row is the place in the measuring queue. */

@@ -8,10 +8,14 @@ export interface PullRepository {
   add(pull: Pull): Promise<void>;
   /** Archived ones too; null where there is none. */
   find(id: string): Promise<Pull | null>;
-  /** The pull in use that carries a number; null where none does. */
+  /** The proof in use that carries a number; null where none does. */
   numbered(workId: string, number: number): Promise<Pull | null>;
-  /** A work's pulls in use, in order of their numbers. */
+  /** A work's proofs in use, in order of their numbers; impressions of editions left out. */
   ofWork(workId: string): Promise<readonly Pull[]>;
+  /** The impressions of an edition, or of all editions of a work, that have a photograph, in order of their numbers. */
+  impressionsOf(of: { readonly edition: string } | { readonly work: string }): Promise<readonly Pull[]>;
+  /** The pull that an impression is; null where it has no photograph. */
+  ofImpression(editionId: string, impression: string): Promise<Pull | null>;
   /** Puts a pull in place of its version `from`; false, and nothing changed, where it is at another. */
   save(pull: Pull, from: number): Promise<boolean>;
 }
@@ -19,7 +23,12 @@ export interface PullRepository {
 /** The pulls' rows of an open database or of a transaction. */
 export function pullRepositoryIn(database: Kysely<Tables>): PullRepository {
   const inUse = (workId: string) =>
-    database.selectFrom('pulls').selectAll().where('work_id', '=', workId).where('archived', '=', 0);
+    database
+      .selectFrom('pulls')
+      .selectAll()
+      .where('work_id', '=', workId)
+      .where('archived', '=', 0)
+      .where('edition_id', 'is', null);
   return {
     async add(pull) {
       await database.insertInto('pulls').values(toRow(pull)).execute();
@@ -35,6 +44,23 @@ export function pullRepositoryIn(database: Kysely<Tables>): PullRepository {
     async ofWork(workId) {
       return (await inUse(workId).orderBy('number').execute()).map(fromRow);
     },
+    async impressionsOf(of) {
+      const impressions = database.selectFrom('pulls').selectAll().where('edition_id', 'is not', null);
+      const those =
+        'edition' in of
+          ? impressions.where('edition_id', '=', of.edition)
+          : impressions.where('work_id', '=', of.work);
+      return (await those.orderBy('number').orderBy('id').execute()).map(fromRow);
+    },
+    async ofImpression(editionId, impression) {
+      const row = await database
+        .selectFrom('pulls')
+        .selectAll()
+        .where('edition_id', '=', editionId)
+        .where('impression', '=', impression)
+        .executeTakeFirst();
+      return row ? fromRow(row) : null;
+    },
     async save(pull, from) {
       const outcome = await database
         .updateTable('pulls')
@@ -47,7 +73,8 @@ export function pullRepositoryIn(database: Kysely<Tables>): PullRepository {
   };
 }
 
-function toRow({ id, workId, archived, version, createdAt, changedAt, sample, ...draft }: Pull): PullTable {
+function toRow(pull: Pull): PullTable {
+  const { id, workId, archived, version, createdAt, changedAt, sample, impression, ...draft } = pull;
   return {
     id,
     work_id: workId,
@@ -58,6 +85,8 @@ function toRow({ id, workId, archived, version, createdAt, changedAt, sample, ..
     archived: archived ? 1 : 0,
     sample: sample ? 1 : 0,
     record_json: JSON.stringify(draft),
+    edition_id: impression?.edition ?? null,
+    impression: impression?.id ?? null,
   };
 }
 
@@ -71,5 +100,6 @@ function fromRow(row: Selectable<PullTable>): Pull {
     createdAt: row.created_at,
     changedAt: row.changed_at,
     sample: row.sample === 1,
+    ...(row.edition_id === null ? {} : { impression: { edition: row.edition_id, id: row.impression! } }),
   };
 }

@@ -1,5 +1,6 @@
 import type { Impression, LedgerEntry, LedgerPayloads, LedgerState } from '../../records/edition.ts';
 import { countingEntries } from './countingEntries.ts';
+import { photographLogged } from './photographLogged.ts';
 
 /** A stone that stands so long between impressions is gummed. Common practice, no source. */
 export const gumAfterSeconds = 15 * 60;
@@ -39,6 +40,7 @@ export function ledgerState(entries: readonly LedgerEntry[], now: Date): LedgerS
 function impressionsOf(counting: readonly LedgerEntry[]): readonly Impression[] {
   const readings = lastByImpression(counting, 'reading');
   const checks = lastByImpression(counting, 'checked');
+  const photographs = photographsByImpression(counting);
   return counting
     .filter((entry) => entry.kind === 'impression')
     .map(({ clientId, at, actor, payload }, index) => {
@@ -51,7 +53,8 @@ function impressionsOf(counting: readonly LedgerEntry[]): readonly Impression[] 
         actor,
         verdict: checked?.verdict ?? payload.verdict,
         reason: checked?.reason ?? payload.reason ?? '',
-        photograph: reading?.photograph ?? payload.photograph ?? null,
+        photograph: photographs.get(clientId)?.at(-1) ?? null,
+        photographs: photographs.get(clientId) ?? [],
         reading,
         checked,
       };
@@ -69,8 +72,22 @@ function lastByImpression<Kind extends 'reading' | 'checked'>(
   );
 }
 
+function photographsByImpression(counting: readonly LedgerEntry[]): ReadonlyMap<string, readonly string[]> {
+  const found = new Map<string, string[]>();
+  for (const entry of counting) {
+    const shown = photographLogged(entry);
+    if (shown === null) continue;
+    const before = (found.get(shown.impression) ?? []).filter((one) => one !== shown.photograph);
+    found.set(shown.impression, [...before, shown.photograph]);
+  }
+  return found;
+}
+
+/** Kinds that tell of a print or in words, and move nothing at the press. */
+const asides: ReadonlySet<LedgerEntry['kind']> = new Set(['note', 'reading', 'photographed', 'checked']);
+
 /** A pause lasts until somebody returns, prints or charges. */
 function pauseOf(counting: readonly LedgerEntry[]): LedgerState['pause'] {
-  const last = counting.findLast(({ kind }) => kind !== 'note' && kind !== 'reading' && kind !== 'checked');
+  const last = counting.findLast(({ kind }) => !asides.has(kind));
   return last?.kind === 'paused' ? { since: last.at, gummed: last.payload.gummed } : null;
 }
