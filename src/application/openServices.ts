@@ -58,10 +58,10 @@ export interface ServiceOptions {
   readonly measuringModule?: URL;
   /** The module of the thread that reads pulls; the engine's own unless given. */
   readonly pullModule?: URL;
-}
-
   /** The machine's clock unless given. */
   readonly now?: () => Date;
+}
+
 /** Opens a data folder with everything that works on it, and goes on measuring what was left waiting. */
 export async function openServices(options: ServiceOptions): Promise<Result<Services>> {
   const opened = await openStore(options.dataFolder);
