@@ -9,6 +9,7 @@ export const pictureFeatures = [
   'gradientAlong',
   'gradientAcross',
   'streakAlong',
+  'streakDarker',
   'bandsRepeat',
   'bandOnce',
   'ghostRepeat',

@@ -61,7 +61,7 @@ export function pictureEvidence(input: EvidenceInput): Omit<EvidenceRecord, 'sch
     wholeTonesGone: found.wholeTonesGone,
     paleSoftPatch: found.paleSoftPatch,
     ...gradients(tone),
-    streakAlong: streakAlong(unpatched),
+    ...streakAlong(unpatched),
     ...bands(unpatched, lapMm),
     ghostRepeat: ghostRepeat(unpatched, lapMm),
     ...secondEdge(

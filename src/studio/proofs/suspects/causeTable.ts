@@ -102,6 +102,7 @@ export const causeTable: Readonly<Record<Cause, CauseRow>> = {
     name: 'tint: ink mixed into the water',
     weights: {
       bareGrey: [2.5, -3],
+      bareShapes: [-1.4, 0.1],
       bareGrows: [0.8, -0.5],
       darksClosed: [-0.7, 0.1],
       ungummedPause: [-0.7, 0.1],
@@ -111,13 +112,20 @@ export const causeTable: Readonly<Record<Cause, CauseRow>> = {
     name: 'scum: the gum is failing',
     weights: {
       bareGrey: [2.5, -3],
+      bareShapes: [-1.4, 0.1],
       bareGrows: [0.8, -0.5],
       darksClosed: [-0.7, 0.1],
       ungummedPause: [2.5, -0.3],
     },
   },
-  'scraper-nick': { name: 'a nick in the scraper', weights: { streakAlong: [3.5, -3] } },
-  'bed-grit': { name: 'grit on the bed', weights: { streakAlong: [3, -3], paleSpots: [0.3, 0] } },
+  'scraper-nick': {
+    name: 'a nick in the scraper',
+    weights: { streakAlong: [3.6, -3], streakDarker: [0.5, 0] },
+  },
+  'bed-grit': {
+    name: 'grit on the bed',
+    weights: { streakAlong: [3.3, -3.3], streakDarker: [-2, 0.35], paleSpots: [0.3, 0] },
+  },
   tympan: {
     name: 'dents or debris in the tympan',
     weights: { paleSpots: [3.5, -3], otherStructure: [-2.5, 0.2] },
@@ -140,7 +148,7 @@ export const causeTable: Readonly<Record<Cause, CauseRow>> = {
   },
   'dirty-roller': {
     name: 'the roller carries the drawing round',
-    weights: { ghostRepeat: [3.5, -1.5], bareShapes: [1.2, -0.7], tailsOffDarks: [0.5, 0] },
+    weights: { ghostRepeat: [3.5, -1], bareShapes: [2.3, -0.9], tailsOffDarks: [0.5, 0], bareGrey: [0.6, 0] },
   },
   'paper-moved': {
     name: 'the paper moved',
@@ -194,3 +202,13 @@ export const causeTable: Readonly<Record<Cause, CauseRow>> = {
 
 /** A cause explains a feature that is seen where it weighs at least so much for it. */
 export const explainingWeight = 0.4;
+
+/** Faults that leave tones uneven by themselves, beside the sign that they go by. From the fitting simulations. */
+export const unevenCauses: readonly Cause[] = [
+  'burn',
+  'gum-blind',
+  'short-roll-up',
+  'poor-base',
+  'etch-crept',
+  'slur',
+];

@@ -75,6 +75,13 @@ export const featureTable: Readonly<Record<FeatureName, FeatureRow>> = {
     0.02,
     'proof.jpg',
   ),
+  streakDarker: row(
+    'the line along the travel is darker than what lies beside it',
+    'no line along the travel is darker than what lies beside it',
+    0.05,
+    0.02,
+    'proof.jpg',
+  ),
   bandsRepeat: row('bands come again at an even distance', 'no bands come again', 0.018, 0.006, 'proof.jpg'),
   bandOnce: row(
     'a single band lies across the travel',

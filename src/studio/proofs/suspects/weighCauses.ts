@@ -1,6 +1,6 @@
 import { type Cause, causes, type FeatureName, type Suspect } from '../../../records/suspects.ts';
 import { calibration, elseCalibration } from './calibration.ts';
-import { causeTable, explainingWeight, startingLogOdds } from './causeTable.ts';
+import { causeTable, explainingWeight, startingLogOdds, unevenCauses } from './causeTable.ts';
 
 /** What one feature adds to a cause. */
 export interface FeatureWeight {
@@ -62,11 +62,13 @@ const elseStart = -3;
 const elsePull = 7;
 
 /**
- * "Something else": strong where a sign is seen that no likely cause explains. Unevenness of no known kind is explained by nothing, but
- * counts less beside a likely cause, since faults disturb one another.
+ * "Something else": strong where a sign is seen that no likely cause explains. Unevenness of no known kind counts less beside a likely
+ * cause that leaves some of its own; a slope, bands or a line leave none.
  */
 export function weighElse(presence: ReadonlyMap<FeatureName, number>, weighed: readonly Weighed[]): Weighed {
-  const likeliest = Math.max(...weighed.map(({ chance }) => chance));
+  const likeliest = Math.max(
+    ...weighed.filter(({ suspect }) => unevenCauses.includes(suspect as Cause)).map(({ chance }) => chance),
+  );
   let most = 0;
   const weights: FeatureWeight[] = [];
   for (const [feature, share] of presence) {
@@ -114,4 +116,5 @@ const helpers: readonly FeatureName[] = [
   'ungummedPause',
   'stonePale',
   'smear',
+  'streakDarker',
 ];
