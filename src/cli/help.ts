@@ -29,6 +29,10 @@ stonetone ink in.json
     Where to start a mix of ink from and how many grams: {areasCm2: {light, middle, dark}, solidShare?, coveredCm2?,
     modifierPercent?, proofs?, edition?, viscosityPaS?: {soft, stiff}}. Grams are a range.
 
+stonetone trial design spec.json --out DIR [--paper a4|a3|letter]
+    Lays a test stone out: {stone: {widthMm, heightMm}, stones?, whole?: {name, levels}, sub: {name, levels}, control?,
+    patchRepeats?, stripRepeats?, wanted?, seed? …}. Writes design.json, template.pdf (true size, both ways round),
+    list.csv (who gets what; not for whoever reads) and readings.csv (to be filled in). Says what it could notice.
 stonetone trial analyse --csv F --response Y [--block B] [--whole W] [--sub S] [--strip P] [--control LEVEL]
     Analyses a table of patches, one a line: Y is what was read; W is given to a whole strip, S to each patch, B is the
     stone (or "row,column"). Columns hold names; P tells strips treated alike in one block apart; LEVEL is compared with,

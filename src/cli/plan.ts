@@ -7,12 +7,12 @@ import { type PlanInput, planInputSchema } from '../contract/planInput.ts';
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
 import type { EtchPlan, EtchTable, PlanRequest } from '../records/etch.ts';
-import { type Paper, papers } from '../records/paper.ts';
 import { mediumCatalogue } from '../studio/etch/mediumCatalogue.ts';
 import { type OptionList, readArguments, required } from './arguments.ts';
 import { exitDone } from './exitStatus.ts';
 import { checkFolder, writeFolder } from './outputFolder.ts';
 import { readText } from './readInput.ts';
+import { readPaper } from './readPaper.ts';
 import { reportFailure } from './report.ts';
 
 export const planOptions: OptionList = { out: 'plan', paper: 'a4', media: '' };
@@ -38,7 +38,7 @@ export async function plan(words: readonly string[]): Promise<number> {
   if (!out.ok) return reportFailure(out.error);
   const writable = await checkFolder(out.value);
   if (!writable.ok) return reportFailure(writable.error);
-  const paper = paperOf(given.value.options.get('paper'));
+  const paper = readPaper(given.value.options.get('paper'));
   if (!paper.ok) return reportFailure(paper.error);
   const planned = await planOfFile(file);
   if (!planned.ok) return reportFailure(planned.error);
@@ -48,13 +48,6 @@ export async function plan(words: readonly string[]): Promise<number> {
   console.log(planSentence(planned.value.plan));
   console.log(`Written to ${out.value}.`);
   return exitDone;
-}
-
-function paperOf(given: string | undefined): Result<Paper> {
-  const paper = papers.find((candidate) => candidate === (given ?? planOptions.paper));
-  if (paper) return ok(paper);
-  const why = `${given} is none of ${papers.join(', ')}`;
-  return fail(failure('argument-malformed', { name: '--paper', why, example: '--paper a4' }));
 }
 
 interface PlannedFile {

@@ -7,6 +7,7 @@ import { type OptionList, readArguments, required } from './arguments.ts';
 import { exitDone } from './exitStatus.ts';
 import { readText } from './readInput.ts';
 import { reportFailure } from './report.ts';
+import { trialDesign } from './trialDesign.ts';
 
 const analyseOptions: OptionList = {
   csv: 'readings.csv',
@@ -18,22 +19,32 @@ const analyseOptions: OptionList = {
   control: 'None',
 };
 
-/** `stonetone trial analyse`: analyses a table of a test stone's patches, and prints the analysis as JSON. */
+/** `stonetone trial design | analyse`: lays a test stone out, or analyses a table of its patches as JSON. */
 export async function trial(words: readonly string[]): Promise<number> {
   const [what, ...rest] = words;
-  if (what === undefined)
-    return reportFailure(failure('argument-missing', { name: 'what to do', example: 'analyse' }));
-  if (what !== 'analyse') return reportFailure(failure('argument-unknown', { name: what }));
-  const answer = await analyse(rest);
+  const answer = await answerOf(what, rest);
   if (!answer.ok) return reportFailure(answer.error);
-  console.log(JSON.stringify(answer.value, null, 1));
+  console.log(answer.value);
   return exitDone;
 }
 
-async function analyse(words: readonly string[]) {
+async function answerOf(what: string | undefined, words: readonly string[]): Promise<Result<string>> {
+  switch (what) {
+    case 'design':
+      return trialDesign(words);
+    case 'analyse':
+      return analyse(words);
+    case undefined:
+      return fail(failure('argument-missing', { name: 'what to do', example: 'design or analyse' }));
+    default:
+      return fail(failure('argument-unknown', { name: what }));
+  }
+}
+
+async function analyse(words: readonly string[]): Promise<Result<string>> {
   const given = readArguments(words, analyseOptions);
   if (!given.ok) return given;
-  const file = required(given.value, 'csv', analyseOptions['csv']!);
+  const file = required(given.value, 'csv', analyseOptions.csv!);
   if (!file.ok) return file;
   const columns = columnsOf(given.value.options);
   if (!columns.ok) return columns;
@@ -41,7 +52,8 @@ async function analyse(words: readonly string[]) {
   if (!text.ok) return text;
   const table = readTrialTable(text.value, columns.value);
   if (!table.ok) return table;
-  return ok(analyseTrial(table.value, columns.value, given.value.options.get('control') ?? null));
+  const control = given.value.options.get('control') ?? null;
+  return ok(JSON.stringify(analyseTrial(table.value, columns.value, control), null, 1));
 }
 
 function columnsOf(options: ReadonlyMap<string, string>): Result<TrialColumns> {

@@ -1,3 +1,6 @@
+import { existsSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { TrialAnalysis } from '../../src/records/trial.ts';
 import { publishedRows } from '../published/rows.ts';
@@ -96,6 +99,63 @@ describe('stonetone trial analyse', () => {
       /--whole or --sub/,
     );
     expectFailure(await stonetone('trial', 'guess'), 'argument-unknown', /guess/);
-    expectFailure(await stonetone('trial'), 'argument-missing', /analyse/);
+    expectFailure(await stonetone('trial'), 'argument-missing', /design or analyse/);
+  });
+});
+
+describe('stonetone trial design', () => {
+  const spec = {
+    stone: { widthMm: 300, heightMm: 400 },
+    stones: 2,
+    whole: { name: 'etch', levels: ['None', 'gum'] },
+    sub: { name: 'medium', levels: ['crayon', 'wash', '=pen'] },
+    control: 'None',
+    wanted: 0.1,
+  };
+
+  it('writes a design that tells no treatment, the list that does, and a template at true size', async () => {
+    const out = bench.path('trial');
+    const file = await bench.write('spec.json', JSON.stringify(spec));
+    const ended = await stonetone('trial', 'design', file, '--out', out);
+    expect(ended.complained).toBe('');
+    expect(ended.said).toMatch(/^12 patches of 40 mm on 2 stones\./);
+    expect(ended.said).toMatch(/At middle scatter, noticed 8 times in 10: etch a difference of/);
+    expect(ended.said).toMatch(/Two replicates are usually few/);
+    const design = await readFile(join(out, 'design.json'), 'utf8');
+    expect(JSON.parse(design).patches[0]).toEqual({
+      code: '1A1',
+      stone: 1,
+      strip: 'A',
+      polygonMm: expect.any(Array),
+    });
+    const list = await readFile(join(out, 'list.csv'), 'utf8');
+    expect(list).toMatch(/^code,etch,medium\r\n1A1,/);
+    // A table program would take the level for a formula.
+    expect(list).toContain("'=pen");
+    expect((await readFile(join(out, 'template.pdf'))).toString('latin1', 0, 5)).toBe('%PDF-');
+    const filled = (await readFile(join(out, 'readings.csv'), 'utf8')).trim().split('\r\n');
+    expect(filled).toHaveLength(13);
+  });
+
+  it.each([
+    [
+      'too many patches',
+      { ...spec, patchRepeats: 12, stripRepeats: 6 },
+      'trial-does-not-fit',
+      /144 patches of 12 mm/,
+    ],
+    ['a control that is no level', { ...spec, control: 'tea' }, 'trial-spec-malformed', /none of the levels/],
+    [
+      'a level twice',
+      { ...spec, sub: { name: 'medium', levels: ['a', 'a'] } },
+      'trial-spec-malformed',
+      /twice/,
+    ],
+    ['no treatment', { stone: spec.stone }, 'trial-spec-malformed', /sub/],
+  ] as const)('%s is told, and nothing is written', async (_, given, code, mentions) => {
+    const out = bench.path('nothing');
+    const file = await bench.write('bad.json', JSON.stringify(given));
+    expectFailure(await stonetone('trial', 'design', file, '--out', out), code, mentions);
+    expect(existsSync(out)).toBe(false);
   });
 });

@@ -68,6 +68,14 @@ export const craftFailures = {
     sentence: 'The question about ink could not be read: {why}.',
     remedy: 'Mend it there; docs/formats.md shows the form.',
   },
+  'trial-spec-malformed': {
+    sentence: 'The trial could not be laid out: {why}.',
+    remedy: 'Mend it there; docs/formats.md shows the form.',
+  },
+  'trial-does-not-fit': {
+    sentence: '{patches} patches of {side} mm do not fit on a stone of {stone}; there is room for {fits} mm.',
+    remedy: 'Take fewer levels or repeats, a larger stone, or more stones with fewer patches each.',
+  },
   'trial-table-unreadable': {
     sentence: 'The table of the trial could not be used: {why}.',
     remedy: 'Give comma-separated text with a header line, one patch a line, its treatments by name.',

@@ -8,6 +8,7 @@ export interface EditionDriftOptions {
 
 const panel = { height: 118, ranges: 54, gap: 26, head: 18 };
 const left = 40;
+const meanLetterPx = 6.6;
 /** The least half height of a panel, darkness, so that noise is not blown up to a storm. */
 const leastReach = 0.02;
 
@@ -60,7 +61,7 @@ function toneSvg(
 ): string {
   const reach = Math.max(
     leastReach,
-    ...distances.map(({ distance }) => Math.abs(distance)),
+    ...distances.flatMap(({ distance, range }) => [distance, ...(range ?? [])].map(Math.abs)),
     ...(chart ? [Math.abs(chart.lower), Math.abs(chart.upper)] : []),
   );
   const middle = panel.head + panel.height / 2;
@@ -68,16 +69,29 @@ function toneSvg(
   const level = (distance: number, dash: string, weight: number) =>
     `<path d="M${left} ${up(distance)}H${width - 8}" stroke="${chartInk.ink}" stroke-width="${weight}"` +
     ` stroke-dasharray="${dash}" fill="none"/>`;
-  const dots = distances.map(
-    ({ n, distance }) => `<circle cx="${across(n)}" cy="${up(distance)}" r="3.2" fill="${chartInk.ink}"/>`,
-  );
+  const dots = distances.map(({ n, distance, range }) => {
+    const [x, y] = [across(n), up(distance)];
+    if (!range)
+      return `<circle cx="${x}" cy="${y}" r="3.2" fill="#fff" stroke="${chartInk.ink}" stroke-width="1.4"/>`;
+    const bar = `<path d="M${x} ${up(range[0])}V${up(range[1])}" stroke="${chartInk.ink}" stroke-width="1.2"/>`;
+    return `${bar}<circle cx="${x}" cy="${y}" r="3.2" fill="${chartInk.ink}"/>`;
+  });
   const marks = alarms.map(({ n }, index) => {
     const { distance } = distances.find((one) => one.n === n)!;
     const earlier = alarms.slice(0, index).filter((one) => one.n === n).length;
     const [x, y] = [across(n), up(distance)];
     return (
       `<circle cx="${x}" cy="${y}" r="7" fill="none" stroke="${chartInk.tannin}" stroke-width="1.8"/>` +
-      text(x, y - 11 - 13 * earlier, String(alarmsBefore + index + 1), chartInk.tannin, 12, 'middle', true)
+      // beside the bar, which it would hide in
+      text(
+        x + (x > width - 34 ? -9 : 9),
+        y - 6 - 13 * earlier,
+        String(alarmsBefore + index + 1),
+        chartInk.tannin,
+        12,
+        x > width - 34 ? 'end' : 'start',
+        true,
+      )
     );
   });
   return (
@@ -140,7 +154,24 @@ function keyWords(read: readonly ToneDrift[], width: number): readonly string[] 
     words.push('Dashed: mean. Dotted: three standard deviations.');
   }
   if (read.some(({ chart }) => !chart)) words.push(few);
-  return width >= 620 ? [words.join(' ')] : words.flatMap((line) => line.split(/(?<=\.) /));
+  const all = read.flatMap(({ distances }) => distances);
+  if (all.some(({ range }) => range)) words.push('Dot and bar: a photograph and its 95 % range.');
+  if (all.some(({ range }) => !range)) words.push('Ring: typed.');
+  return wrapped(
+    words.flatMap((line) => line.split(/(?<=\.) /)),
+    width,
+  );
+}
+
+/** As many sentences to a line as have room, by a mean letter of 12 px. */
+function wrapped(sentences: readonly string[], width: number): readonly string[] {
+  const lines: string[] = [];
+  for (const sentence of sentences) {
+    const longer = lines.length === 0 ? sentence : `${lines.at(-1)} ${sentence}`;
+    if (lines.length > 0 && longer.length * meanLetterPx <= width) lines[lines.length - 1] = longer;
+    else lines.push(sentence);
+  }
+  return lines;
 }
 
 function signed(value: number): string {

@@ -1,8 +1,9 @@
 import type { Paper } from '../../records/paper.ts';
 import type { EtchMapInput } from '../charts/etchMap/mapAreas.ts';
+import { etchMapMarks } from '../charts/etchMap.ts';
 import { overviewPageSvgs } from './etchMap/overviewPage.ts';
 import { tileLayout } from './etchMap/tileLayout.ts';
-import { tilePageSvg } from './etchMap/tilePage.ts';
+import { type TrueSizeMap, tilePageSvg } from './etchMap/tilePage.ts';
 import { picturePagesPdf } from './pdfDocument.ts';
 
 export interface EtchMapSheetInput extends EtchMapInput {
@@ -21,8 +22,14 @@ export async function etchMapPdf(input: EtchMapSheetInput): Promise<Uint8Array> 
   const { title, paper, createdAt } = input;
   const { widthMm, heightMm } = input.request.stone;
   const layout = tileLayout(widthMm, heightMm, paper);
+  const map: TrueSizeMap = {
+    stone: input.request.stone,
+    title,
+    foot: 'ml and minutes are those of the whole zone',
+    marks: (mirrored, shown, labelled) => etchMapMarks(input, mirrored, 1, shown, labelled),
+  };
   const tiles = [false, true].flatMap((mirrored) =>
-    layout.tiles.map((tile) => tilePageSvg(input, title, mirrored, layout, tile)),
+    layout.tiles.map((tile) => tilePageSvg(map, mirrored, layout, tile)),
   );
   return picturePagesPdf({
     title: `${title}: etch map`,

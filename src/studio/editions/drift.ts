@@ -8,13 +8,23 @@ export const fewestForChart = 8;
 /** One impression beside the approval proof: its darkness less the approval proof's, by tone; null where not read. */
 export interface EditionPull extends Readonly<Record<SeriesTone, number | null>> {
   readonly n: number;
+  /** 95 % ranges of the same; null where it was typed. */
+  readonly ranges?: Readonly<Record<SeriesTone, DistanceRange | null>>;
 }
+
+/** Low and high, darkness. */
+export type DistanceRange = readonly [low: number, high: number];
 
 /** One tone of an edition. */
 export interface ToneDrift {
   readonly tone: SeriesTone;
   /** Distances from the approval proof, in order. */
-  readonly distances: readonly { readonly n: number; readonly distance: number }[];
+  readonly distances: readonly {
+    readonly n: number;
+    readonly distance: number;
+    /** 95 % of one reading by photograph; null where it was typed. */
+    readonly range: DistanceRange | null;
+  }[];
   /** null under eight pulls. */
   readonly chart: IndividualsChart | null;
   readonly alarms: readonly DriftAlarm[];
@@ -36,7 +46,7 @@ export function editionDrift(pulls: readonly EditionPull[]): ToneDrift[] {
   const ordered = [...pulls].sort((one, other) => one.n - other.n);
   return seriesTones.map((tone) => {
     const distances = ordered.flatMap((pull) =>
-      pull[tone] === null ? [] : [{ n: pull.n, distance: pull[tone] }],
+      pull[tone] === null ? [] : [{ n: pull.n, distance: pull[tone], range: pull.ranges?.[tone] ?? null }],
     );
     const values = distances.map(({ distance }) => distance);
     const chart = values.length < fewestForChart ? null : individualsChart(values);

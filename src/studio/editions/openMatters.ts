@@ -36,7 +36,14 @@ export function dryBackWords(ledger: LedgerState): string {
   if (youngest >= dryMinutes) return 'All are checked dry, a day old or more.';
   return oldest - youngest <= ageSlack * oldest
     ? 'All are checked at one age, but wet: look again after a day.'
-    : 'They were checked at different ages, so they don’t compare: look at all again on one day.';
+    : `They were checked at different ages, from ${ageWords(youngest)} to ${ageWords(oldest)} after pulling, so they don’t compare: look at all again on one day.`;
+}
+
+/** An age in words, rounded as far as it matters. @param minutes since the print was pulled. */
+export function ageWords(minutes: number): string {
+  if (minutes < 90) return `${Math.round(minutes)} min`;
+  if (minutes < 2880) return `${Math.round(minutes / 60)} h`;
+  return `${Math.round(minutes / 1440)} days`;
 }
 
 function counted(count: number, thing: string): string {

@@ -2,7 +2,7 @@ import type { EditionDocumentation } from '../../../src/records/documentation.ts
 import type { EditionDraft, LedgerEntry } from '../../../src/records/edition.ts';
 import type { WorkEntry } from '../../../src/records/workEntry.ts';
 import { documentationOf } from '../../../src/studio/editions/documentation.ts';
-import { editionDrift, type ToneDrift } from '../../../src/studio/editions/drift.ts';
+import { type EditionPull, editionDrift, type ToneDrift } from '../../../src/studio/editions/drift.ts';
 import { planEdition } from '../../../src/studio/editions/editionPlan.ts';
 
 const paper: EditionDraft['paper'] = {
@@ -52,6 +52,7 @@ function torn(more: Partial<EditionDraft['paper']>) {
 }
 
 const darks = [0, 0.002, -0.001, 0.001, 0.003, 0.005, 0.007, 0.009, 0.011, 0.01];
+const middles = [0.001, -0.002, 0.003, -0.001, 0.0, 0.002, -0.002, 0.001, 0.024, 0.001];
 export const drifts: Readonly<Record<'chart' | 'few' | 'none', readonly ToneDrift[]>> = {
   chart: drift(10),
   few: drift(5),
@@ -63,10 +64,17 @@ function drift(prints: number): readonly ToneDrift[] {
     darks.slice(0, prints).map((distance, index) => ({
       n: index + 1,
       lights: null,
-      middles: [0.001, -0.002, 0.003, -0.001, 0.0, 0.002, -0.002, 0.001, 0.024, 0.001][index]!,
+      middles: middles[index]!,
       darks: distance,
+      // eight and more are read from photographs, the few were typed
+      ...(prints < 8 ? {} : { ranges: rangesAt(index) }),
     })),
   );
+}
+
+function rangesAt(index: number): NonNullable<EditionPull['ranges']> {
+  const around = (value: number, half: number) => [value - half, value + half] as const;
+  return { lights: null, middles: around(middles[index]!, 0.011), darks: around(darks[index]!, 0.008) };
 }
 
 const stone = { id: 's', name: 'S-01', widthMm: 450, heightMm: 340, colour: 'grey' };

@@ -1,7 +1,6 @@
 import { chartFont, chartInk } from '../../charts/chartInk.ts';
-import type { EtchMapInput } from '../../charts/etchMap/mapAreas.ts';
 import { mapSideWords } from '../../charts/etchMap/mapAreas.ts';
-import { etchMapMarks } from '../../charts/etchMap.ts';
+import type { Box } from '../../charts/strengthHatching.ts';
 import { checkRulerMm } from '../protocol/checkRuler.ts';
 import { pageRuler, pageText, tileFinder } from './pageMarks.ts';
 import { marginMm, overlapMm, type Tile, type TileLayout } from './tileLayout.ts';
@@ -9,26 +8,35 @@ import { marginMm, overlapMm, type Tile, type TileLayout } from './tileLayout.ts
 /** Crop marks begin this far from the picture and are so long. */
 const cropMm = { gap: 1.5, length: 6 } as const;
 
-/** One page of the true-size map: its window onto the stone, crop marks, overlap, ruler, and which tile it is. Unit mm. */
-export function tilePageSvg(
-  input: EtchMapInput,
-  title: string,
-  mirrored: boolean,
-  layout: TileLayout,
-  tile: Tile,
-): string {
+/** What is drawn on a stone at true size. */
+export interface TrueSizeMap {
+  readonly stone: { readonly widthMm: number; readonly heightMm: number };
+  readonly title: string;
+  /** What the reader of a tile must know, in few words. */
+  readonly foot: string;
+  /** @param shown what a tile shows, stone mm. @param labelled where a label is wanted on it. */
+  readonly marks: (
+    mirrored: boolean,
+    shown: Box,
+    labelled: Box,
+  ) => { readonly places: string; readonly labels: string };
+}
+
+/** One page of a true-size map: its window onto the stone, crop marks, overlap, ruler, and which tile it is. Unit mm. */
+export function tilePageSvg(map: TrueSizeMap, mirrored: boolean, layout: TileLayout, tile: Tile): string {
   const [pageWidth, pageHeight] = layout.pageMm;
   const { shown } = tile;
   const [width, height] = [shown.right - shown.left, shown.bottom - shown.top];
   const [left, top] = [marginMm.side, marginMm.top];
-  const { widthMm, heightMm } = input.request.stone;
+  const { title, foot: footWords } = map;
+  const { widthMm, heightMm } = map.stone;
   const labelled = {
     left: Math.max(0, tile.kept.left),
     top: Math.max(0, tile.kept.top),
     right: Math.min(widthMm, tile.kept.right),
     bottom: Math.min(heightMm, tile.kept.bottom),
   };
-  const marks = etchMapMarks(input, mirrored, 1, shown, labelled);
+  const marks = map.marks(mirrored, shown, labelled);
   const foot = pageHeight - marginMm.bottom + 16;
   const name = `${mirrored ? 'M' : ''}${tile.number}`;
   return (
@@ -42,7 +50,7 @@ export function tilePageSvg(
     pageText(mapSideWords(mirrored), left + 40, foot, { size: 5, bold: true }) +
     pageRuler(left, foot + 4) +
     pageText(title, left, foot + 18.5, { size: 3.2, bold: true, width: 62 }) +
-    pageText('ml and minutes are those of the whole zone', left + checkRulerMm, foot + 18.5, {
+    pageText(footWords, left + checkRulerMm, foot + 18.5, {
       size: 3.2,
       anchor: 'end',
     }) +

@@ -1,0 +1,64 @@
+import { trialDesignFileNames, trialDesignFiles } from '../application/trials/trialDesignFiles.ts';
+import { trialSpecSchema } from '../contract/trialSpec.ts';
+import { failure } from '../foundation/failure.ts';
+import { fail, ok, type Result } from '../foundation/result.ts';
+import type { TrialDesign, TrialPower } from '../records/trialDesign.ts';
+import { designTrial } from '../studio/trials/design/designTrial.ts';
+import { type OptionList, readArguments, required } from './arguments.ts';
+import { checkFolder, writeFolder } from './outputFolder.ts';
+import { readJson } from './readJson.ts';
+import { readPaper } from './readPaper.ts';
+
+const options: OptionList = { out: 'trial', paper: 'a4' };
+
+/** `stonetone trial design spec.json --out DIR`: lays a test stone out and writes it. @returns what is told at the end. */
+export async function trialDesign(words: readonly string[]): Promise<Result<string>> {
+  const given = readArguments(words, options, 1);
+  if (!given.ok) return given;
+  const file = given.value.word;
+  if (!file)
+    return fail(failure('argument-missing', { name: 'what is wanted', example: 'such as spec.json' }));
+  const out = required(given.value, 'out', options.out!);
+  if (!out.ok) return out;
+  const writable = await checkFolder(out.value);
+  if (!writable.ok) return writable;
+  const paper = readPaper(given.value.options.get('paper'));
+  if (!paper.ok) return paper;
+  const spec = await readJson(file, trialSpecSchema, 'trial-spec-malformed');
+  if (!spec.ok) return spec;
+  const designed = designTrial(spec.value);
+  if (!designed.ok) return designed;
+  const files = await trialDesignFiles(designed.value, paper.value, new Date());
+  const written = await writeFolder(out.value, files, trialDesignFileNames);
+  return written.ok
+    ? ok([...sentences(designed.value.design), `Written to ${out.value}.`].join('\n'))
+    : written;
+}
+
+function sentences({ spec, patches, patchMm, power, cheapest, warnings }: TrialDesign): string[] {
+  const told = [
+    `${patches.length} patches of ${patchMm.toFixed(0)} mm on ${spec.stones === 1 ? 'one stone' : `${spec.stones} stones`}.`,
+    ...power.map((each) => powerSentence(each, spec)),
+    ...warnings,
+  ];
+  if (cheapest === 'none')
+    told.push(`No trial of up to 8 stones would notice a difference of ${spec.wanted}.`);
+  else if (cheapest !== null)
+    told.push(
+      `Cheapest that notices ${spec.wanted}: stones ${cheapest.stones}, strips a level ${cheapest.stripRepeats}, patches a level in a strip ${cheapest.patchRepeats} (${cheapest.patches} patches).`,
+    );
+  return told;
+}
+
+function powerSentence({ of, whole, sub }: TrialPower, spec: TrialDesign['spec']): string {
+  const scatter = of === 'this room' ? "At this room's scatter" : `At ${of} scatter`;
+  const parts = [
+    ...(spec.whole ? [`${spec.whole.name} ${sizeWords(whole)}`] : []),
+    `${spec.sub.name} ${sizeWords(sub)}`,
+  ];
+  return `${scatter}, noticed 8 times in 10: ${parts.join('; ')}.`;
+}
+
+function sizeWords(smallest: number | null): string {
+  return smallest === null ? 'nothing (no replicate)' : `a difference of ${smallest.toFixed(3)} or more`;
+}

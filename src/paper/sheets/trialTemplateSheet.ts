@@ -1,0 +1,38 @@
+import type { Paper } from '../../records/paper.ts';
+import type { TrialDesign } from '../../records/trialDesign.ts';
+import { trialTemplateMarks } from '../charts/trialTemplate.ts';
+import { tileLayout } from './etchMap/tileLayout.ts';
+import { type TrueSizeMap, tilePageSvg } from './etchMap/tilePage.ts';
+import { picturePagesPdf } from './pdfDocument.ts';
+
+export interface TrialTemplateInput {
+  readonly design: TrialDesign;
+  readonly paper: Paper;
+  /** Kept in the file's own data; the same date and input give the same bytes. */
+  readonly createdAt: Date;
+}
+
+/**
+ * The template of a trial's stones at true size, on as many tiles as it takes, each stone as seen and then mirrored, each tile
+ * with crop marks and a ruler of 100 mm. All stones lie alike, so that one template serves them all but for its codes.
+ */
+export async function trialTemplatePdf({
+  design,
+  paper,
+  createdAt,
+}: TrialTemplateInput): Promise<Uint8Array> {
+  const { stone, stones, title } = design.spec;
+  const layout = tileLayout(stone.widthMm, stone.heightMm, paper);
+  const svgs = Array.from({ length: stones }, (_, index) => index + 1).flatMap((number) => {
+    const map: TrueSizeMap = {
+      stone,
+      title: `${title}: stone ${number} of ${stones}`,
+      foot: 'codes tell no treatment',
+      marks: (mirrored) => trialTemplateMarks(design, number, mirrored),
+    };
+    return [false, true].flatMap((mirrored) =>
+      layout.tiles.map((tile) => tilePageSvg(map, mirrored, layout, tile)),
+    );
+  });
+  return picturePagesPdf({ title: `${title}: template`, createdAt, sizeMm: layout.pageMm, svgs });
+}

@@ -1,0 +1,88 @@
+import type { Point } from '../science/geometry/point.ts';
+
+/** A treatment and the ways in which it is given, by name. */
+export interface TrialFactor {
+  readonly name: string;
+  readonly levels: readonly string[];
+}
+
+/** Standard deviations of coverage between stones, between strips of one stone, between patches of one strip. */
+export interface TrialScatter {
+  readonly stone: number;
+  readonly strip: number;
+  readonly patch: number;
+}
+
+/** What a printer wants to know, and with what. */
+export interface TrialSpec {
+  readonly title: string;
+  readonly stone: { readonly widthMm: number; readonly heightMm: number };
+  readonly stones: number;
+  /** Hard to vary: given to a whole strip at once; null: none, a stone is one strip. */
+  readonly whole: TrialFactor | null;
+  /** Easy to vary: each patch gets its own. */
+  readonly sub: TrialFactor;
+  /** Patches alike in one strip. */
+  readonly patchRepeats: number;
+  /** Strips alike on one stone. */
+  readonly stripRepeats: number;
+  /** The level that the others are compared with; null: all pairs. */
+  readonly control: string | null;
+  /** Side of a patch; null: as large as it fits. */
+  readonly patchMm: number | null;
+  /** Bare stone between patches, and between strips. */
+  readonly gutterMm: number;
+  readonly stripGutterMm: number;
+  readonly border: { readonly sidesMm: number; readonly endsMm: number };
+  readonly seed: number;
+  /** The smallest difference of coverage that matters; null: not said. */
+  readonly wanted: number | null;
+  /** This room's own, once known. */
+  readonly scatter: TrialScatter | null;
+}
+
+/** A patch where it lies; what it gets stands in the list, which whoever reads must not see. */
+export interface TrialPatch {
+  /** Stone, strip and patch, such as `2B5`; says nothing of the treatment. */
+  readonly code: string;
+  readonly stone: number;
+  readonly strip: string;
+  /** Corners from the top left, clockwise, stone mm. */
+  readonly polygonMm: readonly Point[];
+}
+
+/** What a patch gets. */
+export interface TrialAssignment {
+  readonly code: string;
+  readonly whole: string | null;
+  readonly sub: string;
+}
+
+/** The smallest difference that would be noticed 8 times in 10, false alarms of the whole family at 5 in 100. */
+export interface TrialPower {
+  /** How much stones, strips and patches scatter. */
+  readonly scatter: TrialScatter;
+  readonly of: 'low' | 'middle' | 'high' | 'this room';
+  /** null where there is no replicate, or nothing to compare. */
+  readonly whole: number | null;
+  readonly sub: number | null;
+}
+
+/** The fewest stones and repeats that notice the wanted difference, at middling scatter or this room's own. */
+export interface CheapestTrial {
+  readonly stones: number;
+  readonly stripRepeats: number;
+  readonly patchRepeats: number;
+  readonly patches: number;
+}
+
+export interface TrialDesign {
+  readonly schema: 'stonetone/trial-design/1';
+  readonly spec: TrialSpec;
+  readonly patchMm: number;
+  readonly patches: readonly TrialPatch[];
+  readonly power: readonly TrialPower[];
+  /** null where no difference is wanted; `none` where up to 8 stones don't do. */
+  readonly cheapest: CheapestTrial | 'none' | null;
+  readonly warnings: readonly string[];
+}

@@ -1,0 +1,102 @@
+import { expect, it } from 'vitest';
+import type { TrialSpec } from '../../../records/trialDesign.ts';
+import { designTrial } from './designTrial.ts';
+import { leastPatchMm, trialLayout } from './trialLayout.ts';
+
+const spec: TrialSpec = {
+  title: 'Test stone',
+  stone: { widthMm: 300, heightMm: 400 },
+  stones: 3,
+  whole: { name: 'etch', levels: ['None', 'gum', 'tannic'] },
+  sub: { name: 'medium', levels: ['crayon', 'wash', 'pen', 'solid', 'graphite'] },
+  patchRepeats: 2,
+  stripRepeats: 1,
+  control: 'None',
+  patchMm: null,
+  gutterMm: 6,
+  stripGutterMm: 12,
+  border: { sidesMm: 15, endsMm: 25 },
+  seed: 7,
+  wanted: null,
+  scatter: null,
+};
+
+function laidOut(changes: Partial<TrialSpec> = {}) {
+  const layout = trialLayout({ ...spec, ...changes });
+  if (!layout.ok) throw new Error(layout.error.message);
+  return layout.value;
+}
+
+it('gives every strip one level of the hard treatment and every level of the easy one as often', () => {
+  const { patches, list } = laidOut();
+  expect(patches).toHaveLength(3 * 3 * 10);
+  const got = new Map(list.map((each) => [each.code, each]));
+  for (const stone of [1, 2, 3]) {
+    const onStone = patches.filter((patch) => patch.stone === stone);
+    const strips = [...new Set(onStone.map(({ strip }) => strip))].map((strip) =>
+      onStone.filter((patch) => patch.strip === strip),
+    );
+    const wholes = strips.map((own) => [...new Set(own.map(({ code }) => got.get(code)!.whole))]);
+    expect(wholes.flat().toSorted()).toEqual(['None', 'gum', 'tannic']);
+    for (const own of strips) {
+      const subs = own.map(({ code }) => got.get(code)!.sub);
+      expect(subs.toSorted()).toEqual(spec.sub.levels.flatMap((level) => [level, level]).toSorted());
+    }
+  }
+});
+
+it('keeps borders and gutters, and no two patches meet', () => {
+  const { patches, patchMm } = laidOut();
+  const own = patches.filter((patch) => patch.stone === 1);
+  expect(patchMm).toBeGreaterThanOrEqual(leastPatchMm);
+  for (const { polygonMm } of own) {
+    const [[left, top], , [right, bottom]] = polygonMm as [[number, number], unknown, [number, number]];
+    expect(left).toBeGreaterThanOrEqual(15 - 1e-9);
+    expect(right).toBeLessThanOrEqual(285 + 1e-9);
+    expect(top).toBeGreaterThanOrEqual(25 - 1e-9);
+    expect(bottom).toBeLessThanOrEqual(375 + 1e-9);
+  }
+  for (const [i, one] of own.entries())
+    for (const other of own.slice(i + 1)) {
+      const across = Math.abs(one.polygonMm[0]![0] - other.polygonMm[0]![0]) - patchMm;
+      const down = Math.abs(one.polygonMm[0]![1] - other.polygonMm[0]![1]) - patchMm;
+      expect(Math.max(across, down)).toBeGreaterThanOrEqual((one.strip === other.strip ? 6 : 12) - 1e-9);
+    }
+});
+
+it('draws lots anew for every stone, and the same for the same seed', () => {
+  const order = (seed: number, stone: number) =>
+    laidOut({ seed })
+      .list.filter(({ code }) => code.startsWith(String(stone)))
+      .map(({ whole, sub }) => `${whole} ${sub}`)
+      .join();
+  expect(order(7, 1)).toBe(order(7, 1));
+  expect(order(7, 1)).not.toBe(order(7, 2));
+  expect(order(7, 1)).not.toBe(order(8, 1));
+});
+
+it('says how much room there is where the patches do not fit', () => {
+  const tight = trialLayout({ ...spec, stone: { widthMm: 120, heightMm: 140 } });
+  expect(tight.ok).toBe(false);
+  if (!tight.ok) {
+    expect(tight.error.code).toBe('trial-does-not-fit');
+    expect(tight.error.message).toMatch(/30 patches of 12 mm do not fit/);
+  }
+  expect(trialLayout({ ...spec, patchMm: 200 }).ok).toBe(false);
+});
+
+it('warns of what it could not tell, and finds the cheapest trial that could', () => {
+  const designed = designTrial({ ...spec, stones: 1, control: null, wanted: 0.1 });
+  if (!designed.ok) throw new Error(designed.error.message);
+  const { warnings, cheapest, power } = designed.value.design;
+  expect(warnings.join(' ')).toMatch(/etch is given to one strip only: no cause could be assigned/);
+  expect(warnings.join(' ')).toMatch(/No control/);
+  expect(warnings.join(' ')).toMatch(/One stone/);
+  expect(power.map(({ of }) => of)).toEqual(['low', 'middle', 'high']);
+  expect(cheapest).toMatchObject({ stones: expect.any(Number) });
+  if (cheapest === null || cheapest === 'none') throw new Error('none found');
+  const bought = designTrial({ ...spec, ...cheapest, control: null, wanted: 0.1 });
+  if (!bought.ok) throw new Error(bought.error.message);
+  expect(bought.value.design.power[1]!.whole).toBeLessThanOrEqual(0.1);
+  expect(bought.value.design.power[1]!.sub).toBeLessThanOrEqual(0.1);
+});
