@@ -70,7 +70,7 @@ for (const [index, bytes] of pictures.prints.entries()) {
   const draft = { number: index + 1, paper: { words: 'rag 250' }, photographs };
   let pull = await send<PullEntry>('POST', `${path}/pulls`, draft);
   while (!/ed$/.test(pull.photographs[0]!.measuring!.state)) {
-    await new Promise((resolve) => setTimeout(resolve, 50));
+    await new Promise((resolve) => setTimeout(resolve, 100));
     pull = await send<PullEntry>('GET', `${path}/pulls/${pull.id}`);
   }
   await send('GET', `${path}/series`);
