@@ -24,7 +24,7 @@ const doors = {
   docx: 'src/paper/documents/reportDocx.ts',
   uqr: 'src/paper/sheets/labels/codeMatrix.ts',
   'csv-parse': 'src/application/trials/readTrialTable.ts',
-  fflate: 'src/application/comparisonArchive.ts',
+  fflate: 'src/application/zipLibrary.ts',
   'ical-generator': 'src/application/days/calendarFeed.ts',
   'tar-stream': 'src/store/backup/archive.ts',
   'polygon-clipping': 'src/science/geometry/polygonArea.ts',

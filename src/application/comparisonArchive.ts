@@ -1,9 +1,9 @@
 import { readFile } from 'node:fs/promises';
-import { zip } from 'fflate';
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
 import type { Store } from '../store/openStore.ts';
 import { findComparison } from './findComparison.ts';
+import { zip } from './zipLibrary.ts';
 
 /** Endings of files that are packed already; packing them again only takes time. */
 const packedAlready = /\.(jpe?g|png|pdf)$/;

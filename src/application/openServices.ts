@@ -7,6 +7,7 @@ import { createAnnouncer } from './announcing.ts';
 import { foldVersion } from './bench/foldVersion.ts';
 import type { RunAnnouncement, RunAnnouncements } from './bench/logging.ts';
 import { createRunFolds, type RunFolds } from './bench/runFolds.ts';
+import { createDailyCopies, type DailyCopies } from './copies/dailyCopies.ts';
 import { createEditionSheetDesk, type EditionSheetDesk } from './editions/editionSheetDesk.ts';
 import type { LedgerAnnouncement, LedgerAnnouncements } from './editions/logImpression.ts';
 import { engineVersion } from './engineVersion.ts';
@@ -14,6 +15,7 @@ import { placeStartingTables } from './etchTables/placeStartingTables.ts';
 import type { ComparisonEvent, ComparisonEvents } from './measuring/comparisonEvents.ts';
 import { createMeasuringQueue, type MeasuringQueue } from './measuring/measuringQueue.ts';
 import { resumeInterrupted } from './measuring/resumeInterrupted.ts';
+import { createExportDesk, type ExportDesk } from './export/exportDesk.ts';
 import { createPictureDesk, type PictureDesk } from './pictures/pictureDesk.ts';
 import { createPlanDesk, type PlanDesk } from './plan/planDesk.ts';
 import { createPlanSheetDesk, type PlanSheetDesk } from './plan/planSheetDesk.ts';
@@ -46,6 +48,8 @@ export interface Services {
   readonly hatchScaleSheet: () => Promise<Result<Uint8Array>>;
   readonly planSheets: PlanSheetDesk;
   readonly editionSheets: EditionSheetDesk;
+  readonly exports: ExportDesk;
+  readonly copies: DailyCopies;
   /** Ends what runs (measuring resumes at the next start) and closes the data folder. */
   close(): Promise<void>;
 }
@@ -58,6 +62,8 @@ export interface ServiceOptions {
   readonly measuringModule?: URL;
   /** The module of the thread that reads pulls; the engine's own unless given. */
   readonly pullModule?: URL;
+  /** Where a copy goes once a day; none are made unless given. */
+  readonly copiesFolder?: string;
   /** The machine's clock unless given. */
   readonly now?: () => Date;
 }
@@ -73,10 +79,17 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
   const planDesk = createPlanDesk();
   const planSheets = createPlanSheetDesk();
   const editionSheets = createEditionSheetDesk();
+  const exports = createExportDesk();
   const module = options.measuringModule ?? threadModule(import.meta.url, 'measuring/measuringThread');
   const runFolds = createRunFolds({ store, version: foldVersion() });
   runEvents.subscribe(runFolds.heard);
   const now = options.now ?? (() => new Date());
+  const copies = createDailyCopies({
+    dataFolder: options.dataFolder,
+    folder: options.copiesFolder ?? null,
+    now,
+    complain: console.error,
+  });
   const turn = limitConcurrency(1);
   const queue = createMeasuringQueue({
     store,
@@ -113,6 +126,8 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     hatchScaleSheet: createFixedSheet('hatchScaleThread'),
     planSheets,
     editionSheets,
+    exports,
+    copies,
     async close() {
       await Promise.all([
         queue.stop(),
@@ -120,6 +135,8 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
         desk.stop(),
         planSheets.stop(),
         editionSheets.stop(),
+        exports.stop(),
+        copies.stop(),
       ]);
       await runFolds.settle();
       await store.close();

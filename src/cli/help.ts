@@ -1,8 +1,9 @@
 /** What `stonetone help` says. */
 export const helpText = `Stonetone: the measuring bench, process planner and run log of a small stone-lithography studio.
 
-stonetone serve [--data DIR] [--port N]
-    Serves the screens on this machine only. Port 0 picks a free one.
+stonetone serve [--data DIR] [--port N] [--copies FOLDER]
+    Serves the screens on this machine only. Port 0 picks a free one. With --copies it saves the data folder into FOLDER
+    once a day and reads each copy back; kept are those of 7 days, 4 weeks and 12 months.
 
 stonetone compare --stone F --proof F --size 300x400 --out DIR
     [--stone-corners "x,y x,y x,y x,y"] [--proof-corners "x,y x,y x,y x,y"]
@@ -52,14 +53,18 @@ stonetone room lift --json in.json
     Minutes until air clears, until dust has fallen (density in g/cm³), the peak of a washout's vapour, and the weight
     limit of a lift: value, range, source, and what comes before it. Local codes decide, never these figures.
 
-stonetone backup --data DIR --to FILE
-    Saves the data folder into one file, also while it is served: all that was acknowledged before is in it.
-    The file must not be there yet; it gets its name when it is whole.
-stonetone restore FILE --data DIR
+stonetone export --data DIR --to FOLDER
+    Writes every kind of record as CSV and JSON into a folder that is empty or not there yet, also while the data folder
+    is served. Columns and units: docs/export.md. Photographs are no part of it.
+
 stonetone demo year --data DIR
     Writes a year of the invented Saltreach Stone Room into a folder that is empty or not there yet: works, runs, plans,
     batches, inks, pulls and an edition, to be looked at with serve. The same every time.
 
+stonetone backup --data DIR --to FILE
+    Saves the data folder into one file, also while it is served: all that was acknowledged before is in it.
+    The file must not be there yet; it gets its name when it is whole.
+stonetone restore FILE --data DIR
     Puts a backup back into a folder that is empty or not there yet, whole or not at all.
 stonetone verify FILE
     Judges every byte of a backup. Ends with 0 whole, 2 damaged, cut off or no backup, and says which part.

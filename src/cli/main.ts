@@ -28,6 +28,8 @@ export async function main(words: readonly string[]): Promise<number> {
       return (await import('./suspects.ts')).suspects(rest);
     case 'room':
       return (await import('./room.ts')).room(rest);
+    case 'export':
+      return (await import('./export.ts')).exportRecords(rest);
     case 'demo':
       return (await import('./demo.ts')).demo(rest);
     case 'backup':

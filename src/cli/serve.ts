@@ -1,4 +1,6 @@
 import { resolve } from 'node:path';
+import { checkCopiesFolder, copiesFolderOf } from '../application/copies/copiesFolder.ts';
+import { lastGoodCopy } from '../application/copies/makeCopy.ts';
 import { failure } from '../foundation/failure.ts';
 import { loadSampleComparison } from '../sample/saltreach/sampleComparison.ts';
 import { loadSamplePulls, pulledWorkId } from '../sample/saltreach/samplePulls.ts';
@@ -8,7 +10,15 @@ import { type OptionList, readArguments } from './arguments.ts';
 import { exitDone } from './exitStatus.ts';
 import { reportFailure } from './report.ts';
 
-export const serveOptions: OptionList = { data: './data', port: '4180' };
+export const serveOptions: OptionList = { data: './data', port: '4180', copies: '../copies' };
+
+/** On a damaged database: which copy to put back. */
+async function nameLastGood(dataFolder: string, given: string | undefined): Promise<void> {
+  const folder = given === undefined ? await copiesFolderOf(dataFolder) : resolve(given);
+  const good = folder === null ? null : await lastGoodCopy(folder);
+  if (good === null) return;
+  console.error(`The last good backup is ${good.file}, made ${good.madeAt}.`);
+}
 
 /** `stonetone serve`: serves the screens on the loopback address until interrupted. */
 export async function serve(words: readonly string[]): Promise<number> {
@@ -21,14 +31,24 @@ export async function serve(words: readonly string[]): Promise<number> {
     return reportFailure(failure('argument-malformed', { name: '--port', why, example: '--port 4180' }));
   }
   const dataFolder = resolve(given.value.options.get('data') ?? serveOptions.data!);
+  const copiesFolder = given.value.options.get('copies');
+  if (copiesFolder !== undefined) {
+    const usable = await checkCopiesFolder(dataFolder, resolve(copiesFolder));
+    if (!usable.ok) return reportFailure(usable.error);
+  }
   const started = await startServer({
     dataFolder,
     port,
+    ...(copiesFolder !== undefined && { copiesFolder: resolve(copiesFolder) }),
     sample: loadSampleComparison,
     studio: sampleStudio(),
     pulls: { workId: pulledWorkId, load: loadSamplePulls },
   });
-  if (!started.ok) return reportFailure(started.error);
+  if (!started.ok) {
+    const status = reportFailure(started.error);
+    if (started.error.code === 'database-damaged') await nameLastGood(dataFolder, copiesFolder);
+    return status;
+  }
   console.log(`Stonetone is at ${started.value.address} (data in ${dataFolder}). Ctrl+C stops it.`);
   await interrupted();
   await started.value.stop();

@@ -23,6 +23,8 @@ export interface ServerOptions {
   readonly studio?: SampleStudio;
   /** Pulls of one of its works; loaded only where that work has none. */
   readonly pulls?: { readonly workId: string; readonly load: () => Promise<SamplePulls> };
+  /** Where a copy of the data folder goes once a day while it is served. */
+  readonly copiesFolder?: string;
   /** The measuring thread's module, the largest upload and the built screens, where not the usual ones. */
   readonly measuringModule?: URL;
   readonly pullModule?: URL;
@@ -54,6 +56,7 @@ export async function startServer(options: ServerOptions): Promise<Result<Runnin
     largestBytes,
     ...(measuringModule && { measuringModule }),
     ...(pullModule && { pullModule }),
+    ...(options.copiesFolder && { copiesFolder: options.copiesFolder }),
   });
   if (!opened.ok) return opened;
   const services = opened.value;

@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { rackFinding } from '../../managers/standingWords.ts';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
+import { CopiesNotice } from '../../parts/CopiesNotice.tsx';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
@@ -36,6 +37,7 @@ export function RackScreen() {
           <FailureNotice failure={shownFailure(rack.error)} />
         </div>
       )}
+      <CopiesNotice />
       <UnsentRuns />
       {empty && <EmptyRack />}
       {lines.length > 0 && (

@@ -1,0 +1,2 @@
+/** The one door to the ZIP library. */
+export { Zip, ZipDeflate, zip } from 'fflate';
