@@ -86,6 +86,14 @@ export const suspectsAnswerSchema = z.object({
   roomCases: z.int(),
 });
 
+/** Suspects behind a work's newest pull. */
+export const pullSuspectsSchema = z.object({
+  pull: z.object({ id: z.string(), number: z.int() }),
+  before: z.int().nullable(),
+  run: z.string().nullable(),
+  answer: suspectsAnswerSchema,
+});
+
 const roomSchema = z.object({
   closed: z.int().min(0),
   byCause: z.partialRecord(z.enum([...causes, 'something-else']), z.int().min(0)),

@@ -176,3 +176,14 @@ export interface SuspectsAnswer {
   /** Closed cases of this room that went into it. */
   readonly roomCases: number;
 }
+
+/** Suspects behind what a work's newest pull shows. */
+export interface PullSuspects {
+  /** The pull that is judged. */
+  readonly pull: { readonly id: string; readonly number: number };
+  /** The pull before it, which tells what grows; null: there is none that was measured. */
+  readonly before: number | null;
+  /** The run whose log is taken in; null: the work has none. */
+  readonly run: string | null;
+  readonly answer: SuspectsAnswer;
+}

@@ -36,6 +36,7 @@ import { addPlanSheetRoutes } from './routes/planSheetRoutes.ts';
 import { addProtocolRoute } from './routes/protocolRoute.ts';
 import { addPullChangeRoutes } from './routes/pullChangeRoutes.ts';
 import { addPullRoutes } from './routes/pullRoutes.ts';
+import { addPullSuspectRoutes } from './routes/pullSuspectRoutes.ts';
 import { addRackRoutes } from './routes/rackRoutes.ts';
 import { addReportRoutes } from './routes/reportRoutes.ts';
 import { addRoomRoutes } from './routes/roomRoutes.ts';
@@ -94,6 +95,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   });
   addStoneRoutes(app, services);
   addSuspectRoutes(app, services);
+  addPullSuspectRoutes(app, services);
   addWorkRoutes(app, services);
   addZonesFileRoutes(app, services);
   addZoneToneRoutes(app, services);

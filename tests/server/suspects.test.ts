@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { suspectsAnswerSchema } from '../../src/contract/suspects.ts';
-import type { SuspectsAnswer } from '../../src/records/suspects.ts';
+import { pullSuspectsSchema, suspectsAnswerSchema } from '../../src/contract/suspects.ts';
+import type { PullSuspects, SuspectsAnswer } from '../../src/records/suspects.ts';
 import { postJson, serverUnderTest } from './serverUnderTest.ts';
+import { studioUnderTest } from './studioUnderTest.ts';
 
 describe('suspects over HTTP', () => {
   it('are answered for a measured comparison, and say what could not be looked at', async () => {
@@ -30,5 +31,29 @@ describe('suspects over HTTP', () => {
       expect((await server.call(door, postJson({ found }))).status).toBe(201);
     expect((await server.json<SuspectsAnswer>(`/api/comparisons/${id}/suspects`)).roomCases).toBe(1);
     expect((await server.call(door, postJson({ found: 'gremlins' }))).status).toBe(400);
+  });
+});
+
+describe("suspects of a work's newest pull over HTTP", () => {
+  it('are answered before anything was measured, and learn from outcomes of tests', async () => {
+    const studio = await studioUnderTest();
+    const { id: stone } = await studio.stone('S-01');
+    const { id } = await studio.work(stone, 'Low Water');
+    const door = `/api/works/${id}/suspects`;
+    expect((await studio.send('GET', door)).status).toBe(404);
+    await studio.send('POST', `/api/works/${id}/pulls`, { number: 1, paper: { words: 'newsprint' } });
+    const { body } = await studio.send<PullSuspects>('GET', door);
+    pullSuspectsSchema.parse(body);
+    expect(body).toMatchObject({ pull: { number: 1 }, before: null, run: null });
+    expect(body.answer.warnings.join()).toMatch(/No pull of this work was measured/);
+    const outcome = { test: 'water-wipe', outcome: 'yes' };
+    const tested = await studio.send<PullSuspects>('POST', `${door}/outcomes`, outcome);
+    expect(tested.status).toBe(201);
+    const tint = tested.body.answer.suspects.find(({ suspect }) => suspect === 'tint')!;
+    expect(tint.weight).toBeGreaterThan(0);
+    await studio.send('POST', `${door}/outcomes`, { found: 'tint' });
+    expect((await studio.send<PullSuspects>('GET', door)).body.answer.roomCases).toBe(1);
+    expect((await studio.send('POST', `${door}/outcomes`, { found: 'gremlins' })).status).toBe(400);
+    expect((await studio.send('GET', '/api/works/nobody/suspects')).status).toBe(404);
   });
 });

@@ -3,15 +3,13 @@ import { failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { ComparedPull } from '../../imaging/evidence/comparedFeatures.ts';
 import { type EvidenceRecord, evidenceSchema } from '../../records/evidence.ts';
-import type { RunEvent } from '../../records/run.ts';
-import type { Features, SuspectsAnswer, TestOutcome } from '../../records/suspects.ts';
+import type { Features, SuspectsAnswer } from '../../records/suspects.ts';
 import type { Store } from '../../store/openStore.ts';
-import { effectiveEvents } from '../../studio/bench/effectiveEvents.ts';
-import { runFeatures } from '../../studio/proofs/suspects/runFeatures.ts';
-import { readEvents } from '../bench/readEvents.ts';
-import { type ReadRunParts, readRun } from '../bench/readRun.ts';
+import type { ReadRunParts } from '../bench/readRun.ts';
 import { findComparison } from '../findComparison.ts';
 import { answerComparisons } from './answerComparisons.ts';
+import { logFeaturesOf } from './logFeaturesOf.ts';
+import { testOutcomes } from './testOutcomes.ts';
 
 export interface SuspectParts extends ReadRunParts {
   readonly store: ReadRunParts['store'] & Pick<Store, 'comparisons' | 'resultFiles' | 'suspectOutcomes'>;
@@ -36,20 +34,12 @@ export async function readSuspects(
     if (!pull.ok) return pull;
     pulls.push(pull.value);
   }
-  const log = asked.run === null ? ok<Features>({}) : await logOf(parts, asked.run);
+  const log = asked.run === null ? ok<Features>({}) : await logFeaturesOf(parts, asked.run);
   if (!log.ok) return log;
-  const outcomes = await outcomesOf(parts, id);
+  const outcomes = await testOutcomes(parts.store, { comparisonId: id });
   return ok(
     answerComparisons(pulls, { log: log.value, outcomes, room: await parts.store.suspectOutcomes.counts() }),
   );
-}
-
-/** The newest outcome of every test of a comparison. */
-async function outcomesOf({ store }: SuspectParts, id: string): Promise<readonly TestOutcome[]> {
-  const byTest = new Map<string, TestOutcome>();
-  for (const { outcome } of await store.suspectOutcomes.of(id))
-    if ('test' in outcome) byTest.set(outcome.test, outcome);
-  return [...byTest.values()];
 }
 
 async function comparedPull({ store }: SuspectParts, id: string): Promise<Result<ComparedPull>> {
@@ -63,14 +53,4 @@ async function comparedPull({ store }: SuspectParts, id: string): Promise<Result
   const evidence = path === null ? null : (JSON.parse(await readFile(path, 'utf8')) as EvidenceRecord);
   // One of an earlier form is told as missing: measuring again makes it anew.
   return ok({ record, evidence: evidence?.schema === evidenceSchema ? evidence : null });
-}
-
-async function logOf(parts: SuspectParts, runId: string): Promise<Result<Features>> {
-  const state = await readRun(parts, runId);
-  if (!state.ok) return state;
-  const pages = await readEvents(parts, runId, { after: 0, limit: null });
-  if (!pages.ok) return pages;
-  const events: RunEvent[] = [];
-  for await (const page of pages.value) events.push(...page);
-  return ok(runFeatures(state.value, effectiveEvents(events).events));
 }

@@ -6,6 +6,7 @@ import { kitMigration } from './kitMigration.ts';
 import { materialMigration } from './materialMigration.ts';
 import { paperMigration } from './paperMigration.ts';
 import { pullMigration } from './pullMigration.ts';
+import { pullSuspectMigration } from './pullSuspectMigration.ts';
 import { recordMigration } from './recordMigration.ts';
 import { runMigration } from './runMigration.ts';
 import { studioMigration } from './studioMigration.ts';
@@ -70,4 +71,5 @@ export const migrations: readonly (readonly string[])[] = [
   suspectMigration,
   paperMigration,
   impressionMigration,
+  pullSuspectMigration,
 ];

@@ -8,6 +8,12 @@ export interface SuspectOutcomeTable {
   readonly found: string | null;
 }
 
+/** The same of a pull. */
+export interface PullSuspectOutcomeTable extends Omit<SuspectOutcomeTable, 'comparison_id'> {
+  readonly pull_id: string;
+}
+
 export interface SuspectTables {
+  readonly pull_suspect_outcomes: PullSuspectOutcomeTable;
   readonly suspect_outcomes: SuspectOutcomeTable;
 }
