@@ -97,7 +97,14 @@ export const workSeriesSchema = z.object({
       compared: z.boolean(),
     }),
   ),
-  goodToPrint: z.object({ met: z.boolean(), pulls: z.array(z.int()), missing: z.array(z.string()) }),
+  goodToPrint: z.object({
+    met: z.boolean(),
+    pulls: z.array(z.int()),
+    missing: z.array(z.string()),
+    reading: z
+      .object({ how: z.enum(['camera', 'eye', 'unread']), doubt: z.number().nullable() })
+      .describe('How the pulls were read, and ± of one reading at 95 %'),
+  }),
   readAgain: z.object({ pull: z.int(), why: z.string() }).nullable(),
 }) satisfies z.ZodType<WorkSeries>;
 

@@ -70,6 +70,8 @@ export interface GoodToPrintState {
   readonly met: boolean;
   readonly pulls: readonly number[];
   readonly missing: readonly string[];
+  /** What it rests on: how the pulls were read, and ± of one reading at 95 %; null where that is not known. */
+  readonly reading: { readonly how: SeriesPull['how']; readonly doubt: number | null };
 }
 
 /** The series of a work: is it steady, and what is missing for good to print. */

@@ -211,7 +211,7 @@ describeInBrowser('the proof desk', (pages) => {
     const page = await pages.atDesk(`/bench/${run}`);
     await page.getByRole('link', { name: 'The proofs' }).click();
     await page.getByRole('link', { name: 'The two marks' }).click();
-    await page.getByRole('heading', { name: 'Pulls 1–3 agree: two marks are missing' }).waitFor();
+    await page.getByRole('heading', { name: 'Pulls 1–3 agree by eye: two marks are missing' }).waitFor();
     await expectSoundScreen(page, 'the two marks');
     await page.getByLabel('The artist’s initials').fill('A.T.');
     await page.getByRole('button', { name: 'I accept pull 3: artist' }).click();

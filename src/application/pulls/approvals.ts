@@ -7,7 +7,7 @@ import type { KeptRecords } from '../../store/keptRecords.ts';
 import type { StoredApproval } from '../../store/repositories/seriesRepository.ts';
 import { approvalDependents } from '../../studio/proofs/approvalDependents.ts';
 import { goodToPrint } from '../../studio/proofs/goodToPrint.ts';
-import { approvalReadings } from '../../studio/proofs/workSeries.ts';
+import { approvalReading, approvalReadings } from '../../studio/proofs/workSeries.ts';
 import type { SavingParts } from '../saving.ts';
 import { noSuchWork } from '../works/findWork.ts';
 import { readingsOf } from './readingsOf.ts';
@@ -34,7 +34,7 @@ export async function giveApproval(
   const { tolerance } = series.value;
   const readings = approvalReadings(series.value, number);
   const signed = { artist: artist !== '', printer: printer !== '' };
-  const judged = goodToPrint(readings, tolerance, signed);
+  const judged = goodToPrint(readings, tolerance, signed, approvalReading(series.value, number));
   const missing = judged.pulls.includes(number)
     ? judged.missing
     : [`Pull ${number} was not read.`, ...judged.missing];

@@ -177,3 +177,20 @@ describe('comparable', () => {
     expect(slurred.warnings[0]).toMatch(/^Pull 4 has open faults: slur\..*\(pulls\[3\]\.faults\)/);
   });
 });
+
+it('nothing is said to grow where its interval begins at no change, and a lopsided interval is explained', () => {
+  const eye = [0.2, 0.5, 0.5, 0.5].map((middles, i) => ({
+    n: i + 1,
+    paper: 'rag',
+    age: null,
+    lights: null,
+    middles,
+    darks: null,
+    faults: [],
+  }));
+  const answer = answerSeries({ noise: { tone: 0.1 }, tolerance: 0.04, pulls: eye }, false);
+  expect(answer.state).toBe('cannot-tell');
+  expect(answer.reason).not.toMatch(/rowing/);
+  expect(answer.warnings.at(-1)).toMatch(/^The interval of the middles reaches far to one side/);
+  expect(answer.warnings.join(' ')).not.toMatch(/noise\.tone|pulls\[/);
+});

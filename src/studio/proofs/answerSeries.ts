@@ -14,8 +14,8 @@ import type { ApproachFit } from './approachFit.ts';
 import { changeRange, plateauRange, settledRange } from './approachRange.ts';
 import { comparablePulls } from './comparablePulls.ts';
 import { creepWarnings } from './creepWarnings.ts';
-import { seriesReason } from './seriesReason.ts';
-import { seriesWarnings } from './seriesWarnings.ts';
+import { seriesReason, unseenChange } from './seriesReason.ts';
+import { lopsidedWarnings, seriesWarnings } from './seriesWarnings.ts';
 import { type FittedSeries, fewestPulls, fitSeries, tonePoints } from './toneCourses.ts';
 
 /** Each tail of the 90 % interval that steadiness and plateau are judged by. */
@@ -29,14 +29,15 @@ const farthest = 20;
  * Says whether a series of pulls is steady: the 90 % interval of the fitted change over the next two pulls lies within the
  * tolerance for every tone, on at least four comparable pulls.
  * @param question pulls with numbers that differ, in any order; σ and tolerance above 0.
+ * @param places whether warnings name the place in the question, for somebody who wrote it as a file.
  */
-export function answerSeries(question: SeriesQuestion): SeriesAnswer {
+export function answerSeries(question: SeriesQuestion, places = true): SeriesAnswer {
   const parted = comparablePulls(question.pulls);
   const { comparable } = parted;
   const compared = comparable.map(({ n }) => n);
   const read = seriesTones.filter((tone) => tonePoints(comparable, tone).length > 0);
   const series = fitSeries(comparable, question.noise.tone);
-  const noted = seriesWarnings({ question, parted, read, scatter: series.scatter });
+  const noted = seriesWarnings({ question, parted, read, scatter: series.scatter, places });
   const few = read.filter((tone) => !series.fits.has(tone));
   if (read.length === 0 || few.length > 0) {
     const reason = seriesReason({ kind: 'few', count: comparable.length, few, comparable });
@@ -72,7 +73,7 @@ export function answerSeries(question: SeriesQuestion): SeriesAnswer {
       pullsNeeded: pullsNeeded(question, series.scatter),
     }),
     plateau: foreseen && { pull: foreseen },
-    warnings: [...noted, ...creep],
+    warnings: [...noted, ...creep, ...lopsidedWarnings(tones, question.tolerance)],
     compared,
     tones,
   };
@@ -92,8 +93,8 @@ function stateOf(
   const outside = tones.filter(({ change }) => change.high > tolerance || change.low < -tolerance);
   if (outside.length === 0) return 'steady';
   const moving = outside.map(({ tone }) => changeRange(series.fits.get(tone)!, series.doubt(movingTail)));
-  if (moving.some(({ low }) => low > 0)) return 'growing';
-  return moving.some(({ high }) => high < 0) ? 'fading' : 'cannot-tell';
+  if (moving.some(({ low }) => low > unseenChange)) return 'growing';
+  return moving.some(({ high }) => high < -unseenChange) ? 'fading' : 'cannot-tell';
 }
 
 /** The pull from which the last of the tones is settled. */

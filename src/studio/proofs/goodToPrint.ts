@@ -1,4 +1,5 @@
 import { type PullReading, seriesTones } from '../../records/proofSeries.ts';
+import type { SeriesPull } from '../../records/workSeries.ts';
 import { comparablePulls } from './comparablePulls.ts';
 import { darknessWords, listWords } from './seriesWords.ts';
 
@@ -12,6 +13,47 @@ export interface GoodToPrint {
   readonly pulls: readonly number[];
   /** What is missing, one sentence each; empty where it is met. */
   readonly missing: readonly string[];
+  readonly reading: PullsReadBy;
+}
+
+/** Which kind of reading a judgement rests on. */
+export interface PullsReadBy {
+  readonly how: SeriesPull['how'];
+  /** Half-width of the 95 % interval of one reading, in darkness; null where it is not known. */
+  readonly doubt: number | null;
+}
+
+/** How the pulls were read. @param sigma standard deviation of one reading, in darkness; null: not known. */
+export function pullsReadBy(how: SeriesPull['how'], sigma: number | null): PullsReadBy {
+  return { how, doubt: sigma === null ? null : 1.96 * sigma };
+}
+
+/** How sure it is that pulls agree, to follow "they agree": never more than the readings can tell. */
+export function agreementWords({ how, doubt }: PullsReadBy, tolerance: number): string {
+  const within = `within the tolerance of ${darknessWords(tolerance)}`;
+  switch (how) {
+    case 'eye':
+      return `as far as the eye can tell (±${doubtWords(doubt)})`;
+    case 'camera':
+      return doubt !== null && doubt > tolerance
+        ? `as far as these photographs can tell (±${doubtWords(doubt)})`
+        : `${within} by photograph (${doubt === null ? '± not known yet' : `each ±${doubtWords(doubt)}`})`;
+    case 'unread':
+      return 'by nothing that was read';
+    default:
+      return how satisfies never;
+  }
+}
+
+/** What the readings can't tell, in a sentence; null where they are sharper than the tolerance. */
+export function doubtSentence({ how, doubt }: PullsReadBy, tolerance: number): string | null {
+  if (doubt === null || doubt <= tolerance) return null;
+  const read = how === 'eye' ? 'A tone told by eye' : 'A reading';
+  return `${read} is uncertain by ±${doubtWords(doubt)}, more than the tolerance of ${darknessWords(tolerance)}: that the prints lie within it can’t be told this way.`;
+}
+
+function doubtWords(doubt: number | null): string {
+  return doubt === null ? ' not known' : doubt >= 0.1 ? doubt.toFixed(2) : darknessWords(doubt);
 }
 
 /**
@@ -19,11 +61,13 @@ export interface GoodToPrint {
  * tone, none of them has an open fault, and artist and printer have both signed.
  * @param pulls in any order.
  * @param tolerance in darkness, above 0.
+ * @param reading how the pulls were read; it travels with the answer, as agreement by eye is not agreement by photograph.
  */
 export function goodToPrint(
   pulls: readonly PullReading[],
   tolerance: number,
   signed: { readonly artist: boolean; readonly printer: boolean },
+  reading: PullsReadBy,
 ): GoodToPrint {
   const three = comparablePulls(pulls).comparable.slice(-pullsThatAgree);
   const missing = [
@@ -38,7 +82,7 @@ export function goodToPrint(
     ...(signed.artist ? [] : ["The artist's signature is missing."]),
     ...(signed.printer ? [] : ["The printer's signature is missing."]),
   ];
-  return { met: missing.length === 0, pulls: three.map(({ n }) => n), missing };
+  return { met: missing.length === 0, pulls: three.map(({ n }) => n), missing, reading };
 }
 
 function rangeSentence(

@@ -34,6 +34,9 @@ type Fitted = Extract<ReasonGrounds, { kind: 'fitted' }>;
 /** Above this many pulls, more of the same readings are no advice. Our rule. */
 const worthPulling = 12;
 
+/** A change of darkness too small to be told from none: half of the last digit in which changes are said. */
+export const unseenChange = 0.0005;
+
 /** Why the answer is what it is, in two or three sentences. */
 export function seriesReason(grounds: ReasonGrounds): string {
   if (grounds.kind === 'few') return fewSentence(grounds);
@@ -42,11 +45,11 @@ export function seriesReason(grounds: ReasonGrounds): string {
     case 'steady':
       return `Steady since pull ${grounds.since}, ${pullWords(grounds.compared)} compared: ${changes(grounds.tones)}, all within ${tolerated(grounds)}.`;
     case 'not-yet':
-      return `Not yet steady: ${changes(outside(grounds).filter(({ change }) => change.low > 0))}, against ${tolerated(grounds)}. It slows: ${settledWords(grounds.settled!, grounds.compared.at(-1)!)}.`;
+      return `Not yet steady: ${changes(outside(grounds).filter(({ change }) => change.low > unseenChange))}, against ${tolerated(grounds)}. It slows: ${settledWords(grounds.settled!, grounds.compared.at(-1)!)}.`;
     case 'growing':
-      return `Growing: ${changes(outside(grounds).filter(({ change }) => change.low > 0))}, against ${tolerated(grounds)}. No end of it can be seen from these pulls.`;
+      return `Growing: ${changes(outside(grounds).filter(({ change }) => change.low > unseenChange))}, against ${tolerated(grounds)}. No end of it can be seen from these pulls.`;
     case 'fading':
-      return `Not steady, it prints paler: ${changes(outside(grounds).filter(({ change }) => change.high < 0))}, against ${tolerated(grounds)}.`;
+      return `Not steady, it prints paler: ${changes(outside(grounds).filter(({ change }) => change.high < -unseenChange))}, against ${tolerated(grounds)}.`;
     case 'cannot-tell':
       return `Can’t tell: ${changes(outside(grounds))}, which allows both no change and more than ${tolerated(grounds)}. ${noiseSentence(grounds)}`;
     default:

@@ -10,7 +10,7 @@ import type { PullTones } from '../../records/pullTones.ts';
 import type { RoomNoise, SeriesPull, WorkSeries } from '../../records/workSeries.ts';
 import { answerSeries } from './answerSeries.ts';
 import { sameAge } from './comparablePulls.ts';
-import { goodToPrint } from './goodToPrint.ts';
+import { goodToPrint, type PullsReadBy, pullsReadBy } from './goodToPrint.ts';
 import { type PullGroup, pullGroups } from './pullReadings.ts';
 import { pullWords } from './seriesWords.ts';
 
@@ -43,9 +43,9 @@ export function workSeries(input: SeriesInput): WorkSeries {
   const judged =
     sigma === null
       ? unknownNoise(noise)
-      : answerSeries({ noise: { tone: sigma }, tolerance, pulls: readings });
+      : answerSeries({ noise: { tone: sigma }, tolerance, pulls: readings }, false);
   const answer = { ...judged, warnings: [...otherWay(read, alike), ...judged.warnings] };
-  const { met, pulls, missing } = goodToPrint(readings, tolerance, { artist: true, printer: true });
+  const signed = { artist: true, printer: true };
   return {
     workId,
     tolerance,
@@ -53,7 +53,7 @@ export function workSeries(input: SeriesInput): WorkSeries {
     sigma,
     answer,
     pulls: strip.map((pull) => ({ ...pull, compared: answer.compared.includes(pull.number) })),
-    goodToPrint: { met, pulls, missing },
+    goodToPrint: goodToPrint(readings, tolerance, signed, pullsReadBy(how, sigma)),
     readAgain: readAgain(answer, alike),
   };
 }
@@ -150,6 +150,15 @@ function otherWay(read: readonly SeriesPull[], alike: readonly SeriesPull[]): st
   return [
     `${pullWords(others.map(({ number }) => number))} left out, ${way}: it is never mixed with ${first.how === 'eye' ? 'readings by photograph' : 'tones told by eye'}.`,
   ];
+}
+
+/** How the pull of that number was read, and how sure one such reading is. */
+export function approvalReading(
+  { pulls, noise }: Pick<WorkSeries, 'pulls' | 'noise'>,
+  number: number,
+): PullsReadBy {
+  const how = pulls.find((pull) => pull.number === number)?.how ?? 'unread';
+  return pullsReadBy(how, how === 'eye' ? eyeSigma : (noise.sigma?.value ?? null));
 }
 
 /** The readings that good to print of one pull rests on: those up to it that were read as it was; none where it wasn't read. */

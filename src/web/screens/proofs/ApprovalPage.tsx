@@ -4,7 +4,9 @@ import { type SeriesTone, seriesTones } from '../../../records/proofSeries.ts';
 import type { PullEntry } from '../../../records/pullTones.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import type { Approval } from '../../../records/workSeries.ts';
-import { darknessWords, listWords, pullWords } from '../../../studio/proofs/seriesWords.ts';
+import { agreementWords, doubtSentence, pullsReadBy } from '../../../studio/proofs/goodToPrint.ts';
+import { capital, darknessWords, listWords, pullWords } from '../../../studio/proofs/seriesWords.ts';
+import { eyeSigma } from '../../../studio/proofs/workSeries.ts';
 import { giveApproval } from '../../client/series.ts';
 import { workAspect } from '../../managers/proofs/workFrame.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -29,7 +31,7 @@ export function ApprovalPage({ work, proofs }: ProofsPageParts) {
   const headline = standard
     ? `Pull ${standard.pull} is good to print`
     : series.goodToPrint.met
-      ? `${pullWords(series.goodToPrint.pulls).replace('pulls', 'Pulls')} agree: two marks are missing`
+      ? `${capital(pullWords(series.goodToPrint.pulls))} agree${series.goodToPrint.reading.how === 'eye' ? ' by eye' : ''}: two marks are missing`
       : 'Not good to print yet';
   return (
     <>
@@ -70,15 +72,18 @@ function Standard({ work, proofs, standard }: ProofsPageParts & { standard: Appr
     const value = standard.tones[tone];
     return value === null ? [] : [`${tone} ${darknessWords(value)}`];
   });
+  const unsure =
+    standard.photograph === null ? doubtSentence(pullsReadBy('eye', eyeSigma), standard.tolerance) : null;
   return (
     <section aria-label="The standard" className="approval-standard">
       {pull && <PullPicture pull={pull} aspect={workAspect(work)} longestPx={220} />}
       <div>
         <p>
-          It is the standard: {told.length > 0 ? listWords(told) : 'no tone was read'}, each ±
-          {darknessWords(standard.tolerance)} as the artist accepts. It rests on {pullWords(standard.restsOn)}
-          {standard.photograph === null ? ', told by eye' : ''}.
+          It is the standard: {told.length > 0 ? listWords(told) : 'no tone was read'},{' '}
+          {standardWords(standard)}. It rests on {pullWords(standard.restsOn)}. The artist accepts prints that
+          differ from it by {darknessWords(standard.tolerance)}.
         </p>
+        {unsure && <p>{unsure}</p>}
         <p>
           Artist <b>{standard.artist}</b>, printer <b>{standard.printer}</b>, {dayWords(standard.givenAt)}.
         </p>
@@ -89,15 +94,22 @@ function Standard({ work, proofs, standard }: ProofsPageParts & { standard: Appr
   );
 }
 
+/** How surely the standard's own tones are known. */
+function standardWords({ photograph, tolerance }: Approval): string {
+  return photograph === null
+    ? `each ${agreementWords(pullsReadBy('eye', eyeSigma), tolerance)}`
+    : 'read from its photograph';
+}
+
 /** Each mark is a press of its own; the second one gives it. */
 function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
   const changed = useProofsChanged(work.id);
   const saving = useSaving<Approval>();
   const [typed, setTyped] = useState({ artist: '', printer: pulls.at(-1)?.who ?? '' });
   const [marked, setMarked] = useState<Readonly<Record<Role, boolean>>>({ artist: false, printer: false });
-  const { met, pulls: rest, missing } = series.goodToPrint;
+  const { met, pulls: rest, missing, reading } = series.goodToPrint;
   const number = rest.at(-1);
-  const byEye = series.pulls.find((pull) => pull.number === number)?.how === 'eye';
+  const unsure = doubtSentence(reading, series.tolerance);
   const resting = pulls.filter((pull) => rest.includes(pull.number));
   const press = async (role: Role) => {
     const next = { ...marked, [role]: !marked[role] };
@@ -124,10 +136,12 @@ function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
   return (
     <section aria-label="The two marks">
       <p>
-        From then on pull {number}, {byEye ? 'as told by eye,' : 'with its photograph,'} is the standard, and
+        {capital(pullWords(rest))} agree {agreementWords(reading, series.tolerance)}. From then on pull{' '}
+        {number}, {reading.how === 'camera' ? 'with its photograph,' : 'as told by eye,'} is the standard, and
         every tone of a print may differ from it by {darknessWords(series.tolerance)}. Both set their own
         mark.
       </p>
+      {unsure && <p>{unsure}</p>}
       <div className="two-marks">
         {(['artist', 'printer'] as const).map((role) => (
           <div key={role}>
