@@ -2,7 +2,7 @@ import '../entries/Entries.css';
 import { Link } from 'wouter';
 import type { Material } from '../../../records/material.ts';
 import { hazardsTold, keptApart } from '../../../studio/room/hazardWords.ts';
-import { doorCardAddress, listMaterials, materialsKey } from '../../client/materials.ts';
+import { listMaterials, materialsKey } from '../../client/materials.ts';
 import { FoundStatus } from '../../parts/FoundStatus.tsx';
 import { ListPage } from '../../parts/ListPage.tsx';
 import { ListTools } from '../../parts/ListTools.tsx';
@@ -10,6 +10,7 @@ import { Notice } from '../../parts/Notice.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { ShowMore } from '../../parts/ShowMore.tsx';
 import { type Shelf, useShelvedList } from '../useShelvedList.ts';
+import { CardLinks } from './CardLinks.tsx';
 
 /** What to do first. */
 const first = (
@@ -60,13 +61,7 @@ export default function MaterialList() {
         </ListTools>
       )}
       <FoundStatus found={settled && narrowed ? materials.length : null} />
-      {materials.length > 0 && list.archived === 'no' && (
-        <p className="list-foot">
-          <a href={doorCardAddress}>
-            Card for the door <span className="soft">PDF</span>
-          </a>
-        </p>
-      )}
+      {materials.length > 0 && list.archived === 'no' && <CardLinks />}
       {list.archived === 'no' &&
         keptApart(materials).map((words) => (
           <div key={words} className="list-foot">
@@ -108,7 +103,7 @@ function MaterialLine({ material }: { material: Material }) {
           <span className="soft">{figures.join(', ')}</span>
         </span>
         <span>{hazardsTold(material)}</span>
-        <span className="entry-end">{sheetPlace === '' ? 'no place for its sheet' : ''}</span>
+        <span className="entry-end">{sheetPlace === '' ? 'where its sheet lies is not entered' : ''}</span>
       </Link>
     </li>
   );

@@ -1,0 +1,28 @@
+import { useState } from 'react';
+import type { LineStage } from '../../../records/run.ts';
+import { lineStages } from '../../../studio/bench/lineStages.ts';
+import { doorCardAddress, startCardAddress } from '../../client/materials.ts';
+import { Choice } from '../../parts/Choice.tsx';
+
+const stages = lineStages.map(({ stage, name }) => [stage, name] as const);
+
+/** The cards that are set from the register: for the door, and for beside the stone in a stage that is chosen. */
+export function CardLinks() {
+  const [stage, setStage] = useState<LineStage>('washout');
+  return (
+    <div className="list-foot card-links">
+      <a href={doorCardAddress}>
+        Card for the door <span className="soft">PDF</span>
+      </a>
+      <Choice
+        label="Card beside the stone for"
+        value={stage}
+        options={stages}
+        onChoose={(chosen) => setStage(chosen as LineStage)}
+      />
+      <a href={startCardAddress(stage)}>
+        This card <span className="soft">PDF</span>
+      </a>
+    </div>
+  );
+}
