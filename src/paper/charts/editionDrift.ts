@@ -76,22 +76,14 @@ function toneSvg(
     const bar = `<path d="M${x} ${up(range[0])}V${up(range[1])}" stroke="${chartInk.ink}" stroke-width="1.2"/>`;
     return `${bar}<circle cx="${x}" cy="${y}" r="3.2" fill="${chartInk.ink}"/>`;
   });
-  const marks = alarms.map(({ n }, index) => {
-    const { distance } = distances.find((one) => one.n === n)!;
-    const earlier = alarms.slice(0, index).filter((one) => one.n === n).length;
-    const [x, y] = [across(n), up(distance)];
+  const marks = [...new Set(alarms.map(({ n }) => n))].map((n) => {
+    const { distance, range } = distances.find((one) => one.n === n)!;
+    const told = alarms.flatMap((one, index) => (one.n === n ? [alarmsBefore + index + 1] : []));
+    const x = across(n);
+    const top = Math.min(up(range?.[1] ?? distance) - 4, up(distance) - 10);
     return (
-      `<circle cx="${x}" cy="${y}" r="7" fill="none" stroke="${chartInk.tannin}" stroke-width="1.8"/>` +
-      // beside the bar, which it would hide in
-      text(
-        x + (x > width - 34 ? -9 : 9),
-        y - 6 - 13 * earlier,
-        String(alarmsBefore + index + 1),
-        chartInk.tannin,
-        12,
-        x > width - 34 ? 'end' : 'start',
-        true,
-      )
+      `<circle cx="${x}" cy="${up(distance)}" r="7" fill="none" stroke="${chartInk.tannin}" stroke-width="1.8"/>` +
+      text(x, top, numbersOf(told), chartInk.tannin, 12, 'middle', true)
     );
   });
   return (
@@ -109,6 +101,11 @@ function toneSvg(
       ? rangesSvg(distances, chart, across, width)
       : numbersSvg(distances, across, panel.head + panel.height + 12))
   );
+}
+
+/** Alarms of one print follow one another. */
+function numbersOf(told: readonly number[]): string {
+  return told.length > 1 ? `${told[0]}–${told.at(-1)}` : String(told[0]);
 }
 
 function rangesSvg(
