@@ -1,7 +1,9 @@
 import type { Page } from 'playwright-core';
 import { expect, inject, it } from 'vitest';
 import type { Edition, LedgerEntry } from '../../src/records/edition.ts';
-import { describeInBrowser } from './pages.ts';
+import { describeInBrowser, desk } from './pages.ts';
+import { keptPair } from './pair.ts';
+import { printedWork, pulled, sent, uploaded } from './pulls.ts';
 import { expectSoundScreen } from './screenRules.ts';
 import { startedWork } from './works.ts';
 
@@ -53,7 +55,7 @@ describeInBrowser('an edition', (pages) => {
     await page.getByRole('link', { name: 'To the edition' }).click();
     await page.getByRole('link', { name: 'Drift and numbers' }).click();
 
-    await page.getByText('Write down how a print reads').click();
+    await page.getByText('No photograph: type how a print reads').click();
     await page.getByLabel('Its darks').fill('0.82');
     await page.getByLabel('Minutes since it was pulled').fill('1500');
     await page.getByRole('button', { name: 'Log the reading' }).click();
@@ -116,8 +118,10 @@ describeInBrowser('an edition', (pages) => {
     await page.clock.fastForward(16 * 60_000);
     await page.getByRole('heading', { name: 'Gum the stone' }).waitFor();
     await expectSoundScreen(page, 'a stone that stood too long');
-    await press(page, 'Pause, gummed');
+    await expectLit(page, 'Gummed');
+    await page.keyboard.press('PageDown');
     await page.getByRole('heading', { name: 'Paused, under gum' }).waitFor();
+    await expectLit(page, 'Go on printing');
     const undo = page.getByRole('button', { name: /^Hold to undo/ });
     await undo.dispatchEvent('pointerdown');
     await undo.dispatchEvent('pointerup');
@@ -128,7 +132,117 @@ describeInBrowser('an edition', (pages) => {
     await page.getByRole('heading', { name: 'Gum the stone' }).waitFor();
     expect((await logged(id, 5)).at(-1)!.kind).toBe('undo');
   });
+
+  it('at the press keys and a pedal log, undo is held, reasons are free, and a second screen follows', async () => {
+    const work = await startedWork('S-63');
+    const { id } = await sent<Edition>('POST', `/api/works/${work.id}/editions`, {
+      title: 'Low Water',
+      size: 5,
+    });
+    const page = await pages.atDesk(`/editions/${id}/press`);
+    const other = await pages.onPhone(`/editions/${id}/press`);
+    await page.getByRole('heading', { name: 'Print 1' }).waitFor();
+    await other.getByRole('heading', { name: 'Print 1' }).waitFor();
+    await page.getByRole('button', { name: 'Who logs?' }).click();
+    await expectSoundScreen(page, 'who logs at the press');
+    await page.getByLabel('Somebody else: initials are enough').fill('J.O.');
+    await page.getByRole('button', { name: 'That is me' }).click();
+    await page.getByRole('button', { name: 'J.O. logs' }).waitFor();
+    for (const [key, n] of [
+      ['PageDown', 2],
+      ['ArrowRight', 3],
+      [' ', 4],
+    ] as const) {
+      await page.keyboard.press(key, { delay: 30 });
+      await page.getByRole('heading', { name: `Print ${n}` }).waitFor();
+      await new Promise((resolve) => setTimeout(resolve, 520));
+    }
+    await other.getByRole('heading', { name: 'Print 4' }).waitFor();
+    await page.keyboard.press('ArrowLeft');
+    await new Promise((resolve) => setTimeout(resolve, 900));
+    await page.getByRole('heading', { name: 'Print 4' }).waitFor();
+    await page.keyboard.press('ArrowLeft', { delay: 950 });
+    await page.getByRole('heading', { name: 'Print 3' }).waitFor();
+    await press(page, 'Second');
+    await expectSoundScreen(page, 'why a print is a second');
+    await page.getByLabel('Something else, in words').fill('hair on the slab');
+    await page.getByRole('button', { name: 'Log these words' }).click();
+    await other.getByRole('heading', { name: 'Print 4' }).waitFor();
+    const entries = await logged(id, 5);
+    expect(entries.at(-1)).toMatchObject({
+      actor: 'J.O.',
+      payload: { verdict: 'second', reason: 'hair on the slab' },
+    });
+    await expectSoundScreen(other, 'a second screen at the press');
+  });
+
+  it('a print is photographed, read beside the approved pull, and its edition taken off and brought back', async () => {
+    const work = await printedWork('S-64');
+    const { print } = keptPair('measured');
+    const approved = await pulled(work, 1, {
+      photographs: [{ photograph: await uploaded(print), ageMinutes: 5 }],
+    });
+    const { id } = await sent<Edition>('POST', `/api/works/${work.id}/editions`, {
+      title: 'Low Water',
+      size: 2,
+    });
+    const page = await pages.onPhone(`/editions/${id}/press`);
+    await page.getByRole('heading', { name: 'Print 1' }).waitFor();
+    await press(page, 'Good');
+    await page.locator('.print-photograph input').setInputFiles(print);
+    const entries = await logged(id, 2);
+    expect(entries.at(-1)).toMatchObject({
+      kind: 'photographed',
+      payload: { photograph: expect.any(String) },
+    });
+
+    await page.getByRole('link', { name: 'To the edition' }).click();
+    await page.getByText('Approval proof', { exact: true }).click();
+    await page.getByLabel('The pull that was approved').selectOption(approved.id);
+    await page.getByText('Paper, ink, rack').click();
+    await page.getByLabel('Lost at every tear').fill('3');
+    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByText('Saved.').waitFor();
+    await page.getByRole('link', { name: 'Drift and numbers' }).click();
+    await page.getByLabel('Photographs of prints: taken after pulling').fill('5');
+    await page.locator('.print-mark .print-photograph input').setInputFiles(print);
+    await page
+      .locator('.print-pictures figure')
+      .nth(1)
+      .getByText(/^read at/)
+      .waitFor({ timeout: 100_000 });
+    await page
+      .locator('.print-pictures .approved')
+      .getByText('pull 1, read at 5 min')
+      .waitFor({ timeout: 60_000 });
+    await page.getByText('Dot and bar: a photograph and its 95 % range.').waitFor();
+    await expectSoundScreen(page, 'prints beside the approval proof');
+    await page.setViewportSize(desk);
+    await expectSoundScreen(page, 'the same at a desk');
+    const letters = await page
+      .locator('.edition-chart text')
+      .first()
+      .evaluate((text) => {
+        const { height } = text.getBoundingClientRect();
+        return height;
+      });
+    expect(letters, 'letters keep their size').toBeGreaterThan(12);
+
+    await page.getByRole('link', { name: 'Plan and papers' }).click();
+    await page.getByText('Take this edition off its work').click();
+    await page.getByRole('button', { name: 'Take it off' }).click();
+    await page.getByText('This edition was taken off its work.').waitFor();
+    await expectSoundScreen(page, 'an edition taken off its work');
+    await page.getByRole('button', { name: 'Bring it back' }).click();
+    await page.getByText('Take this edition off its work').waitFor();
+    const kept = await read<Edition>(`/api/editions/${id}`);
+    expect(kept).toMatchObject({ archived: false, approvalPullId: approved.id, paper: { tearLossMm: 3 } });
+  });
 });
+
+async function expectLit(page: Page, name: string): Promise<void> {
+  await page.locator('.bench-target.first', { hasText: name }).waitFor();
+}
 
 /** Touches a target; another touch within half a second would count as a bounce. */
 async function press(page: Page, name: string): Promise<void> {

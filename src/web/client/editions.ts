@@ -1,3 +1,4 @@
+import type { QueryClient } from '@tanstack/react-query';
 import type {
   CuratedPrint,
   Edition,
@@ -6,12 +7,16 @@ import type {
   LedgerEntry,
   LedgerEntryInput,
 } from '../../records/edition.ts';
+import type { EditionReadings } from '../../records/editionReadings.ts';
 import { ask, withJson } from './ask.ts';
 
 export const editionsKey = (work: string) => ['editions', work] as const;
 export const editionKey = (id: string) => ['edition', id] as const;
 export const editionPlanKey = (id: string) => ['edition-plan', id] as const;
 export const ledgerKey = (id: string) => ['ledger', id] as const;
+/** The photographs of all editions lie under the first word, so that one that was read brings them anew. */
+export const readingsKey = (id: string) => [...allReadings, id] as const;
+export const allReadings = ['edition-readings'] as const;
 
 /** The editions of a work, newest first, archived ones too. */
 export async function listEditions(work: string): Promise<readonly Edition[]> {
@@ -46,6 +51,31 @@ export function openEditionPlan(id: string): Promise<EditionPlan> {
 /** All that an edition's ledger holds, in order. */
 export async function readLedger(id: string): Promise<readonly LedgerEntry[]> {
   return (await ask<{ entries: readonly LedgerEntry[] }>(`/api/editions/${id}/ledger`)).entries;
+}
+
+/** The photographs of impressions and what was read from them, beside the approved pull. */
+export function readImpressions(id: string): Promise<EditionReadings> {
+  return ask(`/api/editions/${id}/readings`);
+}
+
+/** Puts entries that were kept into those that the page holds, each once: nothing leaves a ledger. */
+export function mergedEntries(
+  held: readonly LedgerEntry[] | undefined,
+  more: readonly LedgerEntry[],
+): readonly LedgerEntry[] {
+  const bySequence = new Map([...(held ?? []), ...more].map((entry) => [entry.sequence, entry]));
+  return [...bySequence.values()].sort((one, other) => one.sequence - other.sequence);
+}
+
+/** Brings an entry that another device logged into the ledger that the page holds. */
+export function holdLedgerEntry(queries: QueryClient, id: string, entry: LedgerEntry): void {
+  queries.setQueryData<readonly LedgerEntry[]>(ledgerKey(id), (held) => held && mergedEntries(held, [entry]));
+  void queries.invalidateQueries({ queryKey: readingsKey(id) });
+}
+
+/** Takes an edition off its work, or brings it back. */
+export function archiveEdition(id: string, version: number, archived: boolean): Promise<Edition> {
+  return ask(`/api/editions/${id}/archived`, withJson('PUT', { version, archived }));
 }
 
 /** A server that says nothing for so long counts as out of reach, ms. */

@@ -1,7 +1,9 @@
 import type { QueryClient } from '@tanstack/react-query';
 import type { ComparisonEntry, ComparisonState, MeasuringProgress } from '../../records/comparisonEntry.ts';
+import type { LedgerEntry } from '../../records/edition.ts';
 import type { PullEntry } from '../../records/pullTones.ts';
 import type { RunEvent } from '../../records/run.ts';
+import { allReadings, holdLedgerEntry } from './editions.ts';
 import { proofsKey, pullsKey } from './pulls.ts';
 import { rackChanged } from './rack.ts';
 import { holdRunEvent } from './runs.ts';
@@ -23,6 +25,11 @@ interface PullTold {
 interface RunTold {
   readonly runId: string;
   readonly event: RunEvent;
+}
+
+interface LedgerTold {
+  readonly editionId: string;
+  readonly entry: LedgerEntry;
 }
 
 export const listKey = ['comparisons'] as const;
@@ -57,7 +64,10 @@ function applyPullEvent(
           }),
         };
   queries.setQueryData<readonly PullEntry[]>(pullsKey(workId), (held) => held?.map(told));
-  if (!known) void queries.invalidateQueries({ queryKey: proofsKey(workId) });
+  // what is not known here is asked for once a state, not at every step of it
+  if (known || progress !== null) return;
+  void queries.invalidateQueries({ queryKey: proofsKey(workId) });
+  void queries.invalidateQueries({ queryKey: allReadings });
 }
 
 /**
@@ -86,6 +96,10 @@ export function listenToEvents(queries: QueryClient): () => void {
     source.addEventListener('pull', (message) =>
       applyPullEvent(queries, JSON.parse((message as MessageEvent<string>).data) as PullTold),
     );
+    source.addEventListener('ledger', (message) => {
+      const { editionId, entry } = JSON.parse((message as MessageEvent<string>).data) as LedgerTold;
+      holdLedgerEntry(queries, editionId, entry);
+    });
     source.addEventListener('open', () => void queries.invalidateQueries({ refetchType: 'active' }));
   };
   follow();

@@ -18,6 +18,7 @@ export const editionFieldWords = {
   pieceWide: 'Torn to, one side',
   pieceHigh: 'Torn to, other side',
   pieceGrain: 'Fibres wanted along',
+  tearLoss: 'Lost at every tear',
   damped: 'Printed',
   inkedCm2: 'Inked area',
   rackPlaces: 'Places on the rack',
@@ -27,6 +28,7 @@ export const editionFieldWords = {
   press: 'Press',
   drawingMaterials: 'Drawing materials',
   etches: 'Etches',
+  approvalPull: 'The pull that was approved',
   approvedBy: 'Approved by',
   approvalLights: 'Approval proof: lights',
   approvalMiddles: 'Approval proof: middles',
@@ -54,6 +56,7 @@ export function editionTyped(edition: Edition): EditionTyped {
     pieceWide: numberText(paper.pieceMm?.[0] ?? null),
     pieceHigh: numberText(paper.pieceMm?.[1] ?? null),
     pieceGrain: paper.pieceGrain,
+    tearLoss: numberText(paper.tearLossMm),
     damped: paper.damped,
     inkedCm2: numberText(edition.inkedCm2),
     rackPlaces: numberText(edition.rackPlaces),
@@ -63,6 +66,7 @@ export function editionTyped(edition: Edition): EditionTyped {
     press: edition.press,
     drawingMaterials: edition.drawingMaterials,
     etches: edition.etches,
+    approvalPull: edition.approvalPullId ?? '',
     approvedBy: edition.approvedBy,
     approvalLights: numberText(approval.lights),
     approvalMiddles: numberText(approval.middles),
@@ -92,6 +96,7 @@ export function editionTroubles(typed: EditionTyped): Partial<Record<EditionFiel
     gramsPerM2: numberTrouble(typed.gramsPerM2, 1, 2000),
     ...sides('sheetWide', 'sheetHigh'),
     ...sides('pieceWide', 'pieceHigh'),
+    tearLoss: numberTrouble(typed.tearLoss, 0, 100),
     inkedCm2: numberTrouble(typed.inkedCm2, 0.1, 1e6),
     rackPlaces: numberTrouble(typed.rackPlaces, 0, 10_000, { whole: true }),
     approvalLights: tone(typed.approvalLights),
@@ -101,7 +106,7 @@ export function editionTroubles(typed: EditionTyped): Partial<Record<EditionFiel
 }
 
 /** What was typed, as the server takes it; only for what has no trouble. */
-export function editionOfTyped(typed: EditionTyped, tearLossMm: number): Partial<EditionDraft> {
+export function editionOfTyped(typed: EditionTyped): Partial<EditionDraft> {
   const day = (text: string) => (text === '' ? null : text);
   const size = (one: string, other: string): SheetMm | null => {
     const [wide, high] = [typedNumber(one), typedNumber(other)];
@@ -119,7 +124,7 @@ export function editionOfTyped(typed: EditionTyped, tearLossMm: number): Partial
       pieceMm: size(typed.pieceWide, typed.pieceHigh),
       pieceGrain: typed.pieceGrain as EditionPaper['pieceGrain'],
       damped: typed.damped as EditionPaper['damped'],
-      tearLossMm,
+      tearLossMm: typedNumber(typed.tearLoss) ?? 0,
     },
     inkedCm2: typedNumber(typed.inkedCm2),
     rackPlaces: typedNumber(typed.rackPlaces),
@@ -129,6 +134,7 @@ export function editionOfTyped(typed: EditionTyped, tearLossMm: number): Partial
     press: typed.press,
     drawingMaterials: typed.drawingMaterials,
     etches: typed.etches,
+    approvalPullId: typed.approvalPull === '' ? null : typed.approvalPull,
     approvedBy: typed.approvedBy,
     approval: {
       lights: typedNumber(typed.approvalLights),

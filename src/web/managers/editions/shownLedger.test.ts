@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import type { LedgerEntry } from '../../../records/edition.ts';
-import { mergedEntries, shownLedger, type UnsentEntry } from './shownLedger.ts';
+import { mergedEntries } from '../../client/editions.ts';
+import { shownLedger, type UnsentEntry } from './shownLedger.ts';
 
 const kept = (sequence: number, clientId: string) => ({ sequence, clientId, kind: 'charged' }) as LedgerEntry;
 const unsent = (clientId: string) => ({ clientId, kind: 'charged', at: 'now' }) as UnsentEntry;

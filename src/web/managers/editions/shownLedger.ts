@@ -18,12 +18,3 @@ export function shownLedger(
     );
   return [...kept, ...waiting];
 }
-
-/** Puts entries that were kept into those that the page holds, each once: nothing leaves a ledger. */
-export function mergedEntries(
-  held: readonly LedgerEntry[] | undefined,
-  more: readonly LedgerEntry[],
-): readonly LedgerEntry[] {
-  const bySequence = new Map([...(held ?? []), ...more].map((entry) => [entry.sequence, entry]));
-  return [...bySequence.values()].sort((one, other) => one.sequence - other.sequence);
-}

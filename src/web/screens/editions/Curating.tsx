@@ -1,19 +1,23 @@
-import { useQueryClient } from '@tanstack/react-query';
+import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { CuratedPrint, Edition, LedgerState, Verdict } from '../../../records/edition.ts';
 import { judgePrints } from '../../../studio/editions/judgePrints.ts';
 import { dryBackWords, openMatters } from '../../../studio/editions/openMatters.ts';
 import { destroyRest, suggestPrints } from '../../../studio/editions/suggestPrints.ts';
-import { editionKey, editionsKey, savePrints } from '../../client/editions.ts';
+import { editionKey, editionsKey, readImpressions, readingsKey, savePrints } from '../../client/editions.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
+import { numberTrouble, typedNumber } from '../../managers/typedNumber.ts';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Field } from '../../parts/Field.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { useSaving } from '../useSaving.ts';
 import { DriftSection } from './DriftSection.tsx';
 import { PrintLine } from './PrintLine.tsx';
+import { PrintPhotograph } from './PrintPhotograph.tsx';
+import { PrintPictures } from './PrintPictures.tsx';
 import { type Ledger, useLedger } from './useLedger.ts';
 
 /** Drift of an edition, the look at it when dry, and giving the numbers. */
@@ -62,6 +66,11 @@ function Choosing({
   stamp: string;
 }) {
   const queries = useQueryClient();
+  const readings = useQuery({
+    queryKey: readingsKey(edition.id),
+    queryFn: () => readImpressions(edition.id),
+  });
+  const [age, setAge] = useState('');
   const saving = useSaving<Edition>();
   const [chosen, setChosen] = useState<readonly CuratedPrint[] | null>(null);
   const prints = chosen ?? edition.prints;
@@ -85,6 +94,14 @@ function Choosing({
       verdict,
       ageMinutes: Math.max(0, Math.round((Date.now() - Date.parse(at)) / 60_000)),
     });
+  const ageTrouble = numberTrouble(age, 0, 1e7);
+  const photographed = (impression: string, photograph: string) =>
+    ledger.log('photographed', {
+      impression,
+      photograph,
+      takenAt: age.trim() === '' ? new Date().toISOString() : null,
+      ageMinutes: typedNumber(age),
+    });
   const numbered = prints.filter(({ kind }) => kind === 'edition').length;
   const open = openMatters({ ...edition, prints }, state);
   return (
@@ -105,10 +122,13 @@ function Choosing({
           </Notice>
         )}
         {saving.trouble && <FailureNotice failure={saving.trouble} />}
-        <DriftSection edition={edition} state={state} ledger={ledger} />
+        <DriftSection edition={edition} state={state} ledger={ledger} readings={readings.data ?? null} />
         <section className="edition-part">
           <h2 className="big">Choose and number</h2>
           <p>{dryBackWords(state)}</p>
+          {readings.data && (
+            <PrintPictures work={edition.workId} readings={readings.data} impressions={impressions} />
+          )}
           <p className="edition-files">
             <Button
               onClick={() =>
@@ -119,6 +139,25 @@ function Choosing({
             </Button>
             <Button onClick={() => setChosen(destroyRest(impressions, prints))}>Destroy the rest</Button>
           </p>
+          <div className="fields">
+            <Field
+              label="Photographs of prints: taken after pulling"
+              unit="min"
+              inputMode="decimal"
+              hint="Empty: they are taken now."
+              value={age}
+              trouble={ageTrouble}
+              onChange={(event) => setAge(event.target.value)}
+            />
+            <Field
+              label="Who looks and logs here"
+              maxLength={100}
+              autoComplete="off"
+              hint="Initials are enough. Empty: not said."
+              value={ledger.who ?? ''}
+              onChange={(event) => ledger.setWho(event.target.value === '' ? null : event.target.value)}
+            />
+          </div>
           <ul className="print-lines">
             {impressions.map((impression) => (
               <PrintLine
@@ -128,6 +167,15 @@ function Choosing({
                 prints={prints}
                 size={edition.size}
                 onPut={(print) => put(impression.id, print)}
+                photograph={
+                  ageTrouble === null && (
+                    <PrintPhotograph
+                      n={impression.n}
+                      className="button plain"
+                      onKept={(photograph) => photographed(impression.id, photograph)}
+                    />
+                  )
+                }
                 onCheck={(verdict) => check(impression.id, impression.at, verdict)}
               />
             ))}

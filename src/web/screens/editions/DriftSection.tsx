@@ -1,13 +1,16 @@
 import { type FormEvent, useState } from 'react';
-import { editionDriftSvg } from '../../../paper/charts/editionDrift.ts';
+import { Link } from 'wouter';
 import type { Edition, LedgerState } from '../../../records/edition.ts';
+import type { EditionReadings } from '../../../records/editionReadings.ts';
 import { editionDrift } from '../../../studio/editions/drift.ts';
 import { editionPulls } from '../../../studio/editions/editionPulls.ts';
+import { photographedTones } from '../../../studio/editions/printTones.ts';
 import { numberTrouble, typedNumber } from '../../managers/typedNumber.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Fold } from '../../parts/Fold.tsx';
+import { EditionDrift } from './EditionDrift.tsx';
 import type { Ledger } from './useLedger.ts';
 
 const tones = ['lights', 'middles', 'darks'] as const;
@@ -18,27 +21,33 @@ export function DriftSection({
   edition,
   state,
   ledger,
+  readings,
 }: {
   edition: Edition;
   state: LedgerState;
   ledger: Ledger;
+  /** null: not there yet. */
+  readings: EditionReadings | null;
 }) {
-  const { pulls, otherAge } = editionPulls(state.impressions, edition.approval);
+  const { pulls, approval, sentences } = editionPulls(
+    state.impressions,
+    edition.approval,
+    photographedTones(readings),
+  );
   const drift = editionDrift(pulls);
   const alarms = drift.flatMap((tone) => tone.alarms);
-  const unknown = tones.every((tone) => edition.approval[tone] === null);
-  const width = window.innerWidth < 760 ? 340 : 700;
+  const read = pulls.length > 0;
   return (
     <section className="edition-part">
       <h2 className="big">Drift from the approval proof</h2>
-      {unknown ? (
-        <p>The approval proof’s tones are not written down yet: without them nothing can be compared.</p>
+      {read && approval === null ? (
+        <p>
+          How the approval proof reads is not known at this age: name the pull that was approved, photographed
+          as these prints are, or type its tones,{' '}
+          <Link href={`/editions/${edition.id}`}>with the edition</Link>.
+        </p>
       ) : (
-        <div
-          className="edition-chart"
-          // biome-ignore lint/security/noDangerouslySetInnerHtml: our own picture, its words made safe where it is drawn
-          dangerouslySetInnerHTML={{ __html: editionDriftSvg(drift, { width }) }}
-        />
+        <EditionDrift drift={drift} />
       )}
       {alarms.length > 0 && (
         <ol className="drift-alarms">
@@ -49,11 +58,11 @@ export function DriftSection({
           ))}
         </ol>
       )}
-      {otherAge.length > 0 && (
-        <p className="soft">
-          Left out, since they were read wetter or drier than the latest: {otherAge.join(', ')}.
+      {sentences.map((sentence) => (
+        <p key={sentence} className="soft">
+          {sentence}
         </p>
-      )}
+      ))}
       <ReadPrint state={state} ledger={ledger} />
     </section>
   );
@@ -89,7 +98,7 @@ function ReadPrint({ state, ledger }: { state: LedgerState; ledger: Ledger }) {
     if (next) setPicked(next.id);
   };
   return (
-    <Fold title="Write down how a print reads">
+    <Fold title="No photograph: type how a print reads">
       <form className="edition-new" aria-label="Reading of a print" onSubmit={log} noValidate>
         <div className="fields">
           <Choice

@@ -1,6 +1,11 @@
+import { useQuery } from '@tanstack/react-query';
 import type { HTMLInputTypeAttribute } from 'react';
 import type { Edition } from '../../../records/edition.ts';
+import type { PullEntry } from '../../../records/pullTones.ts';
+import type { Approval } from '../../../records/workSeries.ts';
 import { saveEdition } from '../../client/editions.ts';
+import { listPulls, pullsKey } from '../../client/pulls.ts';
+import { approvalsKey, listApprovals } from '../../client/series.ts';
 import {
   type EditionField,
   type EditionTyped,
@@ -9,6 +14,7 @@ import {
   editionTroubles,
   editionTyped,
 } from '../../managers/editions/editionForm.ts';
+import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { Picks } from '../../parts/Picks.tsx';
@@ -27,8 +33,15 @@ export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (
     entry: edition,
     typedOf: (entry) => editionTyped(entry!),
     check: editionTroubles,
-    send: (typed, entry) =>
-      saveEdition(edition.id, entry!.version, editionOfTyped(typed, entry!.paper.tearLossMm)),
+    send: (typed, entry) => saveEdition(edition.id, entry!.version, editionOfTyped(typed)),
+  });
+  const pulls = useQuery({
+    queryKey: pullsKey(edition.workId),
+    queryFn: () => listPulls(edition.workId),
+  });
+  const approvals = useQuery({
+    queryKey: approvalsKey(edition.workId),
+    queryFn: () => listApprovals(edition.workId),
   });
   const save = async () => {
     const kept = await form.save();
@@ -80,6 +93,7 @@ export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (
           {line('sheetHigh', { unit: 'mm' })}
           {line('pieceWide', { unit: 'mm', hint: 'Empty: the sheet is printed whole.' })}
           {line('pieceHigh', { unit: 'mm' })}
+          {line('tearLoss', { unit: 'mm', hint: 'A strip that the tear itself costs. Empty: none.' })}
         </div>
         {picks('sheetGrain', [...grainSides, ['unknown', 'not known']])}
         {picks('pieceGrain', [...grainSides, ['any', 'either side']])}
@@ -104,6 +118,13 @@ export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (
         </div>
       </Fold>
       <Fold title="Approval proof">
+        <Choice
+          label={editionFieldWords.approvalPull}
+          value={form.values.approvalPull}
+          options={approvable(pulls.data ?? [], approvals.data ?? [], edition.approvalPullId)}
+          onChoose={(approvalPull) => form.set({ approvalPull })}
+        />
+        <p className="soft">Its photograph is what the prints are held against. Only without one, type:</p>
         <div className="fields">
           {line('approvedBy')}
           {line('approvalLights', { unit: 'darkness', hint: '0 bare paper, 1 black.' })}
@@ -128,4 +149,22 @@ export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (
       />
     </SaveForm>
   );
+}
+
+/** The pulls that can be named as approved, good-to-print ones first; one that left the strip since is still named. */
+function approvable(
+  pulls: readonly PullEntry[],
+  approvals: readonly Approval[],
+  held: string | null,
+): readonly (readonly [string, string])[] {
+  const good = new Set(approvals.filter(({ withdrawn }) => withdrawn === null).map(({ pullId }) => pullId));
+  const words = ({ id, number, paper }: PullEntry) =>
+    `pull ${number}, ${paper.words}${good.has(id) ? ', good to print' : ''}`;
+  const ordered = [...pulls].sort((a, b) => Number(good.has(b.id)) - Number(good.has(a.id)));
+  const gone = held !== null && !pulls.some(({ id }) => id === held);
+  return [
+    ['', 'none, or not kept here'],
+    ...ordered.map((pull) => [pull.id, words(pull)] as const),
+    ...(gone ? [[held, 'one that is off the strip'] as const] : []),
+  ];
 }

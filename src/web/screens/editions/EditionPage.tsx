@@ -3,13 +3,20 @@ import { useState } from 'react';
 import type { Measured } from '../../../foundation/measured.ts';
 import { tearDownSvg } from '../../../paper/charts/tearDown.ts';
 import type { Edition, EditionPlan } from '../../../records/edition.ts';
-import { editionKey, editionPlanKey, editionsKey, openEditionPlan } from '../../client/editions.ts';
+import {
+  editionKey,
+  editionPlanKey,
+  editionsKey,
+  openEditionPlan,
+  readingsKey,
+} from '../../client/editions.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { ButtonFile, ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Figure } from '../../parts/Figure.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { ArchiveEdition } from './ArchiveEdition.tsx';
 import { EditionForm } from './EditionForm.tsx';
 
 /** What an edition needs, what is recorded of it, and its documentation sheet. */
@@ -22,9 +29,13 @@ export function EditionPage({ edition }: { edition: Edition }) {
     placeholderData: (before) => before,
     staleTime: 0,
   });
-  const keep = (kept: Edition) => {
+  const hold = (kept: Edition) => {
     queries.setQueryData(editionKey(kept.id), kept);
     void queries.invalidateQueries({ queryKey: editionsKey(kept.workId) });
+  };
+  const keep = (kept: Edition) => {
+    hold(kept);
+    void queries.invalidateQueries({ queryKey: readingsKey(kept.id) });
     setSaved(true);
   };
   return (
@@ -58,6 +69,7 @@ export function EditionPage({ edition }: { edition: Edition }) {
             </ButtonFile>
           </p>
         </section>
+        <ArchiveEdition edition={edition} onKept={hold} />
       </div>
     </>
   );

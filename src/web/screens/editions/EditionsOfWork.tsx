@@ -10,6 +10,7 @@ import { numberTrouble, typedNumber } from '../../managers/typedNumber.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { useSaving } from '../useSaving.ts';
 
@@ -17,6 +18,7 @@ import { useSaving } from '../useSaving.ts';
 export function EditionsOfWork({ work }: { work: WorkEntry }) {
   const found = useQuery({ queryKey: editionsKey(work.id), queryFn: () => listEditions(work.id) });
   const editions = (found.data ?? []).filter(({ archived }) => !archived);
+  const shelved = (found.data ?? []).filter(({ archived }) => archived);
   return (
     <>
       <PageHead
@@ -38,6 +40,20 @@ export function EditionsOfWork({ work }: { work: WorkEntry }) {
           </ul>
         )}
         {found.data && <PlanEdition work={work} first={editions.length === 0} />}
+        {shelved.length > 0 && (
+          <Fold title={`${shelved.length} taken off this work`}>
+            <ul className="edition-lines">
+              {shelved.map((edition) => (
+                <li key={edition.id}>
+                  <Link href={`/editions/${edition.id}`}>
+                    <span className="big">{edition.title}</span>
+                    <span>{linesWords(edition)}</span>
+                  </Link>
+                </li>
+              ))}
+            </ul>
+          </Fold>
+        )}
       </div>
     </>
   );

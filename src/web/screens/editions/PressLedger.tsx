@@ -3,27 +3,34 @@ import './Press.css';
 import { useEffect, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import type { Edition, LedgerEntry, LedgerState, Verdict } from '../../../records/edition.ts';
-import { goodPrintsWanted } from '../../../studio/editions/sheetCount.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
+import { type PressAct, pressTargets } from '../../managers/editions/pressTargets.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { BenchSending } from '../bench/BenchSending.tsx';
 import { HoldButton } from '../bench/HoldButton.tsx';
-import { useLedger } from './useLedger.ts';
+import { useBenchKeys } from '../bench/useBenchKeys.ts';
+import { PressNow } from './PressNow.tsx';
+import { PressReason } from './PressReason.tsx';
+import { PressWho, peopleAtPress } from './PressWho.tsx';
+import { PrintPhotograph } from './PrintPhotograph.tsx';
+import { type Ledger, useLedger } from './useLedger.ts';
 
 /** A finger that bounces logs once: two taps nearer than this are one, ms. */
 const bounceMs = 500;
 
-/** What spoils a print, to be picked with an inky finger; common practice, no source. */
-const reasons: Readonly<Record<Exclude<Verdict, 'good'>, readonly string[]>> = {
-  second: ['too pale', 'too dark', 'scum', 'doubled', 'mark on paper', 'no reason'],
-  torn: ['stuck', 'torn', 'creased', 'dropped', 'misfed', 'no reason'],
+const words: Readonly<Record<PressAct, string>> = {
+  good: 'Good',
+  second: 'Second',
+  torn: 'Torn',
+  resume: 'Go on printing',
+  gummed: 'Gummed',
+  charged: 'Slab charged',
+  'short-pause': 'Short pause',
 };
 
 /** The ledger at the press: one large target each for good, second and torn; how many are left; when to gum. */
 export function PressLedger({ edition }: { edition: Edition }) {
   const ledger = useLedger(edition.id);
-  const [asking, setAsking] = useState<Exclude<Verdict, 'good'> | null>(null);
-  const lastTap = useRef(0);
   useEffect(() => {
     document.title = `Press: ${edition.title} · Stonetone`;
     document.documentElement.classList.add('at-press');
@@ -39,99 +46,12 @@ export function PressLedger({ edition }: { edition: Edition }) {
       </Notice>
     );
   }
-  const once = (act: () => void) => () => {
-    const at = performance.now();
-    if (at - lastTap.current < bounceMs) return;
-    lastTap.current = at;
-    act();
-  };
-  const print = (verdict: Verdict, reason?: string) => {
-    ledger.log('impression', { verdict, ...(reason === undefined ? {} : { reason }) });
-    setAsking(null);
-  };
   return (
     <div className="press">
       <PressNow edition={edition} state={state} />
       <div className="press-hands">
         <BenchSending outbox={ledger.outbox} />
-        {asking ? (
-          <fieldset className="press-targets">
-            <legend>{asking === 'second' ? 'A second: why?' : 'Torn: why?'}</legend>
-            {reasons[asking].map((reason) => (
-              <button
-                key={reason}
-                type="button"
-                className="bench-target"
-                onClick={once(() => print(asking, reason === 'no reason' ? undefined : reason))}
-              >
-                {reason}
-              </button>
-            ))}
-            <button type="button" className="bench-target" onClick={once(() => setAsking(null))}>
-              Back, nothing logged
-            </button>
-          </fieldset>
-        ) : (
-          <>
-            <div className="press-verdicts">
-              {state.pause ? (
-                <button
-                  type="button"
-                  className="bench-target first"
-                  onClick={once(() => ledger.log('resumed', {}))}
-                >
-                  Go on printing
-                </button>
-              ) : (
-                <>
-                  <button type="button" className="bench-target first" onClick={once(() => print('good'))}>
-                    Good
-                  </button>
-                  <button type="button" className="bench-target" onClick={once(() => setAsking('second'))}>
-                    Second
-                  </button>
-                  <button type="button" className="bench-target" onClick={once(() => setAsking('torn'))}>
-                    Torn
-                  </button>
-                </>
-              )}
-            </div>
-            <div className="press-targets">
-              {!state.pause && (
-                <button
-                  type="button"
-                  className="bench-target"
-                  onClick={once(() => ledger.log('charged', {}))}
-                >
-                  Slab charged
-                </button>
-              )}
-              {state.pause?.gummed !== true && (
-                <button
-                  type="button"
-                  className="bench-target"
-                  onClick={once(() => ledger.log('paused', { gummed: true }))}
-                >
-                  Pause, gummed
-                </button>
-              )}
-              {!state.pause && (
-                <button
-                  type="button"
-                  className="bench-target"
-                  onClick={once(() => ledger.log('paused', { gummed: false }))}
-                >
-                  Short pause
-                </button>
-              )}
-              {ledger.last && (
-                <HoldButton onHeld={() => ledger.log('undo', { clientId: ledger.last!.clientId })}>
-                  Hold to undo <small>{undoWords(ledger.last)}</small>
-                </HoldButton>
-              )}
-            </div>
-          </>
-        )}
+        <PressHands ledger={ledger} state={state} />
         <Link href={`/editions/${edition.id}`} className="bench-target press-out">
           To the edition
         </Link>
@@ -140,48 +60,97 @@ export function PressLedger({ edition }: { edition: Edition }) {
   );
 }
 
-/** What there is to know from across the room. */
-function PressNow({ edition, state }: { edition: Edition; state: LedgerState }) {
-  const wanted = goodPrintsWanted(edition.size, edition.artistProofs);
-  const left = wanted - state.good;
+type Asking = Exclude<Verdict, 'good'> | 'who' | null;
+
+function PressHands({ ledger, state }: { ledger: Ledger; state: LedgerState }) {
+  const [asking, setAsking] = useState<Asking>(null);
+  const lastTap = useRef(0);
+  const once = (act: () => void) => {
+    const at = performance.now();
+    if (at - lastTap.current < bounceMs) return;
+    lastTap.current = at;
+    act();
+  };
+  const { first, prints, around } = pressTargets(state);
+  const undo = () => ledger.last && ledger.log('undo', { clientId: ledger.last.clientId });
+  useBenchKeys((what) => {
+    if (what === 'first') once(() => act(first, ledger, setAsking));
+    if (what === 'undo') undo();
+  }, asking !== null);
+  if (asking === 'who') {
+    const choose = (who: string | null) => {
+      ledger.setWho(who);
+      setAsking(null);
+    };
+    return <PressWho people={peopleAtPress(ledger.entries, ledger.who)} who={ledger.who} onWho={choose} />;
+  }
+  if (asking !== null) {
+    const log = (reason: string | undefined) => {
+      ledger.log('impression', { verdict: asking, ...(reason === undefined ? {} : { reason }) });
+      setAsking(null);
+    };
+    return (
+      <PressReason
+        verdict={asking}
+        onReason={(reason) => once(() => log(reason))}
+        onBack={() => setAsking(null)}
+      />
+    );
+  }
+  const target = (what: PressAct, lit = false) => (
+    <button
+      key={what}
+      type="button"
+      className={lit ? 'bench-target first' : 'bench-target'}
+      onClick={() => once(() => act(what, ledger, setAsking))}
+    >
+      {words[what]}
+    </button>
+  );
+  const lastPrint = state.impressions.at(-1);
   return (
-    <section className={state.gumNow ? 'press-now gum' : 'press-now'}>
-      <p className="stamp">{edition.title}</p>
-      <div aria-live="assertive">
-        <h1 className="big">{headWords(state, left)}</h1>
+    <>
+      <div className="press-verdicts">
+        {target(first, true)}
+        {prints.map((what) => target(what))}
       </div>
-      <p className="press-count">
-        <b className="big">{Math.max(0, left)}</b>
-        <span>
-          good ones left of {wanted}
-          <br />
-          <b>{state.good}</b> good · <b>{state.second}</b> second · <b>{state.torn}</b> torn
-        </span>
-      </p>
-      <p className="press-charge">{chargeWords(state)}</p>
-    </section>
+      <div className="press-targets">
+        {around.map((what) => target(what))}
+        {ledger.last && (
+          <HoldButton onHeld={undo}>
+            Hold to undo <small>{undoWords(ledger.last)}</small>
+          </HoldButton>
+        )}
+        {lastPrint && (
+          <PrintPhotograph
+            key={lastPrint.id}
+            n={lastPrint.n}
+            className="bench-target"
+            onKept={(photograph) =>
+              ledger.log('photographed', {
+                impression: lastPrint.id,
+                photograph,
+                takenAt: new Date().toISOString(),
+                ageMinutes: null,
+              })
+            }
+          />
+        )}
+        <button type="button" className="bench-target" onClick={() => setAsking('who')}>
+          {ledger.who ? `${ledger.who} logs` : 'Who logs?'}
+        </button>
+      </div>
+      <p className="press-keys">Space, → or the pedal: {words[first].toLowerCase()}. Hold ←: undo.</p>
+    </>
   );
 }
 
-function headWords(state: LedgerState, left: number): string {
-  if (state.gumNow) return `Gum the stone: it has stood ${minutesOf(state.stillSeconds!)}`;
-  if (state.pause) return state.pause.gummed ? 'Paused, under gum' : 'Paused: keep the stone damp';
-  if (left <= 0) return 'All good ones are printed';
-  return `Print ${state.impressions.length + 1}`;
-}
-
-function chargeWords({ lastCharge, stillSeconds }: LedgerState): string {
-  const since = stillSeconds === null || stillSeconds < 120 ? '' : ` Nothing for ${minutesOf(stillSeconds)}.`;
-  if (lastCharge === null) return `No charge of the slab logged yet.${since}`;
-  const { impressionsSince: n } = lastCharge;
-  return `Slab charged ${n === 0 ? 'just now' : n === 1 ? '1 print ago' : `${n} prints ago`}.${since}`;
-}
-
-function minutesOf(seconds: number): string {
-  const minutes = Math.floor(seconds / 60);
-  if (minutes < 1) return 'under a minute';
-  if (minutes >= 120) return `${Math.floor(minutes / 60)} hours`;
-  return minutes === 1 ? '1 minute' : `${minutes} minutes`;
+function act(what: PressAct, ledger: Ledger, ask: (asking: Asking) => void): void {
+  if (what === 'good') ledger.log('impression', { verdict: 'good' });
+  else if (what === 'second' || what === 'torn') ask(what);
+  else if (what === 'resume') ledger.log('resumed', {});
+  else if (what === 'charged') ledger.log('charged', {});
+  else ledger.log('paused', { gummed: what === 'gummed' });
 }
 
 function undoWords(entry: LedgerEntry): string {
@@ -192,6 +161,7 @@ function undoWords(entry: LedgerEntry): string {
     resumed: 'going on',
     checked: 'a dry check',
     reading: 'a reading',
+    photographed: 'a photograph',
   };
   return words[entry.kind] ?? entry.kind;
 }

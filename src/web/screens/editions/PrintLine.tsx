@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import {
   type CuratedPrint,
   type Impression,
@@ -6,6 +7,7 @@ import {
   printKinds,
   type Verdict,
 } from '../../../records/edition.ts';
+import { ageWords } from '../../../studio/editions/openMatters.ts';
 import { printKindWords, printLabel } from '../../../studio/editions/printLabels.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
@@ -29,6 +31,7 @@ export function PrintLine({
   print,
   prints,
   size,
+  photograph,
   onPut,
   onCheck,
 }: {
@@ -36,6 +39,8 @@ export function PrintLine({
   print: CuratedPrint | null;
   prints: readonly CuratedPrint[];
   size: number;
+  /** Takes a photograph of it. */
+  photograph: ReactNode;
   onPut: (print: CuratedPrint | null) => void;
   onCheck: (verdict: Verdict) => void;
 }) {
@@ -48,7 +53,7 @@ export function PrintLine({
   };
   return (
     <li>
-      <p className="print-mark">
+      <div className="print-mark">
         <span className="big">
           {print && (print.number !== null || !numbered) ? printLabel(print, size, prints) : '–'}
         </span>
@@ -56,9 +61,10 @@ export function PrintLine({
           impression {n}: {verdict}
           {reason && `, ${reason}`}
         </span>
-      </p>
+        {photograph}
+      </div>
       <Picks
-        label={`Impression ${n} ${checked ? `looked at again ${ageWords(checked.ageMinutes)}` : 'when dry: not looked at yet'}`}
+        label={`Impression ${n} ${checked ? `looked at again ${checkWords(checked.ageMinutes)}` : 'when dry: not looked at yet'}`}
         value={checked ? checked.verdict : ('' as Verdict)}
         options={verdicts}
         onPick={onCheck}
@@ -93,9 +99,6 @@ function nextFree(kind: PrintKind, prints: readonly CuratedPrint[], id: string):
   return number;
 }
 
-function ageWords(minutes: number | null): string {
-  if (minutes === null) return 'at an age not noted';
-  if (minutes < 90) return `${Math.round(minutes)} min after pulling`;
-  if (minutes < 2880) return `${Math.round(minutes / 60)} h after pulling`;
-  return `${Math.round(minutes / 1440)} days after pulling`;
+function checkWords(minutes: number | null): string {
+  return minutes === null ? 'at an age not noted' : `${ageWords(minutes)} after pulling`;
 }

@@ -1,0 +1,25 @@
+import type { LedgerState } from '../../../records/edition.ts';
+
+/** What one touch of a large target at the press does. */
+export type PressAct = 'good' | 'second' | 'torn' | 'resume' | 'gummed' | 'charged' | 'short-pause';
+
+/** What can be done at the press now. */
+export interface PressTargets {
+  /** What the space bar, the pedal and the lit target do. */
+  readonly first: PressAct;
+  /** Beside it, about the print. */
+  readonly prints: readonly PressAct[];
+  /** About the work around it. */
+  readonly around: readonly PressAct[];
+}
+
+/** A stone that asks for gum is gummed first; printing stays in reach, since the hand at the press decides. */
+export function pressTargets({ pause, gumNow }: Pick<LedgerState, 'pause' | 'gumNow'>): PressTargets {
+  if (pause) {
+    if (pause.gummed) return { first: 'resume', prints: [], around: [] };
+    if (gumNow) return { first: 'gummed', prints: ['resume'], around: [] };
+    return { first: 'resume', prints: [], around: ['gummed'] };
+  }
+  if (gumNow) return { first: 'gummed', prints: ['good', 'second', 'torn'], around: ['charged'] };
+  return { first: 'good', prints: ['second', 'torn'], around: ['charged', 'gummed', 'short-pause'] };
+}

@@ -1,0 +1,43 @@
+import type { Edition } from '../../../records/edition.ts';
+import { archiveEdition } from '../../client/editions.ts';
+import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Fold } from '../../parts/Fold.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { useSaving } from '../useSaving.ts';
+
+/** Takes an edition off its work, or brings it back; nothing of it is lost either way. */
+export function ArchiveEdition({ edition, onKept }: { edition: Edition; onKept: (kept: Edition) => void }) {
+  const saving = useSaving<Edition>();
+  const put = async (archived: boolean) => {
+    const kept = await saving.send(() => archiveEdition(edition.id, edition.version, archived), onKept);
+    if (kept) onKept(kept);
+  };
+  const trouble = saving.trouble && <FailureNotice failure={saving.trouble} />;
+  if (edition.archived) {
+    return (
+      <>
+        <Notice kind="aside" title="This edition was taken off its work.">
+          Its ledger and its numbers are kept. Nothing of it can be changed until it is back.
+        </Notice>
+        {trouble}
+        <div>
+          <Button disabled={saving.pending} onClick={() => void put(false)}>
+            Bring it back
+          </Button>
+        </div>
+      </>
+    );
+  }
+  return (
+    <Fold title="Take this edition off its work">
+      <p>It leaves the list of the work. Its ledger, numbers and photographs are kept.</p>
+      {trouble}
+      <div>
+        <Button disabled={saving.pending} onClick={() => void put(true)}>
+          Take it off
+        </Button>
+      </div>
+    </Fold>
+  );
+}

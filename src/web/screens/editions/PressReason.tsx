@@ -1,0 +1,63 @@
+import { useState } from 'react';
+import type { Verdict } from '../../../records/edition.ts';
+
+/** What spoils a print, to be picked with an inky finger; common practice, no source. */
+const reasons: Readonly<Record<Exclude<Verdict, 'good'>, readonly string[]>> = {
+  second: ['too pale', 'too dark', 'scum', 'doubled', 'mark on paper'],
+  torn: ['stuck', 'torn', 'creased', 'dropped', 'misfed'],
+};
+
+/** Why a print is a second or torn: one of the list, words of one's own, or none. */
+export function PressReason({
+  verdict,
+  onReason,
+  onBack,
+}: {
+  verdict: Exclude<Verdict, 'good'>;
+  /** `undefined`: logged without a reason. */
+  onReason: (reason: string | undefined) => void;
+  onBack: () => void;
+}) {
+  const [words, setWords] = useState('');
+  const said = words.trim();
+  return (
+    <>
+      <fieldset className="press-targets">
+        <legend>{verdict === 'second' ? 'A second: why?' : 'Torn: why?'}</legend>
+        {reasons[verdict].map((reason) => (
+          <button key={reason} type="button" className="bench-target" onClick={() => onReason(reason)}>
+            {reason}
+          </button>
+        ))}
+        <button type="button" className="bench-target" onClick={() => onReason(undefined)}>
+          no reason
+        </button>
+      </fieldset>
+      <form
+        className="press-say"
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (said !== '') onReason(said);
+        }}
+      >
+        <label>
+          Something else, in words
+          <input
+            maxLength={200}
+            autoComplete="off"
+            value={words}
+            onChange={(event) => setWords(event.target.value)}
+          />
+        </label>
+        <button type="submit" className="bench-target" disabled={said === ''}>
+          Log these words
+        </button>
+      </form>
+      <div className="press-targets">
+        <button type="button" className="bench-target" onClick={onBack}>
+          Back, nothing logged
+        </button>
+      </div>
+    </>
+  );
+}
