@@ -8,6 +8,7 @@ import { NoiseLine } from './NoiseLine.tsx';
 import { ProofsStamp } from './ProofsStamp.tsx';
 import { PullStrip } from './PullStrip.tsx';
 import { SinceLast } from './SinceLast.tsx';
+import { SuspectLines } from './SuspectLines.tsx';
 import { stonePicture } from './stonePhotograph.ts';
 import { ToneLines } from './ToneLines.tsx';
 import type { ProofsPageParts } from './useProofs.ts';
@@ -20,6 +21,7 @@ export function ProofDesk({ work, proofs }: ProofsPageParts) {
   const latest = pulls.at(-1);
   if (!latest) return <FirstPull work={work} proofs={proofs} />;
   const { answer, readAgain } = series;
+  const measured = pulls.some(({ photographs }) => photographs.some(({ measuring }) => measuring?.tones));
   const again = readAgain && pulls.find(({ number }) => number === readAgain.pull);
   return (
     <div className="proof-desk">
@@ -44,6 +46,7 @@ export function ProofDesk({ work, proofs }: ProofsPageParts) {
           )}
           <NoiseLine work={work} series={series} />
         </section>
+        {measured && <SuspectLines work={work.id} />}
         <SinceLast work={work} pull={latest} />
       </div>
     </div>

@@ -12,6 +12,7 @@ import { ProofDesk } from './ProofDesk.tsx';
 import { PullAnswer } from './PullAnswer.tsx';
 import { PullPage } from './PullPage.tsx';
 import { SeriesSettingsPage } from './SeriesSettingsPage.tsx';
+import { SuspectsPage } from './SuspectsPage.tsx';
 import { useProofs } from './useProofs.ts';
 
 /** The proofs of a work: the desk, or what `page` names: a new pull, the areas, good to print, or a pull by its id. */
@@ -40,6 +41,8 @@ export default function ProofsScreen({ id, page, part }: { id: string; page: str
       return <AddPull {...shared} />;
     case 'settings':
       return <SeriesSettingsPage key={proofs.data.settings.version} {...shared} />;
+    case 'suspects':
+      return <SuspectsPage {...shared} />;
     case 'good':
       return <ApprovalPage {...shared} />;
     default: {
