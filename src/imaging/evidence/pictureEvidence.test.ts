@@ -39,6 +39,9 @@ describe('the evidence on a print', () => {
     const streak = evidenceOf((tone, x) => (Math.abs(x - 46) < 1.5 ? 0.7 * tone : tone));
     expect(value(streak, 'streakAlong')).toBeGreaterThan(0.1);
     expect(streak.features.streakAlong!.note).toMatch(/paler, 4[5-7] mm/);
+    expect(value(streak, 'streakDarker')).toBe(0);
+    const burr = evidenceOf((tone, x) => (Math.abs(x - 46) < 1.5 ? 1.3 * tone : tone));
+    expect(value(burr, 'streakDarker')).toBeGreaterThan(0.1);
     const patch = evidenceOf((tone, x, y) => (Math.hypot(x - 46, y - 47) < 9 ? 0.1 * tone : tone));
     expect(value(patch, 'streakAlong')).toBeLessThan(0.05);
   });
@@ -136,6 +139,14 @@ describe('what changed between two pulls', () => {
     expect(pullChanges(faithful.cells, greyer)!.bareGrows!.value).toBeCloseTo(0.03, 2);
     const darker = evidenceOf((tone) => (tone > 0.5 ? tone + 0.05 : tone)).cells;
     expect(pullChanges(faithful.cells, darker)!.darksGrow!.value).toBeCloseTo(0.05, 2);
+  });
+
+  it('is told from few whole numbers, with places that could not be read left out', () => {
+    const { columns, rows, drawn, printed } = faithful.cells;
+    expect(drawn).toHaveLength(columns * rows);
+    for (const plane of [drawn, printed])
+      expect(plane.every((kept) => kept === null || Number.isInteger(kept))).toBe(true);
+    expect(Math.max(...drawn.map((kept) => kept ?? 0))).toBeLessThanOrEqual(100);
   });
 
   it('says nothing about two stones that differ in size', () => {

@@ -47,6 +47,22 @@ describe('suspects', () => {
     expect(strong).toEqual(expect.arrayContaining(['border-bare', 'scraper-nick']));
   });
 
+  it('takes a dark line for the nick rather than for grit, and a pale one for either', () => {
+    const weight = (suspect: string, ...names: FeatureName[]) => judged(seen(...names), suspect).weight;
+    expect(weight('scraper-nick', 'streakAlong', 'streakDarker')).toBeGreaterThan(
+      weight('bed-grit', 'streakAlong', 'streakDarker') + 1,
+    );
+    expect(Math.abs(weight('scraper-nick', 'streakAlong') - weight('bed-grit', 'streakAlong'))).toBeLessThan(
+      0.5,
+    );
+  });
+
+  it('counts unevenness as unexplained beside a slope, not beside a burn', () => {
+    const weight = (...names: FeatureName[]) =>
+      judged(seen('otherStructure', ...names), 'something-else').weight;
+    expect(weight('gradientAcross')).toBeGreaterThan(weight('lightsLostInPatches', 'patchesStay') + 1);
+  });
+
   it('always has something else, which leads where nothing explains what was seen', () => {
     expect(first(seen('otherStructure'))[0]).toBe('something-else');
     for (const features of [sound, {}, seen('borderGrey')])
