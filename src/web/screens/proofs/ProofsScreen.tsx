@@ -1,4 +1,5 @@
 import './Proofs.css';
+import './Standard.css';
 import { useQuery } from '@tanstack/react-query';
 import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
 import { openWork, workKey } from '../../client/works.ts';
