@@ -18,6 +18,7 @@ import {
   pulledWorkId,
   pullFolder,
   readingNames,
+  samplePulls,
 } from '../src/sample/saltreach/samplePulls.ts';
 import { sampleStudio } from '../src/sample/saltreach/sampleStudio.ts';
 import { coarseMap } from './coarseMap.ts';
@@ -60,7 +61,7 @@ const { store } = services;
 const studio = await placeStudio(services, sampleStudio());
 if (!studio.ok) throw new Error(studio.error.message);
 const sample = await loadSamplePulls();
-const placed = await placePulls(services, pulledWorkId, async () => sample);
+const placed = await placePulls(services, { ...samplePulls, load: async () => sample });
 if (!placed.ok) throw new Error(placed.error.message);
 
 async function keep(fileName: string, key: string): Promise<void> {

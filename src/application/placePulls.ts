@@ -1,4 +1,3 @@
-import type { Failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
 import type { PullDraft, PullPhotograph } from '../records/pull.ts';
 import type { PullTones } from '../records/pullTones.ts';
@@ -38,24 +37,31 @@ export interface SamplePulls {
   }[];
 }
 
-export type PlacePullsParts = AddPhotographParts & PullSavingParts & { readonly store: Store };
+/** Pulls that are read only where they are missing. */
+export interface SamplePullsToPlace {
+  readonly workId: string;
+  /** The last of them: where it is there, all are. */
+  readonly lastId: string;
+  readonly load: () => Promise<SamplePulls>;
+}
+
+type PlacePullsParts = AddPhotographParts & PullSavingParts & { readonly store: Store };
 
 /**
- * Puts the invented studio's pulls beside its work, with what was read from them, as long as that work holds no pulls and
- * is still as it was placed. A reading by another engine is left out: its photograph is then measured here.
+ * Puts the invented studio's pulls beside its work, with what was read from them, as long as that work holds none of
+ * anybody's own and no other photograph; what a broken start left out is put in at the next. A reading by another engine is left out: its photograph is then measured here.
  *
- * @param load called only where the pulls are missing
  * @returns why one of them could not be kept
  */
 export async function placePulls(
   parts: PlacePullsParts,
-  workId: string,
-  load: () => Promise<SamplePulls>,
+  { workId, lastId, load }: SamplePullsToPlace,
 ): Promise<Result<null>> {
   const { store } = parts;
   const work = await store.works.find(workId);
-  if (work === null || !work.sample || work.archived || work.photographs.length > 0) return ok(null);
-  if ((await store.pulls.ofWork(workId)).length > 0) return ok(null);
+  if (work === null || !work.sample || work.archived) return ok(null);
+  if ((await store.pulls.find(lastId)) !== null) return ok(null);
+  if ((await store.pulls.ofWork(workId)).some((pull) => !pull.sample)) return ok(null);
   const sample = await load();
   const added = new Map<string, string>();
   for (const shown of [sample.stone, ...sample.pulls.flatMap(({ photographs }) => photographs)]) {
@@ -64,14 +70,21 @@ export async function placePulls(
     if (!kept.ok) return kept;
     added.set(fileName, kept.value.photograph.id);
   }
-  const ready = await withStone(parts, work, sample, added.get(sample.stone.fileName)!);
+  const stone = added.get(sample.stone.fileName)!;
+  if (work.photographs.some(({ photograph }) => photograph !== stone)) return ok(null);
+  const ready = await withStone(parts, work, sample, stone);
   if (!ready.ok) return ready;
   for (const { id, draft, photographs } of sample.pulls) {
+    if ((await store.pulls.find(id)) !== null) continue;
     const shown: PullPhotograph[] = [];
     for (const { fileName, bytes: _, reading, ...of } of photographs) {
       const photograph = { ...of, photograph: added.get(fileName)! };
       shown.push(photograph);
-      await keepReading(store, await printJob(parts, ready.value, ready.settings, photograph), reading);
+      await keepReading(
+        store,
+        await printJob(parts, ready.value.work, ready.value.settings, photograph),
+        reading,
+      );
     }
     const sampleParts = { ...parts, sample: true, newId: () => id };
     const created = await createPull(sampleParts, workId, { ...draft, photographs: shown });
@@ -80,9 +93,7 @@ export async function placePulls(
   return ok(null);
 }
 
-type Ready =
-  | { readonly ok: true; readonly value: Work; readonly settings: SeriesSettings }
-  | { readonly ok: false; readonly error: Failure };
+type Ready = Result<{ readonly work: Work; readonly settings: SeriesSettings }>;
 
 /** Attaches the drawn stone's photograph and settles where tones are read. */
 async function withStone(
@@ -98,15 +109,20 @@ async function withStone(
     corners: { of: 'rectangle' as const, px: stone.corners },
     note: '',
   };
-  const changed = await changeWork(parts, work.id, { version: work.version, photographs: [attached] });
-  if (!changed.ok) return fail(changed.error.failure) as Ready;
   const { store } = parts;
+  if (work.photographs.length === 0) {
+    const changed = await changeWork(parts, work.id, { version: work.version, photographs: [attached] });
+    if (!changed.ok) return fail(changed.error.failure);
+  }
   const { version } = await settingsOf(store, work);
-  const settled = await changeSeriesSettings(parts, work.id, { version, areas });
-  if (!settled.ok) return fail(settled.error.failure) as Ready;
+  if (version === 0) {
+    const settled = await changeSeriesSettings(parts, work.id, { version, areas });
+    if (!settled.ok) return fail(settled.error.failure);
+  }
   const now = (await store.works.find(work.id))!;
-  await keepReading(store, await stoneJob(parts, now, settled.value, 'drawn'), stone.reading);
-  return { ok: true, value: now, settings: settled.value };
+  const settings = await settingsOf(store, now);
+  await keepReading(store, await stoneJob(parts, now, settings, 'drawn'), stone.reading);
+  return ok({ work: now, settings });
 }
 
 async function keepReading(

@@ -3,7 +3,7 @@ import { checkCopiesFolder, copiesFolderOf } from '../application/copies/copiesF
 import { lastGoodCopy } from '../application/copies/makeCopy.ts';
 import { failure } from '../foundation/failure.ts';
 import { loadSampleComparison } from '../sample/saltreach/sampleComparison.ts';
-import { loadSamplePulls, pulledWorkId } from '../sample/saltreach/samplePulls.ts';
+import { samplePulls } from '../sample/saltreach/samplePulls.ts';
 import { sampleStudio } from '../sample/saltreach/sampleStudio.ts';
 import { startServer } from '../server/startServer.ts';
 import { type OptionList, readArguments } from './arguments.ts';
@@ -42,7 +42,7 @@ export async function serve(words: readonly string[]): Promise<number> {
     ...(copiesFolder !== undefined && { copiesFolder: resolve(copiesFolder) }),
     sample: loadSampleComparison,
     studio: sampleStudio(),
-    pulls: { workId: pulledWorkId, load: loadSamplePulls },
+    pulls: samplePulls,
   });
   if (!started.ok) {
     const status = reportFailure(started.error);

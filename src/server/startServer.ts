@@ -1,6 +1,6 @@
 import type { AddressInfo } from 'node:net';
 import { openServices } from '../application/openServices.ts';
-import { placePulls, type SamplePulls } from '../application/placePulls.ts';
+import { placePulls, type SamplePullsToPlace } from '../application/placePulls.ts';
 import { placeSample, type SampleComparison } from '../application/placeSample.ts';
 import { placeStudio, type SampleStudio } from '../application/placeStudio.ts';
 import { failure } from '../foundation/failure.ts';
@@ -21,8 +21,8 @@ export interface ServerOptions {
   readonly sample?: () => Promise<SampleComparison>;
   /** The invented studio's stones and works, for a data folder without any of its own. */
   readonly studio?: SampleStudio;
-  /** Pulls of one of its works; loaded only where that work has none. */
-  readonly pulls?: { readonly workId: string; readonly load: () => Promise<SamplePulls> };
+  /** Pulls of one of its works; they are placed while it is served already. */
+  readonly pulls?: SamplePullsToPlace;
   /** Where a copy of the data folder goes once a day while it is served. */
   readonly copiesFolder?: string;
   /** The measuring thread's module, the largest upload and the built screens, where not the usual ones. */
@@ -65,20 +65,22 @@ export async function startServer(options: ServerOptions): Promise<Result<Runnin
     hosts: () => hosts,
     ...(options.screens && { screens: options.screens }),
   });
+  let placing: Promise<void> = Promise.resolve();
   async function stop(): Promise<void> {
     await app.close();
+    await placing;
     await services.close();
   }
   const { sample, studio, pulls } = options;
   if (sample) await placeOrTell('sample', placeSample(services, sample));
   if (studio) await placeOrTell('sample studio', placeStudio(services, studio));
-  if (pulls) await placeOrTell('sample pulls', placePulls(services, pulls.workId, pulls.load));
   const port = await listen(app, host, options.port);
   if (!port.ok) {
     await stop();
     return port;
   }
   hosts = loopbackHosts(port.value);
+  if (pulls) placing = placeOrTell('sample pulls', placePulls(services, pulls));
   const shown = host === '::1' ? '[::1]' : host;
   return ok({ address: `http://${shown}:${port.value}`, stop });
 }

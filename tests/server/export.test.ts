@@ -4,18 +4,21 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'csv-parse/sync';
 import { unzipSync } from 'fflate';
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import { exportDocument } from '../../src/application/export/exportDocument.ts';
 import { exportKinds } from '../../src/application/export/exportKinds.ts';
 import { exportToFolder } from '../../src/application/export/exportToFolder.ts';
 import type { RunSummary } from '../../src/records/run.ts';
+import type { WorkSeries } from '../../src/records/workSeries.ts';
 import { loadSampleComparison } from '../../src/sample/saltreach/sampleComparison.ts';
-import { loadSamplePulls, pulledWorkId } from '../../src/sample/saltreach/samplePulls.ts';
+import { pulledWorkId, samplePulls } from '../../src/sample/saltreach/samplePulls.ts';
 import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
 import type { ServerOptions } from '../../src/server/startServer.ts';
 import { openTables } from '../../src/store/export/readTables.ts';
 import { dataFolderAt } from '../../src/store/files/dataFolder.ts';
 import { folderUnderTest, postJson, serverUnderTest } from './serverUnderTest.ts';
+
+vi.setConfig({ testTimeout: 120_000 });
 
 const pullModule = new URL('./nothing is measured.ts', import.meta.url);
 
@@ -52,8 +55,20 @@ it('what docs/export.md says of the columns is what is written (UPDATE_DOCS=1 wr
 });
 
 it('everything is exported while the room is served: every table, every field, each as CSV and JSON', async () => {
-  const pulls = { workId: pulledWorkId, load: loadSamplePulls };
-  const { server, dataFolder } = await aStudio({ pullModule, sample: loadSampleComparison, pulls });
+  const { server, dataFolder } = await aStudio({
+    pullModule,
+    sample: loadSampleComparison,
+    pulls: samplePulls,
+  });
+  await expect
+    .poll(
+      async () =>
+        (await server.json<WorkSeries>(`/api/works/${pulledWorkId}/series`)).pulls.filter(
+          ({ how }) => how === 'camera',
+        ).length,
+      { timeout: 60_000 },
+    )
+    .toBe(6);
   const place = join(await folderUnderTest(), 'records');
   const written = await exportToFolder(dataFolder, place);
   if (!written.ok) throw new Error(written.error.message);

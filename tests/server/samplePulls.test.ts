@@ -1,20 +1,22 @@
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import type { PullEntry } from '../../src/records/pullTones.ts';
 import type { WorkEntry } from '../../src/records/workEntry.ts';
 import type { WorkSeries } from '../../src/records/workSeries.ts';
-import { loadSamplePulls, pulledWorkId } from '../../src/sample/saltreach/samplePulls.ts';
+import { pulledWorkId, samplePulls as pulls } from '../../src/sample/saltreach/samplePulls.ts';
 import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
 import { folderUnderTest, serverUnderTest } from './serverUnderTest.ts';
 
+vi.setConfig({ testTimeout: 120_000 });
+
 /** There is no such module: whatever were measured would fail. */
 const pullModule = new URL('./nothing is measured.ts', import.meta.url);
-const pulls = { workId: pulledWorkId, load: loadSamplePulls };
 
 async function settled(call: () => Promise<{ pulls: PullEntry[] }>): Promise<readonly PullEntry[]> {
   for (;;) {
     const { pulls: found } = await call();
     const states = found.flatMap(({ photographs }) => photographs.map(({ measuring }) => measuring?.state));
-    if (states.every((state) => state !== 'waiting' && state !== 'measuring')) return found;
+    if (found.length === 7 && states.every((state) => state !== 'waiting' && state !== 'measuring'))
+      return found;
     await new Promise((resolve) => setTimeout(resolve, 10));
   }
 }
@@ -43,7 +45,7 @@ it('a fresh data folder has pulls that were measured beforehand, and an answer t
   await server.stop();
   const again = await serverUnderTest({
     ...options,
-    pulls: { workId: pulledWorkId, load: () => expect.unreachable('the pulls are there') },
+    pulls: { ...pulls, load: () => expect.unreachable('the pulls are there') },
   });
   expect((await again.json<{ pulls: unknown[] }>(`${path}/pulls`)).pulls).toHaveLength(7);
 });

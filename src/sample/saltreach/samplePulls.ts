@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { KeptReading, SamplePulls } from '../../application/placePulls.ts';
+import type { KeptReading, SamplePulls, SamplePullsToPlace } from '../../application/placePulls.ts';
 import { toneMapName } from '../../application/pulls/measurePull.ts';
 import type { PullTones } from '../../records/pullTones.ts';
 import type { Chip } from '../../records/zone.ts';
@@ -29,6 +29,13 @@ export function readingNames(fileName: string): { readonly record: string; reado
   const name = fileName.replace(/\.jpg$/, '');
   return { record: `${name}.json`, map: `${name}.map` };
 }
+
+/** For a data folder that may have them already. */
+export const samplePulls: SamplePullsToPlace = {
+  workId: pulledWorkId,
+  lastId: lowWaterPulls.at(-1)!.id,
+  load: loadSamplePulls,
+};
 
 /** The pulls with all that their measuring left, as kept. Throws where the package's own files are missing. */
 export async function loadSamplePulls(): Promise<SamplePulls> {

@@ -10,7 +10,7 @@ import { createStone } from '../../../application/stones/createStone.ts';
 import { seededRandom } from '../../../foundation/random.ts';
 import type { BatchDraft } from '../../../records/batch.ts';
 import { loadSampleComparison } from '../sampleComparison.ts';
-import { loadSamplePulls, pulledWorkId } from '../samplePulls.ts';
+import { pulledWorkId, samplePulls } from '../samplePulls.ts';
 import { sampleStudio } from '../sampleStudio.ts';
 import { must } from './must.ts';
 import { writeEdition } from './writeEdition.ts';
@@ -124,7 +124,7 @@ async function writeLowWater(parts: YearParts, studio: SampleStudio): Promise<vo
   clock.at(Date.parse('2025-11-25T12:00:00Z'));
   must(await placeStudio(parts, studio));
   must(await placeSample(parts, loadSampleComparison));
-  must(await placePulls(parts, pulledWorkId, loadSamplePulls));
+  must(await placePulls(parts, samplePulls));
   await measured(parts);
   const approval = must(
     await giveApproval(parts, pulledWorkId, { pull: 7, artist: 'A.T.', printer: 'P.R.' }),
