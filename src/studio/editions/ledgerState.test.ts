@@ -86,6 +86,35 @@ it('the dry check has the last word, and ages must be equal', () => {
   expect(dryBackWords(unknown)).toContain('can’t tell');
 });
 
+it('a print found good when dry no longer carries why it was a second', () => {
+  const entries = ledger(
+    [0, 'impression', { verdict: 'second', reason: 'too pale' }],
+    [1, 'impression', { verdict: 'second', reason: 'scum' }],
+    [1500, 'checked', { impression: 'e1', verdict: 'good', ageMinutes: 1500 }],
+    [1500, 'checked', { impression: 'e2', verdict: 'second', ageMinutes: 1500 }],
+  );
+  const { impressions } = ledgerState(entries, at(1501));
+  expect(impressions.map(({ verdict, reason }) => [verdict, reason])).toEqual([
+    ['good', ''],
+    ['second', 'scum'],
+  ]);
+});
+
+it('photographs count once and until they are taken back, and pause nothing', () => {
+  const taken = (photograph: string) => ({ impression: 'e1', photograph, takenAt: null, ageMinutes: 5 });
+  const entries = ledger(
+    [0, 'impression', { ...good, photograph: 'wet' }],
+    [1, 'paused', { gummed: true }],
+    [2, 'photographed', taken('again')],
+    [3, 'photographed', taken('again')],
+    [4, 'photographed', taken('mistaken')],
+    [5, 'undo', { clientId: 'e5' }],
+  );
+  const state = ledgerState(entries, at(6));
+  expect(state.impressions[0]).toMatchObject({ photograph: 'again', photographs: ['wet', 'again'] });
+  expect(state.pause).not.toBeNull();
+});
+
 it('drift is told only of impressions read at the latest one’s age', () => {
   const reading = (impression: string, ageMinutes: number, darks: number) =>
     [9, 'reading', { impression, lights: null, middles: 0.3, darks, ageMinutes }] as const;

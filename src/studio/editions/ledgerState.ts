@@ -52,7 +52,9 @@ function impressionsOf(counting: readonly LedgerEntry[]): readonly Impression[] 
         at,
         actor,
         verdict: checked?.verdict ?? payload.verdict,
-        reason: checked?.reason ?? payload.reason ?? '',
+        // why it was a second at the press says nothing of a print that was found good when dry
+        reason:
+          checked?.reason ?? (checked && checked.verdict !== payload.verdict ? '' : payload.reason) ?? '',
         photograph: photographs.get(clientId)?.at(-1) ?? null,
         photographs: photographs.get(clientId) ?? [],
         reading,
