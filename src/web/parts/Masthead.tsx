@@ -11,6 +11,7 @@ const rooms: readonly { readonly name: string; readonly href: string; readonly w
   { name: 'Comparisons', href: '/comparisons', within: /^\/(comparisons|new)(\/|$)/ },
   { name: 'Tables', href: '/tables', within: /^\/tables(\/|$)/ },
   { name: 'Mixing', href: '/mixing', within: /^\/(mixing|batches|inks)(\/|$)/ },
+  { name: 'Reports', href: '/reports', within: /^\/reports(\/|$)/ },
   { name: 'Room', href: '/room', within: /^\/(room|materials)(\/|$)/ },
 ];
 

@@ -35,6 +35,9 @@ const NewWork = lazy(() => import('./NewWork.tsx'));
 const NewInk = lazy(() => import('./inks/NewInk.tsx'));
 const ProofsScreen = lazy(() => import('./proofs/ProofsScreen.tsx'));
 const NewStone = lazy(() => import('./stone/NewStone.tsx'));
+const NewReport = lazy(() => import('./papers/NewReport.tsx'));
+const ReportList = lazy(() => import('./papers/ReportList.tsx'));
+const ReportScreen = lazy(() => import('./papers/ReportScreen.tsx'));
 const RoomIndex = lazy(() => import('./room/RoomIndex.tsx'));
 const RoomQuestionScreen = lazy(() => import('./room/RoomQuestionScreen.tsx'));
 const StoneScreen = lazy(() => import('./stone/StoneScreen.tsx'));
@@ -134,6 +137,13 @@ export function App() {
               <NewMaterial />
             </Route>
             <Route path="/materials/:id">{({ id }) => <MaterialScreen key={id} id={id} />}</Route>
+            <Route path="/reports">
+              <ReportList />
+            </Route>
+            <Route path="/reports/new">
+              <NewReport />
+            </Route>
+            <Route path="/reports/:id">{({ id }) => <ReportScreen key={id} id={id} />}</Route>
             <Route path="/room">
               <RoomIndex />
             </Route>

@@ -16,9 +16,18 @@ export function reportFigures(input: ReportInput): readonly ReportFigure[] {
   ];
 }
 
-/** A figure that counts fields of records. */
-function counted(name: string, label: string, from: readonly KeptAt[], note = ''): ReportFigure {
-  return { name, label, value: from.length, unit: '', from, of: [], how: 'count', note };
+/**
+ * A figure that counts fields of records.
+ * @param known whether nothing counted means none; without records to tell, it means that nobody knows
+ */
+function counted(
+  name: string,
+  label: string,
+  from: readonly KeptAt[],
+  { note = '', known = true }: { readonly note?: string; readonly known?: boolean } = {},
+): ReportFigure {
+  const value = from.length === 0 && !known ? null : from.length;
+  return { name, label, value, unit: '', from, of: [], how: 'count', note };
 }
 
 function workFigures({ works }: ReportInput): ReportFigure[] {
@@ -49,10 +58,13 @@ function workFigures({ works }: ReportInput): ReportFigure[] {
       'runs',
       'Runs logged at the bench',
       runs.map(({ id }) => ({ record: 'run', id, field: 'startedAt' })),
-      'those that began in the period',
+      { note: 'those that began in the period', known: false },
     ),
-    counted('stages', 'Stages logged as done', stages),
-    counted('troubles', 'Troubles logged', troubles, 'a trouble that nobody logged is not among them'),
+    counted('stages', 'Stages logged as done', stages, { known: false }),
+    counted('troubles', 'Troubles logged', troubles, {
+      note: 'a trouble that nobody logged is not among them',
+      known: runs.length > 0,
+    }),
     counted(
       'pulls',
       'Pulls recorded',
@@ -61,7 +73,7 @@ function workFigures({ works }: ReportInput): ReportFigure[] {
           (_, index): KeptAt => ({ record: 'series', id: series.workId, field: `pulls.${index}.number` }),
         ),
       ),
-      'all of the chosen works, whenever they were made',
+      { note: 'all of the chosen works, whenever they were made', known: false },
     ),
   ];
 }
@@ -83,6 +95,7 @@ function comparisonFigures({ comparisons }: ReportInput): ReportFigure[] {
       'zones',
       'Zones measured',
       zones.map(({ id, field }) => ({ record: 'comparison', id, field })),
+      { known: false },
     ),
     ...changes.map((change) =>
       counted(
@@ -91,7 +104,7 @@ function comparisonFigures({ comparisons }: ReportInput): ReportFigure[] {
         zones
           .filter((zone) => zone.change === change)
           .map(({ id, field }) => ({ record: 'comparison', id, field })),
-        'each beyond its own uncertainty',
+        { known: measured.length > 0 },
       ),
     ),
   ];

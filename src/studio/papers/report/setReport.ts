@@ -81,7 +81,10 @@ function figuresBlock(names: readonly string[]): ReportBlock {
 function foundNames(figures: readonly ReportFigure[]): string[] {
   const always = ['pulls', 'comparisons', 'zones'];
   return figures
-    .filter(({ name, value }) => always.includes(name) || (name.startsWith('zones ') && value !== 0))
+    .filter(
+      ({ name, value }) =>
+        always.includes(name) || (name.startsWith('zones ') && value !== 0 && value !== null),
+    )
     .map(({ name }) => name);
 }
 

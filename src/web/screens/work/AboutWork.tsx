@@ -60,6 +60,14 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
           <p>
             <Link href={`/inks/new?work=${work.id}`}>Mix ink for it</Link>
           </p>
+          <p>
+            <a href={`/api/works/${work.id}/protocol.pdf`}>Protocol for another studio</a>{' '}
+            <span className="soft">PDF</span>, <a href={`/api/works/${work.id}/protocol.json`}>as a file</a>{' '}
+            <span className="soft">JSON</span>
+          </p>
+          <p>
+            <a href={`/api/works/${work.id}/book.pdf`}>Its book</a> <span className="soft">PDF</span>
+          </p>
           <WorkStanding work={work.id} />
           <Field
             label="Title"

@@ -1,0 +1,149 @@
+import type { Replacement, Report, ReportDraft } from '../../../records/report.ts';
+import { numberText, numberTrouble, typedNumber } from '../typedNumber.ts';
+
+/** A material that was replaced, as typed. */
+export type ReplacementTyped = Readonly<
+  Record<'before' | 'beforeMaterialId' | 'beforeMl' | 'beforeFrom' | 'now' | 'nowMaterialId', string>
+>;
+
+/** A report as typed; ids are words with blanks between, replacements are JSON of `ReplacementTyped[]`. */
+export type ReportTyped = Readonly<
+  Record<
+    | 'title'
+    | 'reader'
+    | 'from'
+    | 'to'
+    | 'works'
+    | 'comparisons'
+    | 'editions'
+    | 'aims'
+    | 'tried'
+    | 'found'
+    | 'materials'
+    | 'edition'
+    | 'next'
+    | 'replacements',
+    string
+  >
+>;
+
+export const reportFieldWords: Readonly<Record<keyof ReportTyped, string>> = {
+  title: 'Title',
+  reader: 'Whom it is for',
+  from: 'From',
+  to: 'To',
+  works: 'Works it tells of',
+  comparisons: 'Comparisons it shows',
+  editions: 'Editions it tells of',
+  aims: 'Aims',
+  tried: 'What was tried',
+  found: 'What was found',
+  materials: 'Materials',
+  edition: 'The edition',
+  next: 'Next steps',
+  replacements: 'Materials that were replaced',
+};
+
+const noReplacement: ReplacementTyped = {
+  before: '',
+  beforeMaterialId: '',
+  beforeMl: '',
+  beforeFrom: '',
+  now: '',
+  nowMaterialId: '',
+};
+
+/** A report as a person would type it; null: an empty form. */
+export function reportTyped(report: Report | null): ReportTyped {
+  const words = report?.words;
+  return {
+    title: report?.title ?? '',
+    reader: report?.reader ?? '',
+    from: report?.from ?? '',
+    to: report?.to ?? '',
+    works: (report?.works ?? []).join(' '),
+    comparisons: (report?.comparisons ?? []).join(' '),
+    editions: (report?.editions ?? []).join(' '),
+    aims: words?.aims ?? '',
+    tried: words?.tried ?? '',
+    found: words?.found ?? '',
+    materials: words?.materials ?? '',
+    edition: words?.edition ?? '',
+    next: words?.next ?? '',
+    replacements: JSON.stringify((report?.replacements ?? []).map(replacementTyped)),
+  };
+}
+
+function replacementTyped(one: Replacement): ReplacementTyped {
+  return {
+    before: one.before,
+    beforeMaterialId: one.beforeMaterialId ?? '',
+    beforeMl: numberText(one.beforeMl),
+    beforeFrom: one.beforeFrom,
+    now: one.now,
+    nowMaterialId: one.nowMaterialId ?? '',
+  };
+}
+
+/** The replacements of a form, in their order. */
+export function replacementsIn({
+  replacements,
+}: Pick<ReportTyped, 'replacements'>): readonly ReplacementTyped[] {
+  return replacements === '' ? [] : (JSON.parse(replacements) as ReplacementTyped[]);
+}
+
+/** The same with one changed, one more (`index` past the end), or one left out (`change` null). */
+export function withReplacement(
+  typed: Pick<ReportTyped, 'replacements'>,
+  index: number,
+  change: Partial<ReplacementTyped> | null,
+): Pick<ReportTyped, 'replacements'> {
+  const all = replacementsIn(typed);
+  const next =
+    change === null
+      ? all.filter((_, at) => at !== index)
+      : index >= all.length
+        ? [...all, { ...noReplacement, ...change }]
+        : all.map((one, at) => (at === index ? { ...one, ...change } : one));
+  return { replacements: JSON.stringify(next) };
+}
+
+/** What is wrong with what was typed, by field; bounds are those of the server. */
+export function reportTroubles(typed: ReportTyped): Partial<Record<keyof ReportTyped, string | null>> {
+  const wrong = replacementsIn(typed)
+    .map(({ before, now, beforeMl }) =>
+      before.trim() === '' || now.trim() === ''
+        ? 'Say what was used before and what takes its place.'
+        : numberTrouble(beforeMl, 0, 1e6),
+    )
+    .find((trouble) => trouble !== null);
+  return {
+    title: typed.title.trim() === '' ? 'A title is needed.' : null,
+    to: typed.from !== '' && typed.to !== '' && typed.to < typed.from ? 'It ends before it begins.' : null,
+    replacements: wrong ?? null,
+  };
+}
+
+/** What was typed, as the server takes it; only for what has no trouble. */
+export function reportOfTyped(typed: ReportTyped): ReportDraft {
+  const ids = (text: string) => text.split(' ').filter(Boolean);
+  const { aims, tried, found, materials, edition, next } = typed;
+  return {
+    title: typed.title.trim(),
+    reader: typed.reader.trim(),
+    from: typed.from === '' ? null : typed.from,
+    to: typed.to === '' ? null : typed.to,
+    works: ids(typed.works),
+    comparisons: ids(typed.comparisons),
+    editions: ids(typed.editions),
+    words: { aims, tried, found, materials, edition, next },
+    replacements: replacementsIn(typed).map((one) => ({
+      before: one.before.trim(),
+      beforeMaterialId: one.beforeMaterialId === '' ? null : one.beforeMaterialId,
+      beforeMl: typedNumber(one.beforeMl),
+      beforeFrom: one.beforeFrom.trim(),
+      now: one.now.trim(),
+      nowMaterialId: one.nowMaterialId === '' ? null : one.nowMaterialId,
+    })),
+  };
+}

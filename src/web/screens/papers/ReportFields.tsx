@@ -1,0 +1,142 @@
+import { useQueries, useQuery } from '@tanstack/react-query';
+import type { Report } from '../../../records/report.ts';
+import { type ReportWordPart, reportWordParts } from '../../../records/report.ts';
+import type { ReportFigure } from '../../../records/setReport.ts';
+import { figureText } from '../../../studio/papers/report/reportWords.ts';
+import { listComparisons } from '../../client/comparisons.ts';
+import { editionsKey, listEditions } from '../../client/editions.ts';
+import { listWorks, worksKey } from '../../client/workList.ts';
+import { type ReportTyped, reportFieldWords } from '../../managers/papers/reportForm.ts';
+import { Field } from '../../parts/Field.tsx';
+import { Fold } from '../../parts/Fold.tsx';
+import { Ticks } from '../../parts/Ticks.tsx';
+import { Words } from '../../parts/Words.tsx';
+import type { TypedForm } from '../useTypedForm.ts';
+import { ReplacementFields } from './ReplacementFields.tsx';
+
+/** How many a form offers; a longer choice is over HTTP. */
+const offered = 100;
+
+/** The fields of a report: what it tells of, then its words part by part. */
+export function ReportFields({
+  form,
+  figures,
+}: {
+  form: TypedForm<Report, ReportTyped>;
+  figures: readonly ReportFigure[];
+}) {
+  const line = (field: 'title' | 'reader' | 'from' | 'to', type = 'text') => (
+    <Field
+      label={reportFieldWords[field]}
+      type={type}
+      autoComplete="off"
+      maxLength={200}
+      value={form.values[field]}
+      trouble={form.troubleOf(field)}
+      onChange={(event) => form.set({ [field]: event.target.value })}
+    />
+  );
+  return (
+    <>
+      {line('title')}
+      {line('reader')}
+      <div className="fields">
+        {line('from', 'date')}
+        {line('to', 'date')}
+      </div>
+      <ChosenRecords form={form} />
+      <FigureNames figures={figures} />
+      {reportWordParts.map((part) => (
+        <PartWords key={part} part={part} form={form} />
+      ))}
+      <ReplacementFields form={form} />
+    </>
+  );
+}
+
+function PartWords({ part, form }: { part: ReportWordPart; form: TypedForm<Report, ReportTyped> }) {
+  return (
+    <Words
+      label={reportFieldWords[part]}
+      rows={5}
+      maxLength={20_000}
+      value={form.values[part]}
+      onChange={(event) => form.set({ [part]: event.target.value })}
+    />
+  );
+}
+
+function ChosenRecords({ form }: { form: TypedForm<Report, ReportTyped> }) {
+  const works = useQuery({
+    queryKey: [...worksKey, 'for reports'],
+    queryFn: ({ signal }) => listWorks({ search: '', archived: 'all', stage: null }, null, signal, offered),
+  });
+  const comparisons = useQuery({
+    queryKey: ['comparisons', 'for reports'],
+    queryFn: () => listComparisons('', null, offered),
+  });
+  const chosen = idsIn(form.values.works);
+  const editions = useQueries({
+    queries: chosen.map((id) => ({ queryKey: editionsKey(id), queryFn: () => listEditions(id) })),
+  }).flatMap(({ data }) => data ?? []);
+  const ticks = (
+    field: 'works' | 'comparisons' | 'editions',
+    options: readonly (readonly [string, string])[],
+    none: string,
+  ) =>
+    options.length === 0 ? (
+      <p className="soft">{none}</p>
+    ) : (
+      <Ticks
+        label={reportFieldWords[field]}
+        values={idsIn(form.values[field])}
+        options={options}
+        onTick={(ticked) => form.set({ [field]: ticked.join(' ') })}
+      />
+    );
+  return (
+    <>
+      {ticks(
+        'works',
+        (works.data?.works ?? []).map(({ id, title, stoneName }) => [id, `${title}, ${stoneName}`]),
+        'There is no work yet that it could tell of.',
+      )}
+      {ticks(
+        'comparisons',
+        (comparisons.data?.comparisons ?? []).map(({ id, title }) => [id, title]),
+        'There is no comparison yet that it could show.',
+      )}
+      {ticks(
+        'editions',
+        editions.map(({ id, title }) => [id, title]),
+        'The works chosen have no edition.',
+      )}
+    </>
+  );
+}
+
+/** The figures that the words may name, as they stand now. */
+function FigureNames({ figures }: { figures: readonly ReportFigure[] }) {
+  return (
+    <Fold title="Figures that your words may name">
+      <p>
+        Write a name in braces, such as {'{pulls}'}: the figure takes its place whenever the report is set.
+        They are those of the report as it was saved last.
+      </p>
+      <dl className="figure-names">
+        {figures.map((figure) => (
+          <div key={figure.name}>
+            <dt>{`{${figure.name}}`}</dt>
+            <dd>
+              {figure.label}: {figureText(figure)}
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </Fold>
+  );
+}
+
+function idsIn(text: string): readonly string[] {
+  return text.split(' ').filter(Boolean);
+}

@@ -1,0 +1,142 @@
+import type { ReportBlock, ReportFigure, SetReport } from '../../../records/setReport.ts';
+import { notRecorded } from '../../../studio/papers/paperWords.ts';
+import { sourceWords } from '../../../studio/papers/report/keptWords.ts';
+import { figureText } from '../../../studio/papers/report/reportWords.ts';
+import { comparisonFile } from '../../client/comparisons.ts';
+import { Fold } from '../../parts/Fold.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+
+/** A report as it would be handed out now, with where each figure is kept. */
+export function ReportPreview({ report }: { report: SetReport }) {
+  const figures = new Map(report.figures.map((figure) => [figure.name, figure]));
+  return (
+    <article className="report-preview" aria-label="The report as it stands">
+      {report.unknownFigures.length > 0 && (
+        <Notice kind="caution" title="No figure is called">
+          {report.unknownFigures.map((name) => `{${name}}`).join(', ')}. It stands in the words as you typed
+          it.
+        </Notice>
+      )}
+      {report.parts.map(({ name, blocks }) => (
+        <section key={name}>
+          <h2>{name}</h2>
+          {blocks.map((block, index) => (
+            // blocks have no other name than their place
+            // biome-ignore lint/suspicious/noArrayIndexKey: see above
+            <Block key={index} block={block} figures={figures} />
+          ))}
+        </section>
+      ))}
+      <Fold title="Where each figure is kept">
+        <dl className="figure-names">
+          {report.figures.map((figure) => (
+            <div key={figure.name}>
+              <dt>
+                {figure.label}: {figureText(figure)}
+              </dt>
+              <dd>{sourceWords(figure)}</dd>
+            </div>
+          ))}
+        </dl>
+      </Fold>
+    </article>
+  );
+}
+
+function Block({ block, figures }: { block: ReportBlock; figures: ReadonlyMap<string, ReportFigure> }) {
+  const told = (name: string) => {
+    const figure = figures.get(name);
+    return figure ? figureText(figure) : notRecorded;
+  };
+  switch (block.kind) {
+    case 'words':
+      return block.paragraphs.map((runs) => (
+        <p key={runs.map(({ text }) => text).join('')}>
+          {runs.map(({ text, figure }, index) =>
+            figure === null ? (
+              text
+            ) : (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the same words always stand in the same order
+              <b key={index} title={figures.has(figure) ? sourceWords(figures.get(figure)!) : ''}>
+                {text}
+              </b>
+            ),
+          )}
+        </p>
+      ));
+    case 'figures':
+      return (
+        <dl className="report-figures">
+          {block.names
+            .flatMap((name) => figures.get(name) ?? [])
+            .map((figure) => (
+              <div key={figure.name}>
+                <dt>{figure.label}</dt>
+                <dd className={figure.value === null ? 'soft' : 'big'}>{figureText(figure)}</dd>
+              </div>
+            ))}
+        </dl>
+      );
+    case 'lines':
+      return (
+        <>
+          <h3>{block.name}</h3>
+          <dl className="report-lines">
+            {block.lines.map(({ label, value }) => (
+              <div key={label}>
+                <dt>{label}</dt>
+                <dd className={value === null ? 'soft' : undefined}>{value ?? notRecorded}</dd>
+              </div>
+            ))}
+          </dl>
+        </>
+      );
+    case 'comparison':
+      return (
+        <>
+          <h3>{block.title}</h3>
+          <p>{block.finding ?? notRecorded}</p>
+          {block.finding !== null && (
+            <div className="report-pair">
+              <img src={comparisonFile(block.id, 'stone.jpg', 480)} alt="The stone" />
+              <img
+                src={comparisonFile(block.id, 'proof.jpg', 480)}
+                alt="The print, turned to lie as the stone does"
+              />
+            </div>
+          )}
+        </>
+      );
+    case 'balance':
+      return (
+        <>
+          <h3>By hazard class</h3>
+          <dl className="report-lines">
+            {block.rows.map(({ hazard, words, before, now, less }) => (
+              <div key={hazard}>
+                <dt>{words}</dt>
+                <dd>
+                  before {told(before)}, now {told(now)}, less by {told(less)}
+                </dd>
+              </div>
+            ))}
+          </dl>
+          {block.why.map((why) => (
+            <p key={why} className="soft">
+              {why}.
+            </p>
+          ))}
+        </>
+      );
+    case 'list':
+      return (
+        <ul className="report-list">
+          {block.items.map((item) => (
+            <li key={item}>{item}</li>
+          ))}
+        </ul>
+      );
+    default:
+      return block satisfies never;
+  }
+}

@@ -1,0 +1,119 @@
+import '../entries/Entries.css';
+import './Reports.css';
+import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { Link } from 'wouter';
+import type { Report } from '../../../records/report.ts';
+import type { ReportFigure } from '../../../records/setReport.ts';
+import {
+  archiveReport,
+  openReport,
+  readSetReport,
+  reportFile,
+  reportKey,
+  reportsKey,
+  saveReport,
+  setReportKey,
+} from '../../client/reports.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import {
+  type ReportTyped,
+  reportFieldWords,
+  reportOfTyped,
+  reportTroubles,
+  reportTyped,
+} from '../../managers/papers/reportForm.ts';
+import { ButtonFile } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { SaveForm } from '../../parts/SaveForm.tsx';
+import { KeptEntry } from '../entries/KeptEntry.tsx';
+import { OpenEntry } from '../entries/OpenEntry.tsx';
+import { useKeepEntry } from '../entries/useKeepEntry.ts';
+import { useTypedForm } from '../useTypedForm.ts';
+import { ReportFields } from './ReportFields.tsx';
+import { ReportPreview } from './ReportPreview.tsx';
+
+/** One report: its words beside what they come to. */
+export default function ReportScreen({ id }: { id: string }) {
+  return (
+    <OpenEntry
+      name="report"
+      list={{ href: '/reports', stamp: 'Reports', words: 'To the reports' }}
+      entryKey={reportKey(id)}
+      open={() => openReport(id)}
+    >
+      {(report) => <ReportPage report={report} />}
+    </OpenEntry>
+  );
+}
+
+function ReportPage({ report }: { report: Report }) {
+  const queries = useQueryClient();
+  const keepEntry = useKeepEntry<Report>(reportKey, reportsKey);
+  const keep = (kept: Report) => {
+    keepEntry(kept);
+    void queries.invalidateQueries({ queryKey: setReportKey(kept.id) });
+  };
+  const set = useQuery({
+    queryKey: setReportKey(report.id),
+    queryFn: () => readSetReport(report.id),
+    staleTime: 0,
+  });
+  return (
+    <>
+      <PageHead stamp={<Link href="/reports">Reports</Link>} headline={report.title} />
+      <div className="report-page">
+        <div className="report-form">
+          <KeptEntry
+            entry={report}
+            listHref="/reports"
+            words={{ out: 'Put the report by', back: 'Bring it back' }}
+            keep={keep}
+            archive={(archived) => archiveReport(report.id, report.version, archived)}
+          >
+            {(onSaved, key) => (
+              <ReportForm key={key} report={report} figures={set.data?.figures ?? []} onSaved={onSaved} />
+            )}
+          </KeptEntry>
+        </div>
+        <div className="report-set">
+          <p className="stamp">As it stands, with the figures of now</p>
+          <p className="report-files">
+            <ButtonFile href={reportFile(report.id, 'pdf')}>PDF</ButtonFile>
+            <ButtonFile href={reportFile(report.id, 'docx')}>Word processor</ButtonFile>
+            <ButtonFile href={reportFile(report.id, 'html')}>HTML</ButtonFile>
+          </p>
+          {set.error && <FailureNotice failure={shownFailure(set.error)} />}
+          {set.data ? <ReportPreview report={set.data} /> : <p className="unseen">Setting the report …</p>}
+        </div>
+      </div>
+    </>
+  );
+}
+
+function ReportForm({
+  report,
+  figures,
+  onSaved,
+}: {
+  report: Report;
+  figures: readonly ReportFigure[];
+  onSaved: (kept: Report) => void;
+}) {
+  const form = useTypedForm<Report, ReportTyped>({
+    entry: report,
+    typedOf: reportTyped,
+    check: reportTroubles,
+    send: (typed, entry) => saveReport(report.id, entry!.version, reportOfTyped(typed)),
+  });
+  const save = async () => {
+    const kept = await form.save();
+    if (kept) onSaved(kept);
+    return kept;
+  };
+  return (
+    <SaveForm label={report.title} act="Save and set" form={form} words={reportFieldWords} onSave={save}>
+      <ReportFields form={form} figures={figures} />
+    </SaveForm>
+  );
+}
