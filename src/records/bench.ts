@@ -115,6 +115,9 @@ export interface NowAndNext {
 
 export type WaitVerdict = 'too-soon' | 'open' | 'best' | 'past-best' | 'unknown';
 
+/** `now`: work is under way on the stone, or etch lies on it; nothing waits. */
+export type StandingVerdict = WaitVerdict | 'now';
+
 /** Seconds since the last step that bound each verdict; null where practice knows no such bound. */
 export interface WaitRange {
   readonly openFrom: number;
@@ -141,7 +144,7 @@ export interface Standing {
   readonly gumNow: boolean;
   /** Etch lies on it. */
   readonly wet: boolean;
-  readonly verdict: WaitVerdict;
+  readonly verdict: StandingVerdict;
   readonly range: WaitRange | null;
   /** Which of the waits it is in; null: in none that a record is kept of. */
   readonly wait: WaitKind | null;

@@ -2,7 +2,8 @@ import type { Standing } from '../../records/bench.ts';
 import type { RackLine } from '../../records/rack.ts';
 
 /**
- * The rack with what can wait least first: gum now, etch on the stone, past best, best (soonest end first), perhaps
+ * The rack with what can wait least first: gum now, etch on the stone, past best, best (soonest end first) and what is
+ * under way, perhaps
  * ungummed, open (soonest end first), unknown, too soon. Our rule; equals by the stone's name.
  */
 export function inRackOrder(lines: readonly RackLine[]): readonly RackLine[] {
@@ -25,6 +26,8 @@ function rankOf({ gumNow, wet, verdict, inked, gummed }: Standing): number {
   if (verdict === 'best') return 3;
   if (inked === 'yes' && gummed === 'unknown') return 4;
   switch (verdict) {
+    case 'now':
+      return 3;
     case 'open':
       return 5;
     case 'unknown':

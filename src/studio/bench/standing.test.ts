@@ -100,7 +100,12 @@ describe('standing', () => {
     expect(standing(book.events, 1).gumNow).toBe(true);
     book.log('stage-started', { stage: 'second-etch' }, { s: 2 });
     book.log('laid', { place: 'sky' }, { s: 10 });
-    expect(standing(book.events, 20)).toMatchObject({ gumNow: false, wet: true });
+    expect(standing(book.events, 20)).toMatchObject({
+      gumNow: false,
+      wet: true,
+      verdict: 'now',
+      range: null,
+    });
     book.log('lifted', { place: 'sky' }, { s: 130 });
     book.log('stage-ended', { stage: 'second-etch' }, { s: 300 });
     expect(standing(book.events, 301)).toMatchObject({ gummed: 'yes', verdict: 'too-soon' });

@@ -68,7 +68,7 @@ export function standingOf(input: StandingInput): Standing {
     inked,
     gumNow,
     wet,
-    verdict: waitVerdict(range, seconds),
+    verdict: busy ? 'now' : waitVerdict(range, seconds),
     range,
     wait: range && waitAfter(stage, route),
     next,

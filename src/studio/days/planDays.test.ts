@@ -25,6 +25,18 @@ const starts = (plan: DayPlan) =>
 describe('by hand', () => {
   const studio = aStudio();
 
+  it('an etch that lies is no step with slack: it is now, whatever the deadline', () => {
+    const stages = ['first-etch', 'washout', 'base', 'base-air', 'water', 'roll-up'] as const;
+    const work = aWork({
+      deadline: { goal: 'roll-up', by: '2026-12-04T17:00:00Z', second: 'full', trialProofs: true, times: [] },
+      place: { told: [{ stage: 'first-etch', underWay: true }], skipped: [] },
+      timed: timed(stages),
+    });
+    const plan = planDays(work, planningAt('2026-11-30T09:00:00Z', studio));
+    expect(plan.steps[0]).toMatchObject({ latestStart: '2026-11-30T09:00:00.000Z', slackMinutes: 0 });
+    expect(plan.steps[1]!.slackMinutes).toBeGreaterThan(1440);
+  });
+
   it('good-to-print by Friday 17:00 from a rolled-up stone: each step as late as it can', () => {
     const stages = [
       'trial-proofs',

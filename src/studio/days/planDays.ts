@@ -1,5 +1,7 @@
 import type { DayPlan, DayStep, DayVerdict } from '../../records/dayPlan.ts';
+import type { LineStage } from '../../records/run.ts';
 import { lineRule } from '../bench/lineStages.ts';
+import { etches } from '../bench/stagesDone.ts';
 import { backFrom, type ChainPlace, chainOf, onFrom, soonestEnd } from './chain.ts';
 import { daySteps, type NeededStep, waitBefore } from './daySteps.ts';
 import type { Planning, WorkToPlan } from './planning.ts';
@@ -30,8 +32,12 @@ export function planDays(work: WorkToPlan, planning: Planning): DayPlan {
   const by = Math.floor(Date.parse(deadline.by) / minuteMs) * minuteMs;
   const longest = chainOf(steps, 'longest');
   const shortest = chainOf(steps, 'shortest');
-  const latest = backFrom(planning.people, longest, by);
   const earliest = onFrom(planning.people, longest, ready.longest);
+  const latest = withoutPause(
+    backFrom(planning.people, longest, by),
+    earliest,
+    etchUnderWay(work, left.stages),
+  );
   const told = steps.map((step, index) =>
     stepOf(step, latest[index]!, earliest[index]!, planning, ready.why),
   );
@@ -49,6 +55,21 @@ export function planDays(work: WorkToPlan, planning: Planning): DayPlan {
     assumed: assumptions(work, ready.unknownWait, left.stages),
   };
   return { ...plan, sentence: planSentence(plan), reasons: planReasons(plan, planning) };
+}
+
+/** Whether the first of the stages left is an etch that is under way: it can't be put off. */
+function etchUnderWay({ place }: WorkToPlan, [first]: readonly LineStage[]): boolean {
+  return place.told.some(({ stage, underWay }) => underWay && stage === first && etches.includes(stage));
+}
+
+/** Places with the first as soon as it can be where it bears no pause. */
+function withoutPause(
+  latest: readonly ChainPlace[],
+  earliest: readonly ChainPlace[],
+  bearsNone: boolean,
+): readonly ChainPlace[] {
+  const [late, soon] = [latest[0]?.placed, earliest[0]?.placed];
+  return bearsNone && late && soon && soon.start < late.start ? [earliest[0]!, ...latest.slice(1)] : latest;
 }
 
 function frameOf({ workId, title, stoneName, deadline }: WorkToPlan, planning: Planning): DayPlan {

@@ -9,6 +9,7 @@ import {
   rackFinding,
   rangeWords,
   sinceWords,
+  verdictWords,
 } from './standingWords.ts';
 
 const standing = (more: Partial<Standing> = {}): Standing => ({
@@ -95,6 +96,11 @@ describe('how long', () => {
     expect(
       bestByWords(standing({ bestBy: '2026-03-04T08:00:00Z', range: range({ bestTo: 5 }) }), now),
     ).toMatch(/^was best until/);
+    const lies = standing({ verdict: 'now', wet: true });
+    expect(`${verdictWords[lies.verdict]}: ${bestByWords(lies, now)}`).toBe(
+      'now: etch lies on the stone and does not wait',
+    );
+    expect(bestByWords(standing({ verdict: 'now' }), now)).toBe('it is under way');
   });
 });
 

@@ -1,10 +1,11 @@
 import type { Basis } from '../../foundation/measured.ts';
-import type { Standing, WaitRange, WaitVerdict } from '../../records/bench.ts';
+import type { Standing, StandingVerdict, WaitRange } from '../../records/bench.ts';
 import type { GumState, RackLine, WaitBand } from '../../records/rack.ts';
 import { momentText } from './localMoment.ts';
 
 /** What a wait is, as one says it beside a stone. */
-export const verdictWords: Readonly<Record<WaitVerdict, string>> = {
+export const verdictWords: Readonly<Record<StandingVerdict, string>> = {
+  now: 'now',
   'too-soon': 'too soon',
   open: 'may go on',
   best: 'best now',
@@ -54,7 +55,8 @@ function listed(names: readonly string[]): string {
 }
 
 /** Until when it is best done, or since when it waits without such an end. */
-export function bestByWords({ bestBy, range, verdict }: Standing, now: Date): string {
+export function bestByWords({ bestBy, range, verdict, wet }: Standing, now: Date): string {
+  if (verdict === 'now') return wet ? 'etch lies on the stone and does not wait' : 'it is under way';
   if (bestBy !== null) {
     const until = range?.bestTo === null ? 'in time' : 'best';
     return Date.parse(bestBy) < now.getTime()
