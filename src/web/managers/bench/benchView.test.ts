@@ -41,7 +41,12 @@ const onStone = { stage: 'first-etch' } as const;
 describe('what the bench shows', () => {
   it('waits for a beginning, with the first place lit', () => {
     const view = aBench().look(0);
-    expect(view).toMatchObject({ phase: 'ready', letter: 'A', words: 'Begin: lay the sky', seconds: null });
+    expect(view).toMatchObject({
+      phase: 'ready',
+      letter: 'A',
+      words: 'Begin: lay the sky: gum, 5 ml',
+      seconds: null,
+    });
     expect(view.taps.first?.kind).toBe('stage-started');
     expect(view.places[0]?.state).toBe('lit');
   });
@@ -53,13 +58,17 @@ describe('what the bench shows', () => {
       letter: 'A',
       seconds: 6,
       counting: 'left',
-      words: 'Lay the sky',
+      words: 'Lay the sky: gum, 5 ml',
       stayOff: 'Stay off B',
-      next: 'Then B: lay the post',
+      next: 'Then B: lay the post: gum, 5 ml',
       nextSeconds: 6,
     });
-    expect(bench.look(12)).toMatchObject({ letter: 'B', words: 'Lay the post' });
+    // the first tap is waited for a moment
+    expect(bench.look(12)).toMatchObject({ letter: 'A', counting: 'over', seconds: 2 });
     expect(bench.look(12).taps.first?.words).toBe('A laid');
+    expect(bench.look(15)).toMatchObject({ letter: 'B', words: 'Lay the post: gum, 5 ml' });
+    expect(bench.look(15).taps.first?.words).toBe('B laid');
+    expect(bench.look(15).taps.others.map(({ words }) => words)).toEqual(['A laid']);
   });
 
   it('lights the move due, and dims what lies towards its gap', () => {
@@ -80,6 +89,7 @@ describe('what the bench shows', () => {
     bench.log(0, 'stage-started', onStone);
     bench.log(10, 'laid', { place: 'sky' });
     bench.log(20, 'laid', { place: 'post' });
+    bench.log(22, 'moved', { place: 'post' });
     expect(bench.look(34).taps.first?.words).toBe('A moved');
     expect(bench.look(35).taps.first?.words).toBe('B moved');
     bench.log(34, 'moved', { place: 'sky' });
@@ -111,6 +121,60 @@ describe('what the bench shows', () => {
   });
 });
 
+const verbs = { Lay: 'laid', Move: 'moved', Lift: 'lifted' } as const;
+
+describe('one move', () => {
+  it('is what words, light and the first target are about, whoever is ahead, behind or silent', () => {
+    const logs: readonly (readonly (readonly [number, 'laid' | 'moved' | 'lifted', string])[])[] = [
+      [],
+      [[6, 'laid', 'sky']],
+      [
+        [6, 'laid', 'sky'],
+        [9, 'laid', 'post'],
+        [27, 'moved', 'sky'],
+        [34, 'moved', 'post'],
+        [105, 'lifted', 'sky'],
+      ],
+      [
+        [17, 'laid', 'sky'],
+        [32, 'laid', 'post'],
+      ],
+    ];
+    for (const [which, log] of logs.entries()) {
+      for (let second = 0.5; second < 160; second++) {
+        const bench = aBench();
+        bench.log(0, 'stage-started', onStone);
+        for (const [at, kind, place] of log) if (at <= second) bench.log(at, kind, { place });
+        const { words, letter, taps, places, counting } = bench.look(second);
+        const verb = /(lay|move|lift|laid)/i.exec(words)?.[1];
+        const kind = verb === 'laid' ? 'laid' : verbs[(verb![0]!.toUpperCase() + verb!.slice(1)) as 'Lay'];
+        const at = `log ${which} at ${second} s: ${words}`;
+        expect(taps.first?.words, at).toBe(`${letter} ${kind}`);
+        const lit = places.filter(({ state }) => state === 'lit').map((place) => place.letter);
+        if (counting !== 'until') expect(lit, at).toEqual([letter]);
+      }
+    }
+  });
+
+  it('ahead of the clock the next move is asked, and laying on is offered beside it', () => {
+    const bench = aBench();
+    bench.log(0, 'stage-started', onStone);
+    bench.log(6, 'laid', { place: 'sky' });
+    const view = bench.look(7);
+    expect(view).toMatchObject({ letter: 'B', words: 'Next: lay the post: gum, 5 ml', seconds: 3 });
+    expect(view.taps.first?.words).toBe('B laid');
+  });
+
+  it('a move that was tapped is not asked again for its call, an early tap counts for the call near it', () => {
+    const bench = aBench();
+    bench.log(0, 'stage-started', onStone);
+    bench.log(10, 'laid', { place: 'sky' });
+    bench.log(20, 'laid', { place: 'post' });
+    bench.log(28, 'moved', { place: 'sky' });
+    expect(bench.look(31)).toMatchObject({ letter: 'B', words: 'Next: move the post' });
+  });
+});
+
 describe('two people at one screen', () => {
   it('log what the other has behind them once their own is logged', () => {
     const steps = kept.plan.schedule.steps.map((step) =>
@@ -126,8 +190,10 @@ describe('two people at one screen', () => {
     };
     expect(look(22).taps.first?.words).toBe('A laid');
     log('laid', { place: 'sky' }, { s: 10 });
-    expect(look(15)).toMatchObject({ other: 'Person 2: lay the post' });
-    expect(look(22).taps.first?.words).toBe('B laid');
+    expect(look(15)).toMatchObject({ other: 'Person 2: lay the post: gum, 5 ml' });
+    expect(look(22)).toMatchObject({ words: 'Next: move the sky' });
+    expect(look(22).taps.first?.words).toBe('A moved');
+    expect(look(22).taps.others.map(({ words }) => words)).toEqual(['B laid', 'A lifted']);
   });
 });
 

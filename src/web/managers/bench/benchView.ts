@@ -1,8 +1,9 @@
 import type { DueMove, RunFactKind, RunState } from '../../../records/bench.ts';
-import type { EtchPlan } from '../../../records/etch.ts';
+import type { EtchPlan, PlannedZone } from '../../../records/etch.ts';
 import type { LineStage } from '../../../records/run.ts';
 import { buffingRounds, endSigns } from '../../../studio/etch/endSigns.ts';
 import { laidRows } from '../../../studio/etch/laidRows.ts';
+import { type AskedMove, askedMoves } from './askedMove.ts';
 import { type BenchTaps, beginTap, buffingTaps, etchingTaps } from './benchTaps.ts';
 
 export type BenchPhase = 'ready' | 'etching' | 'buffing';
@@ -56,11 +57,15 @@ const verbs = { lay: 'Lay', move: 'Move', lift: 'Lift' } as const;
  * @param person whose screen it is, from 1
  */
 export function benchView(plan: EtchPlan, state: RunState, person: number): BenchView {
-  const rows = new Map(laidRows(plan).map(({ row, name }) => [row.id, { letter: row.letter, name }]));
+  const rows = new Map(
+    laidRows(plan).map(({ row, name }) => [
+      row.id,
+      { letter: row.letter, name, amount: amountOfEtch(row.etch) },
+    ]),
+  );
   const letterOf = (place: string) => rows.get(place)?.letter ?? place;
   const nameOf = (place: string) => lowered(rows.get(place)?.name ?? place);
-  const say = ({ action, place }: Pick<DueMove, 'action' | 'place'>) =>
-    `${verbs[action]} the ${nameOf(place)}`;
+  const amountOf = (place: string) => rows.get(place)?.amount ?? null;
   const { moves } = state;
   const facts = shownFactWords(state.facts);
   const rest = {
@@ -89,37 +94,55 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
       ...rest,
       phase: 'ready',
       letter: first ? letterOf(first.zone) : null,
-      words: first ? `Begin: lay the ${nameOf(first.zone)}` : 'Begin',
+      words: first ? `Begin: ${lowered(sayOf('lay', nameOf(first.zone), amountOf(first.zone)))}` : 'Begin',
       endSign: until(endSigns.lay),
       places: placesOf(plan, state, first?.zone ?? null),
       taps: { first: beginTap, others: [] },
     };
   }
-  const now = moves.now.find((move) => move.person === person) ?? null;
-  const next = moves.next.find((move) => move.person === person) ?? null;
-  const overdue = now === null && next === null ? overdueLift(plan, state, moves, person) : null;
-  const lit = now ?? overdue ?? next;
-  const after = lit === next ? null : next;
+  const step = (action: DueMove['action'], zone: string) => sayOf(action, nameOf(zone), amountOf(zone));
+  const all = askedMoves(plan, state, person);
+  const { asked, after } = all;
+  const missed = asked?.when === 'unlogged' && asked.step.action === 'lay';
   const theirs = moves.now.find((move) => move.person !== person) ?? null;
+  const over = asked !== null && asked.when !== 'next' && asked.seconds < 0;
   return {
     ...rest,
     phase: 'etching',
-    letter: lit && letterOf(lit.place),
-    seconds: now
-      ? now.lastsSeconds + now.inSeconds
-      : overdue
-        ? -overdue.inSeconds
-        : (next?.inSeconds ?? null),
-    counting: now ? 'left' : overdue ? 'over' : 'until',
-    words: lit ? (lit === next ? `Next: ${lowered(say(lit))}` : say(lit)) : 'Wait for the other hands',
-    stayOff: lit && stayOff(plan, lit.place, letterOf),
-    endSign: signOf(lit?.action ?? 'move'),
-    next: after && `Then ${letterOf(after.place)}: ${lowered(say(after))}`,
-    nextSeconds: after?.inSeconds ?? null,
-    other: theirs && `Person ${theirs.person}: ${lowered(say(theirs))}`,
-    places: placesOf(plan, state, lit === next ? null : (lit?.place ?? null)),
-    taps: etchingTaps({ plan, state, person, letterOf }),
+    letter: asked && letterOf(asked.step.zone),
+    seconds: asked === null || missed ? null : Math.abs(asked.seconds),
+    counting: asked?.when === 'next' || missed ? 'until' : over ? 'over' : 'left',
+    words: askedWords(asked, nameOf, step),
+    stayOff: asked && stayOff(plan, asked.step.zone, letterOf),
+    endSign: signOf(asked?.step.action ?? 'move'),
+    next: after && `Then ${letterOf(after.step.zone)}: ${lowered(step(after.step.action, after.step.zone))}`,
+    nextSeconds: after?.seconds ?? null,
+    other: theirs && `Person ${theirs.person}: ${lowered(step(theirs.action, theirs.place))}`,
+    places: placesOf(plan, state, asked?.when === 'next' ? null : (asked?.step.zone ?? null)),
+    taps: etchingTaps(all, state.contacts, letterOf),
   };
+}
+
+/** What a move asks, with what and how much where an etch is laid. */
+function sayOf(action: DueMove['action'], name: string, amount: string | null): string {
+  const words = `${verbs[action]} the ${name}`;
+  return action === 'lay' && amount !== null ? `${words}: ${amount}` : words;
+}
+
+function askedWords(
+  asked: AskedMove | null,
+  nameOf: (place: string) => string,
+  step: (action: DueMove['action'], place: string) => string,
+): string {
+  if (asked === null) return 'Wait for the other hands';
+  const { action, zone } = asked.step;
+  if (asked.when === 'unlogged' && action === 'lay') return `Is the ${nameOf(zone)} laid? Then log it`;
+  return asked.when === 'next' ? `Next: ${lowered(step(action, zone))}` : step(action, zone);
+}
+
+/** What to lay and how much of it, as planned: `gum alone, 25 ml`; null where no rule says. */
+function amountOfEtch(etch: PlannedZone['etch']): string | null {
+  return etch && `${lowered(etch.name)}, ${etch.ml} ml`;
 }
 
 /** What was not as planned and a printer should see, each once, oldest first. */
@@ -172,24 +195,6 @@ function placesOf(plan: EtchPlan, { contacts, moves }: RunState, lit: string | n
     const state = lifted.has(id) ? 'lifted' : id === lit ? 'lit' : lies;
     return { id, letter, state, share: Math.min(1, Math.max(0, share)), seconds: due };
   });
-}
-
-/** The lift that the schedule has behind it and nobody logged; times as if it were due now. */
-function overdueLift(
-  plan: EtchPlan,
-  { contacts }: RunState,
-  { elapsedSeconds, lateSeconds }: NonNullable<RunState['moves']>,
-  person: number,
-): DueMove | null {
-  const lifted = new Set(contacts.filter(({ liftedAt }) => liftedAt !== null).map(({ place }) => place));
-  const lifts = plan.schedule.steps.filter(
-    (one) => one.person === person && one.action === 'lift' && !lifted.has(one.zone),
-  );
-  // what was logged laid comes first: of the rest nobody knows
-  const step = lifts.find(({ zone }) => contacts.some(({ place }) => place === zone)) ?? lifts[0];
-  if (!step) return null;
-  const inSeconds = Math.round(step.to - (elapsedSeconds - lateSeconds));
-  return { ...step, place: step.zone, letter: null, inSeconds, lastsSeconds: step.to - step.from };
 }
 
 /** Strong is never dragged into light: which neighbour to keep away from. */

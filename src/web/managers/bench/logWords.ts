@@ -2,6 +2,7 @@ import type { LineStage, RunEvent } from '../../../records/run.ts';
 import { lineRule } from '../../../studio/bench/lineStages.ts';
 import { stagePast } from '../../../studio/bench/stagePast.ts';
 import { clockOf } from './spanWords.ts';
+import { noteWords } from './troubleKinds.ts';
 
 /** What an event says in a line of the log. Places are named by `letterOf`. */
 export function eventWords(event: RunEvent, letterOf: (place: string) => string): string {
@@ -43,8 +44,11 @@ export function eventWords(event: RunEvent, letterOf: (place: string) => string)
       return 'left for the day';
     case 'undo':
       return 'the one before taken back';
-    case 'note':
-      return 'a note';
+    case 'note': {
+      const said = noteWords(event);
+      if (said === null) return 'a note';
+      return said.about === 'trouble' ? `the trouble was: ${said.words}` : `note: ${said.words}`;
+    }
     default:
       return event satisfies never;
   }

@@ -37,6 +37,23 @@ export function expectedWords(expected: ExpectedTime | null): string | null {
   return high === null ? null : `${clockOf(high)} at most`;
 }
 
+/** Done minus planned as both are shown, `+1:20`; null where either is not known. */
+export function differenceWords(plannedSeconds: number | null, spent: Spent | null): string | null {
+  if (plannedSeconds === null || spent === null) return null;
+  const apart = Math.floor(spent.seconds) - Math.round(plannedSeconds);
+  return apart === 0 ? '0:00' : `${apart < 0 ? '−' : '+'}${minutesSeconds(Math.abs(apart))}`;
+}
+
+/** What is expected, beside a clock that runs: `of 1 to 3 minutes`; null where no time is known. */
+export function spanRange(expected: ExpectedTime | null): string | null {
+  const { lowSeconds: low = null, highSeconds: high = null } = expected ?? {};
+  if (low === null || high === null || low === high || low % minute || high % minute || high >= hour) {
+    const words = expectedWords(expected);
+    return words && `of ${words}`;
+  }
+  return `of ${low / minute} to ${high / minute} minutes`;
+}
+
 /** How long something took and how that is known; what is remembered never looks like what was measured. */
 export function spentWords(spent: Spent | null): string {
   if (spent === null) return 'time not known';

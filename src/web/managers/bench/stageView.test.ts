@@ -8,7 +8,7 @@ import { runState } from '../../../studio/bench/runState.ts';
 import { benchLead } from './benchLead.ts';
 import { freeEtchView } from './freeEtchView.ts';
 import { freePlaces } from './freePlaces.ts';
-import { clockOf, expectedWords, spentWords, spokenSpan } from './spanWords.ts';
+import { clockOf, differenceWords, expectedWords, spentWords, spokenSpan } from './spanWords.ts';
 import { stageView } from './stageView.ts';
 
 const run = { id: 'run', workId: 'work', planId: null, workVersion: 1, startedAt: '', events: 0 };
@@ -34,7 +34,7 @@ function aBench() {
     log<Kind extends RunEventKind>(s: number, kind: Kind, payload: RunPayloads[Kind]) {
       book.log(kind, payload, { s });
     },
-    look: (seconds: number) => stageView(stateAt(seconds), 'drawn'),
+    look: (seconds: number) => stageView(stateAt(seconds), 'drawn', 200_000),
   };
 }
 
@@ -43,14 +43,19 @@ describe('a stage at the bench', () => {
     const bench = aBench();
     expect(bench.look(0)).toMatchObject({ phase: 'next', headline: 'Next: rosin, then talc', seconds: null });
     bench.log(0, 'stage-started', { stage: 'washout' });
-    expect(bench.look(59)).toMatchObject({ phase: 'open', seconds: 59, spoken: 'Washout' });
-    expect(bench.look(59).gauge).toMatchObject({ verdict: 'before', words: '0:01 to go at least' });
+    expect(bench.look(59)).toMatchObject({ phase: 'open', seconds: 59, spoken: 'Washout, 10 to 30 ml' });
+    expect(bench.look(59)).toMatchObject({
+      headline: 'Washout, 10 to 30 ml',
+      time: { range: 'of 1 to 3 minutes', verdict: 'before', words: 'too soon: 0:01 to go at least' },
+      early: 'too soon: 0:01 to go at least',
+    });
+    expect(bench.look(61).early).toBeNull();
     const look = 'Look: only a ghost of the drawing is left?';
     expect(bench.look(61).spoken).toBe(`Washout, one minute. ${look}`);
     expect(bench.look(185).spoken).toBe(`Washout, 3 minutes. ${look}`);
-    expect(bench.look(190).gauge).toMatchObject({ verdict: 'over', words: '0:10 over what is usual' });
+    expect(bench.look(190).time).toMatchObject({ verdict: 'over', words: '0:10 over what is usual' });
     expect(bench.look(61).expected).toBe(
-      '1:00 to 3:00, through dry gum, no water before it, from memory, varies',
+      '1:00 to 3:00, through dry gum, no water before it, from memory, varies. 10–30 ml per 0.2 m², this stone 0.20 m², from memory, varies; low-odour: half of it for twice the time, common practice',
     );
     expect(bench.look(61).cautions[0]).toMatch(/^Solvent/);
   });
@@ -65,7 +70,9 @@ describe('a stage at the bench', () => {
     ]);
     bench.log(55, 'stage-ended', { stage: 'base' });
     bench.log(55, 'stage-started', { stage: 'base-rest' });
-    expect(bench.look(3600 * 20)).toMatchObject({ headline: 'Rest under base and gum', gauge: null });
+    expect(bench.look(120).early).toMatch(/^too soon: open from /);
+    expect(bench.look(3600 * 20)).toMatchObject({ headline: 'Rest under base and gum', early: null });
+    expect(bench.look(3600 * 20).time!.words).toMatch(/^best until /);
     expect(bench.look(3600 * 20).first).toMatchObject([
       { kind: 'stage-started', payload: { stage: 'water' } },
     ]);
@@ -195,5 +202,8 @@ describe('times in words', () => {
     const spent = { seconds: 120, low: 60, high: 180, oneClock: true } as const;
     expect(spentWords({ ...spent, how: 'remembered' })).toContain('remembered, not measured');
     expect(spentWords({ ...spent, how: 'measured' })).toBe('2:00');
+    // 4:55 stands beside 3:35: what is between is what a reader reckons
+    expect(differenceWords(215, { ...spent, seconds: 295.7, how: 'measured' })).toBe('+1:20');
+    expect(differenceWords(null, null)).toBeNull();
   });
 });

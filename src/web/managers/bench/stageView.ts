@@ -4,8 +4,9 @@ import type { WorkStage } from '../../../records/work.ts';
 import { lineCourse } from '../../../studio/bench/lineCourse.ts';
 import { type LineRule, lineRule } from '../../../studio/bench/lineStages.ts';
 import { stageCautions } from '../../../studio/bench/stageCautions.ts';
+import { momentText } from '../localMoment.ts';
 import type { BenchTap } from './benchTaps.ts';
-import { clockOf, expectedWords, spokenSpan } from './spanWords.ts';
+import { clockOf, expectedWords, spanRange, spokenSpan } from './spanWords.ts';
 
 /** All that the bench says of a stage of the line at one moment. */
 export interface StageView {
@@ -18,15 +19,15 @@ export interface StageView {
   readonly endSign: string | null;
   /** What is expected and by what right, in plain words. */
   readonly expected: string;
-  /** Where the clock stands against the range; null where no range is known or nothing runs. */
-  readonly gauge: {
-    /** Shares of the strip, 0..1. */
-    readonly from: number;
-    readonly to: number;
-    readonly now: number;
+  /** Where the clock stands beside what is expected; null where no time is known or nothing runs. */
+  readonly time: {
+    /** `of 1 to 3 minutes`; null where only the earliest end is known, as of a rest. */
+    readonly range: string | null;
     readonly verdict: 'before' | 'within' | 'over';
     readonly words: string;
   } | null;
+  /** Why it is too soon for what is offered first, which is then asked once; null where it isn't. */
+  readonly early: string | null;
   readonly cautions: readonly string[];
   /** What the space bar, the pedal and the large target log, one after the other; empty where nothing is left. */
   readonly first: readonly BenchTap[];
@@ -46,10 +47,17 @@ const basisWords = {
 /** Minutes are called out only of stages that last so long at most, seconds. */
 const calledUpTo = 20 * 60;
 
-/** What the bench shows of a run between and in its stages, from its log and the clock alone. */
-export function stageView(state: Pick<RunState, 'stages' | 'at'>, workStage: WorkStage): StageView {
+/**
+ * What the bench shows of a run between and in its stages, from its log and the clock alone.
+ * @param faceMm2 the stone's face, mm²: what a washout takes goes by it
+ */
+export function stageView(
+  state: Pick<RunState, 'stages' | 'at' | 'standing'>,
+  workStage: WorkStage,
+  faceMm2: number,
+): StageView {
   const { open, next } = lineCourse(state.stages, workStage);
-  if (open) return openView(open, (Date.parse(state.at) - Date.parse(open.startedAt!)) / 1000);
+  if (open) return openView(open, state, faceMm2);
   if (next === null) {
     return {
       phase: 'end',
@@ -58,24 +66,27 @@ export function stageView(state: Pick<RunState, 'stages' | 'at'>, workStage: Wor
       headline: 'Nothing is left in the line',
       endSign: null,
       expected: 'Another stage can be begun all the same.',
-      gauge: null,
+      time: null,
+      early: null,
       cautions: [],
       first: [],
       spoken: 'Nothing is left in the line',
     };
   }
   const rule = lineRule(next);
+  const headline = withAmount(`Next: ${rule.name}`, next, faceMm2);
   return {
     phase: 'next',
     stage: next,
     seconds: null,
-    headline: `Next: ${rule.name}`,
+    headline,
     endSign: rule.endSign,
-    expected: expectedSentence(rule),
-    gauge: null,
+    expected: expectedSentence(rule, faceMm2),
+    time: null,
+    early: rule.waiting ? null : opensAt(state),
     cautions: stageCautions(next),
     first: [beginTap(next)],
-    spoken: `Next: ${rule.name}`,
+    spoken: headline,
   };
 }
 
@@ -99,55 +110,98 @@ export function endTaps(stage: LineStage): readonly BenchTap[] {
   ];
 }
 
-function openView(open: StageDone, seconds: number): StageView {
+function openView(open: StageDone, state: Pick<RunState, 'at' | 'standing'>, faceMm2: number): StageView {
+  const seconds = Math.max(0, (Date.parse(state.at) - Date.parse(open.startedAt!)) / 1000);
   const rule = lineRule(open.stage);
-  const headline = upperFirst(rule.name);
-  const base = {
-    phase: 'open',
-    stage: open.stage,
-    seconds: Math.max(0, seconds),
-    headline,
-    endSign: rule.endSign,
-    expected: expectedSentence(rule),
-    gauge: gaugeOf(rule, seconds),
-    cautions: stageCautions(open.stage),
-  } as const;
+  const headline = withAmount(upperFirst(rule.name), open.stage, faceMm2);
+  const rest = rule.waiting ? restTime(state) : null;
+  const time = timeOf(rule, seconds) ?? rest;
   const { next, waiting } = rule;
   // waiting asks for nothing: the way out of it is to begin what follows
   const leave = waiting && next !== null && !lineRule(next).waiting ? [beginTap(next)] : endTaps(open.stage);
-  return { ...base, first: leave, spoken: spokenOf(rule, headline, seconds) };
+  const early = time?.verdict === 'before' ? time.words : null;
+  return {
+    phase: 'open',
+    stage: open.stage,
+    seconds,
+    headline,
+    endSign: rule.endSign,
+    expected: expectedSentence(rule, faceMm2),
+    time,
+    early,
+    cautions: stageCautions(open.stage),
+    first: leave,
+    spoken: spokenOf(rule, headline, seconds),
+  };
+}
+
+/** A rest by what the stone's standing says of it; null where nothing is known. */
+function restTime(state: Pick<RunState, 'standing'>): StageView['time'] {
+  const early = opensAt(state);
+  if (early !== null) return { range: null, verdict: 'before', words: early };
+  const { verdict, bestBy } = state.standing;
+  if (verdict === 'past-best') return { range: null, verdict: 'over', words: 'past its best time' };
+  if (verdict !== 'best' && verdict !== 'open') return null;
+  const until = verdict === 'best' && bestBy !== null ? `best until ${momentText(bestBy)}` : 'may go on';
+  return { range: null, verdict: 'within', words: until };
+}
+
+/** From when the stone may go on, where that is still to come. */
+function opensAt({ standing }: Pick<RunState, 'standing'>): string | null {
+  const { verdict, range, since } = standing;
+  if (verdict !== 'too-soon' || range === null || since === null) return null;
+  const from = new Date(Date.parse(since) + range.openFrom * 1000).toISOString();
+  return `too soon: open from ${momentText(from)}`;
+}
+
+/** Washout for a face of 0.2 m², ml: from memory, varies. */
+const washoutMl = { low: 10, high: 30, faceMm2: 200_000 } as const;
+
+/** How much washout this stone's face takes, in whole ml; null for any other stage. */
+function washoutAmount(stage: LineStage, faceMm2: number): string | null {
+  if (stage !== 'washout' && stage !== 'second-washout') return null;
+  const of = (ml: number) => Math.max(1, Math.round((ml * faceMm2) / washoutMl.faceMm2));
+  return `${of(washoutMl.low)} to ${of(washoutMl.high)} ml`;
+}
+
+function withAmount(words: string, stage: LineStage, faceMm2: number): string {
+  const amount = washoutAmount(stage, faceMm2);
+  return amount === null ? words : `${words}, ${amount}`;
 }
 
 /** Its name at first; then from the least time on every minute, with the sign to look for. */
-function spokenOf({ expected, endSign }: LineRule, headline: string, seconds: number): string {
+function spokenOf({ name, expected, endSign }: LineRule, headline: string, seconds: number): string {
   const low = expected?.lowSeconds ?? null;
   const most = expected?.highSeconds ?? low;
   if (low === null || most === null || most > calledUpTo || seconds < low) return headline;
   const reached = seconds < low + 60 ? low : Math.max(low, Math.floor(seconds / 60) * 60);
-  return `${headline}, ${spokenSpan(reached)}. Look: ${endSign}?`;
+  return `${upperFirst(name)}, ${spokenSpan(reached)}. Look: ${endSign}?`;
 }
 
-function expectedSentence({ expected, basis }: LineRule): string {
+function expectedSentence({ stage, expected, basis }: LineRule, faceMm2: number): string {
   const time = expectedWords(expected);
   if (expected === null)
     return `No time is known that it should take; the sign decides (${basisWords[basis]}).`;
-  return upperFirst([time, expected.note, basisWords[expected.basis]].filter((each) => each).join(', '));
+  const words = upperFirst(
+    [time, expected.note, basisWords[expected.basis]].filter((each) => each).join(', '),
+  );
+  if (washoutAmount(stage, faceMm2) === null) return words;
+  const face = (faceMm2 / 1e6).toFixed(2);
+  return `${words}. 10–30 ml per 0.2 m², this stone ${face} m², from memory, varies; low-odour: half of it for twice the time, common practice`;
 }
 
-function gaugeOf({ expected }: LineRule, seconds: number): StageView['gauge'] {
-  if (expected === null) return null;
-  const low = expected.lowSeconds ?? expected.highSeconds;
-  const high = expected.highSeconds ?? expected.lowSeconds;
-  if (low === null || high === null) return null;
-  const whole = Math.max(high * 1.5, seconds * 1.1);
-  const open = expected.highSeconds === null;
-  const verdict = seconds < low ? 'before' : open || seconds <= high + 2 ? 'within' : 'over';
+function timeOf({ expected }: LineRule, seconds: number): StageView['time'] {
+  const low = expected?.lowSeconds ?? expected?.highSeconds ?? null;
+  const high = expected?.highSeconds ?? null;
+  const range = spanRange(expected);
+  if (low === null || range === null) return null;
+  const verdict = seconds < low ? 'before' : high === null || seconds <= high + 2 ? 'within' : 'over';
   const words = {
-    before: `${clockOf(Math.ceil(low - seconds))} to go at least`,
-    within: open ? 'long enough' : 'in its time: look for the sign',
-    over: `${clockOf(seconds - high)} over what is usual`,
+    before: `too soon: ${clockOf(Math.ceil(low - seconds))} to go at least`,
+    within: high === null ? 'long enough' : 'in its time: look for the sign',
+    over: `${clockOf(seconds - (high ?? 0))} over what is usual`,
   }[verdict];
-  return { from: low / whole, to: open ? 1 : high / whole, now: seconds / whole, verdict, words };
+  return { range, verdict, words };
 }
 
 function upperFirst(words: string): string {

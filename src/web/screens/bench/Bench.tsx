@@ -12,6 +12,7 @@ import { benchView } from '../../managers/bench/benchView.ts';
 import { type FreeHands, freeEtchView } from '../../managers/bench/freeEtchView.ts';
 import { freePlaces } from '../../managers/bench/freePlaces.ts';
 import { stageView } from '../../managers/bench/stageView.ts';
+import { troubleUntold } from '../../managers/bench/troubleKinds.ts';
 import { keepWho, readWho } from '../../managers/bench/whoHere.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { BenchFoot } from './BenchFoot.tsx';
@@ -63,7 +64,10 @@ export function Bench({
             freeHands,
           )
         : null);
-  const stage = state && lead?.kind === 'stage' ? stageView(state, work.stage) : null;
+  const stage =
+    state && lead?.kind === 'stage'
+      ? stageView(state, work.stage, work.stone.widthMm * work.stone.heightMm)
+      : null;
   const calls = useBenchCalls(etch, stage, senses);
   const plannedAreas = lead?.kind !== 'free' || lead.stage === 'first-etch';
   const areas = useMemo(() => benchAreas(work, plannedAreas ? kept : null), [work, kept, plannedAreas]);
@@ -139,6 +143,7 @@ export function Bench({
           free={lead.kind === 'free' ? { hands: freeHands, onHands: setFreeHands } : null}
           who={who}
           onPanel={setPanel}
+          trouble={troubleUntold(bench.events)}
         />
       </div>
     </div>

@@ -30,6 +30,7 @@ export function BenchFoot({
   free,
   who,
   onPanel,
+  trouble,
   runId,
 }: {
   runId: string;
@@ -44,13 +45,15 @@ export function BenchFoot({
   free: { readonly hands: FreeHands; readonly onHands: (hands: FreeHands) => void } | null;
   who: string | null;
   onPanel: (panel: PanelName) => void;
+  /** Whether a trouble waits to be said what it was. */
+  trouble: boolean;
 }) {
   const steps = kept?.plan.schedule.steps ?? [];
   const people = [...new Set(steps.map((step) => step.person))].sort((a, b) => a - b);
   const cautions = kept?.plan.cautions ?? [];
   return (
     <div className="bench-foot">
-      <BenchMore onPanel={onPanel} />
+      <BenchMore trouble={trouble} onPanel={onPanel} />
       <div className="bench-switches">
         <button type="button" onClick={() => onPanel('who')}>
           Logged by <b>{who ?? 'not said'}</b>

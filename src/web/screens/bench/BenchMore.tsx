@@ -7,20 +7,29 @@ const more: readonly (readonly [PanelName, string])[] = [
 ];
 
 /** What can be called up beside what is led through now. */
-export function BenchMore({ onPanel }: { onPanel: (panel: PanelName) => void }) {
+export function BenchMore({
+  trouble,
+  onPanel,
+}: {
+  /** Whether a trouble waits to be said what it was. */
+  trouble: boolean;
+  onPanel: (panel: PanelName) => void;
+}) {
   return (
     <div className="bench-more">
-      {more.map(([name, words]) => (
-        <button
-          key={name}
-          type="button"
-          className="bench-target"
-          onMouseDown={(event) => event.preventDefault()}
-          onClick={() => onPanel(name)}
-        >
-          {words} …
-        </button>
-      ))}
+      {[...(trouble ? [['trouble', 'Say what the trouble was'] as const] : []), ...more].map(
+        ([name, words]) => (
+          <button
+            key={name}
+            type="button"
+            className="bench-target"
+            onMouseDown={(event) => event.preventDefault()}
+            onClick={() => onPanel(name)}
+          >
+            {words} …
+          </button>
+        ),
+      )}
     </div>
   );
 }

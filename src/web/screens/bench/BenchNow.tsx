@@ -2,7 +2,7 @@ import './BenchNow.css';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import type { BenchView } from '../../managers/bench/benchView.ts';
 
-const countingWords = { left: 'left', until: 'until then', over: 'over', on: 'on the stone' } as const;
+const countingWords = { left: 'left', until: 'until then', over: 'late', on: 'on the stone' } as const;
 
 /** The one light field: what to touch now, how long, what to keep away from, and how its end is seen. */
 export function BenchNow({ view, stamp }: { view: BenchView; stamp: string }) {
@@ -15,9 +15,8 @@ export function BenchNow({ view, stamp }: { view: BenchView; stamp: string }) {
           <span className="bench-now-letter">{letter}</span>
           {seconds !== null && (
             <span role="timer" className={counting === 'over' ? 'over' : undefined}>
-              {counting === 'over' ? 'late ' : ''}
               {minutesSeconds(Math.max(0, seconds))}
-              <span className="unseen"> {countingWords[counting]}</span>
+              <small> {countingWords[counting]}</small>
             </span>
           )}
         </div>

@@ -1,7 +1,7 @@
 import './BenchOutcome.css';
 import type { Contact } from '../../../records/bench.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
-import { spentWords } from '../../managers/bench/spanWords.ts';
+import { differenceWords, spentWords } from '../../managers/bench/spanWords.ts';
 
 /** How the etch went: planned and done by place, and what was not as planned. */
 export function BenchOutcome({
@@ -26,14 +26,14 @@ export function BenchOutcome({
           </tr>
         </thead>
         <tbody>
-          {contacts.map(({ place, letter, name, laidAt, plannedSeconds, spent, differenceSeconds }) => (
+          {contacts.map(({ place, letter, name, laidAt, plannedSeconds, spent }) => (
             <tr key={`${place} ${laidAt}`}>
               <th scope="row">
                 <b className="big">{letter}</b> {name}
               </th>
               <td>{plannedSeconds === null ? '–' : minutesSeconds(plannedSeconds)}</td>
               <td>{spentWords(spent)}</td>
-              <td>{differenceSeconds === null ? '–' : signed(differenceSeconds)}</td>
+              <td>{differenceWords(plannedSeconds, spent) ?? '–'}</td>
             </tr>
           ))}
         </tbody>
@@ -49,9 +49,4 @@ export function BenchOutcome({
       )}
     </section>
   );
-}
-
-function signed(seconds: number): string {
-  const whole = Math.round(seconds);
-  return whole === 0 ? '0:00' : `${whole < 0 ? '−' : '+'}${minutesSeconds(Math.abs(whole))}`;
 }

@@ -6,6 +6,7 @@ import { ForgotPanel } from './ForgotPanel.tsx';
 import type { PanelName, PanelParts } from './panelParts.ts';
 import { StagesPanel } from './StagesPanel.tsx';
 import { ToolsPanel } from './ToolsPanel.tsx';
+import { TroublePanel } from './TroublePanel.tsx';
 import { WhoPanel } from './WhoPanel.tsx';
 
 const heads: Readonly<Record<PanelName, string>> = {
@@ -13,6 +14,7 @@ const heads: Readonly<Record<PanelName, string>> = {
   forgot: 'What did you forget to log?',
   stages: 'The line',
   who: 'Whose hands are these?',
+  trouble: 'What was the trouble?',
 };
 
 /** What is called up beside the lead: it lies over it, while the clocks go on, until something is logged or left. */
@@ -51,6 +53,7 @@ export function BenchPanel({
       {name === 'tools' && <ToolsPanel state={parts.state} onPick={onPick} />}
       {name === 'forgot' && <ForgotPanel {...parts} />}
       {name === 'stages' && <StagesPanel {...parts} />}
+      {name === 'trouble' && <TroublePanel onLog={parts.onLog} />}
       {name === 'who' && (
         <WhoPanel
           people={peopleOf(parts.events, who)}

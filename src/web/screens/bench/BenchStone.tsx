@@ -88,10 +88,9 @@ function PlaceLetter({
   );
   if (!ring) return null;
   const middle = letterPlace(ring);
-  const room = foot ? 0 : roomAt({ rings: area.rings, without: [] }, middle);
-  const size = foot ? 9 * unit : Math.min(17 * unit, Math.max(11 * unit, room * 0.9));
-  const words = `${area.letter}${secondsWords(place)}`;
-  const wide = words.length * size * 0.46 + size * 0.3;
+  const room = foot ? Number.POSITIVE_INFINITY : roomAt({ rings: area.rings, without: [] }, middle);
+  const { words, size } = fittingLabel(area.letter, secondsWords(place), room, unit, foot ? 9 : 17);
+  const wide = wideOf(words) * size;
   const high = size * 1.04;
   const [x, y] = foot ? [foot[0], foot[1] - high] : [middle[0] - wide / 2, middle[1] - high / 2];
   return (
@@ -104,10 +103,22 @@ function PlaceLetter({
   );
 }
 
+/** How wide words stand in a label, in its size. */
+function wideOf(words: string): number {
+  return words.length * 0.46 + 0.3;
+}
+
+/** A label that stays within its own zone: as large as the room allows; too little for the time, the letter alone. */
+function fittingLabel(letter: string, more: string, room: number, unit: number, most: number) {
+  const fits = (words: string) => (2 * room) / Math.hypot(wideOf(words), 1.04);
+  const words = fits(letter + more) < 7 * unit ? letter : letter + more;
+  return { words, size: Math.min(most * unit, Math.max(5 * unit, fits(words))) };
+}
+
 /** How long until it must be touched; nothing where nothing lies. */
 function secondsWords(place: BenchPlace | undefined): string {
   if (!place || place.state === 'waiting') return '';
-  if (place.state === 'lifted') return ' up';
+  if (place.state === 'lifted') return ' lifted';
   if (place.seconds === null) return '';
   return place.seconds < 0 ? ` late ${minutesSeconds(-place.seconds)}` : ` ${minutesSeconds(place.seconds)}`;
 }

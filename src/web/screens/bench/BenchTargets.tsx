@@ -5,6 +5,7 @@ import { HoldButton } from './HoldButton.tsx';
 /** What hands in gum touch: what is lit first and largest, then what else can be logged, trouble and undo. */
 export function BenchTargets({
   first,
+  lit = true,
   others,
   trouble,
   undo,
@@ -13,6 +14,8 @@ export function BenchTargets({
 }: {
   /** What one touch of the large target logs, in order; it says what the first of them does. */
   first: readonly BenchTap[];
+  /** False where it is too soon for it: it is then a plain target. */
+  lit?: boolean;
   others: readonly BenchTap[];
   trouble: BenchTap | null;
   /** What would be taken back; null where there is nothing. */
@@ -22,7 +25,7 @@ export function BenchTargets({
 }) {
   const target = (tap: BenchTap, kind: string, also: readonly BenchTap[] = []) => (
     <button
-      key={`${kind} ${tap.kind}`}
+      key={`${kind} ${tap.kind} ${tap.place}`}
       type="button"
       className={`bench-target ${kind}`}
       // the space bar stays with what is lit, not with what was touched last
@@ -34,7 +37,7 @@ export function BenchTargets({
   );
   return (
     <div className="bench-targets">
-      {first[0] && target(first[0], 'first', first.slice(1))}
+      {first[0] && target(first[0], lit ? 'first' : 'first early', first.slice(1))}
       {others.map((tap) => target(tap, 'other'))}
       {trouble && target(trouble, 'other')}
       {undo !== null && (

@@ -1,8 +1,9 @@
 import './StageLead.css';
+import { useState } from 'react';
 import type { RunState } from '../../../records/bench.ts';
 import type { LineStage } from '../../../records/run.ts';
 import { cautionsDefer } from '../../../studio/bench/stageCautions.ts';
-import { troubleTap } from '../../managers/bench/benchTaps.ts';
+import { type BenchTap, troubleTap } from '../../managers/bench/benchTaps.ts';
 import { shownFactWords } from '../../managers/bench/benchView.ts';
 import { eventWords } from '../../managers/bench/logWords.ts';
 import { clockOf } from '../../managers/bench/spanWords.ts';
@@ -14,7 +15,10 @@ import { BenchTargets } from './BenchTargets.tsx';
 import type { LeadParts } from './EtchLead.tsx';
 import { useBenchKeys } from './useBenchKeys.ts';
 
-/** Any stage but an etch: its clock against its range, the end sign large, the stone, and what to mind. */
+/**
+ * Any stage but an etch: its clock beside what is expected, the end sign large, the stone, and what to mind. What
+ * comes too soon is not lit, and asked once.
+ */
 export function StageLead({
   bench,
   tap,
@@ -26,12 +30,19 @@ export function StageLead({
   state,
 }: LeadParts & { view: StageView; state: RunState }) {
   const trouble = troubleTap(null);
+  const [asked, setAsked] = useState<string | null>(null);
+  const { time, early, seconds, endSign } = view;
+  const offered = `${view.phase} ${view.stage}`;
+  const sure = early === null || asked === offered;
+  const touchFirst = () => {
+    if (sure) tap(...view.first);
+    else setAsked(offered);
+  };
   useBenchKeys((what) => {
     if (what === 'undo') bench.undo();
     else if (what === 'trouble') tap(trouble);
-    else if (view.first.length > 0) tap(...view.first);
+    else if (view.first.length > 0) touchFirst();
   }, panelOpen);
-  const { gauge, seconds, endSign } = view;
   const etched = restsAfter[view.stage ?? 'regrain'] ? contactsOfLast(state) : [];
   return (
     <div className="bench-top">
@@ -41,19 +52,14 @@ export function StageLead({
         </p>
         {seconds !== null && (
           <div className="bench-figures big">
-            <span role="timer" className={gauge?.verdict === 'over' ? 'over' : undefined}>
+            <span role="timer" className={time?.verdict === 'over' ? 'over' : undefined}>
               {clockOf(seconds)}
+              <small> {time?.range ?? 'so far'}</small>
             </span>
-            {gauge && <span className="stage-gauge-words">{gauge.words}</span>}
-          </div>
-        )}
-        {gauge && (
-          <div className="stage-gauge" aria-hidden="true">
-            <i style={{ left: percent(gauge.from), right: percent(1 - gauge.to) }} />
-            <b style={{ left: percent(gauge.now) }} />
           </div>
         )}
         <h1>{view.headline}</h1>
+        {(time ?? early) && <p className="stage-time">{upperFirst(time?.words ?? early!)}.</p>}
         {endSign && (
           <p className="stage-sign">
             {view.phase === 'open' ? 'Until: ' : 'It is done when: '}
@@ -80,17 +86,23 @@ export function StageLead({
           </ul>
         )}
         <BenchTargets
-          first={view.first}
+          first={early !== null && sure ? askedAgain(view.first) : view.first}
+          lit={early === null}
           others={[]}
           trouble={trouble}
           undo={bench.last && eventWords(bench.last, letterOf)}
-          onTap={tap}
+          onTap={(touched, ...also) => (touched?.kind === 'trouble' ? tap(touched, ...also) : touchFirst())}
           onUndo={bench.undo}
         />
         {etched.length > 0 && <BenchOutcome contacts={etched} facts={shownFactWords(state.facts)} />}
       </div>
     </div>
   );
+}
+
+/** The second touch says what it does. */
+function askedAgain([first, ...also]: readonly BenchTap[]): readonly BenchTap[] {
+  return first ? [{ ...first, words: `All the same: ${lowerFirst(first.words)}` }, ...also] : [];
 }
 
 /** The rests in which the etch before them is looked back on. */
@@ -101,6 +113,10 @@ function contactsOfLast({ contacts }: RunState): RunState['contacts'] {
   return contacts.filter(({ stage }) => stage === last);
 }
 
-function percent(share: number): string {
-  return `${(Math.min(1, Math.max(0, share)) * 100).toFixed(2)}%`;
+function upperFirst(words: string): string {
+  return words.slice(0, 1).toUpperCase() + words.slice(1);
+}
+
+function lowerFirst(words: string): string {
+  return words.slice(0, 1).toLowerCase() + words.slice(1);
 }
