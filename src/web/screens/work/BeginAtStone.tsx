@@ -2,14 +2,20 @@ import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
+import type { WorkEntry } from '../../../records/workEntry.ts';
 import { listRuns, runsKey, startRun } from '../../client/runs.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { newClientId } from '../../managers/bench/clientIds.ts';
+import { etchedAlready } from '../../managers/etchedAlready.ts';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { ToTheBench } from './ToTheBench.tsx';
 
-/** Begins a run of a plan and goes to the bench, or goes back to the run that was begun. */
-export function BeginAtStone({ kept }: { kept: KeptPlan }) {
+/**
+ * Begins a run of a plan and goes to the bench, or goes back to the run that was begun. A stone that was etched goes on
+ * with the line; etching it again is asked for in words.
+ */
+export function BeginAtStone({ kept, work }: { kept: KeptPlan; work: WorkEntry }) {
   const [, goTo] = useLocation();
   const queries = useQueryClient();
   const runs = useQuery({
@@ -20,6 +26,8 @@ export function BeginAtStone({ kept }: { kept: KeptPlan }) {
   const begun = runs.data?.find(({ planId }) => planId === kept.id) ?? null;
   const [trouble, setTrouble] = useState<ShownFailure | null>(null);
   const [busy, setBusy] = useState(false);
+  const [asking, setAsking] = useState(false);
+  const etched = etchedAlready(work.stage);
   // an answer that got lost is asked for again: one press, one run
   const clientId = useRef<string | null>(null);
   const begin = async () => {
@@ -35,6 +43,27 @@ export function BeginAtStone({ kept }: { kept: KeptPlan }) {
       setBusy(false);
     }
   };
+  if (etched && !begun) {
+    return (
+      <div className="plan-begin">
+        {trouble && (
+          <Notice kind="trouble" title={trouble.message}>
+            {trouble.remedy}
+          </Notice>
+        )}
+        <p>
+          {asking
+            ? 'This stone was etched already: etch it again, from this plan?'
+            : `This stone was etched already. Next in the line: ${etched.next}.`}
+        </p>
+        {!asking && <ToTheBench work={work} kind="act" words="Go on at the stone" />}
+        <Button disabled={busy || runs.isPending} onClick={() => (asking ? void begin() : setAsking(true))}>
+          {asking ? 'Yes, etch it again' : 'Etch it again …'}
+        </Button>
+        {asking && <Button onClick={() => setAsking(false)}>No, leave it</Button>}
+      </div>
+    );
+  }
   return (
     <div className="plan-begin">
       {trouble && (

@@ -43,7 +43,7 @@ export function PlanSide({
           This plan was made from the zones as they were then: plan anew below.
         </Notice>
       )}
-      {schedule.steps.length > 0 && <BeginAtStone kept={kept} />}
+      {schedule.steps.length > 0 && <BeginAtStone kept={kept} work={desk.work} />}
       <section aria-labelledby="ready-head">
         <h2 id="ready-head" className="big">
           To have ready
@@ -106,7 +106,11 @@ export function PlanSide({
           {plan.neighbours.map(({ a, b, gapMm, why }) => (
             <p key={`${a} ${b}`}>
               <b>
-                {nameOf(kept, a)} and {nameOf(kept, b)}, {gapMm === 0 ? 'touching' : `${gapMm} mm apart`}:
+                {nameOf(kept, a)} and {nameOf(kept, b)},{' '}
+                {gapMm === 0
+                  ? 'touching'
+                  : `about ${gapMm < 1 ? gapMm.toFixed(1) : Math.round(gapMm)} mm apart`}
+                :
               </b>{' '}
               {sentence(why)}
             </p>

@@ -1,6 +1,7 @@
 import './PlanTable.css';
 import type { PlannedPart, PlannedZone } from '../../../records/etch.ts';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
+import { benchRun } from '../../../studio/etch/benchRun.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
 import { areaWords } from './drawingWords.ts';
@@ -17,11 +18,16 @@ export function PlanTable({
   pointed: string | null;
   onPoint: (id: string | null) => void;
 }) {
+  const liftAt = new Map(benchRun(kept.plan).lines.map((line) => [line.row.id, line.liftAt]));
   return (
     <section aria-labelledby="rows-head">
       <h2 id="rows-head" className="big">
         Zone by zone
       </h2>
+      <p className="soft">
+        Laid and lift at: when it begins, by the clock from the first touch, as on the step sheet. Contact:
+        from the end of laying to the end of lifting.
+      </p>
       <table className="plan-table">
         <thead>
           <tr>
@@ -34,7 +40,7 @@ export function PlanTable({
               Laid
             </th>
             <th scope="col" className="figure">
-              Lifted
+              Lift at
             </th>
             <th scope="col" className="figure">
               Contact
@@ -52,10 +58,15 @@ export function PlanTable({
             onPointerLeave={() => onPoint(null)}
           >
             {zone.parts.length === 0 ? (
-              <PlanRow row={zone} name={zone.name} />
+              <PlanRow row={zone} name={zone.name} liftAt={liftAt.get(zone.id) ?? null} />
             ) : (
               zone.parts.map((part) => (
-                <PlanRow key={part.id} row={part} name={`${zone.name}, ${part.strength}`} />
+                <PlanRow
+                  key={part.id}
+                  row={part}
+                  name={`${zone.name}, ${part.strength}`}
+                  liftAt={liftAt.get(part.id) ?? null}
+                />
               ))
             )}
             <tr>
@@ -70,7 +81,16 @@ export function PlanTable({
   );
 }
 
-function PlanRow({ row, name }: { row: PlannedZone | PlannedPart; name: string }) {
+function PlanRow({
+  row,
+  name,
+  liftAt,
+}: {
+  row: PlannedZone | PlannedPart;
+  name: string;
+  /** When lifting begins, seconds from the first touch; null without a schedule. */
+  liftAt: number | null;
+}) {
   const { letter, areaCm2, strength, etch } = row;
   const contact = plannedContact(row);
   return (
@@ -104,8 +124,8 @@ function PlanRow({ row, name }: { row: PlannedZone | PlannedPart; name: string }
       <td data-label="Laid" className="figure">
         {row.layFrom === null ? '–' : minutesSeconds(row.layFrom)}
       </td>
-      <td data-label="Lifted" className="figure">
-        {row.endsAt === null ? '–' : minutesSeconds(row.endsAt)}
+      <td data-label="Lift at" className="figure">
+        {liftAt === null ? '–' : minutesSeconds(liftAt)}
       </td>
       <td data-label="Contact" className="figure">
         <b>{contact ?? '–'}</b>

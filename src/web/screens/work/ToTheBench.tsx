@@ -8,8 +8,16 @@ import { newClientId } from '../../managers/bench/clientIds.ts';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 
-/** The way from a work to its bench, planned or not: to the newest run, or to one that begins now. */
-export function ToTheBench({ work }: { work: WorkEntry }) {
+/** The way from a work to its bench, planned or not: to the newest run, or to one that begins now; `words` say what waits there. */
+export function ToTheBench({
+  work,
+  kind = 'plain',
+  words = 'Go to the bench',
+}: {
+  work: WorkEntry;
+  kind?: 'act' | 'plain';
+  words?: string;
+}) {
   const [, goTo] = useLocation();
   const queries = useQueryClient();
   const runs = useQuery({ queryKey: runsKey(work.id), queryFn: () => listRuns(work.id), staleTime: 0 });
@@ -35,10 +43,12 @@ export function ToTheBench({ work }: { work: WorkEntry }) {
     <div className="work-bench">
       {trouble && <FailureNotice failure={trouble} />}
       {newest ? (
-        <ButtonLink href={`/bench/${newest.id}`}>Go to the bench</ButtonLink>
+        <ButtonLink kind={kind} href={`/bench/${newest.id}`}>
+          {words}
+        </ButtonLink>
       ) : (
-        <Button disabled={busy || runs.isPending || work.archived} onClick={() => void begin()}>
-          Go to the bench
+        <Button kind={kind} disabled={busy || runs.isPending || work.archived} onClick={() => void begin()}>
+          {words}
         </Button>
       )}
     </div>

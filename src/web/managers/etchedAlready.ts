@@ -1,0 +1,12 @@
+import type { WorkStage } from '../../records/work.ts';
+import { lineCourse } from '../../studio/bench/lineCourse.ts';
+import { lineRule } from '../../studio/bench/lineStages.ts';
+
+const beforeEtch: readonly WorkStage[] = ['grained', 'drawn', 'regrained'];
+
+/** What comes next on a stone that has its first etch behind it, in words; null where that etch is still to come. */
+export function etchedAlready(stage: WorkStage): { readonly next: string } | null {
+  if (beforeEtch.includes(stage)) return null;
+  const { next } = lineCourse([], stage);
+  return { next: next === null ? 'nothing is left in the line' : lineRule(next).name };
+}
