@@ -46,6 +46,10 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
         <StoneStanding stone={stone.id} />
         <StoneFigures stone={stone} />
         <StoneWorks stone={stone} />
+        <p>
+          <a href={`/api/stones/${stone.id}/book.pdf`}>Its book</a> <span className="soft">PDF</span>,{' '}
+          <a href={`/api/labels.pdf?stones=${stone.id}`}>a label for it</a> <span className="soft">PDF</span>
+        </p>
         <StoneLog kind={grainingLog} stone={stone} />
         <StoneLog kind={levelLog} stone={stone} />
         <PressSetUp stone={stone} />
