@@ -17,6 +17,8 @@ export interface EditionOf {
   readonly workId: string;
   readonly approvalPullId: string | null;
   readonly approval: ToneReading;
+  /** Called when the last sheet is pulled, before the prints are looked at dry. */
+  readonly printed: () => Promise<void>;
 }
 
 const draft: Omit<EditionDraft, 'approvalPullId' | 'approval'> = {
@@ -119,7 +121,8 @@ export async function writeEdition(parts: YearParts, id: string, seed: number, o
     };
     await log('reading', { impression, ...tones, ageMinutes: 10 }, 0.5);
   }
-  moment += 2 * dayMs;
+  await of.printed();
+  moment = Math.max(moment, clock.now().getTime()) + 2 * dayMs;
   for (const [index, impression] of impressions.entries()) {
     if (spoiled.get(index + 1)?.[0] === 'torn') continue;
     const verdict = spoiled.has(index + 1) ? 'second' : 'good';

@@ -28,7 +28,8 @@ export async function beginRun(
   let taps = 0;
   let moment = clock.now().getTime();
   const pass = (minutes: number) => {
-    moment += Math.round(minutes * minuteMs * (0.95 + 0.1 * random()));
+    const since = Math.max(moment, clock.now().getTime());
+    moment = since + Math.round(minutes * minuteMs * (0.95 + 0.1 * random()));
     clock.at(moment);
   };
   async function log<Kind extends RunEventKind>(kind: Kind, payload: RunPayloads[Kind], minutes = 0.2) {

@@ -136,6 +136,10 @@ async function writeLowWater(parts: YearParts, studio: SampleStudio): Promise<vo
     workId: pulledWorkId,
     approvalPullId: approval.pullId,
     approval: approval.tones,
+    async printed() {
+      await press.log('stage-ended', { stage: 'edition' }, 3);
+      await press.stage('close-down', 15);
+    },
   });
 }
 
