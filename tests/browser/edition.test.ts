@@ -12,6 +12,7 @@ describeInBrowser('an edition', (pages) => {
     const work = await startedWork('S-61');
     const page = await pages.atDesk(`/works/${work.id}/edition`);
     await page.getByRole('heading', { name: 'How many prints shall there be?' }).waitFor();
+    await page.getByText('No pull is good to print:').waitFor();
     await expectSoundScreen(page, 'a work without an edition');
     await page.getByLabel('Numbered prints').fill('3');
     await page.getByRole('button', { name: 'Plan the edition' }).click();
@@ -42,6 +43,7 @@ describeInBrowser('an edition', (pages) => {
     await expectSoundScreen(page, 'an edition with nothing printed');
     await page.getByRole('link', { name: 'To the press' }).click();
     await page.getByRole('heading', { name: 'Print 1' }).waitFor();
+    await page.getByText('No pull is good to print:').waitFor();
     await press(page, 'Slab charged');
     for (let n = 1; n <= 6; n++) {
       await press(page, 'Good');
@@ -219,14 +221,16 @@ describeInBrowser('an edition', (pages) => {
     await expectSoundScreen(page, 'prints beside the approval proof');
     await page.setViewportSize(desk);
     await expectSoundScreen(page, 'the same at a desk');
-    const letters = await page
-      .locator('.edition-chart text')
-      .first()
-      .evaluate((text) => {
-        const { height } = text.getBoundingClientRect();
-        return height;
-      });
-    expect(letters, 'letters keep their size').toBeGreaterThan(12);
+    // drawn anew to each width, so that a letter is never shrunk
+    for (const width of [desk.width, 700, 390]) {
+      await page.setViewportSize({ width, height: 900 });
+      const shrunk = () =>
+        page.locator('.edition-chart svg').evaluate((chart) => {
+          const drawn = Number(chart.getAttribute('width'));
+          return chart.getBoundingClientRect().width / drawn;
+        });
+      await expect.poll(shrunk, { message: `letters at ${width} px` }).toBeCloseTo(1, 2);
+    }
 
     await page.getByRole('link', { name: 'Plan and papers' }).click();
     await page.getByText('Take this edition off its work').click();
