@@ -86,7 +86,7 @@ describeInBrowser('a work', (pages) => {
     await across.waitFor();
     expect(Math.abs(Number(await across.inputValue()) - 240)).toBeLessThan(1);
 
-    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'Take back' }).click();
     expect(Math.abs(Number(await across.inputValue()) - 200)).toBeLessThan(1);
     // The closing, three points and the beginning of the outline are left to take back.
     await push(page, 'Control+z', 5);
@@ -119,7 +119,7 @@ describeInBrowser('a work', (pages) => {
 
     await alert.getByRole('button', { name: /^Take theirs/ }).click();
     await page.getByRole('button', { name: /Post/ }).waitFor();
-    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'Take back' }).click();
     await page
       .getByRole('button', { name: /Evening sky/ })
       .first()
@@ -192,7 +192,7 @@ describeInBrowser('a work', (pages) => {
     const rectangle = { offsetMm: [20, 30], sizeMm: [360, 440] };
     const { id } = await startedWork('S-37', { zones: [sky()], rectangle });
     const page = await pages.atDesk(`/works/${id}`);
-    await page.getByText('zones.json, in and out').click();
+    await page.getByText('Zones as a file').click();
     const link = page.getByRole('link', { name: 'Give the saved zones out' });
     const given = await page.request.get(new URL((await link.getAttribute('href'))!, page.url()).href);
     const [zone] = (await given.json()) as [{ polygonMm: number[][] }];

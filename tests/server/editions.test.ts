@@ -3,6 +3,7 @@ import type { EditionDocumentation, RecordedAt } from '../../src/records/documen
 import type { Edition, EditionPlan, LedgerEntry } from '../../src/records/edition.ts';
 import type { WorkEntry } from '../../src/records/workEntry.ts';
 import { ledgerState } from '../../src/studio/editions/ledgerState.ts';
+import { mediumOf } from '../../src/studio/etch/mediumCatalogue.ts';
 import { type Answer, type Refusal, type StudioUnderTest, studioUnderTest } from './studioUnderTest.ts';
 
 const at = '2026-03-04T09:30:00+01:00';
@@ -151,6 +152,7 @@ it('every figure of the documentation is found where it says it is kept; blanks 
   });
   const full = await read();
   expect(value(full, 'Numbered and signed')).toBe('1 of 5');
+  expect(value(full, 'Drawing materials')).toMatch(/^tusche in water, crayon #5/);
   expect(value(full, 'First impression')).toBe('2026-03-04');
   const sheet = await studio.call(`/api/editions/${edition.id}/documentation.pdf?paper=letter`);
   expect(sheet.headers.get('content-type')).toBe('application/pdf');
@@ -174,7 +176,7 @@ it('every figure of the documentation is found where it says it is kept; blanks 
         return into(kept.edition);
       case 'work':
         expect(id).toBe(kept.work.id);
-        return into(kept.work);
+        return field.endsWith('.medium') ? mediumOf(String(into(kept.work)))?.name : into(kept.work);
       case 'stone':
         expect(id).toBe(kept.work.stone.id);
         return into(kept.work.stone);

@@ -82,15 +82,11 @@ function startCard({ stage, cautions, defer, materials, at, paper }: StartCardIn
             },
           ]
         : [materialTable(materials, scale, widthPt)]),
-      ...lines(
-        [
-          'Gloves and eye protection on',
-          'Air moving away from the face',
-          'Metal can for cloths',
-          'Who else is here',
-        ],
+      ...boxes(
+        ['Gloves and eye protection on', 'Air moving away from the face', 'Metal can for cloths'],
         scale,
       ),
+      ...lines(['Who else is here'], scale),
     ],
   });
 }
@@ -163,6 +159,21 @@ function detailCell(material: Material, scale: number): SheetContent {
       margin: [0, 0, 0, 1.5 * scale] as [number, number, number, number],
     })),
   };
+}
+
+/** Things to tick before one starts. */
+function boxes(names: readonly string[], scale: number): SheetContent[] {
+  const side = 9 * scale;
+  return names.map((name) => ({
+    columns: [
+      {
+        canvas: [{ type: 'rect', x: 0, y: scale, w: side, h: side, lineWidth: 0.8, lineColor: ink }],
+        width: 1.8 * side,
+      },
+      { text: name, bold: true, fontSize: 11 * scale },
+    ],
+    margin: [0, 3 * scale, 0, 3 * scale] as [number, number, number, number],
+  }));
 }
 
 function lines(names: readonly string[], scale: number): SheetContent[] {

@@ -119,7 +119,7 @@ function needsCell({ steps, marks }: WeekDay, zone: string, scale: number): Shee
           text: [
             { text: `${step.stoneName} ${step.title}`, bold: true },
             `: ${step.starts ? 'start ' : 'go on with '}${step.name}; to ${clock(step.to)}, ${step.who.join(' and ')}`,
-            step.latest ? (step.starts ? ', latest start' : '') : ', late: as soon as it can be',
+            step.latest ? (step.starts ? ', start by then' : '') : ', late: as soon as it can be',
           ],
         }),
       ),

@@ -34,11 +34,11 @@ function found(earlier: readonly Aspect[], later: readonly Aspect[], name: strin
 it('a zone that the other drawing has not is absent; a drawing that was not kept is unknown', () => {
   const both = drawn(zone('Sky', 'crayon-5'), zone('Post', 'solid'));
   const one = drawn(zone('Sky', 'crayon-4'));
-  expect(found(both, one, 'medium of Sky')).toEqual(['crayon-5', 'changed', 'crayon-4']);
+  expect(found(both, one, 'medium of Sky')).toEqual(['crayon #5', 'changed', 'crayon #4']);
   expect(found(both, one, 'medium of Post')).toEqual(['solid', 'changed', 'no such zone']);
   expect(found(both, one, 'area of Sky')).toEqual(['25 cm²', 'unchanged', '25 cm²']);
   const lost = workAspects({ work, stone, zones: null, at: '2026-03-04T09:00:00Z' });
-  expect(found(lost, one, 'medium of Sky')).toEqual([null, 'unknown', 'crayon-4']);
+  expect(found(lost, one, 'medium of Sky')).toEqual([null, 'unknown', 'crayon #4']);
   expect(found(lost, lost, 'the drawing')).toEqual([null, 'unknown', null]);
   expect(found(drawn(), drawn(), 'the drawing')).toEqual([null, 'unknown', null]);
 });

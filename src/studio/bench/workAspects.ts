@@ -2,6 +2,7 @@ import type { KeptStone } from '../../records/stoneEntry.ts';
 import { type Work, workStages } from '../../records/work.ts';
 import type { Zone } from '../../records/zone.ts';
 import { signedArea } from '../../science/geometry/polygon.ts';
+import { mediumOf } from '../etch/mediumCatalogue.ts';
 import { factsBefore } from '../stones/workHistory.ts';
 import type { Aspect } from './aspectChanges.ts';
 
@@ -40,7 +41,9 @@ function drawingAspects(zones: readonly Zone[] | null): readonly Aspect[] {
     {
       aspect: `zone ${name}`,
       name: `medium of ${name}`,
-      value: [medium, deposit, intention].filter(Boolean).join(', '),
+      value: [mediumOf(medium)?.name ?? medium, deposit, intention?.replaceAll('-', ' ')]
+        .filter(Boolean)
+        .join(', '),
       rank: 4,
       listed,
     },

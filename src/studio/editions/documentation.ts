@@ -6,6 +6,7 @@ import type {
 } from '../../records/documentation.ts';
 import type { Edition, LedgerEntry, LedgerState, PrintKind } from '../../records/edition.ts';
 import type { WorkEntry } from '../../records/workEntry.ts';
+import { mediumOf } from '../etch/mediumCatalogue.ts';
 import { ledgerState } from './ledgerState.ts';
 import { openMatters } from './openMatters.ts';
 
@@ -17,7 +18,7 @@ interface Kept {
 
 /** Lines of the sheet for each kind of print, in the order in which the trade lists them. */
 const kindLines: readonly (readonly [PrintKind, string])[] = [
-  ['edition', 'Numbered and signed'],
+  ['edition', 'Numbered'],
   ['artist', 'Artist’s proofs (A.P.)'],
   ['printer', 'Printer’s proofs (P.P.)'],
   ['trial', 'Trial proofs (T.P.)'],
@@ -72,7 +73,9 @@ export function documentationOf({ edition, work, entries }: Kept): EditionDocume
             onStone('heightMm', String(stone.heightMm)),
           ]),
           line('Colour of the stone', stone.colour, [onStone('colour', stone.colour)]),
-          words('Drawing materials', 'drawingMaterials'),
+          edition.drawingMaterials.trim() === ''
+            ? drawnWith(work)
+            : words('Drawing materials', 'drawingMaterials'),
           words('Etches', 'etches'),
         ],
       },
@@ -83,7 +86,9 @@ export function documentationOf({ edition, work, entries }: Kept): EditionDocume
       { name: 'Printing', lines: printingLines(edition, ledger) },
       {
         name: 'The prints',
-        lines: kindLines.map(([kind, label]) => kindLine(edition, kind, label)),
+        lines: kindLines.map(([kind, label]) =>
+          kindLine(edition, kind, kind === 'edition' && edition.signedOn ? 'Numbered and signed' : label),
+        ),
       },
       {
         name: 'Approval, signature, end of the stone',
@@ -100,6 +105,19 @@ export function documentationOf({ edition, work, entries }: Kept): EditionDocume
     ] satisfies readonly DocumentationPart[],
     open: openMatters(edition, ledger),
   };
+}
+
+/** What prints on no paper is no drawing material. */
+const bare: readonly string[] = ['blank', 'stop-out', 'scraped-white'];
+
+/** What the zones were drawn with, where nobody wrote it; `shown` is the medium's name. */
+function drawnWith({ id, zones }: WorkEntry): DocumentationLine {
+  const from = zones.flatMap(({ medium, intention }, index): RecordedAt[] => {
+    if ((intention ?? 'drawn') !== 'drawn' || bare.includes(medium)) return [];
+    const shown = mediumOf(medium)?.name ?? medium;
+    return [{ record: 'work', id, field: `zones.${index}.medium`, shown }];
+  });
+  return line('Drawing materials', [...new Set(from.map(({ shown }) => shown))].join(', '), from);
 }
 
 function line(label: string, value: string, from: readonly RecordedAt[]): DocumentationLine {

@@ -75,6 +75,17 @@ describe('findingSentence', () => {
     expect(findingSentence(recordOf({ zones }))).toBe('One zone lighter and two darker.');
   });
 
+  it('names the patches and the scum that lie in no zone', () => {
+    const areas = { lostFraction: 0.004, filledFraction: 0, scumFraction: 0.007, covered: 1 };
+    const zones = [zone('hollow', 0.8, 'filled'), zone('channel', 0.5, 'held')];
+    expect(findingSentence(recordOf({ zones, areas }))).toBe(
+      'One dark closed; 0.4 % lost in patches; 0.7 % scum.',
+    );
+    expect(findingSentence(recordOf({ zones: [zone('channel', 0.5, 'held')], areas }))).toBe(
+      'The one zone held; 0.4 % lost in patches; 0.7 % scum.',
+    );
+  });
+
   it('falls back to areas without zones, and says how much the sheet covered', () => {
     const areas = { lostFraction: 0.062, filledFraction: 0, scumFraction: null, covered: 0.5 };
     expect(findingSentence(recordOf({ areas }))).toBe(

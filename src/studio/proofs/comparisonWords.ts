@@ -43,17 +43,36 @@ function zoneClauses(record: ComparisonRecord): string[] {
   const darker = of('darker');
   const undecided = of('undecided');
   const held = of('held');
+  const patches = patchClauses(record, lost.length > 0, of('scum').length > 0);
   if (held.length === zones.length)
-    return [zones.length === 1 ? 'the one zone held' : `${allOrBoth(zones.length)} zones held`];
+    return [zones.length === 1 ? 'the one zone held' : `${allOrBoth(zones.length)} zones held`, ...patches];
   const clauses: string[] = [];
   if (lost.length > 0) clauses.push(lostClause(lost, record.toneCurves));
   if (filled.length > 0) clauses.push(filledClause(filled));
   if (of('scum').length > 0) clauses.push(`scum or tint on ${zonesCounted(of('scum').length)}`);
+  clauses.push(...patches);
   const off = toneClause(lighter.length, darker.length);
   if (off !== '') clauses.push(off);
   if (undecided.length === zones.length) clauses.push(`${allOf(zones.length)} undecided`);
   else if (undecided.length > 0) clauses.push(`${undecided.length} of ${zones.length} zones undecided`);
   if (clauses.length <= 2 && held.length > 0) clauses.push(`the other ${countWord(held.length)} held`);
+  return clauses;
+}
+
+/** A share of the area under which a patch is no headline: our rule. */
+const tellingShare = 0.0005;
+
+/** What is counted on the map and in none of the zones: patches lost within a zone that held, scum between zones. */
+function patchClauses(
+  { areas: { lostFraction, scumFraction } }: ComparisonRecord,
+  zoneLost: boolean,
+  zoneScum: boolean,
+): string[] {
+  const clauses: string[] = [];
+  if (!zoneLost && (lostFraction ?? 0) >= tellingShare) {
+    clauses.push(`${shareWords(lostFraction!)} lost in patches`);
+  }
+  if (!zoneScum && (scumFraction ?? 0) >= tellingShare) clauses.push(`${shareWords(scumFraction!)} scum`);
   return clauses;
 }
 

@@ -37,7 +37,7 @@ it('names what must be kept apart', () => {
   const acid = material('nitric acid', ['oxidising', 'corrosive']);
   const spirit = material('white spirit', ['flammable']);
   expect(keptApart([acid, spirit])).toEqual([
-    expect.stringMatching(/^nitric acid and white spirit, .*take fire/),
+    expect.stringMatching(/^“nitric acid” and “white spirit”: .*take fire/),
   ]);
   expect(keptApart([acid])).toEqual([]);
 });

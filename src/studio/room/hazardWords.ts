@@ -36,8 +36,11 @@ export function keptApart(materials: readonly Material[]): string[] {
     const [left, right] = [one, other].map((hazard) =>
       materials.filter(({ hazards }) => hazards?.includes(hazard)).map(({ name }) => name),
     );
-    return left!.length > 0 && right!.length > 0
-      ? [`${left!.join(', ')} and ${right!.join(', ')}, ${why}.`]
-      : [];
+    return left!.length > 0 && right!.length > 0 ? [`${quoted(left!)} and ${quoted(right!)}: ${why}.`] : [];
   });
+}
+
+/** Names as entered may hold commas of their own. */
+function quoted(names: readonly string[]): string {
+  return names.map((name) => `“${name}”`).join(', ');
 }

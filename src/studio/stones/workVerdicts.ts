@@ -31,11 +31,11 @@ export function workVerdicts(
     ...scraperSentence(stone.pressSetUp.scraperMm, borders?.scraperMm ?? null),
     ...findings.overlaps.map(
       ({ a, b, areaCm2 }) =>
-        `${nameOf(a)} and ${nameOf(b)} share ${areaCm2} cm²: what is measured out for both counts it twice.`,
+        `${nameOf(a)} and ${nameOf(b)} share ${areaText(areaCm2)}: what is measured out for both counts it twice.`,
     ),
     ...findings.gaps.map(
       ({ a, b, gapMm }) =>
-        `Only ${gapMm} mm of ground lies between ${nameOf(a)} and ${nameOf(b)}: too narrow to gum by brush (our rule).`,
+        `Only ${gapMm.toFixed(1)} mm of ground lies between ${nameOf(a)} and ${nameOf(b)}: too narrow to gum by brush (our rule).`,
     ),
     ...zones
       .filter((zone) => rectangle !== null && reachesOut(zone, rectangle))
@@ -49,6 +49,11 @@ export function workVerdicts(
     borders,
     sentences: shortened(sentences),
   };
+}
+
+/** A tenth under 100 cm², whole above: an outline drawn by hand bears no more. */
+function areaText(areaCm2: number): string {
+  return `${areaCm2 < 100 ? Math.round(areaCm2 * 10) / 10 : Math.round(areaCm2)} cm²`;
 }
 
 /** The extent of what is meant to print, null where nothing is. */

@@ -89,8 +89,10 @@ export function weighingWords(typed: InkTyped): string | null {
   const inks = `${gramsText(softGrams)} soft, ${gramsText(stiffGrams)} stiff`;
   if (percent === null || percent === 0) return `Weigh ${inks}.`;
   const ofWhole = modifierPercent(percent, 100).ofWhole.toFixed(1);
+  const same = ofWhole === percent.toFixed(1);
+  const share = same ? `${percent} % of it` : `${percent} % on the ink, which is ${ofWhole} % of the whole`;
   const more = gramsText((whole * percent) / 100);
-  return `Weigh ${inks}, then ${more} of the modifier: ${percent} % on the ink, which is ${ofWhole} % of the whole.`;
+  return `Weigh ${inks}, then ${more} of the modifier: ${share}.`;
 }
 
 /** What is known of a mix, in few words. */

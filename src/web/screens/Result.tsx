@@ -78,6 +78,7 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
               );
             })}
           </div>
+          <p className="soft">No ± of these shares is known.</p>
         </section>
         <ToneSection record={record} />
         {record.zones.length > 0 && (

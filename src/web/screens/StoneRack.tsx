@@ -60,7 +60,7 @@ export function StoneRack() {
           value={archived}
           options={[
             ['no', 'On the rack'],
-            ['yes', 'Archived'],
+            ['yes', 'Put by'],
           ]}
           onPick={list.setArchived}
         />
@@ -84,7 +84,7 @@ export function StoneRack() {
       {pages.isSuccess && !pages.isPlaceholderData && stones.length === 0 && !nothingYet && (
         <p className="list-foot">
           {search === ''
-            ? 'No stone is archived.'
+            ? 'No stone is put by.'
             : `No stone here has “${search}” in its name, colour or note.`}
         </p>
       )}

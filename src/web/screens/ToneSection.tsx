@@ -47,6 +47,9 @@ export function ToneSection({ record }: { record: ComparisonRecord }) {
         filledWords={`closes above ${pointShare(curve.fillPoint)}`}
       />
       {unmarked && <p className="tone-points">{unmarked}</p>}
+      {(curve.lossPoint ?? curve.fillPoint) !== null && (
+        <p className="soft">No ± is known of where tones are lost or close.</p>
+      )}
       <Fold title="The curve, for a second look">
         <img
           className="tone-curve"

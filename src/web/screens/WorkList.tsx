@@ -76,7 +76,7 @@ export default function WorkList() {
             value={list.archived}
             options={[
               ['no', 'In use'],
-              ['yes', 'Archived'],
+              ['yes', 'Put by'],
             ]}
             onPick={list.setArchived}
           />

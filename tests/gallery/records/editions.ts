@@ -78,7 +78,7 @@ function rangesAt(index: number): NonNullable<EditionPull['ranges']> {
 }
 
 const stone = { id: 's', name: 'S-01', widthMm: 450, heightMm: 340, colour: 'grey' };
-const work = { id: 'w', title: 'Low Water', stone } as unknown as WorkEntry;
+const work = { id: 'w', title: 'Low Water', stone, zones: [] } as unknown as WorkEntry;
 const kept = {
   id: 'e',
   workId: 'w',

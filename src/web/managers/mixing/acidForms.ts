@@ -95,7 +95,13 @@ export const pHForm: MixForm = {
         label: 'Acid',
         is: { kind: 'choice', options: acids.map(({ id, name }) => [id, name] as const) },
       },
-      { name: 'molar', label: 'In the mixture', unit: 'mol/l', is: number(0, 40) },
+      {
+        name: 'molar',
+        label: 'In the mixture',
+        unit: 'mol/l',
+        hint: 'From the label’s %: ask “How strong is the acid on the label?” under Mixing.',
+        is: number(0, 40),
+      },
     ],
   },
   fields: [

@@ -6,7 +6,7 @@ import type { SeriesPull, WorkSeries } from '../../../records/workSeries.ts';
 export const pullKindWords: Readonly<Record<PullKind, string>> = {
   'trial-proof': 'trial proof',
   proof: 'proof',
-  candidate: 'candidate',
+  candidate: 'for approval',
   edition: 'edition',
   other: 'other',
 };

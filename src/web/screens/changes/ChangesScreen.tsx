@@ -10,7 +10,7 @@ import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { ChangeTables } from './ChangeTables.tsx';
-import { changesHeadline } from './changeWords.ts';
+import { changesHeadline, otherDrawing } from './changeWords.ts';
 import { SidePicker } from './SidePicker.tsx';
 
 /** So many works are offered, those that were changed last. */
@@ -38,6 +38,11 @@ export default function ChangesScreen({ later }: { later: ComparedSide }) {
     go(addressOf(next, since), { replace: true });
   const alone = works.data?.length === 1 && later.kind === 'works';
   const same = earlier !== null && earlier.id === later.id;
+  const differ =
+    workOf.earlier !== null &&
+    workOf.earlier !== workOf.later &&
+    changes.data !== undefined &&
+    otherDrawing(changes.data);
   return (
     <>
       <PageHead
@@ -52,7 +57,13 @@ export default function ChangesScreen({ later }: { later: ComparedSide }) {
             )}
           </>
         }
-        headline={changes.data && !same ? changesHeadline(changes.data) : 'What changed?'}
+        headline={
+          differ
+            ? 'Two different drawings'
+            : changes.data && !same
+              ? changesHeadline(changes.data)
+              : 'What changed?'
+        }
       />
       {failed && (
         <div className="changes-body">
@@ -97,6 +108,12 @@ export default function ChangesScreen({ later }: { later: ComparedSide }) {
               <p>Pick the work to compare with. Each counts by its newest run at the bench, if it has one.</p>
             )}
             {same && <p>Both sides are the same. Pick another work or another run on one of them.</p>}
+            {differ && (
+              <p>
+                Two different drawings: compare runs of one work to see what was done otherwise. Between these
+                two {changesHeadline(changes.data!)}.
+              </p>
+            )}
             {changes.data && !same && <ChangeTables changes={changes.data} />}
           </div>
         )

@@ -8,6 +8,12 @@ export function changesHeadline(changes: readonly AspectChange[]): string {
   return unknown === 0 ? first : `${first}, ${unknown} ${unknown === 1 ? 'is' : 'are'} not known`;
 }
 
+/** Whether two works carry different drawings: then hardly anything else that differs tells of what was done. */
+export function otherDrawing(changes: readonly AspectChange[]): boolean {
+  const zones = changes.filter(({ aspect }) => aspect.startsWith('zone '));
+  return zones.filter(({ verdict }) => verdict === 'changed').length > zones.length / 2;
+}
+
 /** Where the trade would look for a cause first; common practice, no source. */
 export function rankWords(rank: number): string {
   if (rank < 3) return 'look here first';

@@ -3,7 +3,7 @@ import { lengthWords, momentWords, rangeWords } from '../../../studio/days/zoneW
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 
-/** A plan of days: what stands in the way, then every step with its latest start and slack. */
+/** A plan of days: what stands in the way, then every step with when it must start and what there is to spare. */
 export function DayPlanSteps({ plan }: { plan: DayPlan }) {
   const said = (iso: string) => momentWords(plan.timeZone, Date.parse(iso));
   const { ifQuick, earliestFinish, verdict } = plan;
@@ -114,7 +114,7 @@ function Step({ step, said }: { step: DayStep; said: (iso: string) => string }) 
 }
 
 function slackWords({ slackMinutes, state }: DayStep): string {
-  if (slackMinutes === null) return state === 'too-late' ? 'not possible' : 'slack not known';
+  if (slackMinutes === null) return state === 'too-late' ? 'not possible' : 'to spare: not known';
   if (slackMinutes < 0) return `too late by ${lengthWords(slackMinutes)}`;
-  return slackMinutes === 0 ? 'no slack' : `${lengthWords(slackMinutes)} to spare`;
+  return slackMinutes === 0 ? 'nothing to spare' : `${lengthWords(slackMinutes)} to spare`;
 }

@@ -77,8 +77,8 @@ function OpenWeek({ week }: { week: Week }) {
         ))}
       </ol>
       <p className="soft">
-        Times are those of {week.timeZone}. For your own calendar: subscribe to{' '}
-        <a href={calendarAddress}>calendar.ics</a>, which keeps up with what is saved here.
+        Times are those of {week.timeZone}. <a href={calendarAddress}>Your calendar can follow this</a>: it
+        keeps up with what is saved here.
       </p>
     </div>
   );

@@ -41,7 +41,7 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
   return (
     <WorkPage
       work={work}
-      headline={work.archived ? `${work.title} is archived` : work.title}
+      headline={work.archived ? `${work.title} is put by` : work.title}
       board={<EtchBoard desk={desk} kept={null} pointed={null} />}
       side={
         <form
@@ -102,7 +102,7 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
               {desk.saving ? 'Saving …' : 'Save'}
             </Button>
             <Button kind="quiet" onClick={() => void archive()}>
-              {work.archived ? 'Bring it back' : 'Archive the work'}
+              {work.archived ? 'Bring it back' : 'Put the work by'}
             </Button>
           </div>
         </form>

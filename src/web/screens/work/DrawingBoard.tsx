@@ -54,13 +54,13 @@ export function DrawingBoard({
         <>
           <div className="stone-board-view">
             <button type="button" disabled={!state.canUndo} onClick={() => desk.undo()}>
-              Undo
+              Take back
             </button>
             <button type="button" disabled={!state.canRedo} onClick={() => desk.redo()}>
-              Redo
+              Put back
             </button>
             <button type="button" aria-pressed={snaps} onClick={() => setSnaps(!snaps)}>
-              Snapping {snaps ? 'on' : 'off'}
+              {snaps ? 'Catches points' : 'Points not caught'}
             </button>
           </div>
           <p className="board-words" id="stone-board-keys">

@@ -30,7 +30,7 @@ export function ZonesFile({ desk }: { desk: WorkDesk }) {
     }
   };
   return (
-    <Fold title="zones.json, in and out">
+    <Fold title="Zones as a file">
       <ul>
         <FileLine
           title="Take zones in"

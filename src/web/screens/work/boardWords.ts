@@ -9,7 +9,7 @@ function fingerWords({ drawing, picked }: DeskState): string {
   if (drawing.outline)
     return drawing.outline.length < 3
       ? 'Press where the outline goes, point by point; slide to set a point exactly. Two fingers move the stone.'
-      : 'Close it on its first point, or with “Close it”. Undo takes the last point back.';
+      : 'Close it on its first point, or with “Close it”. “Take back” takes the last point away.';
   if (picked)
     return 'Drag a point; press on a side to add one; drag the letter to move the zone whole. Two fingers bring it closer.';
   return 'Press a zone to take it in hand. One finger moves the stone, two bring it closer.';
