@@ -99,6 +99,16 @@ describeInBrowser('the bench', (pages) => {
     await page.reload();
     await page.getByRole('button', { name: 'Voice off' }).waitFor();
     expect(await loggedEvents(page, 5)).toHaveLength(5);
+
+    await page.getByRole('button', { name: 'Trouble' }).click();
+    await page.getByRole('button', { name: 'Say what the trouble was' }).click();
+    await page.getByRole('button', { name: 'gum streaked' }).click();
+    await page.getByLabel('In your own words, if you like').fill('by the reeds');
+    await expectSoundScreen(page, 'what a trouble was');
+    await page.getByRole('button', { name: 'Keep: gum streaked: by the reeds' }).click();
+    await loggedEvents(page, 7);
+    await page.getByRole('button', { name: 'Stages' }).click();
+    await page.locator('.bench-logged').getByText('the trouble was: gum streaked: by the reeds').waitFor();
   });
 
   it('is the same on two screens', async () => {
@@ -114,6 +124,20 @@ describeInBrowser('the bench', (pages) => {
     await first.click();
     await page.getByRole('button', { name: laid, exact: true }).waitFor({ state: 'detached', timeout: 3000 });
     expect(new Set((await loggedEvents(page, 2)).map(({ device }) => device)).size).toBe(2);
+  });
+
+  it('a stone that was etched goes on with its line, and is etched again only when that is asked', async () => {
+    const { id } = await startedWork('S-94', { zones: [sky(), post], stage: 'trial-proofs' });
+    await plannedEtch(id);
+    const page = await pages.atDesk(`/works/${id}/etch`);
+    await page.getByText(/^This stone was etched already. Next in the line: ink full and dry/).waitFor();
+    expect(await page.getByRole('button', { name: 'Begin at the stone' }).count()).toBe(0);
+    await page.getByRole('button', { name: 'Etch it again …' }).click();
+    await page.getByText('This stone was etched already: etch it again, from this plan?').waitFor();
+    await expectSoundScreen(page, 'a plan of a stone that was etched');
+    await page.getByRole('button', { name: 'No, leave it' }).click();
+    await page.getByRole('button', { name: 'Go on at the stone' }).click();
+    await page.getByRole('heading', { name: /^Next: ink full and dry/ }).waitFor();
   });
 
   it('says so where there is no such run', async () => {

@@ -67,6 +67,11 @@ describeInBrowser('a whole day at the bench', (pages) => {
 
     // it rests overnight, without a tap; the page is loaded again
     await page.getByRole('heading', { name: 'Rest under gum' }).waitFor();
+    await page.getByText(/^Too soon: open from/).waitFor();
+    await touchFirst(page, 'Begin: washout');
+    await page.getByRole('button', { name: /^Too soon: touch again/ }).waitFor();
+    await expectSoundScreen(page, 'a rest that is not over');
+    expect(await loggedEvents(page, logged)).toHaveLength(logged);
     await page.clock.fastForward(14 * hour);
     await page.reload();
     await expectTimer(page, /^14 h 0\d/);

@@ -34,7 +34,11 @@ function StandingDetail({ standing }: { standing: Standing }) {
             </dd>
           </>
         ) : (
-          <dd>no time is known that it must or may not wait</dd>
+          <dd>
+            {standing.verdict === 'now'
+              ? 'nothing waits: work on it is under way'
+              : 'no time is known that it must or may not wait'}
+          </dd>
         )}
       </div>
       {standing.wait && <OwnRecord standing={standing} />}

@@ -44,7 +44,7 @@ describe('what the bench shows', () => {
     expect(view).toMatchObject({
       phase: 'ready',
       letter: 'A',
-      words: 'Begin: lay the sky: gum, 5 ml',
+      words: 'Begin: lay the sky with gum, 5 ml',
       seconds: null,
     });
     expect(view.taps.first?.kind).toBe('stage-started');
@@ -58,15 +58,15 @@ describe('what the bench shows', () => {
       letter: 'A',
       seconds: 6,
       counting: 'left',
-      words: 'Lay the sky: gum, 5 ml',
+      words: 'Lay the sky with gum, 5 ml',
       stayOff: 'Stay off B',
-      next: 'Then B: lay the post: gum, 5 ml',
+      next: 'Then B: lay the post with gum, 5 ml',
       nextSeconds: 6,
     });
     // the first tap is waited for a moment
     expect(bench.look(12)).toMatchObject({ letter: 'A', counting: 'over', seconds: 2 });
     expect(bench.look(12).taps.first?.words).toBe('A laid');
-    expect(bench.look(15)).toMatchObject({ letter: 'B', words: 'Lay the post: gum, 5 ml' });
+    expect(bench.look(15)).toMatchObject({ letter: 'B', words: 'Lay the post with gum, 5 ml' });
     expect(bench.look(15).taps.first?.words).toBe('B laid');
     expect(bench.look(15).taps.others.map(({ words }) => words)).toEqual(['A laid']);
   });
@@ -161,7 +161,7 @@ describe('one move', () => {
     bench.log(0, 'stage-started', onStone);
     bench.log(6, 'laid', { place: 'sky' });
     const view = bench.look(7);
-    expect(view).toMatchObject({ letter: 'B', words: 'Next: lay the post: gum, 5 ml', seconds: 3 });
+    expect(view).toMatchObject({ letter: 'B', words: 'Next: lay the post with gum, 5 ml', seconds: 3 });
     expect(view.taps.first?.words).toBe('B laid');
   });
 
@@ -190,7 +190,7 @@ describe('two people at one screen', () => {
     };
     expect(look(22).taps.first?.words).toBe('A laid');
     log('laid', { place: 'sky' }, { s: 10 });
-    expect(look(15)).toMatchObject({ other: 'Person 2: lay the post: gum, 5 ml' });
+    expect(look(15)).toMatchObject({ other: 'Person 2: lay the post with gum, 5 ml' });
     expect(look(22)).toMatchObject({ words: 'Next: move the sky' });
     expect(look(22).taps.first?.words).toBe('A moved');
     expect(look(22).taps.others.map(({ words }) => words)).toEqual(['B laid', 'A lifted']);

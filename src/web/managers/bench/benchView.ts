@@ -126,7 +126,7 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
 /** What a move asks, with what and how much where an etch is laid. */
 function sayOf(action: DueMove['action'], name: string, amount: string | null): string {
   const words = `${verbs[action]} the ${name}`;
-  return action === 'lay' && amount !== null ? `${words}: ${amount}` : words;
+  return action === 'lay' && amount !== null ? `${words} with ${amount}` : words;
 }
 
 function askedWords(

@@ -6,6 +6,7 @@ import { signedArea } from '../../../science/geometry/polygon.ts';
 import { roomAt } from '../../../science/geometry/roomiestPoint.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import type { BenchPlace } from '../../managers/bench/benchView.ts';
+import { placeLabel } from '../../managers/bench/placeLabel.ts';
 import { letterPlace } from '../../managers/letterPlace.ts';
 
 /** The stone from above: what to touch is lit, what lies wet dims towards its gap, each with its letter and seconds. */
@@ -89,9 +90,11 @@ function PlaceLetter({
   if (!ring) return null;
   const middle = letterPlace(ring);
   const room = foot ? Number.POSITIVE_INFINITY : roomAt({ rings: area.rings, without: [] }, middle);
-  const { words, size } = fittingLabel(area.letter, secondsWords(place), room, unit, foot ? 9 : 17);
-  const wide = wideOf(words) * size;
-  const high = size * 1.04;
+  const { words, size, wide, high } = placeLabel(area.letter, secondsWords(place), {
+    room,
+    unit,
+    most: foot ? 9 : 17,
+  });
   const [x, y] = foot ? [foot[0], foot[1] - high] : [middle[0] - wide / 2, middle[1] - high / 2];
   return (
     <g className={`bench-letter ${place?.state ?? 'waiting'}`}>
@@ -101,18 +104,6 @@ function PlaceLetter({
       </text>
     </g>
   );
-}
-
-/** How wide words stand in a label, in its size. */
-function wideOf(words: string): number {
-  return words.length * 0.46 + 0.3;
-}
-
-/** A label that stays within its own zone: as large as the room allows; too little for the time, the letter alone. */
-function fittingLabel(letter: string, more: string, room: number, unit: number, most: number) {
-  const fits = (words: string) => (2 * room) / Math.hypot(wideOf(words), 1.04);
-  const words = fits(letter + more) < 7 * unit ? letter : letter + more;
-  return { words, size: Math.min(most * unit, Math.max(5 * unit, fits(words))) };
 }
 
 /** How long until it must be touched; nothing where nothing lies. */

@@ -100,9 +100,9 @@ export function StageLead({
   );
 }
 
-/** The second touch says what it does. */
+/** What the second touch is for. */
 function askedAgain([first, ...also]: readonly BenchTap[]): readonly BenchTap[] {
-  return first ? [{ ...first, words: `All the same: ${lowerFirst(first.words)}` }, ...also] : [];
+  return first ? [{ ...first, words: 'Too soon: touch again for it all the same' }, ...also] : [];
 }
 
 /** The rests in which the etch before them is looked back on. */
@@ -115,8 +115,4 @@ function contactsOfLast({ contacts }: RunState): RunState['contacts'] {
 
 function upperFirst(words: string): string {
   return words.slice(0, 1).toUpperCase() + words.slice(1);
-}
-
-function lowerFirst(words: string): string {
-  return words.slice(0, 1).toLowerCase() + words.slice(1);
 }
