@@ -62,8 +62,11 @@ function say(what: string, scores: SuspectScores): void {
   console.log(
     `  expected calibration error ${scores.calibrationError.toFixed(4)}, of chances of a tenth or more ${scores.calibrationErrorNamed.toFixed(4)} (aim 0.05)`,
   );
-  for (const [cause, { share, single, count }] of Object.entries(scores.recall))
-    console.log(`  ${cause.padEnd(16)} ${percent(share).padStart(8)} of ${count}, alone ${percent(single)}`);
+  console.log(`  named without holding: ${scores.falselyNamed.toFixed(2)} a case`);
+  for (const [cause, { named, firstTwo, single, count }] of Object.entries(scores.recall))
+    console.log(
+      `  ${cause.padEnd(16)} named in ${percent(named).padStart(8)} of ${count}, first two ${percent(firstTwo)}, alone ${percent(single)}`,
+    );
 }
 
 interface Figures {

@@ -1,5 +1,6 @@
 import { type Random, seededRandom } from '../../src/foundation/random.ts';
 import { type Cause, causes, type Features, type Suspect } from '../../src/records/suspects.ts';
+import { namedFrom } from '../../src/studio/proofs/suspects/answerSuspects.ts';
 import { judgeSuspects } from '../../src/studio/proofs/suspects/judgeSuspects.ts';
 import { separatingTests } from '../../src/studio/proofs/suspects/separatingTests.ts';
 import { expectedBits } from '../../src/studio/proofs/suspects/testValue.ts';
@@ -19,8 +20,15 @@ export interface SuspectScores {
   /** Of paired ones: at least one among the first two; both among the first three. */
   readonly pairedAny: number;
   readonly pairedBoth: number;
-  /** Share of cases with a cause, single or paired, in which it is among the first two. */
-  readonly recall: Readonly<Record<Cause, { share: number; count: number; single: number }>>;
+  /**
+   * Of the cases with a cause, single or paired: the share in which it is named, its evidence at least "some"; in which it is
+   * among the first two; and of those that hold it alone.
+   */
+  readonly recall: Readonly<
+    Record<Cause, { named: number; firstTwo: number; single: number; count: number }>
+  >;
+  /** Suspects named in a case that don't hold there, on average. */
+  readonly falselyNamed: number;
   /** Share of unknown faults on which "something else" leads; and on how many known ones it does. */
   readonly elseLeads: number;
   readonly elseFalse: number;
@@ -33,7 +41,7 @@ export interface SuspectScores {
 
 export interface Judged {
   readonly order: readonly Suspect[];
-  readonly chances: ReadonlyMap<Suspect, { chance: number; logOdds: number }>;
+  readonly chances: ReadonlyMap<Suspect, { chance: number; logOdds: number; weight: number }>;
 }
 
 /** The list as it stands for a case; with `tests`, after that many offered tests were done, best first. */
@@ -52,7 +60,12 @@ export function judgeCase(one: ScoredCase, tests = 0): Judged {
   order.sort((a, b) => b.chance - a.chance || b.logOdds - a.logOdds);
   return {
     order: order.map(({ suspect }) => suspect),
-    chances: new Map(weighed.map(({ suspect, chance, logOdds }) => [suspect, { chance, logOdds }])),
+    chances: new Map(
+      weighed.map(({ suspect, chance, logOdds, start }) => [
+        suspect,
+        { chance, logOdds, weight: logOdds - start },
+      ]),
+    ),
   };
 }
 
@@ -89,15 +102,30 @@ export function scoreCases(cases: readonly ScoredCase[], tests = 0): SuspectScor
         const own = judged.filter(({ one }) => one.causes.includes(cause));
         const alone = own.filter(({ one }) => one.causes.length === 1);
         const first = ({ order }: (typeof judged)[0]) => among(order, cause, 2);
-        return [cause, { share: share(own, first), count: own.length, single: share(alone, first) }];
+        const named = ({ chances }: (typeof judged)[0]) => chances.get(cause)!.weight >= namedFrom;
+        return [
+          cause,
+          {
+            named: share(own, named),
+            firstTwo: share(own, first),
+            single: share(alone, first),
+            count: own.length,
+          },
+        ];
       }),
     ) as SuspectScores['recall'],
+    falselyNamed: judged.reduce((sum, { one, chances }) => sum + falseNames(one, chances), 0) / judged.length,
     elseLeads: share(unknown, ({ order }) => order[0] === 'something-else'),
     elseFalse: share([...single, ...paired], ({ order }) => order[0] === 'something-else'),
     calibrationError: calibrationError(bins),
     calibrationErrorNamed: calibrationError(bins.slice(1)),
     bins: bins.map(({ said, held, count }) => ({ said: said / count, held: held / count, count })),
   };
+}
+
+function falseNames(one: ScoredCase, chances: Judged['chances']): number {
+  return causes.filter((cause) => chances.get(cause)!.weight >= namedFrom && !one.causes.includes(cause))
+    .length;
 }
 
 function calibrationError(bins: readonly { said: number; held: number; count: number }[]): number {

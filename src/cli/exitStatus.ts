@@ -79,7 +79,7 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'suspects-malformed': 2,
   'series-malformed': 2,
   'ink-malformed': 2,
-  'trial-spec-malformed': 2,
+  'trial-wish-malformed': 2,
   'trial-does-not-fit': 2,
   'trial-table-unreadable': 2,
   'lift-malformed': 2,

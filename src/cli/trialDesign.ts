@@ -1,5 +1,5 @@
 import { trialDesignFileNames, trialDesignFiles } from '../application/trials/trialDesignFiles.ts';
-import { trialSpecSchema } from '../contract/trialSpec.ts';
+import { trialWishSchema } from '../contract/trialWish.ts';
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
 import type { TrialDesign, TrialPower } from '../records/trialDesign.ts';
@@ -24,9 +24,9 @@ export async function trialDesign(words: readonly string[]): Promise<Result<stri
   if (!writable.ok) return writable;
   const paper = readPaper(given.value.options.get('paper'));
   if (!paper.ok) return paper;
-  const spec = await readJson(file, trialSpecSchema, 'trial-spec-malformed');
-  if (!spec.ok) return spec;
-  const designed = designTrial(spec.value);
+  const wish = await readJson(file, trialWishSchema, 'trial-wish-malformed');
+  if (!wish.ok) return wish;
+  const designed = designTrial(wish.value);
   if (!designed.ok) return designed;
   const files = await trialDesignFiles(designed.value, paper.value, new Date());
   const written = await writeFolder(out.value, files, trialDesignFileNames);
@@ -35,26 +35,26 @@ export async function trialDesign(words: readonly string[]): Promise<Result<stri
     : written;
 }
 
-function sentences({ spec, patches, patchMm, power, cheapest, warnings }: TrialDesign): string[] {
+function sentences({ wish, patches, patchMm, power, cheapest, warnings }: TrialDesign): string[] {
   const told = [
-    `${patches.length} patches of ${patchMm.toFixed(0)} mm on ${spec.stones === 1 ? 'one stone' : `${spec.stones} stones`}.`,
-    ...power.map((each) => powerSentence(each, spec)),
+    `${patches.length} patches of ${patchMm.toFixed(0)} mm on ${wish.stones === 1 ? 'one stone' : `${wish.stones} stones`}.`,
+    ...power.map((each) => powerSentence(each, wish)),
     ...warnings,
   ];
   if (cheapest === 'none')
-    told.push(`No trial of up to 8 stones would notice a difference of ${spec.wanted}.`);
+    told.push(`No trial of up to 8 stones would notice a difference of ${wish.wanted}.`);
   else if (cheapest !== null)
     told.push(
-      `Cheapest that notices ${spec.wanted}: stones ${cheapest.stones}, strips a level ${cheapest.stripRepeats}, patches a level in a strip ${cheapest.patchRepeats} (${cheapest.patches} patches).`,
+      `Cheapest that notices ${wish.wanted}: stones ${cheapest.stones}, strips a level ${cheapest.stripRepeats}, patches a level in a strip ${cheapest.patchRepeats} (${cheapest.patches} patches).`,
     );
   return told;
 }
 
-function powerSentence({ of, whole, sub }: TrialPower, spec: TrialDesign['spec']): string {
+function powerSentence({ of, whole, sub }: TrialPower, wish: TrialDesign['wish']): string {
   const scatter = of === 'this room' ? "At this room's scatter" : `At ${of} scatter`;
   const parts = [
-    ...(spec.whole ? [`${spec.whole.name} ${sizeWords(whole)}`] : []),
-    `${spec.sub.name} ${sizeWords(sub)}`,
+    ...(wish.whole ? [`${wish.whole.name} ${sizeWords(whole)}`] : []),
+    `${wish.sub.name} ${sizeWords(sub)}`,
   ];
   return `${scatter}, noticed 8 times in 10: ${parts.join('; ')}.`;
 }

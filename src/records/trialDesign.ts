@@ -14,7 +14,7 @@ export interface TrialScatter {
 }
 
 /** What a printer wants to know, and with what. */
-export interface TrialSpec {
+export interface TrialWish {
   readonly title: string;
   readonly stone: { readonly widthMm: number; readonly heightMm: number };
   readonly stones: number;
@@ -78,7 +78,7 @@ export interface CheapestTrial {
 
 export interface TrialDesign {
   readonly schema: 'stonetone/trial-design/1';
-  readonly spec: TrialSpec;
+  readonly wish: TrialWish;
   readonly patchMm: number;
   readonly patches: readonly TrialPatch[];
   readonly power: readonly TrialPower[];

@@ -73,7 +73,7 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'suspects-malformed': 422,
   'series-malformed': 400,
   'ink-malformed': 400,
-  'trial-spec-malformed': 400,
+  'trial-wish-malformed': 400,
   'trial-does-not-fit': 422,
   'trial-table-unreadable': 400,
   'lift-malformed': 400,

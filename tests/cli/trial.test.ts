@@ -104,7 +104,7 @@ describe('stonetone trial analyse', () => {
 });
 
 describe('stonetone trial design', () => {
-  const spec = {
+  const wish = {
     stone: { widthMm: 300, heightMm: 400 },
     stones: 2,
     whole: { name: 'etch', levels: ['None', 'gum'] },
@@ -115,7 +115,7 @@ describe('stonetone trial design', () => {
 
   it('writes a design that tells no treatment, the list that does, and a template at true size', async () => {
     const out = bench.path('trial');
-    const file = await bench.write('spec.json', JSON.stringify(spec));
+    const file = await bench.write('spec.json', JSON.stringify(wish));
     const ended = await stonetone('trial', 'design', file, '--out', out);
     expect(ended.complained).toBe('');
     expect(ended.said).toMatch(/^12 patches of 40 mm on 2 stones\./);
@@ -140,18 +140,18 @@ describe('stonetone trial design', () => {
   it.each([
     [
       'too many patches',
-      { ...spec, patchRepeats: 12, stripRepeats: 6 },
+      { ...wish, patchRepeats: 12, stripRepeats: 6 },
       'trial-does-not-fit',
       /144 patches of 12 mm/,
     ],
-    ['a control that is no level', { ...spec, control: 'tea' }, 'trial-spec-malformed', /none of the levels/],
+    ['a control that is no level', { ...wish, control: 'tea' }, 'trial-wish-malformed', /none of the levels/],
     [
       'a level twice',
-      { ...spec, sub: { name: 'medium', levels: ['a', 'a'] } },
-      'trial-spec-malformed',
+      { ...wish, sub: { name: 'medium', levels: ['a', 'a'] } },
+      'trial-wish-malformed',
       /twice/,
     ],
-    ['no treatment', { stone: spec.stone }, 'trial-spec-malformed', /sub/],
+    ['no treatment', { stone: wish.stone }, 'trial-wish-malformed', /sub/],
   ] as const)('%s is told, and nothing is written', async (_, given, code, mentions) => {
     const out = bench.path('nothing');
     const file = await bench.write('bad.json', JSON.stringify(given));

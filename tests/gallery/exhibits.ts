@@ -13,6 +13,7 @@ import { hatchScaleSheetPdf } from '../../src/paper/sheets/hatchScaleSheet.ts';
 import { protocolSheetPdf } from '../../src/paper/sheets/protocolSheet.ts';
 import { roomCardPdf } from '../../src/paper/sheets/roomCards.ts';
 import { stepSheetPdf } from '../../src/paper/sheets/stepSheet.ts';
+import { trialTemplatePdf } from '../../src/paper/sheets/trialTemplateSheet.ts';
 import { weekSheetPdf } from '../../src/paper/sheets/weekSheet.ts';
 import type { ComparisonRecord } from '../../src/records/comparison.ts';
 import type { Paper } from '../../src/records/paper.ts';
@@ -31,6 +32,7 @@ import { manyZones } from './records/manyZones.ts';
 import { shelf, washoutCard } from './records/materials.ts';
 import { noMatch, unmirrored } from './records/refused.ts';
 import { eyeSeries, firstPull, settlingSeries, unreadSeries } from './records/series.ts';
+import { etchesByMedium } from './records/trial.ts';
 import { fullWeek, quietWeek } from './records/week.ts';
 import { noZones, partial } from './records/withGaps.ts';
 
@@ -105,6 +107,11 @@ export const sheets: readonly SheetExhibit[] = [
   steps('steps-not-known', twelveAcid, 'a4'),
   { name: 'week-full', pages: 1, pdf: () => weekSheetPdf({ week: fullWeek, paper: 'a4' }) },
   { name: 'week-quiet', pages: 1, pdf: () => weekSheetPdf({ week: quietWeek, paper: 'letter' }) },
+  {
+    name: 'trial-template',
+    pages: 8,
+    pdf: () => trialTemplatePdf({ design: etchesByMedium, paper: 'a4', ...day }),
+  },
   {
     name: 'card-door',
     pages: 1,

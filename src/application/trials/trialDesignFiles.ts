@@ -15,7 +15,7 @@ export async function trialDesignFiles(
   paper: Paper,
   createdAt: Date,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
-  const { whole, sub } = design.spec;
+  const { whole, sub } = design.wish;
   const listed = [
     csvLine(['code', ...(whole ? [whole.name] : []), sub.name]),
     ...list.map((each) => csvLine([each.code, ...(whole ? [each.whole!] : []), each.sub])),

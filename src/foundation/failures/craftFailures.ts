@@ -68,7 +68,7 @@ export const craftFailures = {
     sentence: 'The question about ink could not be read: {why}.',
     remedy: 'Mend it there; docs/formats.md shows the form.',
   },
-  'trial-spec-malformed': {
+  'trial-wish-malformed': {
     sentence: 'The trial could not be laid out: {why}.',
     remedy: 'Mend it there; docs/formats.md shows the form.',
   },

@@ -1,14 +1,14 @@
 import type { TrialDesign, TrialPatch } from '../../records/trialDesign.ts';
 import type { Point } from '../../science/geometry/point.ts';
-import { chartFont, chartInk, svgText } from './chartInk.ts';
+import { chartInk, svgText } from './chartInk.ts';
 
 /**
  * The patches of one stone with their codes, as SVG content whose unit is the millimetre of the stone; mirrored, places are
  * turned over and words are not.
  */
 export function trialTemplateMarks(design: TrialDesign, stone: number, mirrored: boolean) {
-  const { widthMm, heightMm } = design.spec.stone;
-  const { sidesMm, endsMm } = design.spec.border;
+  const { widthMm, heightMm } = design.wish.stone;
+  const { sidesMm, endsMm } = design.wish.border;
   const at = ([x, y]: Point): Point => [mirrored ? widthMm - x : x, y];
   const own = design.patches.filter((patch) => patch.stone === stone);
   const outline = (patch: TrialPatch) => {
@@ -29,16 +29,6 @@ export function trialTemplateMarks(design: TrialDesign, stone: number, mirrored:
       ` fill="none" stroke="${chartInk.ink}" stroke-width="0.2" stroke-dasharray="1.5 1.5"/>${own.map(outline).join('')}`,
     labels: own.map(code).join(''),
   };
-}
-
-/** One stone of a trial as a picture of its own, in proportion; @param widthPx of the picture. */
-export function trialTemplateSvg(design: TrialDesign, stone: number, widthPx: number): string {
-  const { widthMm, heightMm } = design.spec.stone;
-  const { places, labels } = trialTemplateMarks(design, stone, false);
-  return (
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${widthPx}" height="${round((widthPx * heightMm) / widthMm)}"` +
-    ` viewBox="-1 -1 ${widthMm + 2} ${heightMm + 2}" ${chartFont}>${places}${labels}</svg>`
-  );
 }
 
 function round(value: number): number {

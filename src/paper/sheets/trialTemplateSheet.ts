@@ -21,7 +21,7 @@ export async function trialTemplatePdf({
   paper,
   createdAt,
 }: TrialTemplateInput): Promise<Uint8Array> {
-  const { stone, stones, title } = design.spec;
+  const { stone, stones, title } = design.wish;
   const layout = tileLayout(stone.widthMm, stone.heightMm, paper);
   const svgs = Array.from({ length: stones }, (_, index) => index + 1).flatMap((number) => {
     const map: TrueSizeMap = {

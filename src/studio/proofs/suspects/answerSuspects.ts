@@ -112,10 +112,13 @@ function judged(one: Weighed, question: SuspectsQuestion): JudgedSuspect {
   };
 }
 
+/** Log odds from which on a suspect is named: evidence of about 2 to 1, called some. */
+export const namedFrom = 0.7;
+
 /** In words: strong from about 20 to 1, some from about 2 to 1. */
 export function wordOf(weight: number): WeightWord {
   if (weight >= 3) return 'strong';
-  if (weight >= 0.7) return 'some';
+  if (weight >= namedFrom) return 'some';
   return weight > -0.7 ? 'none' : 'against';
 }
 

@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
-import type { TrialSpec } from '../../../records/trialDesign.ts';
+import type { TrialWish } from '../../../records/trialDesign.ts';
 import { designTrial } from './designTrial.ts';
 import { leastPatchMm, trialLayout } from './trialLayout.ts';
 
-const spec: TrialSpec = {
+const wish: TrialWish = {
   title: 'Test stone',
   stone: { widthMm: 300, heightMm: 400 },
   stones: 3,
@@ -21,8 +21,8 @@ const spec: TrialSpec = {
   scatter: null,
 };
 
-function laidOut(changes: Partial<TrialSpec> = {}) {
-  const layout = trialLayout({ ...spec, ...changes });
+function laidOut(changes: Partial<TrialWish> = {}) {
+  const layout = trialLayout({ ...wish, ...changes });
   if (!layout.ok) throw new Error(layout.error.message);
   return layout.value;
 }
@@ -40,7 +40,7 @@ it('gives every strip one level of the hard treatment and every level of the eas
     expect(wholes.flat().toSorted()).toEqual(['None', 'gum', 'tannic']);
     for (const own of strips) {
       const subs = own.map(({ code }) => got.get(code)!.sub);
-      expect(subs.toSorted()).toEqual(spec.sub.levels.flatMap((level) => [level, level]).toSorted());
+      expect(subs.toSorted()).toEqual(wish.sub.levels.flatMap((level) => [level, level]).toSorted());
     }
   }
 });
@@ -76,17 +76,17 @@ it('draws lots anew for every stone, and the same for the same seed', () => {
 });
 
 it('says how much room there is where the patches do not fit', () => {
-  const tight = trialLayout({ ...spec, stone: { widthMm: 120, heightMm: 140 } });
+  const tight = trialLayout({ ...wish, stone: { widthMm: 120, heightMm: 140 } });
   expect(tight.ok).toBe(false);
   if (!tight.ok) {
     expect(tight.error.code).toBe('trial-does-not-fit');
     expect(tight.error.message).toMatch(/30 patches of 12 mm do not fit/);
   }
-  expect(trialLayout({ ...spec, patchMm: 200 }).ok).toBe(false);
+  expect(trialLayout({ ...wish, patchMm: 200 }).ok).toBe(false);
 });
 
 it('warns of what it could not tell, and finds the cheapest trial that could', () => {
-  const designed = designTrial({ ...spec, stones: 1, control: null, wanted: 0.1 });
+  const designed = designTrial({ ...wish, stones: 1, control: null, wanted: 0.1 });
   if (!designed.ok) throw new Error(designed.error.message);
   const { warnings, cheapest, power } = designed.value.design;
   expect(warnings.join(' ')).toMatch(/etch is given to one strip only: no cause could be assigned/);
@@ -95,7 +95,7 @@ it('warns of what it could not tell, and finds the cheapest trial that could', (
   expect(power.map(({ of }) => of)).toEqual(['low', 'middle', 'high']);
   expect(cheapest).toMatchObject({ stones: expect.any(Number) });
   if (cheapest === null || cheapest === 'none') throw new Error('none found');
-  const bought = designTrial({ ...spec, ...cheapest, control: null, wanted: 0.1 });
+  const bought = designTrial({ ...wish, ...cheapest, control: null, wanted: 0.1 });
   if (!bought.ok) throw new Error(bought.error.message);
   expect(bought.value.design.power[1]!.whole).toBeLessThanOrEqual(0.1);
   expect(bought.value.design.power[1]!.sub).toBeLessThanOrEqual(0.1);

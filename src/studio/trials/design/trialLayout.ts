@@ -1,7 +1,7 @@
 import { failure } from '../../../foundation/failure.ts';
 import { type Random, seededRandom } from '../../../foundation/random.ts';
 import { fail, ok, type Result } from '../../../foundation/result.ts';
-import type { TrialAssignment, TrialPatch, TrialSpec } from '../../../records/trialDesign.ts';
+import type { TrialAssignment, TrialPatch, TrialWish } from '../../../records/trialDesign.ts';
 
 /**
  * A patch smaller than this can't be read: its tone is a mean over what is left when 1.4 mm each side is left out. Our rule.
@@ -23,32 +23,32 @@ export interface TrialLayout {
  * Fisher, R. A. (1935), The Design of Experiments (drawing lots); Yates, F. (1935), doi 10.2307/2983638 (whole and sub-plots).
  * @returns `trial-does-not-fit` with how many patches do.
  */
-export function trialLayout(spec: TrialSpec): Result<TrialLayout> {
-  const strips = (spec.whole?.levels.length ?? 1) * spec.stripRepeats;
-  const perStrip = spec.sub.levels.length * spec.patchRepeats;
-  const grid = largestGrid(spec, strips, perStrip);
-  const wanted = spec.patchMm ?? Math.min(mostPatchMm, grid.patchMm);
+export function trialLayout(wish: TrialWish): Result<TrialLayout> {
+  const strips = (wish.whole?.levels.length ?? 1) * wish.stripRepeats;
+  const perStrip = wish.sub.levels.length * wish.patchRepeats;
+  const grid = largestGrid(wish, strips, perStrip);
+  const wanted = wish.patchMm ?? Math.min(mostPatchMm, grid.patchMm);
   if (grid.patchMm < Math.max(leastPatchMm, wanted)) {
     return fail(
       failure('trial-does-not-fit', {
         patches: strips * perStrip,
         side: Math.max(leastPatchMm, wanted),
-        stone: `${spec.stone.widthMm} × ${spec.stone.heightMm} mm`,
+        stone: `${wish.stone.widthMm} × ${wish.stone.heightMm} mm`,
         fits: Math.max(0, Math.floor(grid.patchMm)),
       }),
     );
   }
-  const random = seededRandom(spec.seed);
+  const random = seededRandom(wish.seed);
   const patches: TrialPatch[] = [];
   const list: TrialAssignment[] = [];
-  for (let stone = 1; stone <= spec.stones; stone++) {
-    const wholes = shuffled(repeated(spec.whole?.levels ?? [null], spec.stripRepeats), random);
+  for (let stone = 1; stone <= wish.stones; stone++) {
+    const wholes = shuffled(repeated(wish.whole?.levels ?? [null], wish.stripRepeats), random);
     for (const [row, whole] of wholes.entries()) {
       const strip = letterOf(row);
-      const subs = shuffled(repeated(spec.sub.levels, spec.patchRepeats), random);
+      const subs = shuffled(repeated(wish.sub.levels, wish.patchRepeats), random);
       for (const [index, sub] of subs.entries()) {
         const code = `${stone}${strip}${index + 1}`;
-        patches.push({ code, stone, strip, polygonMm: square(spec, grid, wanted, row, index) });
+        patches.push({ code, stone, strip, polygonMm: square(wish, grid, wanted, row, index) });
         list.push({ code, whole, sub });
       }
     }
@@ -64,14 +64,14 @@ interface Grid {
 }
 
 /** How a strip's patches stand in rows so that they are largest. */
-function largestGrid(spec: TrialSpec, strips: number, perStrip: number): Grid {
-  const { widthMm, heightMm } = spec.stone;
-  const { sidesMm, endsMm } = spec.border;
+function largestGrid(wish: TrialWish, strips: number, perStrip: number): Grid {
+  const { widthMm, heightMm } = wish.stone;
+  const { sidesMm, endsMm } = wish.border;
   const grids = Array.from({ length: perStrip }, (_, index): Grid => {
     const rows = index + 1;
     const columns = Math.ceil(perStrip / rows);
-    const across = (widthMm - 2 * sidesMm - (columns - 1) * spec.gutterMm) / columns;
-    const gaps = (strips - 1) * spec.stripGutterMm + strips * (rows - 1) * spec.gutterMm;
+    const across = (widthMm - 2 * sidesMm - (columns - 1) * wish.gutterMm) / columns;
+    const gaps = (strips - 1) * wish.stripGutterMm + strips * (rows - 1) * wish.gutterMm;
     const down = (heightMm - 2 * endsMm - gaps) / (strips * rows);
     return { rows, columns, patchMm: Math.min(across, down) };
   });
@@ -79,16 +79,16 @@ function largestGrid(spec: TrialSpec, strips: number, perStrip: number): Grid {
 }
 
 /** The patch's corners; what is laid out stands in the middle of the stone. */
-function square(spec: TrialSpec, { rows, columns }: Grid, side: number, strip: number, index: number) {
-  const strips = (spec.whole?.levels.length ?? 1) * spec.stripRepeats;
-  const stripHeight = rows * side + (rows - 1) * spec.gutterMm;
-  const allHeight = strips * stripHeight + (strips - 1) * spec.stripGutterMm;
-  const allWidth = columns * side + (columns - 1) * spec.gutterMm;
-  const left = (spec.stone.widthMm - allWidth) / 2 + (index % columns) * (side + spec.gutterMm);
+function square(wish: TrialWish, { rows, columns }: Grid, side: number, strip: number, index: number) {
+  const strips = (wish.whole?.levels.length ?? 1) * wish.stripRepeats;
+  const stripHeight = rows * side + (rows - 1) * wish.gutterMm;
+  const allHeight = strips * stripHeight + (strips - 1) * wish.stripGutterMm;
+  const allWidth = columns * side + (columns - 1) * wish.gutterMm;
+  const left = (wish.stone.widthMm - allWidth) / 2 + (index % columns) * (side + wish.gutterMm);
   const top =
-    (spec.stone.heightMm - allHeight) / 2 +
-    strip * (stripHeight + spec.stripGutterMm) +
-    Math.floor(index / columns) * (side + spec.gutterMm);
+    (wish.stone.heightMm - allHeight) / 2 +
+    strip * (stripHeight + wish.stripGutterMm) +
+    Math.floor(index / columns) * (side + wish.gutterMm);
   return [
     [left, top],
     [left + side, top],

@@ -1,5 +1,5 @@
 import { normalDraw, seededRandom } from '../../../foundation/random.ts';
-import type { TrialPower, TrialScatter, TrialSpec } from '../../../records/trialDesign.ts';
+import type { TrialPower, TrialScatter, TrialWish } from '../../../records/trialDesign.ts';
 import { studentQuantile } from '../../../science/statistics/distributions.ts';
 import {
   allWithinOfControl,
@@ -7,7 +7,7 @@ import {
   studentizedRangeBelow,
 } from '../../../science/statistics/manyComparisons.ts';
 
-type Size = Pick<TrialSpec, 'stones' | 'whole' | 'sub' | 'patchRepeats' | 'stripRepeats' | 'control'>;
+type Size = Pick<TrialWish, 'stones' | 'whole' | 'sub' | 'patchRepeats' | 'stripRepeats' | 'control'>;
 
 /** What rooms may scatter by, coverage; from memory, to be replaced by this room's own. */
 export const usualScatter: Readonly<Record<'low' | 'middle' | 'high', TrialScatter>> = {

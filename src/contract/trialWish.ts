@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { TrialSpec } from '../records/trialDesign.ts';
+import type { TrialWish } from '../records/trialDesign.ts';
 
 const names = z
   .array(z.string().trim().min(1).max(60))
@@ -16,7 +16,7 @@ const scatter = z.object({
 });
 
 /** A trial as a printer asks for it; what is left out: one stone, no repeats, patches as large as they fit. */
-export const trialSpecSchema = z
+export const trialWishSchema = z
   .object({
     title: z.string().trim().max(120).default('Test stone'),
     stone: z.object({ widthMm: z.number().min(60).max(3000), heightMm: z.number().min(60).max(3000) }),
@@ -42,4 +42,4 @@ export const trialSpecSchema = z
       context.addIssue({ code: 'custom', path: ['control'], message: 'the control is none of the levels' });
     if (whole !== null && whole.name === sub.name)
       context.addIssue({ code: 'custom', path: ['whole', 'name'], message: 'both treatments have one name' });
-  }) satisfies z.ZodType<TrialSpec>;
+  }) satisfies z.ZodType<TrialWish>;
