@@ -40,10 +40,13 @@ describeInBrowser('the days', (pages) => {
     const kept = (await (await fetch(`${inject('address')}/api/studio`)).json()) as StudioSettings;
     expect(kept.times).toEqual([{ stage: 'roll-up', lowMinutes: 50, highMinutes: 80, people: 1 }]);
 
-    const work = await startedWork('S-31', { title: 'Ebb', stage: 'rolled-up' });
+    const work = await startedWork('S-139', { title: 'Ebb', stage: 'rolled-up' });
     await page.goto(`${inject('address')}/works/${work.id}/days`);
+    await page.getByRole('heading', { name: 'By when must it be there?' }).waitFor();
     // signatures want two people
-    await page.getByRole('heading', { name: 'Good-to-print can’t be reached' }).waitFor();
+    await page
+      .getByText(/^Nobody has given a deadline\. If it were due .*Good-to-print can’t be reached/)
+      .waitFor();
     await page.getByText('no two are ever here together').first().waitFor();
     await expectSoundScreen(page, 'a plan that can’t be kept');
     await page.getByLabel('What must be done').selectOption('proofs until steady');

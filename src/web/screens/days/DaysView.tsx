@@ -3,6 +3,7 @@ import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { Deadline, KeptDeadline } from '../../../records/dayPlan.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
+import { momentWords } from '../../../studio/days/zoneWords.ts';
 import {
   dayPlansKey,
   deadlineKey,
@@ -38,6 +39,7 @@ export function DaysView({ work }: { work: WorkEntry }) {
 function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
   const queries = useQueryClient();
   const [asked, setAsked] = useState<Deadline>(() => kept.deadline ?? byFriday());
+  const [touched, setTouched] = useState(false);
   const saving = useSaving<KeptDeadline>();
   const found = useQuery({
     queryKey: [...dayPlansKey, work.id, asked],
@@ -62,11 +64,24 @@ function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
     <>
       <PageHead
         stamp={`${work.stone.name} · ${work.title} · ${workStageWords[work.stage]}`}
-        headline={failure || !plan ? 'When must what start?' : plan.sentence}
+        headline={
+          failure || !plan
+            ? 'When must what start?'
+            : kept.deadline || touched
+              ? plan.sentence
+              : 'By when must it be there?'
+        }
       />
       <div className="days">
         <section className="days-asked" aria-label="By when">
-          <DeadlineFields asked={asked} steps={plan?.steps ?? []} onChange={setAsked} />
+          <DeadlineFields
+            asked={asked}
+            steps={plan?.steps ?? []}
+            onChange={(next) => {
+              setTouched(true);
+              setAsked(next);
+            }}
+          />
           {saving.trouble && <FailureNotice failure={saving.trouble} />}
           <div className="days-acts">
             {!work.archived && (
@@ -90,7 +105,17 @@ function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
             )}
           </div>
         )}
-        {!failure && plan && <DayPlanSteps plan={plan} />}
+        {!failure && plan && (
+          <div className="days-plan">
+            {!kept.deadline && !touched && (
+              <p>
+                Nobody has given a deadline. If it were due {momentWords(plan.timeZone, Date.parse(asked.by))}
+                : {plan.sentence}.
+              </p>
+            )}
+            <DayPlanSteps plan={plan} />
+          </div>
+        )}
       </div>
     </>
   );

@@ -18,6 +18,7 @@ import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { ArchiveEdition } from './ArchiveEdition.tsx';
 import { EditionForm } from './EditionForm.tsx';
+import { NoApproval } from './NoApproval.tsx';
 
 /** What an edition needs, what is recorded of it, and its documentation sheet. */
 export function EditionPage({ edition }: { edition: Edition }) {
@@ -49,6 +50,7 @@ export function EditionPage({ edition }: { edition: Edition }) {
         </ButtonLink>
       </PageHead>
       <div className="edition-body">
+        <NoApproval workId={edition.workId} />
         {plan.isError && <FailureNotice failure={shownFailure(plan.error)} />}
         {plan.data && <PlanFigures plan={plan.data} />}
         {plan.data && <PlanParts plan={plan.data} />}

@@ -13,6 +13,7 @@ import { Field } from '../../parts/Field.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { useSaving } from '../useSaving.ts';
+import { NoApproval } from './NoApproval.tsx';
 
 /** The editions of a work, and planning one. */
 export function EditionsOfWork({ work }: { work: WorkEntry }) {
@@ -26,6 +27,7 @@ export function EditionsOfWork({ work }: { work: WorkEntry }) {
         headline={editions.length === 0 ? 'How many prints shall there be?' : 'Editions of this work'}
       />
       <div className="edition-body">
+        <NoApproval workId={work.id} />
         {found.isError && <FailureNotice failure={shownFailure(found.error)} />}
         {editions.length > 0 && (
           <ul className="edition-lines">

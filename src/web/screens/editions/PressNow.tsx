@@ -1,5 +1,6 @@
 import type { Edition, LedgerState } from '../../../records/edition.ts';
 import { goodPrintsWanted } from '../../../studio/editions/sheetCount.ts';
+import { NoApproval } from './NoApproval.tsx';
 
 /** What there is to know from across the room. */
 export function PressNow({ edition, state }: { edition: Edition; state: LedgerState }) {
@@ -20,6 +21,7 @@ export function PressNow({ edition, state }: { edition: Edition; state: LedgerSt
         </span>
       </p>
       <p className="press-charge">{chargeWords(state)}</p>
+      <NoApproval workId={edition.workId} linked={false} />
     </section>
   );
 }

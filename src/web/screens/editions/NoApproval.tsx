@@ -1,0 +1,23 @@
+import { useQuery } from '@tanstack/react-query';
+import { Link } from 'wouter';
+import { workStages } from '../../../records/work.ts';
+import { approvalsKey, listApprovals } from '../../client/series.ts';
+import { openWork, workKey } from '../../client/works.ts';
+import { Notice } from '../../parts/Notice.tsx';
+import { workStageWords } from '../../parts/stageWords.ts';
+
+/** Says plainly that an edition would be printed to no standard: no pull is good to print, or the stone is not there yet. */
+export function NoApproval({ workId, linked = true }: { workId: string; linked?: boolean }) {
+  const approvals = useQuery({ queryKey: approvalsKey(workId), queryFn: () => listApprovals(workId) });
+  const work = useQuery({ queryKey: workKey(workId), queryFn: () => openWork(workId) });
+  if (!approvals.data || !work.data) return null;
+  if (approvals.data.some(({ withdrawn }) => withdrawn === null)) return null;
+  const { stage } = work.data;
+  const early = workStages.indexOf(stage) < workStages.indexOf('proofs');
+  return (
+    <Notice kind="caution" title="No pull is good to print:">
+      there is no standard to print to{early && `, and this stone is only at “${workStageWords[stage]}”`}.{' '}
+      {linked && <Link href={`/works/${workId}/proofs/good`}>What is missing</Link>}
+    </Notice>
+  );
+}
