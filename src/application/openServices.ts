@@ -12,10 +12,10 @@ import { createEditionSheetDesk, type EditionSheetDesk } from './editions/editio
 import type { LedgerAnnouncement, LedgerAnnouncements } from './editions/logImpression.ts';
 import { engineVersion } from './engineVersion.ts';
 import { placeStartingTables } from './etchTables/placeStartingTables.ts';
+import { createExportDesk, type ExportDesk } from './export/exportDesk.ts';
 import type { ComparisonEvent, ComparisonEvents } from './measuring/comparisonEvents.ts';
 import { createMeasuringQueue, type MeasuringQueue } from './measuring/measuringQueue.ts';
 import { resumeInterrupted } from './measuring/resumeInterrupted.ts';
-import { createExportDesk, type ExportDesk } from './export/exportDesk.ts';
 import { createPictureDesk, type PictureDesk } from './pictures/pictureDesk.ts';
 import { createPlanDesk, type PlanDesk } from './plan/planDesk.ts';
 import { createPlanSheetDesk, type PlanSheetDesk } from './plan/planSheetDesk.ts';
