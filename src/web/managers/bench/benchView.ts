@@ -1,10 +1,11 @@
 import type { DueMove, RunFactKind, RunState } from '../../../records/bench.ts';
-import type { EtchPlan, PlannedZone } from '../../../records/etch.ts';
+import type { EtchPlan } from '../../../records/etch.ts';
 import type { LineStage } from '../../../records/run.ts';
 import { buffingRounds, endSigns } from '../../../studio/etch/endSigns.ts';
 import { laidRows } from '../../../studio/etch/laidRows.ts';
 import { type AskedMove, askedMoves } from './askedMove.ts';
 import { type BenchTaps, beginTap, buffingTaps, etchingTaps } from './benchTaps.ts';
+import { amountOfEtch } from './freePlaces.ts';
 
 export type BenchPhase = 'ready' | 'etching' | 'buffing';
 
@@ -138,11 +139,6 @@ function askedWords(
   const { action, zone } = asked.step;
   if (asked.when === 'unlogged' && action === 'lay') return `Is the ${nameOf(zone)} laid? Then log it`;
   return asked.when === 'next' ? `Next: ${lowered(step(action, zone))}` : step(action, zone);
-}
-
-/** What to lay and how much of it, as planned: `gum alone, 25 ml`; null where no rule says. */
-function amountOfEtch(etch: PlannedZone['etch']): string | null {
-  return etch && `${lowered(etch.name)}, ${etch.ml} ml`;
 }
 
 /** What was not as planned and a printer should see, each once, oldest first. */

@@ -65,7 +65,7 @@ export function freeEtchView(
   const lit = litOf(wet, toLay);
   const coming = soonestLift(wet);
   const next = lit === null ? coming : null;
-  const { letter, name } = (lit?.one ?? next ?? wet[0])!.place;
+  const { letter, name, etch } = (lit?.one ?? next ?? wet[0])!.place;
   const unknown = lit === null && next === null;
   return {
     phase: 'etching',
@@ -79,7 +79,7 @@ export function freeEtchView(
       : (next?.liftIn ?? (unknown ? (wet[0]?.on ?? null) : null)),
     counting: lit?.kind === 'lifted' ? 'over' : lit?.kind === 'moved' ? 'left' : unknown ? 'on' : 'until',
     words: lit
-      ? `${verbs[lit.kind]} the ${name}`
+      ? `${verbs[lit.kind]} the ${name}${lit.kind === 'laid' && etch !== null ? ` with ${etch}` : ''}`
       : unknown
         ? `The ${name} lies; no time is known`
         : `Next: lift the ${name}`,

@@ -1,3 +1,4 @@
+import type { PlannedZone } from '../../../records/etch.ts';
 import type { EtchStrength } from '../../../records/etchStrength.ts';
 import type { KeptPlan, KeptSecondEtch } from '../../../records/keptPlan.ts';
 import type { LineStage } from '../../../records/run.ts';
@@ -13,6 +14,8 @@ export interface FreePlace {
   /** Begins small. */
   readonly name: string;
   readonly strength: EtchStrength | null;
+  /** What is laid, with its amount where a plan says one; null where nobody here knows. */
+  readonly etch: string | null;
   readonly contactSeconds: { readonly low: number; readonly wanted: number | null } | null;
   readonly gapSeconds: number | null;
 }
@@ -44,6 +47,7 @@ function placesOf({ stage, work, plan, second }: Given): readonly FreePlace[] {
       letter: row.letter,
       name: lowered(name),
       strength: row.strength,
+      etch: amountOfEtch(row.etch),
       contactSeconds: row.contactSeconds,
       gapSeconds: row.longestGapSeconds,
     }));
@@ -58,16 +62,22 @@ function placesOf({ stage, work, plan, second }: Given): readonly FreePlace[] {
           letter: letterOf(id),
           name: lowered(name),
           strength,
+          etch: row ? lowered(row.name) : null,
           contactSeconds: row?.contactSeconds ?? null,
           gapSeconds: row?.moveWithinSeconds ?? null,
         };
       });
   }
-  const unknown = { strength: null, contactSeconds: null, gapSeconds: null };
+  const unknown = { strength: null, etch: null, contactSeconds: null, gapSeconds: null };
   return [
     { id: groundId, letter: groundLetter, name: 'ground', ...unknown },
     ...work.zones.map(({ id, name }) => ({ id, letter: letterOf(id), name: lowered(name), ...unknown })),
   ];
+}
+
+/** What to lay and how much of it, as planned: `gum alone, 25 ml`; null where no rule says. */
+export function amountOfEtch(etch: PlannedZone['etch']): string | null {
+  return etch && `${lowered(etch.name)}, ${etch.ml} ml`;
 }
 
 function lowered(words: string): string {

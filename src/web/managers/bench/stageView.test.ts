@@ -106,8 +106,18 @@ describe('an etch without a schedule', () => {
   const second = {
     table: {
       rows: [
-        { strength: 'ground', contactSeconds: { low: 90, wanted: null, high: null }, moveWithinSeconds: 45 },
-        { strength: 'dark', contactSeconds: { low: 90, wanted: 120, high: 150 }, moveWithinSeconds: 30 },
+        {
+          strength: 'ground',
+          name: 'Gum alone',
+          contactSeconds: { low: 90, wanted: null, high: null },
+          moveWithinSeconds: 45,
+        },
+        {
+          strength: 'dark',
+          name: 'Tannic solution',
+          contactSeconds: { low: 90, wanted: 120, high: 150 },
+          moveWithinSeconds: 30,
+        },
       ],
     },
     plan: {
@@ -125,7 +135,7 @@ describe('an etch without a schedule', () => {
     const look = (s: number) => freeEtchView(places, bench.stateAt(s), 'second-etch');
     expect(places.map(({ letter }) => letter)).toEqual(['G', 'A']);
     bench.log(0, 'stage-started', { stage: 'second-etch' });
-    expect(look(1)).toMatchObject({ letter: 'G', words: 'Lay the ground' });
+    expect(look(1)).toMatchObject({ letter: 'G', words: 'Lay the ground with gum alone' });
     bench.log(5, 'laid', { place: 'ground' });
     expect(look(6).taps.first).toMatchObject({ kind: 'laid', payload: { place: 'post' } });
     bench.log(10, 'laid', { place: 'post' });
