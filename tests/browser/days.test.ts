@@ -45,7 +45,7 @@ describeInBrowser('the days', (pages) => {
     await page.getByRole('heading', { name: 'By when must it be there?' }).waitFor();
     // signatures want two people
     await page
-      .getByText(/^Nobody has given a deadline\. If it were due .*Good-to-print can’t be reached/)
+      .getByText(/^Nobody has given a deadline\. If it were due .*good-to-print can’t be reached/)
       .waitFor();
     await page.getByText('no two are ever here together').first().waitFor();
     await expectSoundScreen(page, 'a plan that can’t be kept');

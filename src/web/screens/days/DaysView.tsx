@@ -110,7 +110,7 @@ function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
             {!kept.deadline && !touched && (
               <p>
                 Nobody has given a deadline. If it were due {momentWords(plan.timeZone, Date.parse(asked.by))}
-                : {plan.sentence}.
+                : {plan.sentence.charAt(0).toLowerCase() + plan.sentence.slice(1)}.
               </p>
             )}
             <DayPlanSteps plan={plan} />
