@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { configDefaults, defineConfig } from 'vitest/config';
 
 const inBrowser = 'tests/browser/**/*.test.ts';
@@ -5,6 +6,8 @@ const inBrowser = 'tests/browser/**/*.test.ts';
 export default defineConfig({
   test: {
     testTimeout: 30_000,
+    // On two cores one worker alone would leave half of the machine idle.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     projects: [
       {
         extends: true,

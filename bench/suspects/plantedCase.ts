@@ -60,7 +60,7 @@ export const fittingSettings: SimulationSettings = {
 
 export const scoringSettings: SimulationSettings = {
   name: 'scoring',
-  firstSeed: 9_000_000,
+  firstSeed: 12_000_000,
   sizeMm: [132, 164],
   strength: [0.75, 1.3],
   logKnown: 0.7,

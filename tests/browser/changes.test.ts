@@ -6,8 +6,8 @@ import { plannedEtch, post, sky, startedWork } from './works.ts';
 
 describeInBrowser('what changed', (pages) => {
   it('lays two works side by side, and takes nothing unknown for equal', async () => {
-    const high = await startedWork('S-71', { title: 'High Water, first', zones: [sky(), post] });
-    const low = await startedWork('S-72', { title: 'High Water, again', zones: [sky(), post] });
+    const high = await startedWork('S-271', { title: 'High Water, first', zones: [sky(), post] });
+    const low = await startedWork('S-272', { title: 'High Water, again', zones: [sky(), post] });
     await plannedEtch(high.id);
     await plannedEtch(low.id, { filmMm: 0.8 });
     const first = await begun(high.id);
@@ -21,7 +21,7 @@ describeInBrowser('what changed', (pages) => {
     await page.getByRole('link', { name: /Compare with another work/ }).click();
     await page.getByText('Pick the work to compare with').waitFor();
     await expectSoundScreen(page, 'nothing picked to compare with');
-    await page.getByLabel(/^Earlier/).selectOption({ label: 'High Water, first, on S-71' });
+    await page.getByLabel(/^Earlier/).selectOption({ label: 'High Water, first, on S-271' });
     await page.getByRole('heading', { name: /^\d+ changed, \d+ are not known$/ }).waitFor();
     const line = (table: string, name: string) =>
       page
@@ -47,7 +47,7 @@ describeInBrowser('what changed', (pages) => {
   });
 
   it('compares runs of one work, and says so where both sides are the same', async () => {
-    const work = await startedWork('S-73', { title: 'Neap, twice', zones: [sky()] });
+    const work = await startedWork('S-273', { title: 'Neap, twice', zones: [sky()] });
     const [one, two] = [await begun(work.id), await begun(work.id)];
     const page = await pages.onPhone(`/changes/runs/${two}?since=runs/${one}`);
     await page.getByRole('heading', { name: /are not known$/ }).waitFor();

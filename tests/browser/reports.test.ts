@@ -5,7 +5,7 @@ import { post, sky, startedWork } from './works.ts';
 
 describeInBrowser('reports', (pages) => {
   it('are begun, told what they tell of, and show words with figures beside what was not recorded', async () => {
-    await startedWork('S-91', { title: 'Reported Mudbank', zones: [sky(), post], stage: 'first-etch' });
+    await startedWork('S-291', { title: 'Reported Mudbank', zones: [sky(), post], stage: 'first-etch' });
     const page = await pages.atDesk('/reports');
     await page.getByRole('link', { name: 'Begin a report' }).first().click();
     await page.getByRole('button', { name: 'Begin the report' }).click();
@@ -15,7 +15,7 @@ describeInBrowser('reports', (pages) => {
     await expectSoundScreen(page, 'a new report');
     await page.getByRole('button', { name: 'Begin the report' }).click();
     await page.getByRole('heading', { name: 'A season of Twelve Tides' }).waitFor();
-    await page.getByText('Reported Mudbank, S-91').click();
+    await page.getByText('Reported Mudbank, S-291').click();
     await page.getByLabel('What was tried').fill('We took {works} work and {moonbeams}.');
     await page.getByRole('button', { name: 'A material was replaced' }).click();
     const replaced = page.getByRole('group', { name: 'Replaced material 1' });
@@ -26,7 +26,7 @@ describeInBrowser('reports', (pages) => {
     const set = page.getByRole('article', { name: 'The report as it stands' });
     await set.getByText('We took 1 work and {moonbeams}.').waitFor();
     await set.getByText('{moonbeams}. It stands in the words as you typed it.').waitFor();
-    await set.getByText('not recorded: grain time on S-91 (Reported Mudbank)').waitFor();
+    await set.getByText('not recorded: grain time on S-291 (Reported Mudbank)').waitFor();
     await set.getByText('how much Nitric acid was used before').waitFor();
     await expectSoundScreen(page, 'a report');
     await page.getByRole('link', { name: 'Reports', exact: true }).first().click();

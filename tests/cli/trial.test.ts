@@ -142,7 +142,7 @@ describe('stonetone trial design', () => {
       'too many patches',
       { ...wish, patchRepeats: 12, stripRepeats: 6 },
       'trial-does-not-fit',
-      /144 patches of 12 mm/,
+      /432 patches of 12 mm/,
     ],
     ['a control that is no level', { ...wish, control: 'tea' }, 'trial-wish-malformed', /none of the levels/],
     [

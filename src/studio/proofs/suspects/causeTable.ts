@@ -187,7 +187,7 @@ export const causeTable: Readonly<Record<Cause, CauseRow>> = {
   smudge: {
     name: 'smudged: too much ink, no powder, or wet buffing',
     weights: {
-      tailsOffDarks: [3.5, -3],
+      tailsOffDarks: [3.5, -1.5],
       secondEdge: [-1.5, 0.1],
       stopOutPrints: [0.5, 0],
       powderSkipped: [2, -0.3],

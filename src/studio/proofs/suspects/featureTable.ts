@@ -86,8 +86,8 @@ export const featureTable: Readonly<Record<FeatureName, FeatureRow>> = {
   bandOnce: row(
     'a single band lies across the travel',
     'no single band lies across',
-    0.025,
-    0.01,
+    0.016,
+    0.006,
     'proof.jpg',
   ),
   ghostRepeat: row(
