@@ -24,8 +24,8 @@ export default defineConfig({
           include: [inBrowser],
           globalSetup: ['tests/browser/setUp.ts'],
           // Measuring takes longer when the other checks run beside it.
-          testTimeout: 120_000,
-          hookTimeout: 60_000,
+          testTimeout: 300_000,
+          hookTimeout: 120_000,
         },
       },
     ],

@@ -24,7 +24,8 @@ export function describeInBrowser(name: string, checks: (pages: Pages) => void):
     const open = async (path: string, options: BrowserContextOptions): Promise<Page> => {
       const context = await browser.newContext({ reducedMotion: 'reduce', ...options });
       const page = await context.newPage();
-      page.setDefaultTimeout(15_000);
+      // A machine that runs the other checks beside these may keep a page waiting long; no time is judged here.
+      page.setDefaultTimeout(60_000);
       const errors: string[] = [];
       page.on('pageerror', (error) => errors.push(error.message));
       page.on('console', (message) => {

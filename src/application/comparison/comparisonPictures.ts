@@ -36,19 +36,23 @@ export async function comparisonPictures(
   sizeMm: Point,
 ): Promise<Map<string, Uint8Array>> {
   const frame = pictureFrame(sizeMm);
+  // Each is handed to a coding thread as soon as it is there, so that they are coded side by side.
+  const coding: Promise<[string, Uint8Array]>[] = [];
+  const code = (name: string, bytes: Promise<Uint8Array>) => {
+    coding.push(bytes.then((done) => [name, done]));
+  };
   const stone = straightened(sides.stone, frame);
+  code('stone.jpg', encodeJpeg({ ...stone, channels: 3 }, 86));
   const proof = straightened(sides.proof, frame);
-  const files = new Map<string, Uint8Array>([
-    ['stone.jpg', await encodeJpeg({ ...stone, channels: 3 }, 86)],
-    ['proof.jpg', await encodeJpeg({ ...proof, channels: 3 }, 86)],
-  ]);
-  if (!changes) return files;
-  files.set('overlay.png', await encodePng({ ...hatched(proof, frame, changes), channels: 3 }));
-  for (const name of ['lost', 'filled', 'scum'] as const) {
-    const { widthPx, heightPx, data } = changes[name];
-    files.set(`${name}.png`, await encodePng({ widthPx, heightPx, channels: 1, codes: data }));
+  code('proof.jpg', encodeJpeg({ ...proof, channels: 3 }, 86));
+  if (changes) {
+    for (const name of ['lost', 'filled', 'scum'] as const) {
+      const { widthPx, heightPx, data } = changes[name];
+      code(`${name}.png`, encodePng({ widthPx, heightPx, channels: 1, codes: data }));
+    }
+    code('overlay.png', encodePng({ ...hatched(proof, frame, changes), channels: 3 }));
   }
-  return files;
+  return new Map(await Promise.all(coding));
 }
 
 function pictureFrame([widthMm, heightMm]: Point): Frame {

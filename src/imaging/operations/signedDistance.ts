@@ -29,9 +29,10 @@ export function signedDistance(polygonMm: readonly Point[], frame: Frame, margin
   const widthPx = right - left;
   const heightPx = bottom - top;
   const distanceMm = new Float32Array(widthPx * heightPx);
+  const edges = edgesOf(points);
   for (let y = 0, i = 0; y < heightPx; y++) {
     for (let x = 0; x < widthPx; x++, i++) {
-      distanceMm[i] = distanceTo(points, left + x + 0.5, top + y + 0.5) / pxPerMm;
+      distanceMm[i] = distanceTo(edges, left + x + 0.5, top + y + 0.5) / pxPerMm;
     }
   }
   return { left, top, widthPx, heightPx, distanceMm };
@@ -42,20 +43,32 @@ export function shareWithin(window: DistanceWindow, growMm: number, pxPerMm: num
   return window.distanceMm.map((distance) => Math.min(1, Math.max(0, 0.5 + (growMm - distance) * pxPerMm)));
 }
 
-function distanceTo(points: readonly Point[], x: number, y: number): number {
+const edgeNumbers = 5;
+
+/** Each edge as where it ends, the way back to where it begins, and its squared length: one flat list is read far faster. */
+function edgesOf(points: readonly Point[]): Float64Array {
+  return Float64Array.from(
+    points.flatMap(([bx, by], i) => {
+      const [ax, ay] = points.at(i - 1)!;
+      return [bx, by, ax - bx, ay - by, (ax - bx) ** 2 + (ay - by) ** 2];
+    }),
+  );
+}
+
+function distanceTo(edges: Float64Array, x: number, y: number): number {
   let least = Number.POSITIVE_INFINITY;
   let inside = false;
-  for (let i = 0, j = points.length - 1; i < points.length; j = i++) {
-    const [ax, ay] = points[i]!;
-    const [bx, by] = points[j]!;
-    const dx = bx - ax;
-    const dy = by - ay;
-    const length2 = dx * dx + dy * dy;
-    const along = length2 === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / length2));
-    const px = x - ax - along * dx;
-    const py = y - ay - along * dy;
+  for (let at = 0; at < edges.length; at += edgeNumbers) {
+    const fromX = x - edges[at]!;
+    const fromY = y - edges[at + 1]!;
+    const dx = edges[at + 2]!;
+    const dy = edges[at + 3]!;
+    const length2 = edges[at + 4]!;
+    const along = length2 === 0 ? 0 : Math.min(1, Math.max(0, (fromX * dx + fromY * dy) / length2));
+    const px = fromX - along * dx;
+    const py = fromY - along * dy;
     least = Math.min(least, px * px + py * py);
-    if (ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax) inside = !inside;
+    if (fromY < 0 !== fromY - dy < 0 && fromX < (dx * fromY) / dy) inside = !inside;
   }
   return inside ? -Math.sqrt(least) : Math.sqrt(least);
 }
