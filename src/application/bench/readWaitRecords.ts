@@ -4,13 +4,12 @@ import type { Work } from '../../records/work.ts';
 import type { Zone } from '../../records/zone.ts';
 import type { Store } from '../../store/openStore.ts';
 import type { StoredComparison } from '../../store/repositories/storedComparison.ts';
-import { routeOf } from '../../studio/bench/runState.ts';
 import { type WaitOutcome, waitRecords } from '../../studio/bench/waitRecords.ts';
 import { type WaitTold, waitsTold } from '../../studio/bench/waitsTold.ts';
 import type { RunFolds } from './runFolds.ts';
 
 export interface WaitRecordParts {
-  readonly store: Pick<Store, 'runs' | 'works' | 'plans' | 'waits' | 'resultFiles'>;
+  readonly store: Pick<Store, 'works' | 'waits' | 'resultFiles'>;
   readonly runFolds: RunFolds;
 }
 
@@ -30,27 +29,38 @@ export async function readWaitRecords(parts: WaitRecordParts): Promise<readonly 
     prints.set(workId, [...(prints.get(workId) ?? []), comparison]);
   }
   const outcomes: WaitOutcome[] = [];
-  for (const workId of await parts.store.waits.worksWithRuns()) {
-    const work = await parts.store.works.find(workId);
-    if (work === null) continue;
-    const waits = await waitsOf(parts, workId);
-    const printed = (prints.get(workId) ?? []).map((comparison) => ({
-      at: momentOf(work, comparison),
-      comparison,
-    }));
+  for (const [workId, waits] of await allWaits(parts)) {
+    const printed = await printsOf(parts, workId, prints.get(workId) ?? []);
     for (const wait of waits) outcomes.push(await outcomeOf(parts, wait, waits, printed));
   }
   return waitRecords(outcomes);
 }
 
-async function waitsOf({ store, runFolds }: WaitRecordParts, workId: string): Promise<readonly WaitTold[]> {
-  const waits: WaitTold[] = [];
-  for (const run of await store.runs.ofWork(workId)) {
+/** The waits of every work's runs, by the work's id. */
+async function allWaits({
+  store,
+  runFolds,
+}: WaitRecordParts): Promise<ReadonlyMap<string, readonly WaitTold[]>> {
+  const waits = new Map<string, WaitTold[]>();
+  for (const run of await store.waits.allRuns()) {
     if (run.events === 0) continue;
-    const plan = run.planId === null ? null : await store.plans.findFirst(workId, run.planId);
-    waits.push(...waitsTold((await runFolds.of(run, plan)).stages, routeOf(plan)));
+    const { fold, route } = await runFolds.told(run);
+    const told = waits.get(run.workId) ?? [];
+    told.push(...waitsTold(fold.stages, route));
+    waits.set(run.workId, told);
   }
   return waits;
+}
+
+async function printsOf(
+  { store }: WaitRecordParts,
+  workId: string,
+  comparisons: readonly StoredComparison[],
+): Promise<readonly Print[]> {
+  if (comparisons.length === 0) return [];
+  const work = await store.works.find(workId);
+  if (work === null) throw new Error(`the work ${workId} of a run is gone, which the database forbids`);
+  return comparisons.map((comparison) => ({ at: momentOf(work, comparison), comparison }));
 }
 
 async function outcomeOf(

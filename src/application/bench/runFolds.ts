@@ -6,11 +6,14 @@ import { routeOf } from '../../studio/bench/runState.ts';
 import type { EtchRoute } from '../../studio/bench/waitRanges.ts';
 import { createFoldShelf } from './foldShelf.ts';
 import type { RunAnnouncement } from './logging.ts';
+import { createNewest } from './newest.ts';
 
 /** So many logs are held in memory: those of the stones that are worked on. */
 const logsHeld = 8;
-/** So many logs' outcomes are held: those of a full rack. */
-const foldsHeld = 1000;
+/** Outcomes of logs that tell of so many events in all are held: those of a full rack, and of some years' runs. */
+const eventsOfFolds = 500_000;
+/** What an outcome weighs at least, in events, however short its log. */
+const lightestFold = 20;
 /** Few enough that reading one page holds nobody up. */
 const eventsEach = 2000;
 
@@ -42,6 +45,8 @@ export interface RunFoldParts {
   readonly version: string;
   /** Logs of so many events are kept on the disk. */
   readonly longFrom?: number;
+  /** Outcomes of logs of so many events in all are held in memory. */
+  readonly eventsHeld?: number;
 }
 
 interface Held {
@@ -50,16 +55,21 @@ interface Held {
   readonly route: EtchRoute;
 }
 
-export function createRunFolds({ store, version, longFrom = longLog }: RunFoldParts): RunFolds {
+export function createRunFolds({
+  store,
+  version,
+  longFrom = longLog,
+  eventsHeld = eventsOfFolds,
+}: RunFoldParts): RunFolds {
   const shelf = createFoldShelf(store, version);
   const waiting = new Map<string, NodeJS.Timeout>();
-  const folds = new Map<string, Held>();
-  const logs = new Map<string, Promise<RunEvent[]>>();
+  const folds = createNewest<Held>(eventsHeld, ({ events }) => Math.max(events, lightestFold));
+  const logs = createNewest<Promise<RunEvent[]>>(logsHeld, () => 1);
 
   function logOf(runId: string): Promise<RunEvent[]> {
     const before = logs.get(runId) ?? Promise.resolve([]);
     const reading = before.then((events) => readOn(store, runId, events));
-    keepNewest(logs, logsHeld, runId, reading);
+    logs.set(runId, reading);
     return reading;
   }
 
@@ -101,7 +111,7 @@ export function createRunFolds({ store, version, longFrom = longLog }: RunFoldPa
     const held = folds.get(run.id);
     if (held?.events === run.events) return held.fold;
     const fresh = { events: run.events, fold: fold(run, plan), route: routeOf(plan) };
-    keepNewest(folds, foldsHeld, run.id, fresh);
+    folds.set(run.id, fresh);
     fresh.fold.catch(() => {
       folds.delete(run.id);
       logs.delete(run.id);
@@ -128,13 +138,6 @@ export function createRunFolds({ store, version, longFrom = longLog }: RunFoldPa
   };
 }
 
-function keepNewest<Value>(held: Map<string, Value>, most: number, id: string, value: Value): void {
-  held.delete(id);
-  held.set(id, value);
-  const oldest = held.keys().next().value;
-  if (held.size > most && oldest !== undefined) held.delete(oldest);
-}
-
 /** Reads on from where a log was read to; notes are left out, which change nothing about a run's state. */
 async function readOn(
   { runs }: Pick<KeptRecords, 'runs'>,
@@ -157,8 +160,12 @@ async function undoneNotes(
   events: readonly RunEvent[],
 ): Promise<ReadonlySet<number>> {
   const found = new Set<number>();
-  for (const event of events) {
-    if (event.kind !== 'undo') continue;
+  const undos = events.filter((event) => event.kind === 'undo');
+  if (undos.length === 0) return found;
+  // only what is not among those that were read can be a note
+  const read = new Set(events.map(({ clientId }) => clientId));
+  for (const event of undos) {
+    if (read.has(event.payload.clientId)) continue;
     const target = await runs.eventOf(runId, event.payload.clientId);
     if (target?.kind === 'note' && target.sequence < event.sequence) found.add(event.sequence);
   }

@@ -23,11 +23,34 @@ class OnceRolledBack extends SqliteDriver {
   }
 }
 
+/** More statements than the program has; one whose text depends on what is asked does not stay. */
+const statementsHeld = 500;
+
+/** A handle that prepares the same text once. Rows are read whole, never one by one, so that no statement is in use twice. */
+function preparingOnce(handle: Handle): Handle {
+  const prepared = new Map<string, ReturnType<Handle['prepare']>>();
+  return {
+    close: () => handle.close(),
+    get inTransaction() {
+      return handle.inTransaction;
+    },
+    prepare(sql) {
+      const held = prepared.get(sql);
+      if (held) return held;
+      const statement = handle.prepare(sql);
+      if (prepared.size >= statementsHeld) prepared.clear();
+      prepared.set(sql, statement);
+      return statement;
+    },
+  };
+}
+
 /** How queries reach an open SQLite handle. */
 export function sqliteDialect(handle: Handle): Dialect {
-  const usual = new SqliteDialect({ database: handle });
+  const once = preparingOnce(handle);
+  const usual = new SqliteDialect({ database: once });
   return {
-    createDriver: () => new OnceRolledBack(handle),
+    createDriver: () => new OnceRolledBack(once),
     createAdapter: () => usual.createAdapter(),
     createQueryCompiler: () => usual.createQueryCompiler(),
     createIntrospector: (database) => usual.createIntrospector(database),

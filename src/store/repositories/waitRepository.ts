@@ -9,8 +9,8 @@ import { runEventFromRow, runFromRow } from './storedRun.ts';
 
 /** What is read of many works at once: how they wait, and what a room's record of its waits stands on. */
 export interface WaitRepository {
-  /** Ids of the works that have a run, archived ones too. */
-  worksWithRuns(): Promise<readonly string[]>;
+  /** Every run of every work, archived ones too: by the work's id, newest first. */
+  allRuns(): Promise<readonly RunSummary[]>;
   /** The newest run of each of these works that has one, by the work's id. */
   newestRuns(workIds: readonly string[]): Promise<ReadonlyMap<string, RunSummary>>;
   /** The works of these ids and, besides, the last changed ones in use; those that are not there are left out. */
@@ -32,31 +32,28 @@ export interface MeasuredPrint {
 }
 
 export function waitRepositoryIn(database: Kysely<Tables>): WaitRepository {
+  const runs = () =>
+    database
+      .selectFrom('runs')
+      .selectAll('runs')
+      .select(({ selectFrom }) =>
+        selectFrom('run_events')
+          .whereRef('run_events.run_id', '=', 'runs.id')
+          .select((inner) => inner.fn.max('run_events.sequence').as('last'))
+          .as('last'),
+      );
   return {
-    async worksWithRuns() {
-      const rows = await database
-        .selectFrom('runs')
-        .select('work_id')
-        .distinct()
+    async allRuns() {
+      const rows = await runs()
         .orderBy('work_id')
+        .orderBy('started_at', 'desc')
+        .orderBy('id', 'desc')
         .execute();
-      return rows.map((row) => row.work_id);
+      return rows.map(runFromRow);
     },
     async newestRuns(workIds) {
       if (workIds.length === 0) return new Map();
-      const rows = await database
-        .selectFrom('runs')
-        .selectAll('runs')
-        .select(({ selectFrom }) =>
-          selectFrom('run_events')
-            .whereRef('run_events.run_id', '=', 'runs.id')
-            .select((inner) => inner.fn.max('run_events.sequence').as('last'))
-            .as('last'),
-        )
-        .where('work_id', 'in', workIds)
-        .orderBy('started_at')
-        .orderBy('id')
-        .execute();
+      const rows = await runs().where('work_id', 'in', workIds).orderBy('started_at').orderBy('id').execute();
       // the last of a work that is set is its newest
       return new Map(rows.map((row) => [row.work_id, runFromRow(row)]));
     },

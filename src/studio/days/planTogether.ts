@@ -26,27 +26,26 @@ export function planTogether(works: readonly WorkToPlan[], planning: Planning): 
   );
   const taken: Taken[] = [];
   const plans: DayPlan[] = [];
+  let left = planning.people;
   for (const work of inOrder) {
     const alone = planDays(work, planning);
-    const plan =
-      taken.length === 0 ? alone : planDays(work, { ...planning, people: free(planning.people, taken) });
+    const plan = taken.length === 0 ? alone : planDays(work, { ...planning, people: left });
     plans.push({ ...plan, clashes: clashesOf(alone, plan, taken) });
-    for (const { spans, name } of plan.steps) {
-      for (const { from, to, who } of spans) {
-        for (const initials of who) {
-          taken.push({
-            initials,
-            from: Date.parse(from),
-            to: Date.parse(to),
-            workId: work.workId,
-            title: work.title,
-            step: name,
-          });
-        }
-      }
-    }
+    const takes = takenBy(work, plan);
+    left = free(left, takes);
+    taken.push(...takes);
   }
   return plans;
+}
+
+/** The hands that a work takes as it is planned. */
+function takenBy({ workId, title }: WorkToPlan, { steps }: DayPlan): readonly Taken[] {
+  return steps.flatMap(({ spans, name }) =>
+    spans.flatMap(({ from, to, who }) => {
+      const span = { from: Date.parse(from), to: Date.parse(to) };
+      return who.map((initials) => ({ initials, ...span, workId, title, step: name }));
+    }),
+  );
 }
 
 function free(people: readonly Presence[], taken: readonly Taken[]): readonly Presence[] {
@@ -67,10 +66,13 @@ function clashesOf(alone: DayPlan, plan: DayPlan, taken: readonly Taken[]): read
   const all = alone.steps.flatMap((step, index): readonly (DayClash & { readonly otherId: string })[] => {
     const now = plan.steps[index]!;
     if (now.latestStart === step.latestStart && now.state === step.state) return [];
+    const wanted = step.spans.map(({ who, from, to }) => ({
+      who,
+      from: Date.parse(from),
+      to: Date.parse(to),
+    }));
     const other = taken.find(({ initials, from, to }) =>
-      step.spans.some(
-        (span) => span.who.includes(initials) && Date.parse(span.from) < to && from < Date.parse(span.to),
-      ),
+      wanted.some((span) => span.from < to && from < span.to && span.who.includes(initials)),
     );
     if (!other) return [];
     const { timeZone } = plan;

@@ -19,16 +19,19 @@ export function inBoth(a: readonly Span[], b: readonly Span[]): readonly Span[] 
 
 /** What of a list of spans, in order and without overlap, is left without others, in any order. */
 export function without(spans: readonly Span[], taken: readonly Span[]): readonly Span[] {
-  let left = [...spans];
-  for (const { from, to } of taken) {
-    left = left.flatMap((span) => {
-      if (to <= span.from || from >= span.to) return [span];
-      const parts = [
-        { from: span.from, to: from },
-        { from: to, to: span.to },
-      ];
-      return parts.filter((part) => part.from < part.to);
-    });
+  const gone = taken.toSorted((a, b) => a.from - b.from);
+  const left: Span[] = [];
+  let next = 0;
+  for (const { from, to } of spans) {
+    let start = from;
+    // what ends before this one begins cuts nothing of those that follow
+    while (next < gone.length && gone[next]!.to <= from) next += 1;
+    for (let index = next; index < gone.length && gone[index]!.from < to; index++) {
+      const cut = gone[index]!;
+      if (start < cut.from) left.push({ from: start, to: cut.from });
+      start = Math.max(start, cut.to);
+    }
+    if (start < to) left.push({ from: start, to });
   }
   return left;
 }
