@@ -1,8 +1,9 @@
 import { expect, it } from 'vitest';
+import type { ComparisonEntry } from '../../src/records/comparisonEntry.ts';
 import type { PullEntry } from '../../src/records/pullTones.ts';
-import type { PullSuspects } from '../../src/records/suspects.ts';
+import type { PullSuspects, SuspectsAnswer } from '../../src/records/suspects.ts';
 import { describeInBrowser, phone } from './pages.ts';
-import { keptPair } from './pair.ts';
+import { enteredComparison, keptPair } from './pair.ts';
 import { printedWork, pulled, sent, uploaded } from './pulls.ts';
 import { expectSoundScreen } from './screenRules.ts';
 
@@ -33,6 +34,8 @@ describeInBrowser('the suspects at the proof desk', (pages) => {
     await expectSoundScreen(page, 'a proof desk with suspects');
     await desk.getByRole('button', { name: test.outcomes[1]!.words }).click();
     await desk.getByText(test.words).waitFor({ state: 'detached' });
+    await desk.getByText(`Noted: ${test.outcomes[1]!.words}`).waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollHeight <= innerHeight)).toBe(true);
     await page.getByRole('link', { name: 'What speaks for and against each' }).click();
     await page.getByRole('heading', { name: 'What may be behind what pull 1 shows' }).waitFor();
     await page.getByText('For it:').first().waitFor();
@@ -43,5 +46,48 @@ describeInBrowser('the suspects at the proof desk', (pages) => {
     await page.getByText('Noted: it was this').waitFor();
     const later = await sent<PullSuspects>('GET', `/api/works/${work.id}/suspects`);
     expect(later.answer.roomCases).toBeGreaterThan(0);
+  });
+});
+
+describeInBrowser('the suspects behind a comparison', (pages) => {
+  it('stand beside the picture that shows why, take outcomes, and are judged beside an earlier pull and a log', async () => {
+    const pair = keptPair('measured');
+    const work = await printedWork('S-142');
+    await sent('POST', '/api/runs', { workId: work.id });
+    const [earlier, entry] = await Promise.all(
+      ['Ebb, first', 'Ebb, second'].map((title) => enteredComparison(title, pair, pair)),
+    );
+    for (const { id } of [earlier!, entry!])
+      await expect
+        .poll(async () => (await sent<ComparisonEntry>('GET', `/api/comparisons/${id}`)).state, {
+          timeout: 90_000,
+          interval: 500,
+        })
+        .toBe('measured');
+    const page = await pages.atDesk(`/comparisons/${entry!.id}`);
+    await page.getByRole('link', { name: 'What may have caused it' }).click();
+    await page.getByRole('heading', { name: 'What may have caused it', level: 1 }).waitFor();
+    const door = `/api/comparisons/${entry!.id}/suspects`;
+    const before = await sent<SuspectsAnswer>('GET', door);
+    await page.getByRole('heading', { name: before.suspects[0]!.name }).waitFor();
+    await expectSoundScreen(page, 'the suspects behind a comparison');
+    const reason = page.locator('.reason-shown').first();
+    await reason.click();
+    expect(await reason.getAttribute('aria-pressed')).toBe('true');
+    const test = before.tests[0]!;
+    await page.getByRole('button', { name: test.outcomes[0]!.words, exact: true }).first().click();
+    await page.getByText(`Noted: ${test.outcomes[0]!.words}`).waitFor();
+    await page.getByRole('button', { name: `No, rather: ${test.outcomes[1]!.words}` }).click();
+    await page.getByText(`Noted: ${test.outcomes[1]!.words}`).waitFor();
+    const after = await sent<SuspectsAnswer>('GET', door);
+    expect(after.tests.map((one) => one.test)).not.toContain(test.test);
+    await page.getByText('Judge it beside an earlier pull').click();
+    await page.getByLabel('An earlier pull from this stone').selectOption({ value: earlier!.id });
+    await page.getByText('Judged by the picture of Ebb, first').waitFor();
+    await page.getByLabel('Whose log is taken in').selectOption({ label: 'Low Water, on S-142' });
+    await expect.poll(() => new URL(page.url()).searchParams.get('run')).not.toBeNull();
+    await page.reload();
+    await page.getByText('Judged by the picture of Ebb, first').waitFor();
+    await expectSoundScreen(page, 'the suspects beside an earlier pull');
   });
 });

@@ -175,6 +175,7 @@ describe('the description', () => {
         "get /api/comparisons/{id}",
         "get /api/comparisons/{id}/download",
         "get /api/comparisons/{id}/files/{name}",
+        "get /api/comparisons/{id}/of-its-stone",
         "get /api/comparisons/{id}/suspects",
         "get /api/copies",
         "get /api/deadlines",

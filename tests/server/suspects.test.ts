@@ -34,6 +34,21 @@ describe('suspects over HTTP', () => {
   });
 });
 
+describe('comparisons to be judged beside another', () => {
+  it('are the measured ones on the same photograph of the stone', async () => {
+    const server = await serverUnderTest();
+    const first = await server.comparison('stone.png');
+    await server.until(first.id, 'measured');
+    const second = await server.comparison('stone.png');
+    await server.until(second.id, 'measured');
+    const others = (id: string) =>
+      server.json<{ comparisons: { id: string }[] }>(`/api/comparisons/${id}/of-its-stone`);
+    expect((await others(first.id)).comparisons.map(({ id }) => id)).toEqual([second.id]);
+    expect((await others(second.id)).comparisons.map(({ id }) => id)).toEqual([first.id]);
+    expect((await server.call('/api/comparisons/nobody/of-its-stone')).status).toBe(404);
+  });
+});
+
 describe("suspects of a work's newest pull over HTTP", () => {
   it('are answered before anything was measured, and learn from outcomes of tests', async () => {
     const studio = await studioUnderTest();

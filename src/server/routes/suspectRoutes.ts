@@ -1,8 +1,10 @@
 import { z } from 'zod';
+import { comparisonsOfStone } from '../../application/comparisonsOfStone.ts';
 import type { Services } from '../../application/openServices.ts';
 import { keepOutcome } from '../../application/suspects/keepOutcome.ts';
 import { readSuspects } from '../../application/suspects/readSuspects.ts';
 import { idSchema } from '../../contract/common.ts';
+import { comparisonSummarySchema } from '../../contract/comparisonEntry.ts';
 import { keptOutcomeSchema, suspectsAnswerSchema } from '../../contract/suspects.ts';
 import type { SuspectsAnswer } from '../../records/suspects.ts';
 import type { App } from '../app.ts';
@@ -34,6 +36,22 @@ export function addSuspectRoutes(app: App, services: Services): void {
     async (request, reply) => {
       const suspects = await readSuspects(services, request.params.id, request.query);
       return suspects.ok ? reply.send(suspects.value) : sendFailure(reply, suspects.error);
+    },
+  );
+
+  app.get(
+    '/api/comparisons/:id/of-its-stone',
+    {
+      schema: {
+        tags,
+        summary: 'Other measured comparisons on the same photograph of the stone, newest first',
+        params,
+        response: { 200: z.object({ comparisons: z.array(comparisonSummarySchema) }), ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const others = await comparisonsOfStone(services, request.params.id);
+      return others.ok ? reply.send({ comparisons: [...others.value] }) : sendFailure(reply, others.error);
     },
   );
 

@@ -111,7 +111,9 @@ export function App() {
             <Route path="/new/*?">
               <NewComparison />
             </Route>
-            <Route path="/comparisons/:id">{({ id }) => <ComparisonScreen key={id} id={id} />}</Route>
+            <Route path="/comparisons/:id/:page?">
+              {({ id, page }) => <ComparisonScreen key={id} id={id} page={page ?? ''} />}
+            </Route>
             <Route path="/mixing">
               <MixingIndex />
             </Route>

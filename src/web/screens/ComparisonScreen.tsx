@@ -7,10 +7,11 @@ import { PageHead } from '../parts/PageHead.tsx';
 import { Measuring } from './Measuring.tsx';
 import { NotFound } from './NotFound.tsx';
 import { Result } from './Result.tsx';
+import { ComparisonSuspects } from './suspects/ComparisonSuspects.tsx';
 import { Unmeasured } from './Unmeasured.tsx';
 
-/** One comparison, in whatever state it is. */
-export default function ComparisonScreen({ id }: { id: string }) {
+/** One comparison, in whatever state it is; `page` names what else than its result is asked for. */
+export default function ComparisonScreen({ id, page }: { id: string; page: string }) {
   const found = useQuery({
     queryKey: entryKey(id),
     queryFn: () => openComparison(id),
@@ -37,6 +38,8 @@ export default function ComparisonScreen({ id }: { id: string }) {
     case 'measuring':
       return <Measuring entry={entry} />;
     case 'measured':
+      if (page === 'suspects' && entry.record) return <ComparisonSuspects entry={entry} />;
+      if (page !== '') return <NotFound />;
       return entry.record ? <Result entry={entry} record={entry.record} /> : <Unmeasured entry={entry} />;
     case 'refused':
     case 'failed':

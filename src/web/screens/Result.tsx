@@ -4,7 +4,7 @@ import type { ComparisonRecord } from '../../records/comparison.ts';
 import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
 import { comparisonFile } from '../client/comparisons.ts';
 import { mapKinds } from '../look/mapInk.ts';
-import { ButtonFile } from '../parts/Button.tsx';
+import { ButtonFile, ButtonLink } from '../parts/Button.tsx';
 import { dayWords } from '../parts/entryWords.ts';
 import { Figure } from '../parts/Figure.tsx';
 import { shareFigure } from '../parts/figures.ts';
@@ -79,6 +79,9 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
             })}
           </div>
           <p className="soft">No ± of these shares is known.</p>
+          <p className="result-why">
+            <ButtonLink href={`/comparisons/${entry.id}/suspects`}>What may have caused it</ButtonLink>
+          </p>
         </section>
         <ToneSection record={record} />
         {record.zones.length > 0 && (

@@ -1,6 +1,6 @@
 import './PullPage.css';
 import { useState } from 'react';
-import { Link, useLocation } from 'wouter';
+import { Link, useLocation, useSearch } from 'wouter';
 import type { PullEntry, PullPartner } from '../../../records/pullTones.ts';
 import type { KeptSeriesSettings } from '../../../records/workSeries.ts';
 import { archivePull, saveSeriesSettings, tellMeasuring } from '../../client/pulls.ts';
@@ -31,7 +31,10 @@ export function PullPage({ work, proofs, pull }: ProofsPageParts & { pull: PullE
   const changed = useProofsChanged(work.id);
   const saving = useSaving<PullEntry | KeptSeriesSettings>();
   const first = proofs.pulls[0]?.id === pull.id;
-  const [partner, setPartner] = useState<PullPartner>(first ? 'drawn' : 'last');
+  const asked = new URLSearchParams(useSearch()).get('beside');
+  const [partner, setPartner] = useState<PullPartner>(
+    partners.find(([one]) => one === asked)?.[0] ?? (first ? 'drawn' : 'last'),
+  );
   const { settings, series } = proofs;
   const read = series.pulls.find(({ id }) => id === pull.id);
   const trouble = readingTrouble(pull);

@@ -1,28 +1,29 @@
-import './Suspects.css';
-import { useQuery } from '@tanstack/react-query';
+import '../suspects/Suspects.css';
+import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { Link } from 'wouter';
 import { shownFailure } from '../../client/shownFailure.ts';
-import { readSuspects, suspectsKey } from '../../client/suspects.ts';
+import { keepOutcome, readSuspects, suspectsKey } from '../../client/suspects.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
-import { NextTest } from './NextTest.tsx';
+import { SeparatingTests } from '../suspects/SeparatingTests.tsx';
+import { littleRead } from '../suspects/SuspectSheet.tsx';
 
 /** So many are named on the desk; the page of suspects has them all. */
 const named = 3;
 
 /** The desk's share of the suspects: the likeliest few, and the test that tells most in a minute. */
 export function SuspectLines({ work }: { work: string }) {
+  const queries = useQueryClient();
   const suspects = useQuery({ queryKey: suspectsKey(work), queryFn: () => readSuspects(work) });
   if (suspects.isError) return <FailureNotice failure={shownFailure(suspects.error)} />;
   if (!suspects.data) return null;
   const { pull, answer } = suspects.data;
   const likely = answer.suspects.filter(({ evidence }) => evidence === 'strong' || evidence === 'some');
-  const test = answer.tests[0];
   return (
     <section aria-labelledby="suspects-head" className="suspect-lines">
       <h2 id="suspects-head">What may be behind pull {pull.number}</h2>
       {likely.length === 0 ? (
         <p>
-          {answer.seen.length === 0 && answer.warnings[0]
+          {littleRead(answer) && answer.warnings[0]
             ? answer.warnings[0]
             : 'Nothing that is seen speaks for a fault.'}
         </p>
@@ -35,7 +36,13 @@ export function SuspectLines({ work }: { work: string }) {
           ))}
         </ul>
       )}
-      {likely.length > 0 && test && <NextTest key={test.test} work={work} test={test} />}
+      {likely.length > 0 && (
+        <SeparatingTests
+          tests={answer.tests}
+          most={1}
+          keep={async (outcome) => queries.setQueryData(suspectsKey(work), await keepOutcome(work, outcome))}
+        />
+      )}
       <p>
         <Link href={`/works/${work}/proofs/suspects`}>What speaks for and against each</Link>
       </p>

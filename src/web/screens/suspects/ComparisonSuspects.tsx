@@ -1,0 +1,181 @@
+import '../Result.css';
+import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useRef, useState } from 'react';
+import { Link, useLocation, useSearch } from 'wouter';
+import type { ComparisonEntry } from '../../../records/comparisonEntry.ts';
+import type { KeptOutcome, Reason } from '../../../records/suspects.ts';
+import { openComparison, startMeasuring } from '../../client/comparisons.ts';
+import { entryKey } from '../../client/events.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import {
+  comparisonSuspectsKey,
+  type JudgedBeside,
+  keepComparisonOutcome,
+  readComparisonSuspects,
+} from '../../client/suspects.ts';
+import { mapKinds } from '../../look/mapInk.ts';
+import { Button, ButtonLink } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Fold } from '../../parts/Fold.tsx';
+import { LiftPicture } from '../../parts/LiftPicture.tsx';
+import { MapLegend, type ShownMarks } from '../../parts/MapLegend.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { JudgedBesideFields } from './JudgedBesideFields.tsx';
+import { SeparatingTests } from './SeparatingTests.tsx';
+import { littleRead, SuspectSheet } from './SuspectSheet.tsx';
+
+/** So many tests are offered at once. */
+const offered = 2;
+
+const nothingMarked: ShownMarks = { lost: false, filled: false, scum: false, zones: false };
+const allMarked: ShownMarks = { lost: true, filled: true, scum: true, zones: false };
+
+/** What may have caused what a comparison shows, beside the picture that shows it. */
+export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
+  const [, go] = useLocation();
+  const given = new URLSearchParams(useSearch());
+  const beside: JudgedBeside = { earlier: given.get('earlier') ?? '', run: given.get('run') ?? '' };
+  const setBeside = (next: JudgedBeside) => {
+    const query = new URLSearchParams(Object.entries(next).filter(([, value]) => value !== ''));
+    go(`/comparisons/${entry.id}/suspects${query.size > 0 ? `?${query}` : ''}`, { replace: true });
+  };
+  const queries = useQueryClient();
+  const key = comparisonSuspectsKey(entry.id, beside);
+  const suspects = useQuery({
+    queryKey: key,
+    queryFn: () => readComparisonSuspects(entry.id, beside),
+    placeholderData: keepPreviousData,
+  });
+  const earlier = useQuery({
+    queryKey: entryKey(beside.earlier),
+    queryFn: () => openComparison(beside.earlier),
+    enabled: beside.earlier !== '',
+  }).data;
+  // Of two pulls the earlier one's picture is judged, with what changed from it to the later.
+  const pictured = beside.earlier !== '' && earlier ? earlier : entry;
+  const [marks, setMarks] = useState(allMarked);
+  const [pointed, setPointed] = useState<string | null>(null);
+  const picture = useRef<HTMLDivElement>(null);
+  const show = (reason: Reason) => {
+    const { see, words, what } = reason;
+    if (see === null || see === 'log') return words;
+    return (
+      <button
+        type="button"
+        className="reason-shown"
+        aria-pressed={pointed === what}
+        onClick={() => {
+          setPointed(what);
+          setMarks(marksOf(see));
+          if (picture.current && picture.current.getBoundingClientRect().top < -80)
+            picture.current.scrollIntoView({ block: 'start' });
+        }}
+      >
+        {words}
+      </button>
+    );
+  };
+  const keep = async (outcome: KeptOutcome) =>
+    queries.setQueryData(key, await keepComparisonOutcome(entry.id, beside, outcome));
+  const answer = suspects.data;
+  return (
+    <div className="result">
+      <div
+        className="result-left"
+        style={
+          {
+            '--aspect': pictured.request.sizeMm[0] / pictured.request.sizeMm[1],
+          } as React.CSSProperties
+        }
+      >
+        <PageHead
+          stamp={
+            <>
+              <Link href={`/comparisons/${entry.id}`}>{entry.title}</Link> · Suspects
+            </>
+          }
+          headline="What may have caused it"
+        />
+        <div className="result-picture" ref={picture}>
+          <LiftPicture
+            key={pictured.id}
+            id={pictured.id}
+            sizeMm={pictured.request.sizeMm}
+            zones={pictured.request.zones}
+            partial={pictured.files.includes('sheet.png')}
+            shown={marks}
+            picked={null}
+            onPick={() => {}}
+          />
+        </div>
+        <div className="result-legend">
+          <MapLegend
+            shown={marks}
+            zoned={pictured.request.zones.length > 0}
+            onShown={(mark, shown) => setMarks((now) => ({ ...now, [mark]: shown }))}
+          />
+        </div>
+      </div>
+      <div className="result-sheet comparison-suspects">
+        {suspects.isError && <FailureNotice failure={shownFailure(suspects.error)} />}
+        {!answer && !suspects.isError && <p role="status">Looking for suspects …</p>}
+        {answer && (
+          <>
+            <section aria-labelledby="tests-head" className="suspect-tests">
+              <h2 id="tests-head">Tests, first what tells most in a minute</h2>
+              <p>{answer.photograph.question}</p>
+              {answer.tests.length === 0 && <p>No test that is left would tell more.</p>}
+              <SeparatingTests tests={answer.tests} most={offered} keep={keep} />
+            </section>
+            <SuspectSheet
+              answer={answer}
+              held={
+                pictured === entry
+                  ? ''
+                  : `Judged by the picture of ${pictured.title}, and by what changed from it to ${entry.title}.`
+              }
+              keep={keep}
+              show={show}
+            />
+            {littleRead(answer) && <MeasureAgain id={entry.id} />}
+            {answer.warnings.length > 0 && (
+              <ul className="proof-warnings">
+                {answer.warnings.map((words) => (
+                  <li key={words}>{words}</li>
+                ))}
+              </ul>
+            )}
+          </>
+        )}
+        <Fold title="Judge it beside an earlier pull, or a run’s log">
+          <JudgedBesideFields entry={entry} beside={beside} onBeside={setBeside} />
+        </Fold>
+        <ButtonLink href={`/comparisons/${entry.id}`}>Back to what was measured</ButtonLink>
+      </div>
+    </div>
+  );
+}
+
+/** Which marks a reason is seen by: its own map, all of them, or the print without any. */
+function marksOf(see: string): ShownMarks {
+  const kind = mapKinds.find((one) => `${one}.png` === see);
+  if (kind) return { ...nothingMarked, [kind]: true };
+  return see === 'overlay.png' ? allMarked : nothingMarked;
+}
+
+/** A comparison that an earlier engine measured left nothing to look for faults in. */
+function MeasureAgain({ id }: { id: string }) {
+  const queries = useQueryClient();
+  const again = useMutation({
+    mutationFn: () => startMeasuring(id),
+    onSuccess: () => queries.invalidateQueries({ queryKey: entryKey(id) }),
+  });
+  return (
+    <>
+      <Button disabled={again.isPending} onClick={() => again.mutate()}>
+        Measure it again
+      </Button>
+      {again.isError && <FailureNotice failure={shownFailure(again.error)} />}
+    </>
+  );
+}

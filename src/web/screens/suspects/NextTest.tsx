@@ -1,0 +1,60 @@
+import { useMutation } from '@tanstack/react-query';
+import type { OfferedTest } from '../../../records/suspects.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+
+/** A separating test with its minutes, and what can come of it: a tap keeps the outcome. */
+export function NextTest({
+  test,
+  onKeep,
+}: {
+  test: OfferedTest;
+  onKeep: (outcome: string) => Promise<unknown>;
+}) {
+  const keep = useMutation({ mutationFn: onKeep });
+  return (
+    <div className="next-test">
+      <p>
+        <b>{test.minutes} min</b> {test.words}
+      </p>
+      <div className="next-test-outcomes">
+        {test.outcomes.map(({ outcome, words }) => (
+          <Button key={outcome} disabled={keep.isPending} onClick={() => keep.mutate(outcome)}>
+            {words}
+          </Button>
+        ))}
+      </div>
+      {keep.isError && <FailureNotice failure={shownFailure(keep.error)} />}
+    </div>
+  );
+}
+
+/** What was noted of a test just now, and the other answers, in case the wrong one was touched. */
+export function NotedTest({
+  test,
+  kept,
+  onKeep,
+}: {
+  test: OfferedTest;
+  /** The outcome that was kept. */
+  kept: string;
+  onKeep: (outcome: string) => Promise<unknown>;
+}) {
+  const keep = useMutation({ mutationFn: onKeep });
+  return (
+    <div className="noted-test" role="status">
+      <p>
+        <b>Noted:</b> {test.outcomes.find(({ outcome }) => outcome === kept)?.words}
+      </p>
+      {test.outcomes
+        .filter(({ outcome }) => outcome !== kept)
+        .map(({ outcome, words }) => (
+          <Button key={outcome} kind="quiet" disabled={keep.isPending} onClick={() => keep.mutate(outcome)}>
+            No, rather: {words}
+          </Button>
+        ))}
+      {keep.isError && <FailureNotice failure={shownFailure(keep.error)} />}
+    </div>
+  );
+}

@@ -1,0 +1,116 @@
+import './Suspects.css';
+import { useMutation } from '@tanstack/react-query';
+import type { ReactNode } from 'react';
+import {
+  type JudgedSuspect,
+  pictureFeatures,
+  type Reason,
+  type SuspectsAnswer,
+} from '../../../records/suspects.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Fold } from '../../parts/Fold.tsx';
+import type { KeepOutcome } from './SeparatingTests.tsx';
+
+/** So many of the things that a picture can show may be unread: a single print lacks a few. Our rule. */
+const mostUnread = 12;
+
+/** The words of a reason, leading to the picture that shows it where there is one. */
+export type ShowReason = (reason: Reason) => ReactNode;
+
+/** Every suspect with what speaks for and against it: those that are spoken for, and the rest folded away. */
+export function SuspectSheet({
+  answer,
+  held,
+  keep,
+  show,
+}: {
+  answer: SuspectsAnswer;
+  /** What was held against what, in a sentence or none. */
+  held: string;
+  keep: KeepOutcome;
+  show: ShowReason;
+}) {
+  const spoken = answer.suspects.filter(({ evidence }) => evidence === 'strong' || evidence === 'some');
+  const rest = answer.suspects.filter(
+    (one) => !spoken.includes(one) && one.supporting.length + one.opposing.length > 0,
+  );
+  const items = (list: readonly JudgedSuspect[]) => (
+    <ul className="suspects">
+      {list.map((one) => (
+        <SuspectItem key={one.suspect} one={one} keep={keep} show={show} />
+      ))}
+    </ul>
+  );
+  return (
+    <section aria-label="Suspects" className="suspect-sheet">
+      <p className="soft">
+        Several may hold at once, and none of them is a verdict. {held} Weights are common practice;{' '}
+        {roomWords(answer.roomCases)}.
+      </p>
+      {spoken.length === 0 && (
+        <p>
+          {littleRead(answer)
+            ? 'Too little could be read to name a suspect.'
+            : 'Nothing that is seen speaks for a fault.'}
+        </p>
+      )}
+      {items(spoken)}
+      {rest.length > 0 && (
+        <Fold
+          title={
+            rest.length === 1
+              ? 'One other, for which nothing or little speaks'
+              : `${rest.length} others, for which nothing or little speaks`
+          }
+        >
+          {items(rest)}
+        </Fold>
+      )}
+    </section>
+  );
+}
+
+/** Whether most of what a picture can show was never read: then nothing seen is not the same as nothing there. */
+export function littleRead({ seen, unknown }: SuspectsAnswer): boolean {
+  return seen.length === 0 && pictureFeatures.filter((one) => unknown.includes(one)).length > mostUnread;
+}
+
+function roomWords(cases: number): string {
+  if (cases === 0) return 'no case of this room was closed yet';
+  return `${cases === 1 ? 'one closed case' : `${cases} closed cases`} of this room moved where each starts`;
+}
+
+function SuspectItem({ one, keep, show }: { one: JudgedSuspect; keep: KeepOutcome; show: ShowReason }) {
+  const found = useMutation({ mutationFn: () => keep({ found: one.suspect }) });
+  return (
+    <li>
+      <h2>
+        <em className={`suspect-word ${one.evidence}`}>{one.evidence}</em> {one.name}
+      </h2>
+      <Reasons title="For it" reasons={one.supporting} show={show} />
+      <Reasons title="Against it" reasons={one.opposing} show={show} />
+      <Button kind="quiet" disabled={found.isPending} onClick={() => found.mutate()}>
+        {found.isSuccess ? 'Noted: it was this' : 'It was this'}
+      </Button>
+      {found.isError && <FailureNotice failure={shownFailure(found.error)} />}
+    </li>
+  );
+}
+
+function Reasons({ title, reasons, show }: { title: string; reasons: readonly Reason[]; show: ShowReason }) {
+  if (reasons.length === 0) return null;
+  return (
+    <p>
+      <span className="soft">{title}: </span>
+      {reasons.map((reason, i) => (
+        <span key={reason.what}>
+          {i > 0 && '; '}
+          {show(reason)}
+        </span>
+      ))}
+      .
+    </p>
+  );
+}
