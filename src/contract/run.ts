@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { RunEventInput, RunInput, RunSummary } from '../records/run.ts';
+import type { PouredTold, RunEventInput, RunInput, RunSummary } from '../records/run.ts';
 import { idSchema, momentSchema } from './common.ts';
 import { correctionSchema, lineStageSchema } from './lineStage.ts';
 
@@ -32,6 +32,32 @@ const placeSchema = idSchema.describe("A zone's id, or that of a split wash's pa
 const touch = z.object({ place: placeSchema });
 const atStage = z.object({ stage: lineStageSchema, words: words.optional() });
 const maybeWords = z.object({ words: words.optional() });
+
+/** More of one material than one pouring holds. */
+const mostPoured = 100_000;
+const pouredSchema = z
+  .object({
+    material: z.string().trim().min(1).max(200).describe('By what it is, as plans name it'),
+    how: z.enum(['measured', 'as planned', 'remembered', 'not measured']),
+    amount: z
+      .object({ value: z.number().min(0).max(mostPoured), unit: z.enum(['ml', 'g']) })
+      .nullable()
+      .describe('null, and only then `not measured`: used, but nobody measured how much'),
+    mark: z
+      .number()
+      .positive()
+      .max(mostPoured)
+      .nullish()
+      .describe('Smallest mark of the vessel or scale that it was read on'),
+    stage: lineStageSchema.nullish().describe('The stage under way unless given'),
+    batchId: idSchema.nullish(),
+    materialId: idSchema.nullish().describe('Its entry in the hazard register'),
+    words: words.optional(),
+  })
+  .refine(({ how, amount }) => (how === 'not measured') === (amount === null), {
+    message: 'an amount belongs to all but what was not measured',
+    path: ['amount'],
+  }) satisfies z.ZodType<PouredTold>;
 
 const envelope = {
   clientId: clientIdSchema,
@@ -80,6 +106,7 @@ export const runEventInputSchema = z.discriminatedUnion('kind', [
       words: words.optional(),
     }),
   ),
+  event('poured', pouredSchema),
   event('left', z.object({ done: z.array(words).max(100) })),
   event('undo', z.object({ clientId: clientIdSchema })),
   event(

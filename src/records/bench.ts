@@ -1,5 +1,5 @@
 import type { Basis } from '../foundation/measured.ts';
-import type { LineStage, RunSummary, RunTool } from './run.ts';
+import type { LineStage, PouredHow, PouredUnit, RunSummary, RunTool } from './run.ts';
 
 /** How long a stage takes; null where nobody here knows. */
 export interface ExpectedTime {
@@ -60,6 +60,30 @@ export interface Contact {
   /** The longest time untouched; null where no moves were logged, which is not the same as none made. */
   readonly longestGapSeconds: number | null;
   readonly allowedGapSeconds: number | null;
+}
+
+/** An amount with its bounds; null bounds: nobody said what it was read on. */
+export interface PouredAmount {
+  readonly value: number;
+  readonly unit: PouredUnit;
+  readonly low: number | null;
+  readonly high: number | null;
+}
+
+/** What was poured, as the log tells it. */
+export interface Poured {
+  /** The event that says so. */
+  readonly sequence: number;
+  readonly at: string;
+  readonly material: string;
+  /** The stage that it was for; null where none was under way. */
+  readonly stage: LineStage | null;
+  readonly how: PouredHow;
+  /** null: used, not measured. */
+  readonly amount: PouredAmount | null;
+  readonly batchId: string | null;
+  readonly materialId: string | null;
+  readonly words: string;
 }
 
 export type RunFactKind =
@@ -161,6 +185,7 @@ export interface RunState extends RunSummary {
   readonly stages: readonly StageDone[];
   readonly contacts: readonly Contact[];
   readonly buffedRounds: number;
+  readonly poured: readonly Poured[];
   readonly facts: readonly RunFact[];
   /** The newest of each tool. */
   readonly picked: readonly {

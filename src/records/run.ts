@@ -46,6 +46,28 @@ interface AtStage {
   readonly words?: string | undefined;
 }
 
+export type PouredUnit = 'ml' | 'g';
+
+/** How an amount is known; `as planned` was neither read off nor remembered, only said to be what the plan asks. */
+export type PouredHow = 'measured' | 'as planned' | 'remembered' | 'not measured';
+
+/** An amount of a material as it is logged. */
+export interface PouredTold {
+  /** By what it is, as plans name it. */
+  readonly material: string;
+  readonly how: PouredHow;
+  /** null: it was used, and nobody measured how much. */
+  readonly amount: { readonly value: number; readonly unit: PouredUnit } | null;
+  /** Smallest mark of the vessel or scale that it was read on, in the amount's unit; null: not said. */
+  readonly mark?: number | null | undefined;
+  /** Left out or null: the stage that was under way. */
+  readonly stage?: LineStage | null | undefined;
+  readonly batchId?: string | null | undefined;
+  /** Its entry in the hazard register. */
+  readonly materialId?: string | null | undefined;
+  readonly words?: string | undefined;
+}
+
 /** What each kind of event says; all else is taken from the event itself. */
 export interface RunPayloads {
   readonly laid: Touch;
@@ -77,6 +99,8 @@ export interface RunPayloads {
     readonly seconds: number;
     readonly words?: string | undefined;
   };
+  /** What was poured, dusted on or used up; every such event adds to the ones before. */
+  readonly poured: PouredTold;
   /** What was done before leaving, as the list asked. */
   readonly left: { readonly done: readonly string[] };
   /** Takes back the event of that client id; taking back such an event restores what it took back. */

@@ -162,3 +162,40 @@ it('shows a run as it stands, the rack with what can wait least first, and what 
   expect(stages.map(({ stage }) => stage)).toEqual(lineStageSchema.options);
   expect((await studio.send('GET', '/api/runs/none')).status).toBe(404);
 });
+
+it('what was poured is kept with how it is known, and stands in the run; an amount without a measure is refused', async () => {
+  const studio = await studioUnderTest();
+  const run = await aRun(studio);
+  const log = (clientId: string, kind: string, payload: object) =>
+    studio.send<RunEvent>('POST', `/api/runs/${run.id}/events`, { clientId, kind, at, payload });
+  const solvent = {
+    material: 'washout solvent',
+    how: 'measured',
+    amount: { value: 20, unit: 'ml' },
+    mark: 5,
+  };
+  await log('a', 'stage-started', { stage: 'washout' });
+  expect((await log('b', 'poured', solvent)).status).toBe(201);
+  expect((await log('c', 'poured', { material: 'talc', how: 'not measured', amount: null })).status).toBe(
+    201,
+  );
+  await log('d', 'poured', { ...solvent, amount: { value: 900, unit: 'ml' } });
+  await log('e', 'undo', { clientId: 'd' });
+  const { poured } = await studio.json<RunState>(`/api/runs/${run.id}`);
+  expect(poured).toMatchObject([
+    { material: 'washout solvent', stage: 'washout', amount: { value: 20, low: 17.5, high: 22.5 } },
+    { material: 'talc', stage: 'washout', how: 'not measured', amount: null },
+  ]);
+  const wrong = (payload: object, code: string, field: string) =>
+    [{ clientId: 'f', kind: 'poured', at, payload }, code, `payload.${field}`] as const;
+  await expectRefused(
+    studio,
+    ['POST', `/api/runs/${run.id}/events`],
+    [
+      wrong({ ...solvent, how: 'not measured' }, 'body-malformed', 'amount'),
+      wrong({ ...solvent, amount: null }, 'body-malformed', 'amount'),
+      wrong({ ...solvent, amount: { value: -1, unit: 'ml' } }, 'body-malformed', 'amount.value'),
+      wrong({ ...solvent, material: '' }, 'body-malformed', 'material'),
+    ],
+  );
+});

@@ -1,9 +1,10 @@
-import type { Contact, RunFact, RunState } from '../../records/bench.ts';
+import type { Contact, Poured, RunFact, RunState } from '../../records/bench.ts';
 import type { EtchPlan } from '../../records/etch.ts';
 import type { RunEvent, RunTool } from '../../records/run.ts';
 import { contactsOf } from './contacts.ts';
 import type { Moment } from './eventMoments.ts';
 import { readLog } from './placedEvents.ts';
+import { pouredOf } from './pouredOf.ts';
 import { type StageTold, stagesTold } from './stagesDone.ts';
 
 /** All that a log amounts to, whatever the hour: the same until the next event. */
@@ -11,6 +12,7 @@ export interface RunFold {
   readonly stages: readonly StageTold[];
   readonly contacts: readonly Contact[];
   readonly buffedRounds: number;
+  readonly poured: readonly Poured[];
   readonly facts: readonly RunFact[];
   readonly picked: RunState['picked'];
   /** When a hand last gummed the stone or took its gum off, outside the stages that do so. */
@@ -35,6 +37,7 @@ export function foldRun(events: readonly RunEvent[], plan: EtchPlan | null): Run
     stages: told.stages,
     contacts: etched.contacts,
     buffedRounds: etched.buffedRounds,
+    poured: pouredOf(placed, told.stages),
     facts: [...facts, ...told.facts, ...etched.facts].sort((a, b) => a.sequence - b.sequence),
     picked: pickedOf(placed.map(({ event }) => event)),
     hand: hand ? { moment: hand.moment, gummed: hand.event.kind === 'gummed' } : null,

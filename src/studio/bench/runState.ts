@@ -18,7 +18,7 @@ export interface RunStateInput {
 
 /** A run as it stands now, worked out from what happened: a screen that slept or was restarted sees the same. */
 export function runState({ run, work, plan, fold, now }: RunStateInput): RunState {
-  const { stages, contacts, buffedRounds, facts, picked } = fold;
+  const { stages, contacts, buffedRounds, poured, facts, picked } = fold;
   const etch = stages.findLast(({ stage }) => stage === 'first-etch');
   const since = etch?.started?.ms ?? null;
   const first = contacts.filter(
@@ -32,6 +32,7 @@ export function runState({ run, work, plan, fold, now }: RunStateInput): RunStat
     stages: stages.map(stageDone),
     contacts,
     buffedRounds,
+    poured,
     facts,
     picked,
     moves: underWay ? nowAndNext(plan.plan, first, startedMs, now.getTime()) : null,

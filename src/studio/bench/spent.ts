@@ -6,7 +6,7 @@ const tapSeconds = 2;
 /** The same across two clocks, where sending counts too: our rule. */
 const acrossClocksSeconds = 5;
 /** What is remembered may be wrong by this share: our rule. */
-const rememberedShare = 0.5;
+export const rememberedShare = 0.5;
 
 /** The time between two taps. */
 export function measuredSpent(from: Moment, to: Moment): Spent {

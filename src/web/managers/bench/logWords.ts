@@ -1,5 +1,6 @@
 import type { LineStage, RunEvent } from '../../../records/run.ts';
 import { lineRule } from '../../../studio/bench/lineStages.ts';
+import { pouredWords } from '../../../studio/bench/pouredWords.ts';
 import { stagePast } from '../../../studio/bench/stagePast.ts';
 import { clockOf } from './spanWords.ts';
 import { noteWords } from './troubleKinds.ts';
@@ -40,6 +41,8 @@ export function eventWords(event: RunEvent, letterOf: (place: string) => string)
       const what = stage ? lineRule(stage).name : place ? letterOf(place) : 'something';
       return `${what} took about ${clockOf(seconds)}: remembered, not measured`;
     }
+    case 'poured':
+      return pouredWords(event.payload);
     case 'left':
       return 'left for the day';
     case 'undo':

@@ -113,6 +113,8 @@ export function Bench({
             bench.log(...taps);
             setPanel(null);
           }}
+          plan={kept?.plan ?? null}
+          onPour={(payload) => bench.log({ kind: 'poured', payload })}
           onPick={(picked) => bench.log({ kind: 'picked', payload: picked })}
           onLeave={() => setPanel(null)}
         />

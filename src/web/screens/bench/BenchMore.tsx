@@ -1,6 +1,7 @@
 import type { PanelName } from './panelParts.ts';
 
 const more: readonly (readonly [PanelName, string])[] = [
+  ['poured', 'Poured'],
   ['tools', 'Tools'],
   ['forgot', 'I forgot'],
   ['stages', 'Stages'],

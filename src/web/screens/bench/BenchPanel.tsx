@@ -1,8 +1,10 @@
 import './BenchPanel.css';
 import { useEffect, useRef } from 'react';
-import type { RunPayloads } from '../../../records/run.ts';
+import type { EtchPlan } from '../../../records/etch.ts';
+import type { PouredTold, RunPayloads } from '../../../records/run.ts';
 import { peopleOf } from '../../managers/bench/whoHere.ts';
 import { ForgotPanel } from './ForgotPanel.tsx';
+import { PouredPanel } from './PouredPanel.tsx';
 import type { PanelName, PanelParts } from './panelParts.ts';
 import { StagesPanel } from './StagesPanel.tsx';
 import { ToolsPanel } from './ToolsPanel.tsx';
@@ -13,6 +15,7 @@ const heads: Readonly<Record<PanelName, string>> = {
   tools: 'What are you working with?',
   forgot: 'What did you forget to log?',
   stages: 'The line',
+  poured: 'How much was poured?',
   who: 'Whose hands are these?',
   trouble: 'What was the trouble?',
 };
@@ -23,6 +26,8 @@ export function BenchPanel({
   who,
   onWho,
   onPick,
+  plan,
+  onPour,
   onLeave,
   ...parts
 }: PanelParts & {
@@ -30,6 +35,9 @@ export function BenchPanel({
   who: string | null;
   onWho: (who: string | null) => void;
   onPick: (picked: RunPayloads['picked']) => void;
+  /** The first etch's, where there is one. */
+  plan: EtchPlan | null;
+  onPour: (poured: PouredTold) => void;
   onLeave: () => void;
 }) {
   const head = useRef<HTMLHeadingElement>(null);
@@ -52,6 +60,7 @@ export function BenchPanel({
       </div>
       {name === 'tools' && <ToolsPanel state={parts.state} onPick={onPick} />}
       {name === 'forgot' && <ForgotPanel {...parts} />}
+      {name === 'poured' && <PouredPanel {...parts} plan={plan} onPour={onPour} />}
       {name === 'stages' && <StagesPanel {...parts} />}
       {name === 'trouble' && <TroublePanel onLog={parts.onLog} />}
       {name === 'who' && (

@@ -4,7 +4,7 @@ import type { WorkEntry } from '../../../records/workEntry.ts';
 import type { BenchTap } from '../../managers/bench/benchTaps.ts';
 
 /** What can be called up beside what the bench leads through. */
-export type PanelName = 'tools' | 'forgot' | 'stages' | 'who' | 'trouble';
+export type PanelName = 'tools' | 'forgot' | 'stages' | 'poured' | 'who' | 'trouble';
 
 /** What a panel that logs is given. */
 export interface PanelParts {

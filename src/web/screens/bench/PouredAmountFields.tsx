@@ -1,0 +1,118 @@
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import type { LineStage, PouredTold } from '../../../records/run.ts';
+import { batchesKey, listBatches } from '../../client/batches.ts';
+import type { PouringChoice } from '../../managers/bench/pouringChoices.ts';
+import { keepMark, markSteps, readMark } from '../../managers/bench/vesselMark.ts';
+import { TargetPicks } from './TargetPicks.tsx';
+
+/** More batches of a kind than stand on a shelf are not offered at the bench. */
+const mostBatches = 6;
+
+/** How much of one material: by one touch as planned, by steps, remembered, or used without being measured. */
+export function PouredAmountFields({
+  choice,
+  stage,
+  again,
+  tannicBatchId,
+  onPour,
+}: {
+  choice: PouringChoice;
+  stage: LineStage;
+  /** Whether some of it is logged already: nothing then asks to be touched. */
+  again: boolean;
+  /** The batch that is worked with, by the tools picked. */
+  tannicBatchId: string | null;
+  onPour: (told: PouredTold) => void;
+}) {
+  const { material, unit, plannedMl, batch, materialId } = choice;
+  const [mark, setMark] = useState(() => readMark(localStorage, unit));
+  const [value, setValue] = useState(plannedMl ?? 0);
+  const [batchId, setBatchId] = useState('');
+  const batches = useQuery({
+    queryKey: [...batchesKey, 'bench', batch],
+    queryFn: ({ signal }) => listBatches({ search: '', archived: 'no', kind: batch }, null, signal),
+    enabled: batch !== null,
+  });
+  const offered = (batches.data?.batches ?? []).slice(0, mostBatches);
+  const from = batchId || (offered.some(({ id }) => id === tannicBatchId) ? tannicBatchId! : '');
+  const step = mark ?? 1;
+  const said = `${Number(value.toFixed(2))} ${unit}`;
+  const pour = (how: PouredTold['how']) =>
+    onPour({
+      material,
+      how,
+      amount: how === 'not measured' ? null : { value, unit },
+      mark: how === 'measured' || how === 'as planned' ? mark : null,
+      stage,
+      batchId: from || null,
+      materialId,
+    });
+  const asPlanned = plannedMl !== null && value === plannedMl;
+  const set = value > 0;
+  const first = (lit: boolean) => (lit && !again ? 'bench-target first' : 'bench-target');
+  return (
+    <>
+      {offered.length > 0 && (
+        <TargetPicks
+          label="From the batch"
+          value={from}
+          options={[...offered.map(({ id, name }) => [id, name] as const), ['', 'not said']]}
+          onPick={setBatchId}
+        />
+      )}
+      <div className="poured-step" role="group" aria-label={`How much ${material}`}>
+        <button
+          type="button"
+          className="bench-target"
+          aria-label={`${step} ${unit} less`}
+          disabled={!set}
+          onClick={() => setValue(Math.max(0, value - step))}
+        >
+          −
+        </button>
+        <output>{said}</output>
+        <button
+          type="button"
+          className="bench-target"
+          aria-label={`${step} ${unit} more`}
+          onClick={() => setValue(value + step)}
+        >
+          +
+        </button>
+      </div>
+      <TargetPicks
+        label="Read on"
+        value={String(mark)}
+        options={[
+          ...markSteps[unit].map((each) => [String(each), `marks of ${each} ${unit}`] as const),
+          ['null', 'not said: ± unknown'],
+        ]}
+        onPick={(next) => {
+          const chosen = next === 'null' ? null : Number(next);
+          setMark(chosen);
+          keepMark(localStorage, unit, chosen);
+        }}
+      />
+      <div className="poured-log">
+        {set && (
+          <button
+            type="button"
+            className={first(true)}
+            onClick={() => pour(asPlanned ? 'as planned' : 'measured')}
+          >
+            {`${asPlanned ? 'As planned' : 'Measured'}${again ? ' once more' : ''}: ${said}`}
+          </button>
+        )}
+        {set && !asPlanned && (
+          <button type="button" className="bench-target" onClick={() => pour('remembered')}>
+            Remembered: about {said}
+          </button>
+        )}
+        <button type="button" className={first(!set)} onClick={() => pour('not measured')}>
+          Used, not measured
+        </button>
+      </div>
+    </>
+  );
+}
