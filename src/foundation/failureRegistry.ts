@@ -8,6 +8,7 @@ import { pictureFailures } from './failures/pictureFailures.ts';
 import { proofFailures } from './failures/proofFailures.ts';
 import { recordFailures } from './failures/recordFailures.ts';
 import { servingFailures } from './failures/servingFailures.ts';
+import { testStoneFailures } from './failures/testStoneFailures.ts';
 
 /**
  * The one registry of modelled failures: code, sentence, what to do.
@@ -18,6 +19,7 @@ export const failureRegistry = {
   ...pictureFailures,
   ...recordFailures,
   ...servingFailures,
+  ...testStoneFailures,
   ...craftFailures,
   ...proofFailures,
   ...dayFailures,

@@ -55,7 +55,7 @@ export interface PatchFinding
   readonly camera: CameraReading;
   /** All of this print, oldest first; the last counts. */
   readonly corrections: readonly HoldCorrection[];
-  /** What counts: the last correction, else the camera's where that is sure; null: not read, or undecided. */
+  /** What counts: the last correction, else the camera's, sure or not; null: not read or not judged. */
   readonly hold: Hold | null;
   readonly holdBy: 'camera' | 'hand' | null;
 }
@@ -66,7 +66,6 @@ export interface TestStoneCaution {
     | 'wrong-scale'
     | 'unread-patches'
     | 'missing-strips'
-    | 'too-many-patches'
     | 'small-patches'
     | 'no-control'
     | 'no-replicates'

@@ -46,6 +46,8 @@ import { addSecondEtchRoutes } from './routes/secondEtchRoutes.ts';
 import { addSeriesRoutes } from './routes/seriesRoutes.ts';
 import { addStoneRoutes } from './routes/stoneRoutes.ts';
 import { addSuspectRoutes } from './routes/suspectRoutes.ts';
+import { addTestStoneReadingRoutes } from './routes/testStoneReadingRoutes.ts';
+import { addTestStoneRoutes } from './routes/testStoneRoutes.ts';
 import { addWorkProtocolRoutes } from './routes/workProtocolRoutes.ts';
 import { addWorkRoutes } from './routes/workRoutes.ts';
 import { addZonesFileRoutes } from './routes/zonesFileRoutes.ts';
@@ -120,6 +122,8 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addMixtureRoutes(app);
   addRoomRoutes(app);
   addMaterialRoutes(app, services);
+  addTestStoneRoutes(app, services);
+  addTestStoneReadingRoutes(app, services);
   addComparisonRoutes(app, services);
   addComparisonFileRoutes(app, services);
   addPhotographRoutes(app, services);

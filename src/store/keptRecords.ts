@@ -27,6 +27,7 @@ import { type RunRepository, runRepositoryIn } from './repositories/runRepositor
 import { type SeriesRepository, seriesRepositoryIn } from './repositories/seriesRepository.ts';
 import { type StoneRepository, stoneRepositoryIn } from './repositories/stoneRepository.ts';
 import { type StudioRepository, studioRepositoryIn } from './repositories/studioRepository.ts';
+import { type TestStoneRepository, testStoneRepositoryIn } from './repositories/testStoneRepository.ts';
 import { type WorkRepository, workRepositoryIn } from './repositories/workRepository.ts';
 
 /** The rows that a decision reads and writes. */
@@ -39,6 +40,7 @@ export interface KeptRecords {
   readonly pulls: PullRepository;
   readonly pullMeasurings: PullMeasuringRepository;
   readonly series: SeriesRepository;
+  readonly testStones: TestStoneRepository;
   readonly editions: EditionRepository;
   readonly ledgers: LedgerRepository;
   readonly etchTables: EtchTableRepository;
@@ -73,6 +75,7 @@ export function keptRecordsIn(database: Kysely<Tables>): KeptRecords {
     pulls: pullRepositoryIn(database),
     pullMeasurings: pullMeasuringRepositoryIn(database),
     series: seriesRepositoryIn(database),
+    testStones: testStoneRepositoryIn(database),
     editions: editionRepositoryIn(database),
     ledgers: ledgerRepositoryIn(database),
     etchTables: etchTableRepositoryIn(database),

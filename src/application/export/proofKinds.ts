@@ -23,7 +23,7 @@ function* comparedZones(row: ExportRecord, reader: TableReader): Iterable<Export
   if (record !== null) yield* nested({ ...record, id: row.id }, 'zones', 'comparisonId');
 }
 
-/** Pulls, what was read from them, and comparisons. */
+/** Pulls, what was read from them, comparisons, and test stones. */
 export const proofKinds: readonly ExportKind[] = [
   {
     name: 'pulls',
@@ -208,6 +208,42 @@ export const proofKinds: readonly ExportKind[] = [
       column('test', 'separating test; empty: a cause was found'),
       column('outcome', 'yes or no'),
       column('found', 'the cause that was found'),
+    ],
+  },
+  {
+    name: 'test_stones',
+    words: 'Test stones: patches, what each got, and their photographs.',
+    table: 'test_stones',
+    order: 'created_at, id',
+    columns: edited(
+      column('name', 'as the studio calls it'),
+      column('stoneId', 'its stone in stones; empty: not kept here'),
+      column('workId', 'the work in works that its etch and proofs are logged under'),
+      column('drawnOn', 'day on which it was drawn'),
+      column('sizeMm', 'width and height of what the corners enclose', 'mm'),
+      column('grid', 'the grid that patches were last laid by', 'mm'),
+      column('factors', 'what was varied, and to what each was given at once'),
+      column('patches', 'outline (mm), intention and treatment of each patch'),
+      column('drawn', 'photograph of the drawn stone in photographs, with its corners (px)'),
+      column('ruler', 'two marks of a ruler on it (px) and how far apart they are (mm)'),
+      column('prints', 'photographs of its prints, each with its comparison in comparisons'),
+      column('judgedBy', 'the print whose findings are the stone’s; empty: the last that was read'),
+      column('note', 'what was noted'),
+    ),
+  },
+  {
+    name: 'test_stone_events',
+    words: 'Readings of patches put right by hand, and blind readings by eye.',
+    table: 'test_stone_events',
+    order: 'test_stone_id, sequence',
+    columns: [
+      column('testStoneId', 'its test stone in test_stones'),
+      column('sequence', '1 for the first of a test stone'),
+      column('clientId', 'its own; a blind reading’s id where it began one'),
+      column('kind', 'corrected, sitting-begun, seen'),
+      column('at', 'when it was kept', zoned),
+      column('actor', 'whose hand or eye it was'),
+      column('payload', 'print, patch, hold, why; or sitting, patch, hold'),
     ],
   },
 ];

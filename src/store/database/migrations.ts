@@ -11,6 +11,7 @@ import { recordMigration } from './recordMigration.ts';
 import { runMigration } from './runMigration.ts';
 import { studioMigration } from './studioMigration.ts';
 import { suspectMigration } from './suspectMigration.ts';
+import { testStoneMigration } from './testStoneMigration.ts';
 
 /**
  * The database's versions in order: entry n brings version n to n + 1.
@@ -72,4 +73,5 @@ export const migrations: readonly (readonly string[])[] = [
   paperMigration,
   impressionMigration,
   pullSuspectMigration,
+  testStoneMigration,
 ];

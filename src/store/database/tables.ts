@@ -6,6 +6,7 @@ import type { EditedTable, RecordTables } from './recordTables.ts';
 import type { RunTables } from './runTables.ts';
 import type { StudioTables } from './studioTables.ts';
 import type { SuspectTables } from './suspectTables.ts';
+import type { TestStoneTables } from './testStoneTables.ts';
 
 /** One kept photograph; its bytes lie beside the database under their hash. */
 export interface PhotographTable {
@@ -53,7 +54,8 @@ export interface Tables
     PullTables,
     EditionTables,
     StudioTables,
-    SuspectTables {
+    SuspectTables,
+    TestStoneTables {
   readonly kit: KitTable;
   readonly materials: EditedTable;
   readonly reports: EditedTable;

@@ -15,7 +15,7 @@ interface Entry {
 }
 
 /** Tables that hold such entries, newest first. */
-type EntryTable = 'materials' | 'reports' | 'foreign_protocols' | 'kit' | 'batches' | 'inks';
+type EntryTable = 'materials' | 'reports' | 'foreign_protocols' | 'kit' | 'batches' | 'inks' | 'test_stones';
 
 /** What a list is narrowed to: columns and what they must hold; null or left out does not narrow. */
 type Narrowed<Columns> = { readonly [Column in keyof Columns]?: Columns[Column] | null };

@@ -1,0 +1,94 @@
+import { fail, ok, type Result } from '../../foundation/result.ts';
+import type { ComparisonRecord } from '../../records/comparison.ts';
+import type {
+  HoldCorrection,
+  PrintReading,
+  TestStoneCaution,
+  TestStoneReading,
+} from '../../records/patchReading.ts';
+import type { TestPrint, TestStone } from '../../records/testStone.ts';
+import type { Store } from '../../store/openStore.ts';
+import { correctionsIn } from '../../studio/trials/reading/foldTestStoneEvents.ts';
+import { holdRule } from '../../studio/trials/reading/readHold.ts';
+import { readPatches } from '../../studio/trials/reading/readPatches.ts';
+import { findingCautions, layoutCautions } from '../../studio/trials/reading/testStoneCautions.ts';
+import { printRequest, sameReading } from './measureTestPrints.ts';
+import { noSuchTestStone } from './testStones.ts';
+
+export interface ReadingParts {
+  readonly store: Pick<Store, 'testStones' | 'comparisons' | 'resultFiles'>;
+}
+
+interface ReadPrint {
+  readonly reading: PrintReading;
+  readonly cautions: readonly TestStoneCaution[];
+}
+
+/** All that was read of a test stone, worked out from what is kept; or `not-found`. */
+export async function readTestStoneReading(
+  parts: ReadingParts,
+  id: string,
+): Promise<Result<TestStoneReading>> {
+  const stone = await parts.store.testStones.find(id);
+  if (stone === null) return fail(noSuchTestStone());
+  const corrections = correctionsIn(await parts.store.testStones.events(id));
+  const prints: ReadPrint[] = [];
+  for (const print of stone.prints) prints.push(await readPrint(parts, stone, print, corrections));
+  const judged = judgedPrint(stone, prints);
+  return ok({
+    schema: 'stonetone/test-stone-reading/1',
+    testStone: id,
+    version: stone.version,
+    rule: holdRule,
+    prints: prints.map(({ reading }) => reading),
+    judgedBy: judged?.reading.print ?? null,
+    findings: judged?.reading.patches ?? [],
+    cautions: [...layoutCautions(stone), ...(judged?.cautions ?? [])],
+  });
+}
+
+/** The print that was chosen, where it is read; the last that was read where none was chosen. */
+function judgedPrint(stone: TestStone, prints: readonly ReadPrint[]): ReadPrint | null {
+  const read = prints.filter(({ reading }) => reading.patches.length > 0);
+  if (stone.judgedBy === null) return read.at(-1) ?? null;
+  return read.find(({ reading }) => reading.print === stone.judgedBy) ?? null;
+}
+
+async function readPrint(
+  { store }: ReadingParts,
+  stone: TestStone,
+  print: TestPrint,
+  corrections: readonly HoldCorrection[],
+): Promise<ReadPrint> {
+  const named = { print: print.id, name: print.name };
+  const kept = print.comparisonId === null ? null : await store.comparisons.find(print.comparisonId);
+  if (kept === null)
+    return { reading: { ...named, state: 'not-asked', reason: null, patches: [] }, cautions: [] };
+  const record = kept.resultKey === null ? null : await store.resultFiles.record(kept.resultKey);
+  const reason = record?.reason ?? kept.failure?.message ?? null;
+  if (kept.state !== 'measured' || record === null)
+    return { reading: { ...named, state: kept.state, reason, patches: [] }, cautions: [] };
+  const patches = readPatches(
+    stone.patches,
+    record,
+    corrections.filter((correction) => correction.print === print.id),
+  );
+  const changed = stone.drawn !== null && !sameReading(kept.request, printRequest(stone, print));
+  const cautions: TestStoneCaution[] = [
+    ...(changed ? [readBefore(print)] : []),
+    ...findingCautions(patches),
+    ...cameraCautions(record),
+  ];
+  return { reading: { ...named, state: 'measured', reason: null, patches }, cautions };
+}
+
+function readBefore({ name }: TestPrint): TestStoneCaution {
+  return {
+    code: 'read-before-change',
+    message: `Patches, corners or photographs were changed since ${name} was read: read it again.`,
+  };
+}
+
+function cameraCautions({ warnings }: ComparisonRecord): TestStoneCaution[] {
+  return warnings.map(({ message }) => ({ code: 'camera', message }));
+}

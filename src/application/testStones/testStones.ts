@@ -1,0 +1,104 @@
+import { type Failure, failure } from '../../foundation/failure.ts';
+import { fail, ok, type Result } from '../../foundation/result.ts';
+import type { SaveRefusal } from '../../records/saving.ts';
+import type { TestStone, TestStoneDraft } from '../../records/testStone.ts';
+import type { KeptRecords } from '../../store/keptRecords.ts';
+import type { PageQuery } from '../../store/repositories/pageMark.ts';
+import { badMark } from '../badMark.ts';
+import { type Changes, refused, type Saved, type SavingParts, stale, withChanges } from '../saving.ts';
+import { judgeTestStone } from './judgeTestStone.ts';
+
+type Parts = Pick<SavingParts, 'store' | 'now'>;
+interface ReadParts {
+  readonly store: Pick<KeptRecords, 'testStones'>;
+}
+
+export interface TestStonePage {
+  readonly testStones: readonly TestStone[];
+  readonly next: string | null;
+}
+
+/** The failure for a test stone that is not there. */
+export function noSuchTestStone(): Failure {
+  return failure('not-found', { what: 'such test stone' });
+}
+
+/** A page of test stones, newest first; `body-malformed` where `after` marks no place. */
+export async function listTestStones({ store }: ReadParts, query: PageQuery): Promise<Result<TestStonePage>> {
+  const listed = await store.testStones.list(query);
+  return listed === null ? badMark() : ok({ testStones: listed.page, next: listed.next });
+}
+
+/** One test stone, archived or not; or `not-found`. */
+export async function readTestStone({ store }: ReadParts, id: string): Promise<Result<TestStone>> {
+  const stone = await store.testStones.find(id);
+  return stone === null ? fail(noSuchTestStone()) : ok(stone);
+}
+
+/** Enters a test stone; or the first fault of `judgeTestStone`. */
+export function createTestStone(
+  { store, now, newId, sample }: SavingParts,
+  draft: TestStoneDraft,
+): Promise<Saved<TestStone>> {
+  return store.decide(async (records) => {
+    const fault = await judgeTestStone(records, draft);
+    if (fault) return refused(fault);
+    const createdAt = now().toISOString();
+    const stone: TestStone = {
+      ...draft,
+      id: newId(),
+      archived: false,
+      version: 1,
+      createdAt,
+      changedAt: createdAt,
+      sample: sample ?? false,
+    };
+    await records.testStones.add(stone);
+    return ok(stone);
+  });
+}
+
+/**
+ * Saves what a person changed about a test stone.
+ * @returns `stale-save` with the test stone as it is now, `archived`, `not-found`, or a fault of `judgeTestStone`
+ */
+export function changeTestStone(
+  parts: Parts,
+  id: string,
+  { version, ...changes }: Changes<TestStoneDraft>,
+): Promise<Saved<TestStone>> {
+  return saveTestStone(parts, id, version, async (kept, records) => {
+    if (kept.archived) return refused(failure('archived', { what: `The test stone ${kept.name}` }));
+    const next = withChanges<TestStone>(kept, changes);
+    const fault = await judgeTestStone(records, next);
+    return fault ? refused(fault) : ok(next);
+  });
+}
+
+/** Takes a test stone off the list, or brings it back; `stale-save` or `not-found`. */
+export function archiveTestStone(
+  parts: Parts,
+  id: string,
+  { version, archived }: { readonly version: number; readonly archived: boolean },
+): Promise<Saved<TestStone>> {
+  return saveTestStone(parts, id, version, async (kept) => ok({ ...kept, archived }));
+}
+
+function saveTestStone(
+  { store, now }: Parts,
+  id: string,
+  version: number,
+  change: (kept: TestStone, records: KeptRecords) => Promise<Saved<TestStone>>,
+): Promise<Saved<TestStone>> {
+  return store.decide<TestStone, SaveRefusal<TestStone>>(async (records) => {
+    const kept = await records.testStones.find(id);
+    if (kept === null) return refused(noSuchTestStone());
+    if (kept.version !== version)
+      return stale(`the test stone ${kept.name}`, { yours: version, kept: kept.version }, kept);
+    const changed = await change(kept, records);
+    if (!changed.ok) return refused(changed.error.failure);
+    const next: TestStone = { ...changed.value, version: version + 1, changedAt: now().toISOString() };
+    await records.testStones.save(next, version);
+    return ok(next);
+  });
+}

@@ -1,0 +1,104 @@
+import { z } from 'zod';
+import type { Services } from '../../application/openServices.ts';
+import {
+  archiveTestStone,
+  changeTestStone,
+  createTestStone,
+  listTestStones,
+  readTestStone,
+  type TestStonePage,
+} from '../../application/testStones/testStones.ts';
+import { archivingSchema, idSchema, pageQuerySchema } from '../../contract/common.ts';
+import {
+  testStoneDraftSchema,
+  testStoneListSchema,
+  testStoneSaveSchema,
+  testStoneSchema,
+} from '../../contract/testStone.ts';
+import type { TestStone } from '../../records/testStone.ts';
+import type { App } from '../app.ts';
+import { sendFailure, sendRefusal } from '../failureReply.ts';
+import { answerOf } from './answerOf.ts';
+import { refusals, saveRefusals } from './refusals.ts';
+
+const tags = ['test stones'];
+const params = z.object({ id: idSchema });
+const entry = answerOf<TestStone>(testStoneSchema);
+
+/** Test stones as they are kept: patches, treatments, photographs. */
+export function addTestStoneRoutes(app: App, services: Services): void {
+  app.get(
+    '/api/test-stones',
+    {
+      schema: {
+        tags,
+        summary: 'List test stones, newest first',
+        querystring: pageQuerySchema,
+        response: { 200: answerOf<TestStonePage>(testStoneListSchema), ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const page = await listTestStones(services, request.query);
+      return page.ok ? reply.send(page.value) : sendFailure(reply, page.error);
+    },
+  );
+
+  app.post(
+    '/api/test-stones',
+    {
+      schema: {
+        tags,
+        summary: 'Enter a test stone; a name and a size are needed',
+        body: testStoneDraftSchema,
+        response: { 201: entry, ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const created = await createTestStone(services, request.body);
+      return created.ok ? reply.code(201).send(created.value) : sendRefusal(reply, created.error);
+    },
+  );
+
+  app.get(
+    '/api/test-stones/:id',
+    { schema: { tags, summary: 'Read a test stone', params, response: { 200: entry, ...refusals } } },
+    async (request, reply) => {
+      const found = await readTestStone(services, request.params.id);
+      return found.ok ? reply.send(found.value) : sendFailure(reply, found.error);
+    },
+  );
+
+  app.patch(
+    '/api/test-stones/:id',
+    {
+      schema: {
+        tags,
+        summary: 'Save what changed about a test stone',
+        params,
+        body: testStoneSaveSchema,
+        response: { 200: entry, ...saveRefusals(testStoneSchema) },
+      },
+    },
+    async (request, reply) => {
+      const saved = await changeTestStone(services, request.params.id, request.body);
+      return saved.ok ? reply.send(saved.value) : sendRefusal(reply, saved.error);
+    },
+  );
+
+  app.put(
+    '/api/test-stones/:id/archived',
+    {
+      schema: {
+        tags,
+        summary: 'Take a test stone off the list, or bring it back',
+        params,
+        body: archivingSchema,
+        response: { 200: entry, ...saveRefusals(testStoneSchema) },
+      },
+    },
+    async (request, reply) => {
+      const saved = await archiveTestStone(services, request.params.id, request.body);
+      return saved.ok ? reply.send(saved.value) : sendRefusal(reply, saved.error);
+    },
+  );
+}

@@ -1,0 +1,168 @@
+import { setTimeout } from 'node:timers/promises';
+import { expect, it } from 'vitest';
+import type { BlindSitting, TestStoneReading } from '../../src/records/patchReading.ts';
+import type { TestStone } from '../../src/records/testStone.ts';
+import { layGrid } from '../../src/studio/trials/reading/layGrid.ts';
+import { type Refusal, type StudioUnderTest, studioUnderTest } from './studioUnderTest.ts';
+
+const grid = {
+  rows: 2,
+  columns: 3,
+  originMm: [20, 20],
+  squareMm: [40, 40],
+  gutterMm: [10, 10],
+  turnDegrees: 0,
+  steps: 1,
+} as const;
+const factors = [{ name: 'medium', givenTo: 'patch' }] as const;
+
+function patches() {
+  return layGrid(grid).map((patch) => ({ ...patch, treatment: { medium: `crayon #${patch.column}` } }));
+}
+
+async function entered(studio: StudioUnderTest, more: object = {}): Promise<TestStone> {
+  const answer = await studio.send<TestStone>('POST', '/api/test-stones', {
+    name: 'T-1',
+    sizeMm: [200, 150],
+    grid,
+    factors,
+    patches: patches(),
+    ...more,
+  });
+  expect(answer.status, JSON.stringify(answer.body)).toBe(201);
+  return answer.body;
+}
+
+async function photographed(studio: StudioUnderTest): Promise<TestStone> {
+  const stone = await studio.photograph('held.png', 1);
+  const print = await studio.photograph('print.png', 2);
+  return entered(studio, {
+    drawn: { photograph: stone.id },
+    prints: [{ id: 'first', name: 'First proof', photograph: print.id }],
+  });
+}
+
+/** Has it read by a stand-in for the engine, which says that every patch held. */
+async function read(studio: StudioUnderTest, { id }: TestStone): Promise<TestStoneReading> {
+  const asked = await studio.send<TestStone>('POST', `/api/test-stones/${id}/readings`);
+  expect(asked.status, JSON.stringify(asked.body)).toBe(202);
+  for (;;) {
+    const reading = await studio.json<TestStoneReading>(`/api/test-stones/${id}/reading`);
+    if (reading.judgedBy !== null) return reading;
+    await setTimeout(10);
+  }
+}
+
+it('is entered by hand, changed, and found by what was tried on it', async () => {
+  const studio = await studioUnderTest();
+  const stone = await entered(studio);
+  expect(stone).toMatchObject({ version: 1, drawn: null, judgedBy: null });
+  expect(stone.patches.map(({ id }) => id)).toEqual(['A1', 'A2', 'A3', 'B1', 'B2', 'B3']);
+  const path = `/api/test-stones/${stone.id}`;
+  const saved = await studio.send<TestStone>('PATCH', path, { version: 1, note: 'first one' });
+  expect(saved.body).toMatchObject({ version: 2, note: 'first one', patches: stone.patches });
+  const late = await studio.send<Refusal<TestStone>>('PATCH', path, { version: 1, note: 'other' });
+  expect(late).toMatchObject({ status: 409, body: { code: 'stale-save', current: { note: 'first one' } } });
+  const found = await studio.json<{ testStones: TestStone[] }>('/api/test-stones?search=crayon');
+  expect(found.testStones.map(({ name }) => name)).toEqual(['T-1']);
+  const gone = await studio.send<TestStone>('PUT', `${path}/archived`, { version: 2, archived: true });
+  expect(gone.body.archived).toBe(true);
+  expect((await studio.json<{ testStones: TestStone[] }>('/api/test-stones')).testStones).toEqual([]);
+});
+
+it('says what is wrong with patches, and where', async () => {
+  const studio = await studioUnderTest();
+  const [one, ...others] = patches();
+  const off = {
+    ...one,
+    polygonMm: [
+      [180, 0],
+      [220, 0],
+      [220, 30],
+    ],
+  };
+  const refused = async (more: object) =>
+    studio.send<Refusal>('POST', '/api/test-stones', { name: 'T', sizeMm: [200, 150], ...more });
+  expect(await refused({ patches: [...others, off] })).toMatchObject({
+    status: 422,
+    body: { code: 'zone-outside', path: expect.stringMatching(/^patches\[5\]\.polygonMm/) },
+  });
+  const many = Array.from({ length: 501 }, (_, i) => ({ ...one, id: `p${i}` }));
+  expect(await refused({ patches: many })).toMatchObject({
+    status: 422,
+    body: { code: 'patches-too-many', message: expect.stringContaining('501 patches') },
+  });
+  expect(await refused({ stoneId: 'x' })).toMatchObject({ body: { code: 'reference-unknown' } });
+  const bare = await entered(studio, { patches: [] });
+  const readings = (id: string) => studio.send<Refusal>('POST', `/api/test-stones/${id}/readings`);
+  expect(await readings(bare.id)).toMatchObject({ status: 422, body: { code: 'patches-none' } });
+  const unseen = await entered(studio);
+  expect(await readings(unseen.id)).toMatchObject({
+    body: { code: 'test-photograph-missing', message: expect.stringContaining('the drawn stone') },
+  });
+});
+
+it('is read, put right by hand with the camera’s own beside it, and handed out as a table', async () => {
+  const studio = await studioUnderTest();
+  const stone = await photographed(studio);
+  const reading = await read(studio, stone);
+  expect(reading.prints).toMatchObject([{ print: 'first', state: 'measured' }]);
+  expect(reading.findings).toHaveLength(6);
+  expect(reading.findings[0]).toMatchObject({ patch: 'A1', hold: 'held', holdBy: 'camera' });
+  expect(reading.cautions.map(({ code }) => code)).toContain('no-control');
+  const path = `/api/test-stones/${stone.id}`;
+  const correction = {
+    clientId: 'tap-1',
+    actor: 'P.R.',
+    kind: 'corrected',
+    payload: { print: 'first', patch: 'A1', hold: 'lost', why: 'a smear of ink lay there' },
+  };
+  expect((await studio.send('POST', `${path}/events`, correction)).status).toBe(201);
+  expect((await studio.send('POST', `${path}/events`, correction)).status).toBe(201);
+  const other = { ...correction, clientId: 'tap-2', payload: { ...correction.payload, patch: 'Z9' } };
+  expect(await studio.send('POST', `${path}/events`, other)).toMatchObject({
+    status: 422,
+    body: { code: 'reference-unknown' },
+  });
+  const after = await studio.json<TestStoneReading>(`${path}/reading`);
+  expect(after.findings[0]).toMatchObject({
+    hold: 'lost',
+    holdBy: 'hand',
+    camera: { hold: 'held' },
+    corrections: [{ who: 'P.R.', why: 'a smear of ink lay there' }],
+  });
+  const table = await (await studio.call(`${path}/reading.csv`)).text();
+  expect(table.split('\r\n')[0]).toContain('stone,patch,square,strip,row,column,intention,medium,drawn');
+  expect(table).toContain('T-1,A1,A1,none,1,1,image,crayon #1,');
+});
+
+it('is not read again while nothing changed, and says so once something did', async () => {
+  const studio = await studioUnderTest();
+  const stone = await photographed(studio);
+  await read(studio, stone);
+  const path = `/api/test-stones/${stone.id}`;
+  const again = await studio.send<TestStone>('POST', `${path}/readings`);
+  expect(again.body.version, 'nothing was asked for').toBe(2);
+  const [one, ...others] = again.body.patches;
+  const moved = { ...one!, polygonMm: one!.polygonMm.map(([x, y]) => [x - 1, y]) };
+  await studio.send('PATCH', path, { version: 2, patches: [moved, ...others] });
+  const reading = await studio.json<TestStoneReading>(`${path}/reading`);
+  expect(reading.cautions.map(({ code }) => code)).toContain('read-before-change');
+});
+
+it('is read blind by eye, in an order that the seed gives', async () => {
+  const studio = await studioUnderTest();
+  const stone = await photographed(studio);
+  const path = `/api/test-stones/${stone.id}`;
+  const send = (kind: string, clientId: string, payload: object) =>
+    studio.send('POST', `${path}/events`, { kind, clientId, actor: 'J.O.', payload });
+  await send('sitting-begun', 'sitting', { print: 'first', seed: 7 });
+  await send('seen', 'a', { sitting: 'sitting', patch: 'B2', hold: 'weak' });
+  const { sittings } = await studio.json<{ sittings: BlindSitting[] }>(`${path}/sittings`);
+  expect(sittings).toMatchObject([
+    { id: 'sitting', reader: 'J.O.', answers: [{ patch: 'B2', hold: 'weak' }] },
+  ]);
+  const order = sittings[0]!.order;
+  expect([...order].sort()).toEqual(['A1', 'A2', 'A3', 'B1', 'B2', 'B3']);
+  expect(order).not.toEqual([...order].sort());
+});
