@@ -83,10 +83,6 @@ export const dataOfVersions: readonly (readonly string[])[] = [
     `INSERT INTO pull_suspect_outcomes VALUES ('wiped', 'shown', '2026-03-14T00:00:00.000Z', NULL, NULL, 'tint')`,
   ],
   [
-    `INSERT INTO devices VALUES ('phone', 'Bench phone', 'a seal', '2026-03-15T00:00:00.000Z', '2026-03-16T00:00:00.000Z',
-      '2026-03-17T00:00:00.000Z')`,
-  ],
-  [
     `INSERT INTO test_stones VALUES ('t-1', '2026-03-15T00:00:00.000Z', '2026-03-15T00:00:00.000Z', 1, 0, 0, 't-1',
       '{"name":"T-1","patches":[],"factors":[],"drawn":null,"prints":[]}')`,
     `INSERT INTO test_stone_photographs VALUES ('t-1', 'aa')`,

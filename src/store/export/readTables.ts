@@ -19,14 +19,13 @@ export interface TableReader {
   close(): void;
 }
 
-/** Worked out again at any time, said by the records themselves, or about who is let in. */
+/** Worked out again at any time, or said by the records themselves. */
 export const leftOutTables = [
   'run_folds',
   'stone_photographs',
   'work_photographs',
   'work_media',
   'comparison_photographs',
-  'devices',
   'test_stone_photographs',
 ] as const;
 
