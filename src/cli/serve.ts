@@ -1,7 +1,8 @@
 import { resolve } from 'node:path';
-import { checkCopiesFolder, copiesFolderOf } from '../application/copies/copiesFolder.ts';
+import { judgeCopiesFolder, rememberCopies, rememberedCopies } from '../application/copies/copiesFolder.ts';
 import { lastGoodCopy } from '../application/copies/makeCopy.ts';
 import { failure } from '../foundation/failure.ts';
+import { ok, type Result } from '../foundation/result.ts';
 import { loadSampleComparison } from '../sample/saltreach/sampleComparison.ts';
 import { samplePulls } from '../sample/saltreach/samplePulls.ts';
 import { sampleStudio } from '../sample/saltreach/sampleStudio.ts';
@@ -13,11 +14,26 @@ import { reportFailure } from './report.ts';
 export const serveOptions: OptionList = { data: './data', port: '4180', copies: '../copies' };
 
 /** On a damaged database: which copy to put back. */
-async function nameLastGood(dataFolder: string, given: string | undefined): Promise<void> {
-  const folder = given === undefined ? await copiesFolderOf(dataFolder) : resolve(given);
-  const good = folder === null ? null : await lastGoodCopy(folder);
+async function nameLastGood(dataFolder: string): Promise<void> {
+  const remembered = await rememberedCopies(dataFolder);
+  const good = remembered === null ? null : await lastGoodCopy(remembered.folder);
   if (good === null) return;
   console.error(`The last good backup is ${good.file}, made ${good.madeAt}.`);
+}
+
+/** Where copies go: as given, which is remembered, else where they went before; null: nowhere. */
+async function copiesFolderFor(
+  dataFolder: string,
+  given: string | undefined,
+): Promise<Result<string | null>> {
+  if (given === undefined) {
+    const remembered = await rememberedCopies(dataFolder);
+    return ok(remembered === null || remembered.stopped ? null : remembered.folder);
+  }
+  const judged = await judgeCopiesFolder(dataFolder, resolve(given));
+  // a hint alone: a data folder that can't take it is told of when it is opened
+  if (judged.ok) await rememberCopies(dataFolder, { folder: judged.value, stopped: false });
+  return judged;
 }
 
 /** `stonetone serve`: serves the screens on the loopback address until interrupted. */
@@ -31,22 +47,19 @@ export async function serve(words: readonly string[]): Promise<number> {
     return reportFailure(failure('argument-malformed', { name: '--port', why, example: '--port 4180' }));
   }
   const dataFolder = resolve(given.value.options.get('data') ?? serveOptions.data!);
-  const copiesFolder = given.value.options.get('copies');
-  if (copiesFolder !== undefined) {
-    const usable = await checkCopiesFolder(dataFolder, resolve(copiesFolder));
-    if (!usable.ok) return reportFailure(usable.error);
-  }
+  const copies = await copiesFolderFor(dataFolder, given.value.options.get('copies'));
+  if (!copies.ok) return reportFailure(copies.error);
   const started = await startServer({
     dataFolder,
     port,
-    ...(copiesFolder !== undefined && { copiesFolder: resolve(copiesFolder) }),
+    ...(copies.value !== null && { copiesFolder: copies.value }),
     sample: loadSampleComparison,
     studio: sampleStudio(),
     pulls: samplePulls,
   });
   if (!started.ok) {
     const status = reportFailure(started.error);
-    if (started.error.code === 'database-damaged') await nameLastGood(dataFolder, copiesFolder);
+    if (started.error.code === 'database-damaged') await nameLastGood(dataFolder);
     return status;
   }
   console.log(`Stonetone is at ${started.value.address} (data in ${dataFolder}). Ctrl+C stops it.`);

@@ -13,5 +13,6 @@ export const labelQuerySchema = z.object({
   stones: ids,
   batches: ids,
   editions: ids,
+  prints: ids.describe('Impressions of those editions, by their client ids; all curated prints unless given'),
   paper: paperSchema.default('a4'),
 });

@@ -1,6 +1,8 @@
 import { spawn } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { once } from 'node:events';
 import { join } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import SqliteDatabase from 'better-sqlite3';
 import { sql } from 'kysely';
@@ -12,10 +14,22 @@ import { dataOfVersions } from '../../src/store/database/earlierVersions.testing
 import { currentVersion, migrate } from '../../src/store/database/migrate.ts';
 import { openFile } from '../../src/store/database/openDatabase.ts';
 import { openStore } from '../../src/store/openStore.ts';
-import { folderUnderTest } from '../server/serverUnderTest.ts';
+import { aPicture, folderUnderTest, postJson } from '../server/serverUnderTest.ts';
 import { filesBelow, savedFolder } from './savedFolder.ts';
+import { killServer, serveInProcess } from './serverProcess.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
+
+/** What a request that must succeed answers. */
+async function sent(
+  address: string,
+  path: string,
+  init: RequestInit,
+): Promise<Record<'id' | 'sequence', string>> {
+  const answer = await fetch(address + path, init);
+  if (!answer.ok) throw new Error(`${path}: ${answer.status} ${await answer.text()}`);
+  return (await answer.json()) as Record<'id' | 'sequence', string>;
+}
 
 const logFolder = fileURLToPath(new URL('./logFolder.ts', import.meta.url));
 const now = () => new Date();
@@ -75,6 +89,65 @@ it('backups made while another process writes hold all that was acknowledged bef
     expect([...restored.keys()]).toEqual([...kept.keys()]);
     const restoredFiles = [...(await filesBelow(again))].filter(([name]) => !name.startsWith('stonetone'));
     expect(restoredFiles).toEqual([...files].filter(([name]) => /^(photographs|results)\//.test(name)));
+  }
+});
+
+it('backups made while photographs come in and taps are logged hold both, and come back whole', async () => {
+  const dataFolder = await folderUnderTest();
+  const place = await folderUnderTest();
+  await savedFolder(dataFolder);
+  const { server, address } = await serveInProcess(dataFolder);
+  const stone = await sent(address, '/api/stones', postJson({ name: 'S-01', widthMm: 300, heightMm: 400 }));
+  const work = await sent(address, '/api/works', postJson({ title: 'Low Water', stoneId: stone.id }));
+  const run = await sent(address, '/api/runs', postJson({ workId: work.id }));
+  let [goesOn, count] = [true, 0];
+  const acknowledged: { readonly id: string; readonly event: number }[] = [];
+  const loading = (async () => {
+    while (goesOn) {
+      count += 1;
+      const form = new FormData();
+      form.append(
+        'photograph',
+        new Blob([(await aPicture(count % 250, 64, 48 + count)) as BlobPart]),
+        `${count}.png`,
+      );
+      const { id } = await sent(address, '/api/photographs', { method: 'POST', body: form });
+      const tap = { clientId: `tap ${count}`, kind: 'note', at: now().toISOString(), payload: { count } };
+      const { sequence } = await sent(address, `/api/runs/${run.id}/events`, postJson(tap));
+      acknowledged.push({ id, event: Number(sequence) });
+    }
+  })();
+  const before: number[] = [];
+  for (const saved of [1, 2, 3]) {
+    while (acknowledged.length < 4 * saved) await sleep(5);
+    before.push(acknowledged.length);
+    const made = await makeBackup({ dataFolder, to: join(place, `${saved}.tar`), now });
+    expect(made).toMatchObject({ ok: true, value: { concerns: [] } });
+  }
+  goesOn = false;
+  await loading;
+  await killServer(server);
+  const kept = rowsOf(join(dataFolder, 'stonetone.sqlite'));
+  const grows = ['photographs', 'run_events'];
+  for (const [index, least] of before.entries()) {
+    const again = join(place, `again ${index}`);
+    expect(await restoreBackup(join(place, `${index + 1}.tar`), again)).toMatchObject({ ok: true });
+    const restored = rowsOf(join(again, 'stonetone.sqlite'));
+    for (const [table, rows] of kept) {
+      if (!grows.includes(table)) expect(restored.get(table), table).toEqual(rows);
+      else expect(rows, table).toEqual(expect.arrayContaining([...restored.get(table)!]));
+    }
+    const photographs = restored.get('photographs') as readonly { id: string; kind: string }[];
+    const names = photographs.map(({ id }) => id);
+    for (const { id, event } of acknowledged.slice(0, least)) {
+      expect(names).toContain(id);
+      expect(restored.get('run_events')!.length).toBeGreaterThanOrEqual(event);
+    }
+    const files = await filesBelow(again);
+    for (const { id, kind } of photographs) {
+      const bytes = files.get(join('photographs', id.slice(0, 2), `${id}.${kind}`));
+      expect(createHash('sha256').update(bytes!).digest('hex')).toBe(id);
+    }
   }
 });
 

@@ -1,13 +1,21 @@
 import { readdir, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import { ok, type Result } from '../../foundation/result.ts';
-import type { CopiesState } from '../../records/copies.ts';
+import { fail, ok, type Result } from '../../foundation/result.ts';
+import type { CopiesState, CopyCheck } from '../../records/copies.ts';
+import { placeFailure } from '../../store/backup/placeFailure.ts';
+import { moveDurably } from '../../store/files/durableFiles.ts';
 import { makeBackup } from '../backup/makeBackup.ts';
 import { verifyBackup } from '../backup/verifyBackup.ts';
-import { copyName, dayOfCopy, isHalfCopy } from './copyNames.ts';
+import { checkCopy } from './checkCopy.ts';
+import { copyDay, copyName, dayOfCopy, isHalfCopy, newCopyName } from './copyNames.ts';
 import { copiesToRemove } from './thinCopies.ts';
 
 export type GoodCopy = NonNullable<CopiesState['lastGood']>;
+
+/** A copy that was made and read back. */
+export interface MadeCopy extends GoodCopy {
+  readonly check: CopyCheck;
+}
 
 export interface CopyOrder {
   readonly dataFolder: string;
@@ -15,6 +23,8 @@ export interface CopyOrder {
   readonly folder: string;
   /** The moment by whose day the copy is named, ISO 8601. */
   readonly at: string;
+  /** Makes one in place of the day's, where there is one; it stays until the new one is whole. */
+  readonly anew: boolean;
 }
 
 /** What is left after this long is of no copy that is still being made. */
@@ -25,25 +35,33 @@ const halfAfterMs = 3_600_000;
  * does not verify is removed, and nothing older goes.
  * @returns the copy; or as `makeBackup` and `verifyBackup` fail
  */
-export async function makeCopy({ dataFolder, folder, at }: CopyOrder): Promise<Result<GoodCopy>> {
-  const file = join(folder, copyName(new Date(at)));
+export async function makeCopy({ dataFolder, folder, at, anew }: CopyOrder): Promise<Result<MadeCopy>> {
+  const day = copyDay(new Date(at));
+  const file = join(folder, copyName(day));
   const there = await stat(file).then(
     () => true,
     () => false,
   );
-  if (!there) {
-    const made = await makeBackup({ dataFolder, to: file, now: () => new Date(at) });
-    if (!made.ok) return made;
+  const made = there && anew ? join(folder, newCopyName(day)) : file;
+  if (!there || anew) {
+    if (made !== file) await rm(made, { force: true });
+    const saved = await makeBackup({ dataFolder, to: made, now: () => new Date(at) });
+    if (!saved.ok) return saved;
   }
-  const verified = await verifyBackup(file);
-  if (!verified.ok) {
-    await rm(file, { force: true });
-    return verified;
+  const check = await checkCopy({ file: made, at });
+  if (check.failure !== null) {
+    await rm(made, { force: true });
+    return fail(check.failure);
   }
-  await sweepHalfCopies(folder, Date.parse(at));
-  const days = (await readdir(folder)).flatMap((name) => dayOfCopy(name) ?? []);
-  for (const day of copiesToRemove(days)) await rm(join(folder, `stonetone-${day}.tar`), { force: true });
-  return ok({ file, madeAt: verified.value.madeAt });
+  try {
+    if (made !== file) await moveDurably(made, file);
+    await sweepHalfCopies(folder, Date.parse(at));
+    const days = (await readdir(folder)).flatMap((name) => dayOfCopy(name) ?? []);
+    for (const old of copiesToRemove(days)) await rm(join(folder, copyName(old)), { force: true });
+  } catch (error) {
+    return fail(placeFailure(error, folder));
+  }
+  return ok({ file, madeAt: check.madeAt!, check });
 }
 
 /** Removes what copies that were broken off left behind. */

@@ -20,6 +20,18 @@ export async function listEditions(
   return ok(await store.editions.ofWork(workId));
 }
 
+/** More editions in use than a room has. */
+const mostInUse = 500;
+
+/** Editions in use, whichever work they are of, newest first. */
+export function listEditionsInUse({
+  store,
+}: {
+  readonly store: Pick<Store, 'editions'>;
+}): Promise<readonly Edition[]> {
+  return store.editions.inUse(mostInUse);
+}
+
 /** One edition, archived or not; or `not-found`. */
 export async function readEdition(
   { store }: { readonly store: Pick<Store, 'editions'> },

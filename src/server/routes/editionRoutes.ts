@@ -5,7 +5,7 @@ import {
   createEdition,
   curateEdition,
 } from '../../application/editions/changeEdition.ts';
-import { listEditions, readEdition } from '../../application/editions/findEditions.ts';
+import { listEditions, listEditionsInUse, readEdition } from '../../application/editions/findEditions.ts';
 import type { Services } from '../../application/openServices.ts';
 import { archivingSchema, idSchema } from '../../contract/common.ts';
 import {
@@ -27,8 +27,20 @@ const entry = answerOf<Edition>(editionSchema);
 const list = answerOf<{ editions: readonly Edition[] }>(editionListSchema);
 const saved = { 200: entry, ...saveRefusals(editionSchema) };
 
-/** Editions of a work: list, enter, read, change, curate, archive. */
+/** Editions, of all works and of one: list, enter, read, change, curate, archive. */
 export function addEditionRoutes(app: App, services: Services): void {
+  app.get(
+    '/api/editions',
+    {
+      schema: {
+        tags,
+        summary: 'List the editions in use of every work, newest first',
+        response: { 200: list, ...refusals },
+      },
+    },
+    async () => ({ editions: await listEditionsInUse(services) }),
+  );
+
   app.get(
     '/api/works/:id/editions',
     {

@@ -10,6 +10,8 @@ export interface EditionRepository {
   find(id: string): Promise<Edition | null>;
   /** A work's editions, newest first, archived ones too. */
   ofWork(workId: string): Promise<readonly Edition[]>;
+  /** Editions in use of every work, newest first. */
+  inUse(most: number): Promise<readonly Edition[]>;
   /** Ids of all editions. */
   ids(): Promise<readonly string[]>;
   /** Puts an edition in place of its version `from`, its prints untouched; false where it is at another. */
@@ -83,6 +85,17 @@ export function editionRepositoryIn(database: Kysely<Tables>): EditionRepository
         .where('work_id', '=', workId)
         .orderBy('created_at', 'desc')
         .orderBy('id', 'desc')
+        .execute();
+      return Promise.all(rows.map(async (row) => fromRow(row, await printsOf(row.id))));
+    },
+    async inUse(most) {
+      const rows = await database
+        .selectFrom('editions')
+        .selectAll()
+        .where('archived', '=', 0)
+        .orderBy('created_at', 'desc')
+        .orderBy('id', 'desc')
+        .limit(most)
         .execute();
       return Promise.all(rows.map(async (row) => fromRow(row, await printsOf(row.id))));
     },

@@ -1,5 +1,5 @@
 import type { Batch } from '../../records/batch.ts';
-import type { Edition } from '../../records/edition.ts';
+import type { CuratedPrint, Edition } from '../../records/edition.ts';
 import type { Label } from '../../records/label.ts';
 import type { Stone } from '../../records/stone.ts';
 import { printLabel } from '../editions/printLabels.ts';
@@ -31,9 +31,9 @@ export function batchLabel(batch: Batch): Label {
   };
 }
 
-/** A label for every curated print of an edition. */
-export function printLabelsOf(edition: Edition): Label[] {
-  return edition.prints
+/** A label for each of these prints of an edition that was not destroyed; for all of them unless told. */
+export function printLabelsOf(edition: Edition, prints: readonly CuratedPrint[] = edition.prints): Label[] {
+  return prints
     .filter(({ kind }) => kind !== 'destroyed')
     .map((print) => ({
       kind: 'print',
