@@ -22,6 +22,7 @@ const doors = {
   'better-sqlite3': 'src/store/database/openDatabase.ts',
   pdfmake: 'src/paper/sheets/pdfDocument.ts',
   docx: 'src/paper/documents/reportDocx.ts',
+  selfsigned: 'src/application/network/makeCertificate.ts',
   uqr: 'src/paper/sheets/labels/codeMatrix.ts',
   'csv-parse': 'src/application/trials/readTrialTable.ts',
   fflate: 'src/application/zipLibrary.ts',

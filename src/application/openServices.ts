@@ -8,6 +8,8 @@ import { foldVersion } from './bench/foldVersion.ts';
 import type { RunAnnouncement, RunAnnouncements } from './bench/logging.ts';
 import { createRunFolds, type RunFolds } from './bench/runFolds.ts';
 import { createDailyCopies, type DailyCopies } from './copies/dailyCopies.ts';
+import type { DeviceParts } from './devices/deviceParts.ts';
+import { createPairingDesk } from './devices/pairingDesk.ts';
 import { createEditionSheetDesk, type EditionSheetDesk } from './editions/editionSheetDesk.ts';
 import type { LedgerAnnouncement, LedgerAnnouncements } from './editions/logImpression.ts';
 import { engineVersion } from './engineVersion.ts';
@@ -27,7 +29,7 @@ import { limitConcurrency } from './threads/limitConcurrency.ts';
 import { threadModule } from './threads/runInThread.ts';
 
 /** All that the use cases are given, for one open data folder. */
-export interface Services {
+export interface Services extends Pick<DeviceParts, 'pairing' | 'tokenKey' | 'shutOut'> {
   readonly store: Store;
   readonly events: ComparisonEvents;
   readonly runEvents: RunAnnouncements;
@@ -102,6 +104,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
   const pullEvents = createAnnouncer<PullEvent>();
   const pullModule = options.pullModule ?? threadModule(import.meta.url, 'pulls/pullThread');
   const pullQueue = createPullQueue({ store, events: pullEvents, module: pullModule, now, turn });
+  const tokenKey = await store.networkFiles.tokenKey();
   await placeStartingTables({ store, now });
   await resumeInterrupted(store);
   await resumePulls(store);
@@ -128,6 +131,9 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     editionSheets,
     exports,
     copies,
+    pairing: createPairingDesk(now),
+    tokenKey,
+    shutOut: createAnnouncer<string>(),
     async close() {
       await Promise.all([
         queue.stop(),

@@ -107,6 +107,14 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'file-taken': 2,
   'folder-taken': 2,
   'disk-full': 2,
+  'not-paired': 2,
+  'this-machine-only': 2,
+  'code-wrong': 2,
+  'code-over': 2,
+  'tries-too-many': 2,
+  'network-closed': 2,
+  'address-not-here': 2,
+  'certificate-unusable': 2,
 };
 
 /** The exit status that a failure ends a command with. */

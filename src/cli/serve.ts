@@ -3,6 +3,7 @@ import { judgeCopiesFolder, rememberCopies, rememberedCopies } from '../applicat
 import { lastGoodCopy } from '../application/copies/makeCopy.ts';
 import { failure } from '../foundation/failure.ts';
 import { ok, type Result } from '../foundation/result.ts';
+import type { NetworkState } from '../records/device.ts';
 import { loadSampleComparison } from '../sample/saltreach/sampleComparison.ts';
 import { samplePulls } from '../sample/saltreach/samplePulls.ts';
 import { sampleStudio } from '../sample/saltreach/sampleStudio.ts';
@@ -10,8 +11,14 @@ import { startServer } from '../server/startServer.ts';
 import { type OptionList, readArguments } from './arguments.ts';
 import { exitDone } from './exitStatus.ts';
 import { reportFailure } from './report.ts';
+import { networkOptions, networkWish, networkWords } from './serveNetwork.ts';
 
-export const serveOptions: OptionList = { data: './data', port: '4180', copies: '../copies' };
+export const serveOptions: OptionList = {
+  data: './data',
+  port: '4180',
+  copies: '../copies',
+  ...networkOptions,
+};
 
 /** On a damaged database: which copy to put back. */
 async function nameLastGood(dataFolder: string): Promise<void> {
@@ -36,7 +43,7 @@ async function copiesFolderFor(
   return judged;
 }
 
-/** `stonetone serve`: serves the screens on the loopback address until interrupted. */
+/** `stonetone serve`: serves the screens on the loopback address, with `--lan` to phones too, until interrupted. */
 export async function serve(words: readonly string[]): Promise<number> {
   const given = readArguments(words, serveOptions);
   if (!given.ok) return reportFailure(given.error);
@@ -49,10 +56,16 @@ export async function serve(words: readonly string[]): Promise<number> {
   const dataFolder = resolve(given.value.options.get('data') ?? serveOptions.data!);
   const copies = await copiesFolderFor(dataFolder, given.value.options.get('copies'));
   if (!copies.ok) return reportFailure(copies.error);
+  const network = networkWish(given.value);
+  if (!network.ok) return reportFailure(network.error);
+  let home = '';
+  const tell = (state: NetworkState) => console.log(networkWords(state, home, process.stdout.isTTY === true));
   const started = await startServer({
     dataFolder,
     port,
     ...(copies.value !== null && { copiesFolder: copies.value }),
+    // the first time it is told below, when the address of this machine's own screens is known
+    ...(network.value && { network: { ...network.value, changed: (state) => home && tell(state) } }),
     sample: loadSampleComparison,
     studio: sampleStudio(),
     pulls: samplePulls,
@@ -62,7 +75,10 @@ export async function serve(words: readonly string[]): Promise<number> {
     if (started.error.code === 'database-damaged') await nameLastGood(dataFolder);
     return status;
   }
-  console.log(`Stonetone is at ${started.value.address} (data in ${dataFolder}). Ctrl+C stops it.`);
+  home = started.value.address;
+  console.log(`Stonetone is at ${home} (data in ${dataFolder}). Ctrl+C stops it.`);
+  const reached = started.value.network();
+  if (reached !== null) tell(reached);
   await interrupted();
   await started.value.stop();
   return exitDone;

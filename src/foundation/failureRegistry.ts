@@ -2,6 +2,7 @@ import { argumentFailures } from './failures/argumentFailures.ts';
 import { backupFailures } from './failures/backupFailures.ts';
 import { craftFailures } from './failures/craftFailures.ts';
 import { dayFailures } from './failures/dayFailures.ts';
+import { deviceFailures } from './failures/deviceFailures.ts';
 import { editionFailures } from './failures/editionFailures.ts';
 import { paperFailures } from './failures/paperFailures.ts';
 import { pictureFailures } from './failures/pictureFailures.ts';
@@ -26,6 +27,7 @@ export const failureRegistry = {
   ...editionFailures,
   ...backupFailures,
   ...paperFailures,
+  ...deviceFailures,
 } as const;
 
 export type FailureCode = keyof typeof failureRegistry;

@@ -4,9 +4,12 @@ import fastify from 'fastify';
 import { createJsonSchemaTransform, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import type { Services } from '../application/openServices.ts';
 import { failure } from '../foundation/failure.ts';
+import type { NetworkState } from '../records/device.ts';
 import type { App } from './app.ts';
 import { failureOfError } from './failureOfError.ts';
 import { sendFailure } from './failureReply.ts';
+import { createAdmission, isSecure } from './guards/admitCaller.ts';
+import { doorOf } from './guards/doorOf.ts';
 import { securityHeaders } from './guards/securityHeaders.ts';
 import { judgeCaller } from './guards/trustedCaller.ts';
 import { jsonLimitBytes, requestTimeoutMs } from './limits.ts';
@@ -19,6 +22,7 @@ import { addComparisonFileRoutes } from './routes/comparisonFileRoutes.ts';
 import { addComparisonRoutes } from './routes/comparisonRoutes.ts';
 import { addCopiesRoute } from './routes/copiesRoute.ts';
 import { addDayRoutes } from './routes/dayRoutes.ts';
+import { addDeviceRoutes } from './routes/deviceRoutes.ts';
 import { addEditionRoutes } from './routes/editionRoutes.ts';
 import { addEtchTableRoutes } from './routes/etchTableRoutes.ts';
 import { addEtchTableVersionRoutes } from './routes/etchTableVersionRoutes.ts';
@@ -56,9 +60,17 @@ import { addZoneToneRoutes } from './routes/zoneToneRoutes.ts';
 export interface AppOptions {
   /** Names under which requests may address this server; asked at each request, since the port comes late. */
   readonly hosts: () => ReadonlySet<string>;
+  /** The same for requests that come by the network's door; none unless given. */
+  readonly networkHosts?: () => ReadonlySet<string>;
+  /** How phones reach this machine; not at all unless given. */
+  readonly network?: () => NetworkState;
   /** Folder of the built screens, unless the package's own. */
   readonly screens?: string;
 }
+
+const noHosts: ReadonlySet<string> = new Set();
+/** How phones reach this machine while nobody opened the network. */
+export const noNetwork: NetworkState = { open: false, addresses: [], certificate: null };
 
 /** The HTTP server with its guards and routes, not yet listening. */
 export async function buildApp(services: Services, options: AppOptions): Promise<App> {
@@ -72,12 +84,17 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   // answers come typed from the use cases; checking them again would only take time
   app.setSerializerCompiler(() => JSON.stringify);
 
+  const admit = createAdmission(services);
   app.addHook('onRequest', async (request, reply) => {
     reply.headers(securityHeaders);
     const { host, origin } = request.headers;
     const site = request.headers['sec-fetch-site'];
     const mode = request.headers['sec-fetch-mode'];
-    const fault = judgeCaller({ host, origin, site: String(site), mode: String(mode) }, options.hosts());
+    const door = doorOf(request.raw.socket);
+    const hosts = door === 'this-machine' ? options.hosts() : (options.networkHosts?.() ?? noHosts);
+    const secure = isSecure(request);
+    const caller = { host, origin, site: String(site), mode: String(mode), secure };
+    const fault = judgeCaller(caller, hosts) ?? (await admit(request, door));
     if (fault) return sendFailure(reply, fault);
   });
   app.setErrorHandler(async (error, _request, reply) => {
@@ -132,6 +149,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addReportRoutes(app, services);
   addBookRoutes(app, services);
   addEventRoutes(app, services);
+  addDeviceRoutes(app, services, options.network ?? (() => noNetwork));
   addExportRoute(app, services);
   addCopiesRoute(app, services);
   addApiDescription(app);

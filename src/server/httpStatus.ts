@@ -101,4 +101,12 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'file-taken': 409,
   'folder-taken': 409,
   'disk-full': 507,
+  'not-paired': 401,
+  'this-machine-only': 403,
+  'code-wrong': 403,
+  'code-over': 403,
+  'tries-too-many': 429,
+  'network-closed': 409,
+  'address-not-here': 500,
+  'certificate-unusable': 500,
 };

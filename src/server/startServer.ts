@@ -5,10 +5,13 @@ import { placeSample, type SampleComparison } from '../application/placeSample.t
 import { placeStudio, type SampleStudio } from '../application/placeStudio.ts';
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
+import type { NetworkState } from '../records/device.ts';
 import type { App } from './app.ts';
-import { buildApp } from './buildApp.ts';
+import { buildApp, noNetwork } from './buildApp.ts';
 import { loopbackHosts } from './guards/trustedCaller.ts';
 import { uploadLimitBytes } from './limits.ts';
+import type { NetworkDoors } from './network/networkDoors.ts';
+import { type NetworkWish, openNetwork } from './network/openNetwork.ts';
 
 export interface ServerOptions {
   /** Folder that holds the database, the photographs and the results; made where it is missing. */
@@ -25,6 +28,8 @@ export interface ServerOptions {
   readonly pulls?: SamplePullsToPlace;
   /** Where a copy of the data folder goes once a day while it is served. */
   readonly copiesFolder?: string;
+  /** Opens the network to phones that are let in; not at all unless given. */
+  readonly network?: NetworkWish;
   /** The measuring thread's module, the largest upload and the built screens, where not the usual ones. */
   readonly measuringModule?: URL;
   readonly pullModule?: URL;
@@ -33,8 +38,10 @@ export interface ServerOptions {
 }
 
 export interface RunningServer {
-  /** Such as `http://127.0.0.1:4180`. */
+  /** Such as `http://127.0.0.1:4180`: for this machine itself. */
   readonly address: string;
+  /** How phones reach it; null where the network was not opened. */
+  network(): NetworkState | null;
   /** Closes event streams, stops measuring (it resumes at the next start), closes the database. */
   stop(): Promise<void>;
 }
@@ -61,12 +68,16 @@ export async function startServer(options: ServerOptions): Promise<Result<Runnin
   if (!opened.ok) return opened;
   const services = opened.value;
   let hosts: ReadonlySet<string> = new Set();
+  let doors: NetworkDoors | null = null;
   const app = await buildApp(services, {
     hosts: () => hosts,
+    networkHosts: () => doors?.hosts() ?? new Set(),
+    network: () => doors?.state() ?? noNetwork,
     ...(options.screens && { screens: options.screens }),
   });
   let placing: Promise<void> = Promise.resolve();
   async function stop(): Promise<void> {
+    await doors?.close();
     await app.close();
     await placing;
     await services.close();
@@ -80,9 +91,17 @@ export async function startServer(options: ServerOptions): Promise<Result<Runnin
     return port;
   }
   hosts = loopbackHosts(port.value);
+  if (options.network) {
+    const opened = await openNetwork(app, services, port.value, options.network);
+    if (!opened.ok) {
+      await stop();
+      return opened;
+    }
+    doors = opened.value;
+  }
   if (pulls) placing = placeOrTell('sample pulls', placePulls(services, pulls));
   const shown = host === '::1' ? '[::1]' : host;
-  return ok({ address: `http://${shown}:${port.value}`, stop });
+  return ok({ address: `http://${shown}:${port.value}`, network: () => doors?.state() ?? null, stop });
 }
 
 /** A person's own work does not depend on the sample: without it the program starts all the same. */

@@ -3,6 +3,7 @@ import type { Result } from '../foundation/result.ts';
 import type { Tables } from './database/tables.ts';
 import { type BatchRepository, batchRepositoryIn } from './repositories/batchRepository.ts';
 import { type DeadlineRepository, deadlineRepositoryIn } from './repositories/deadlineRepository.ts';
+import { type DeviceRepository, deviceRepositoryIn } from './repositories/deviceRepository.ts';
 import { type EditionRepository, editionRepositoryIn } from './repositories/editionRepository.ts';
 import { type EtchTableRepository, etchTableRepositoryIn } from './repositories/etchTableRepository.ts';
 import { type FoldRepository, foldRepositoryIn } from './repositories/foldRepository.ts';
@@ -54,6 +55,7 @@ export interface KeptRecords {
   readonly photographs: PhotographRepository;
   readonly studio: StudioRepository;
   readonly deadlines: DeadlineRepository;
+  readonly devices: DeviceRepository;
 }
 
 /**
@@ -89,6 +91,7 @@ export function keptRecordsIn(database: Kysely<Tables>): KeptRecords {
     photographs: photographRepositoryIn(database),
     studio: studioRepositoryIn(database),
     deadlines: deadlineRepositoryIn(database),
+    devices: deviceRepositoryIn(database),
   };
 }
 

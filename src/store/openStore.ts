@@ -4,6 +4,7 @@ import type { ComparisonRecord } from '../records/comparison.ts';
 import type { PullTones } from '../records/pullTones.ts';
 import { openDatabase, takeLock } from './database/openDatabase.ts';
 import { type DataFolder, dataFolderAt, prepareDataFolder, sweepIncoming } from './files/dataFolder.ts';
+import { type NetworkFiles, networkFilesIn } from './files/networkFiles.ts';
 import { type PhotographFiles, photographFilesIn } from './files/photographFiles.ts';
 import { type ResultFiles, resultFilesIn } from './files/resultFiles.ts';
 import { type Decide, decideIn, type KeptRecords, keptRecordsIn } from './keptRecords.ts';
@@ -19,6 +20,7 @@ export interface Store extends KeptRecords {
   readonly waits: WaitRepository;
   readonly decide: Decide;
   readonly photographFiles: PhotographFiles;
+  readonly networkFiles: NetworkFiles;
   readonly resultFiles: ResultFiles<ComparisonRecord>;
   /** What the photographs of pulls were read to be. */
   readonly pullFiles: ResultFiles<PullTones>;
@@ -39,6 +41,7 @@ async function openLocked(folder: DataFolder, release: () => void): Promise<Resu
     ...keptRecordsIn(database),
     decide: decideIn(database),
     photographFiles: photographFilesIn(folder),
+    networkFiles: networkFilesIn(folder),
     resultFiles: resultFilesIn(folder, 'comparison.json'),
     pullFiles: resultFilesIn(folder, 'pull.json'),
     async close() {

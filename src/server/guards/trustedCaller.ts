@@ -8,6 +8,8 @@ export interface CallerHeaders {
   readonly site: string | undefined;
   /** The `Sec-Fetch-Mode` header. */
   readonly mode: string | undefined;
+  /** Whether it came over https. */
+  readonly secure: boolean;
 }
 
 /** The names under which a server on this machine's loopback address answers. */
@@ -25,7 +27,7 @@ export function judgeCaller(caller: CallerHeaders, hosts: ReadonlySet<string>): 
   const host = caller.host?.toLowerCase();
   if (host === undefined || !hosts.has(host))
     return failure('host-refused', { host: caller.host ?? 'nowhere' });
-  if (caller.origin !== undefined && caller.origin !== `http://${host}`) {
+  if (caller.origin !== undefined && caller.origin !== `${caller.secure ? 'https' : 'http'}://${host}`) {
     return failure('origin-refused', { origin: caller.origin });
   }
   const foreign = caller.site === 'cross-site' || caller.site === 'same-site';

@@ -13,6 +13,7 @@ import type { LedgerEntry } from '../../records/edition.ts';
 import type { EditionReadings } from '../../records/editionReadings.ts';
 import type { App } from '../app.ts';
 import { sendFailure } from '../failureReply.ts';
+import { namedByDevice } from '../guards/admitCaller.ts';
 import { answerOf } from './answerOf.ts';
 import { refusals } from './refusals.ts';
 
@@ -54,7 +55,7 @@ export function addLedgerRoutes(app: App, services: Services): void {
       },
     },
     async (request, reply) => {
-      const kept = await logImpression(services, request.params.id, request.body);
+      const kept = await logImpression(services, request.params.id, namedByDevice(request, request.body));
       return kept.ok ? reply.code(201).send(kept.value) : sendFailure(reply, kept.error);
     },
   );

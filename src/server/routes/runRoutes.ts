@@ -17,6 +17,7 @@ import {
 import type { RunEvent, RunSummary } from '../../records/run.ts';
 import type { App } from '../app.ts';
 import { sendFailure } from '../failureReply.ts';
+import { namedByDevice } from '../guards/admitCaller.ts';
 import { answerOf } from './answerOf.ts';
 import { refusals } from './refusals.ts';
 
@@ -72,7 +73,7 @@ export function addRunRoutes(app: App, services: Services): void {
       },
     },
     async (request, reply) => {
-      const kept = await logEvent(services, request.params.id, request.body);
+      const kept = await logEvent(services, request.params.id, namedByDevice(request, request.body));
       return kept.ok ? reply.code(201).send(kept.value) : sendFailure(reply, kept.error);
     },
   );

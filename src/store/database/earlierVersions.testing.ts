@@ -89,4 +89,8 @@ export const dataOfVersions: readonly (readonly string[])[] = [
     `INSERT INTO test_stone_events VALUES ('t-1', 1, 'tap', 'corrected', '2026-03-15T00:00:01.000Z', 'P.R.',
       '{"print":"p","patch":"A1","hold":"weak","why":"glare"}')`,
   ],
+  [
+    `INSERT INTO devices VALUES ('phone', 'Bench phone', 'a seal', '2026-03-15T00:00:00.000Z', '2026-03-16T00:00:00.000Z',
+      '2026-03-17T00:00:00.000Z')`,
+  ],
 ];

@@ -135,6 +135,17 @@ async function expectImpressions(database: OpenDatabase['database']): Promise<vo
   ).toEqual(['pull']);
 }
 
+async function expectDevices(database: OpenDatabase['database']): Promise<void> {
+  const { devices } = keptRecordsIn(database);
+  expect(await devices.sealed('a seal')).toMatchObject({
+    id: 'phone',
+    revokedAt: '2026-03-17T00:00:00.000Z',
+  });
+  expect(await devices.named('bench PHONE')).toMatchObject({ id: 'phone' });
+  await expect(sql.raw(`UPDATE devices SET revoked_at = NULL`).execute(database)).rejects.toThrow('stays so');
+  await expect(sql.raw(`DELETE FROM devices`).execute(database)).rejects.toThrow('never removed');
+}
+
 async function expectTestStones(database: OpenDatabase['database']): Promise<void> {
   const { testStones } = keptRecordsIn(database);
   expect(await testStones.find('t-1')).toMatchObject({ name: 'T-1', version: 1 });
@@ -189,6 +200,7 @@ describe('migrations', () => {
       }
       if (version >= 15) await expectImpressions(database);
       if (version >= 17) await expectTestStones(database);
+      if (version >= 18) await expectDevices(database);
       await close();
     }
   });

@@ -1,3 +1,4 @@
+import { deviceMigration } from './deviceMigration.ts';
 import { editionMigration } from './editionMigration.ts';
 import { foldMigration } from './foldMigration.ts';
 import { impressionMigration } from './impressionMigration.ts';
@@ -74,4 +75,5 @@ export const migrations: readonly (readonly string[])[] = [
   impressionMigration,
   pullSuspectMigration,
   testStoneMigration,
+  deviceMigration,
 ];

@@ -1,3 +1,4 @@
+import type { DeviceTable } from './deviceTables.ts';
 import type { EditionTables } from './editionTables.ts';
 import type { InkTable } from './inkTables.ts';
 import type { KitTable } from './kitTables.ts';
@@ -57,6 +58,7 @@ export interface Tables
     SuspectTables,
     TestStoneTables {
   readonly kit: KitTable;
+  readonly devices: DeviceTable;
   readonly materials: EditedTable;
   readonly reports: EditedTable;
   readonly foreign_protocols: EditedTable;

@@ -19,13 +19,14 @@ export interface TableReader {
   close(): void;
 }
 
-/** Worked out again at any time, or said by the records themselves. */
+/** Worked out again at any time, said by the records themselves, or about who is let in. */
 export const leftOutTables = [
   'run_folds',
   'stone_photographs',
   'work_photographs',
   'work_media',
   'comparison_photographs',
+  'devices',
   'test_stone_photographs',
 ] as const;
 

@@ -13,6 +13,8 @@ export interface DataFolder {
   readonly results: string;
   /** Can be made again from the photographs at any time. */
   readonly cache: string;
+  /** The machine's own secrets for the network; in no backup. */
+  readonly network: string;
 }
 
 /** Names the places of a data folder; touches nothing. */
@@ -26,6 +28,7 @@ export function dataFolderAt(folder: string): DataFolder {
     photographs: join(root, 'photographs'),
     results: join(root, 'results'),
     cache: join(root, 'cache'),
+    network: join(root, 'network'),
   };
 }
 
