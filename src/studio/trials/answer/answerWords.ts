@@ -1,0 +1,114 @@
+import type {
+  AuditFinding,
+  FactorTest,
+  HoldOdds,
+  HoldShare,
+  PositionEffect,
+  TreatmentHold,
+  TrialUnit,
+} from '../../../records/testStoneAnswer.ts';
+import type { TrialDifference } from '../../../records/trial.ts';
+import { listWords } from '../listWords.ts';
+
+const many: Readonly<Record<TrialUnit, string>> = {
+  stone: 'stones',
+  strip: 'strips',
+  square: 'squares',
+  patch: 'patches',
+};
+
+/** `3 of 3 stones held in every patch: 44–100 %`, with what that surely is. */
+export function shareWords(share: HoldShare): string {
+  const units = share.units === 1 ? share.unit : many[share.unit];
+  const range = `${percent(share.low)}–${percent(share.high)} %`;
+  return `${share.unitsHeld} of ${share.units} ${units} held in every patch (${share.patchesHeld} of ${share.patches} patches): ${range} hold (95 %, two-sided)`;
+}
+
+/** What a treatment's patches come to, in a sentence. */
+export function holdSentence({ name, share, counts, verdict }: TreatmentHold): string {
+  if (!share) return `${name}: no patch could be read.`;
+  switch (verdict) {
+    case 'holds':
+      return `${name} holds: ${shareWords(share)}; at least ${percent(share.least)} % (95 %, one-sided).`;
+    case 'holds-here':
+      return `${name} holds on this stone: ${shareWords(share)}. Another stone was not tried.`;
+    case 'fails':
+    case 'fails-here': {
+      const how = counts.filled > counts.lost + counts.weak ? 'fills in' : 'does not hold';
+      const where = verdict === 'fails-here' ? ' on this stone' : '';
+      return `${name} ${how}${where}: ${shareWords(share)}; at most ${percent(share.most)} % (95 %, one-sided).`;
+    }
+    case 'open':
+      return `${name} is open: ${shareWords(share)}.`;
+    default:
+      return verdict satisfies never;
+  }
+}
+
+/** What was found of every factor, as far as a cause can be assigned. */
+export function factorSentences(
+  tests: readonly FactorTest[],
+  contrasts: readonly TrialDifference[],
+  odds: readonly HoldOdds[],
+  what: string,
+): string[] {
+  return tests.flatMap(({ factor, denDf, p }) => {
+    if (denDf === null || p === null) return [];
+    const own = contrasts.filter(({ term }) => term === factor);
+    const told = own.filter(({ low, high }) => low > 0 || high < 0);
+    const sentences = told.map(
+      ({ level, against, value, low, high }) =>
+        `${level} prints ${signed(Math.abs(value))} ${value > 0 ? 'darker' : 'lighter'} than ${against} (${what}; ${signed(low)} to ${signed(high)} for the whole family).`,
+    );
+    const better = odds
+      .filter((one) => one.factor === factor && (one.low > 1 || one.high < 1))
+      .map(
+        (one) =>
+          `${one.level} holds ${one.odds > 1 ? 'better' : 'worse'} than ${one.against}: the odds of a better hold are ${factorWords(one)}.`,
+      );
+    if (sentences.length + better.length > 0) return [...sentences, ...better];
+    const apart = own.length > 0 ? Math.max(...own.map(({ low, high }) => Math.max(-low, high))) : null;
+    return [
+      factor.includes(' × ')
+        ? `Whether ${factor.replace(' × ', ' depends on ')} is not shown (p ${p.toFixed(2)}).`
+        : `No difference of tone between levels of ${factor} is shown${apart === null ? '' : `; one of up to ${apart.toFixed(2)} could be hidden`}.`,
+    ];
+  });
+}
+
+/** A slope over the stone, where it is surely one. */
+export function positionSentences(position: readonly PositionEffect[]): string[] {
+  return position
+    .filter(({ low, high }) => low > 0 || high < 0)
+    .map(
+      ({ along, per100Mm, low, high }) =>
+        `Tones ${per100Mm > 0 ? 'rise' : 'fall'} from ${along} by ${Math.abs(per100Mm).toFixed(3)} every 100 mm (${signed(low)} to ${signed(high)}), whatever the treatment.`,
+    );
+}
+
+/** Where no cause can be assigned, said first. */
+export function causeSentences(audit: readonly AuditFinding[]): string[] {
+  return audit.filter(({ weight }) => weight === 'no-cause').map(({ message }) => message);
+}
+
+/** Names of the treatments of one verdict, in a sentence; none where there are none. */
+export function verdictSentence(holds: readonly TreatmentHold[], stones: number): string[] {
+  const open = holds.filter(({ verdict }) => verdict === 'open');
+  if (open.length < holds.length || holds.length === 0) return [];
+  return [
+    `Nothing is settled yet of ${listWords(open.map(({ name }) => name))}: with ${stones === 1 ? 'one stone' : `${stones} stones`}, even if all held, too few bear it out; five alike are the fewest that do.`,
+  ];
+}
+
+function factorWords({ odds, low, high }: HoldOdds): string {
+  const turned = odds > 1 ? { odds, low, high } : { odds: 1 / odds, low: 1 / high, high: 1 / low };
+  return `${turned.odds.toFixed(1)} times ${odds > 1 ? 'higher' : 'lower'} (${turned.low.toFixed(1)} to ${turned.high.toFixed(1)} times)`;
+}
+
+function percent(share: number): string {
+  return (100 * share).toFixed(0);
+}
+
+function signed(value: number): string {
+  return value.toFixed(2).replace('-', '−');
+}
