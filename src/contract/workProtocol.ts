@@ -6,6 +6,7 @@ import {
   type ProtocolComparison,
   type ProtocolEtch,
   type ProtocolMaterial,
+  type ProtocolPoured,
   type ProtocolStage,
   type WorkProtocol,
   workProtocolSchemaName,
@@ -53,9 +54,12 @@ const etch = z.object({
   letter: name,
   name,
   medium: name.nullable(),
+  mediumName: name.nullable().default(null),
   strength,
   etch: name.nullable(),
   areaCm2: amount,
+  areaPlusMinusCm2: perhaps.default(null),
+  mlPlusMinus: perhaps.default(null),
   parts: list(z.object({ material: name, ml: amount, drops: perhaps, mlPer100Cm2: perhaps })),
   plannedSeconds: z.object({ low: amount, wanted: perhaps, high: perhaps }).nullable(),
   moveWithinSeconds: perhaps,
@@ -71,6 +75,22 @@ const etch = z.object({
     }),
   ),
 }) satisfies z.ZodType<ProtocolEtch>;
+
+const poured = z.object({
+  stage: lineStageSchema.nullable(),
+  material: name,
+  plannedMl: perhaps,
+  amounts: list(
+    z.object({
+      value: amount,
+      unit: z.enum(['ml', 'g']),
+      low: perhaps,
+      high: perhaps,
+      per100Cm2: perhaps,
+    }),
+  ),
+  alsoUnmeasured: z.boolean(),
+}) satisfies z.ZodType<ProtocolPoured>;
 
 const stage = z.object({
   stage: lineStageSchema,
@@ -113,7 +133,15 @@ const source = z.object({
       field: name,
     }),
   ),
-  how: z.enum(['count', 'sum', '100 × first ÷ sum of the others']).nullable(),
+  how: z
+    .enum([
+      'count',
+      'sum',
+      '100 × first ÷ sum of the others',
+      '100 × poured ÷ areas',
+      'from drawn corners and sides',
+    ])
+    .nullable(),
 }) satisfies z.ZodType<FigureSource>;
 
 /** A protocol as it stands in its file. */
@@ -151,6 +179,7 @@ export const workProtocolSchema = z.object({
   filmMm: perhaps,
   materials: list(material),
   etches: list(etch),
+  poured: list(poured).default([]),
   secondEtches: list(
     z.object({
       line: z.enum(['full', 'quick']),

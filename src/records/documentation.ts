@@ -1,6 +1,6 @@
 /** Where a figure or a word of a documentation sheet is kept. */
 export interface RecordedAt {
-  readonly record: 'work' | 'stone' | 'edition' | 'ledger' | 'prints';
+  readonly record: 'work' | 'stone' | 'plan' | 'run' | 'edition' | 'ledger' | 'prints';
   readonly id: string;
   /** Path in that record; for a ledger or prints: what is counted, such as `good` or `kind:artist`. */
   readonly field: string;

@@ -28,5 +28,13 @@ export interface FigureSource {
   /** One where it is as kept; several where it is worked out of them. */
   readonly from: readonly KeptAt[];
   /** How it is worked out; null: as kept. */
-  readonly how: 'count' | 'sum' | '100 × first ÷ sum of the others' | null;
+  readonly how:
+    | 'count'
+    | 'sum'
+    | '100 × first ÷ sum of the others'
+    /** Sum of amounts in runs, over the sum of areas (cm²) in plans, or of a stone's sides (mm). */
+    | '100 × poured ÷ areas'
+    /** The ± of an area or of the film on it: worked out of a plan's request by `studio/etch/areaDoubt.ts`. */
+    | 'from drawn corners and sides'
+    | null;
 }

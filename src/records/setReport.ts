@@ -2,7 +2,7 @@ import type { KeptAt } from './keptAt.ts';
 import type { HazardClass } from './material.ts';
 
 /** How a figure of a report comes from where it is kept. */
-export type ReportHow = 'as kept' | 'count' | 'sum' | 'sum of products' | 'first minus second';
+export type ReportHow = 'as kept' | 'count' | 'sum' | 'sum, millilitres by density' | 'first minus second';
 
 /** A figure that words may name, filled from records. */
 export interface ReportFigure {
@@ -11,6 +11,8 @@ export interface ReportFigure {
   readonly label: string;
   /** null: not recorded. */
   readonly value: number | null;
+  /** Of 95 %, or its bounds where those are all that is known; null for counts, and where nobody knows it. */
+  readonly plusMinus: number | null;
   /** Empty for counts. */
   readonly unit: string;
   /** Fields of records; of a difference, names of the two figures stand in `of` instead. */

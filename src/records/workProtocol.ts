@@ -3,7 +3,7 @@ import type { Change, CoverageInterval } from './comparison.ts';
 import type { EtchStrength } from './etchStrength.ts';
 import type { FigureSource } from './keptAt.ts';
 import type { SeriesState } from './proofSeries.ts';
-import type { LineStage, RunTool } from './run.ts';
+import type { LineStage, PouredUnit, RunTool } from './run.ts';
 import type { SecondEtchLine } from './secondEtch.ts';
 import type { PastFact } from './work.ts';
 
@@ -25,6 +25,26 @@ export interface ProtocolMaterial {
   readonly gum: boolean | null;
 }
 
+/** What was poured or used of one material in one stage, by the log, beside what was planned. */
+export interface ProtocolPoured {
+  readonly stage: LineStage | null;
+  readonly material: string;
+  /** null: no plan says how much. */
+  readonly plannedMl: number | null;
+  /** By unit; empty: nothing was logged, or nobody measured it. */
+  readonly amounts: readonly {
+    readonly value: number;
+    readonly unit: PouredUnit;
+    /** null, as high, where nobody said what it was read on. */
+    readonly low: number | null;
+    readonly high: number | null;
+    /** On the places that take it, else on the whole stone. */
+    readonly per100Cm2: number | null;
+  }[];
+  /** Some of it, or all, was used without being measured. */
+  readonly alsoUnmeasured: boolean;
+}
+
 /** How long one etch lay on one place. */
 export interface ProtocolContact {
   readonly stage: LineStage;
@@ -42,10 +62,16 @@ export interface ProtocolEtch {
   readonly name: string;
   /** Catalogue id of the medium, or the studio's own word; null for the ground. */
   readonly medium: string | null;
+  /** Its name in that studio; null: none known. */
+  readonly mediumName: string | null;
   readonly strength: EtchStrength | null;
   /** null: the table had no rule. */
   readonly etch: string | null;
   readonly areaCm2: number;
+  /** Its 95 % uncertainty; null: unknown. */
+  readonly areaPlusMinusCm2: number | null;
+  /** What that alone does to the film laid, ml; null: unknown. */
+  readonly mlPlusMinus: number | null;
   readonly parts: readonly {
     readonly material: string;
     readonly ml: number;
@@ -129,6 +155,7 @@ export interface WorkProtocol {
   readonly filmMm: number | null;
   readonly materials: readonly ProtocolMaterial[];
   readonly etches: readonly ProtocolEtch[];
+  readonly poured: readonly ProtocolPoured[];
   readonly secondEtches: readonly {
     readonly line: SecondEtchLine;
     readonly zones: readonly {

@@ -9,7 +9,7 @@ import { workProtocols } from './records/workProtocols.ts';
 
 /** Papers that leave the studio: protocols of works, reports, books; and the labels that go with what they tell of. */
 export const paperSheets: readonly SheetExhibit[] = [
-  { name: 'protocol-low-water', pages: 1, pdf: () => workProtocolPdf(workProtocols.lowWater) },
+  { name: 'protocol-low-water', pages: 2, pdf: () => workProtocolPdf(workProtocols.lowWater) },
   { name: 'protocol-slack-water', pages: 1, pdf: () => workProtocolPdf(workProtocols.slackWater) },
   { name: 'report-year', pages: 3, pdf: () => reportPdf(reports.year, reports.pictures) },
   { name: 'book-stone', pages: 1, pdf: () => stoneBookPdf(stoneBook) },

@@ -1,6 +1,8 @@
 import { expect, it } from 'vitest';
+import type { RunState } from '../../src/records/bench.ts';
 import type { EditionDocumentation, RecordedAt } from '../../src/records/documentation.ts';
 import type { Edition, EditionPlan, LedgerEntry } from '../../src/records/edition.ts';
+import type { KeptPlan } from '../../src/records/keptPlan.ts';
 import type { WorkEntry } from '../../src/records/workEntry.ts';
 import { ledgerState } from '../../src/studio/editions/ledgerState.ts';
 import { mediumOf } from '../../src/studio/etch/mediumCatalogue.ts';
@@ -150,7 +152,19 @@ it('every figure of the documentation is found where it says it is kept; blanks 
       { impression: 'i3', kind: 'destroyed', number: null },
     ],
   });
+  const plan = (
+    await studio.send<KeptPlan>('POST', `/api/works/${edition.workId}/plans`, { tableId: 'tannic' })
+  ).body;
+  const run = (await studio.send<RunState>('POST', '/api/runs', { workId: edition.workId })).body;
+  for (const kind of ['stage-started', 'stage-ended'])
+    await studio.send('POST', `/api/runs/${run.id}/events`, {
+      clientId: kind,
+      kind,
+      at,
+      payload: { stage: 'first-etch' },
+    });
   const full = await read();
+  expect(value(full, 'Etches')).toMatch(/^first etch \(planned: gum alone, /);
   expect(value(full, 'Numbered and signed')).toBe('1 of 5');
   expect(value(full, 'Drawing materials')).toMatch(/^tusche in water, crayon #5/);
   expect(value(full, 'First impression')).toBe('2026-03-04');
@@ -167,6 +181,7 @@ it('every figure of the documentation is found where it says it is kept; blanks 
       new Date(at),
     ),
   };
+  const etched = await studio.json<RunState>(`/api/runs/${run.id}`);
   const follow = ({ record, id, field }: RecordedAt): unknown => {
     const into = (root: unknown) =>
       field.split('.').reduce((at, step) => (at as Record<string, unknown>)[step], root);
@@ -180,6 +195,12 @@ it('every figure of the documentation is found where it says it is kept; blanks 
       case 'stone':
         expect(id).toBe(kept.work.stone.id);
         return into(kept.work.stone);
+      case 'plan':
+        expect(id).toBe(plan.id);
+        return into(plan);
+      case 'run':
+        expect(id).toBe(etched.id);
+        return into(etched);
       case 'prints':
         return kept.edition.prints.filter(({ kind }) => `kind:${kind}` === field).length;
       case 'ledger':

@@ -1,5 +1,7 @@
 import { expect } from 'vitest';
+import type { PlanRequest } from '../../src/records/etch.ts';
 import type { FigureSource, KeptAt } from '../../src/records/keptAt.ts';
+import { areaDoubts, filmDoubtMl } from '../../src/studio/etch/areaDoubt.ts';
 import type { StudioUnderTest } from './studioUnderTest.ts';
 
 /** Reads records over HTTP, each once, and follows where a figure is said to be kept. */
@@ -81,7 +83,7 @@ export async function expectFiguresKept(
 }
 
 async function workedOut(
-  { from, how }: FigureSource,
+  { at, from, how }: FigureSource,
   below: string,
   follow: (at: KeptAt) => Promise<unknown>,
 ): Promise<unknown> {
@@ -99,6 +101,19 @@ async function workedOut(
       return sum(values);
     case '100 × first ÷ sum of the others':
       return Math.round((1e4 * Number(values[0])) / sum(values.slice(1))) / 100;
+    case '100 × poured ÷ areas': {
+      const amounts = values.filter((_, index) => from[index]!.record === 'run');
+      const areas = values.filter((_, index) => from[index]!.record === 'plan');
+      const [width, height] = values.filter((_, index) => from[index]!.record === 'stone').map(Number);
+      const cm2 = areas.length > 0 ? sum(areas) : (width! * height!) / 100;
+      return Math.round((1e4 * sum(amounts)) / cm2) / 100;
+    }
+    case 'from drawn corners and sides': {
+      const request = values[0] as PlanRequest;
+      const doubt = areaDoubts(request).get(String(values[1])) ?? null;
+      const shown = at.endsWith('mlPlusMinus') ? filmDoubtMl(doubt, request.filmMm) : doubt;
+      return shown === null ? null : Math.round(100 * shown) / 100;
+    }
     default:
       return how satisfies never;
   }

@@ -36,7 +36,19 @@ export async function lowWaterPrinted(studio: StudioUnderTest) {
   await log('moved', { place: 'mud' }, 95);
   await log('lifted', { place: 'mud' }, 170);
   await log('trouble', { place: 'mud', words: 'dried at the edge' }, 180);
+  const [first] = plan.plan.batches;
+  const gum = {
+    material: first!.material,
+    how: 'as planned',
+    amount: { value: first!.ml, unit: 'ml' },
+    mark: 5,
+  };
+  await log('poured', gum, 185);
+  await log('poured', { ...gum, how: 'remembered', amount: { value: 10, unit: 'ml' } }, 190);
   await log('stage-ended', { stage: 'first-etch' }, 200);
+  await log('poured', { material: 'talc', how: 'not measured', amount: null, stage: 'powder' }, 210);
+  const solvent = { material: 'washout solvent', how: 'measured', amount: { value: 25, unit: 'ml' } };
+  await log('poured', { ...solvent, stage: 'washout' }, 89_000);
   await log('remembered', { stage: 'roll-up', seconds: 900 }, 90_000);
   await log('stage-started', { stage: 'proofs' }, 91_000);
   await log('stage-ended', { stage: 'proofs' }, 95_000);

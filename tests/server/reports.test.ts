@@ -96,12 +96,12 @@ it('fills every figure from a record that it names, and says what it could not',
         return Number(kept[0]);
       case 'sum':
         return tenth(kept.reduce<number>((sum, one) => sum + Number(one), 0));
-      case 'sum of products':
+      case 'sum, millilitres by density':
         return tenth(
-          kept.reduce<number>(
-            (sum, one, index) => (index % 2 === 0 ? sum + Number(one) * Number(kept[index + 1]) : sum),
-            0,
-          ),
+          kept.reduce<number>((sum, one, index) => {
+            if (from[index]!.record === 'material') return sum;
+            return sum + Number(one) * (from[index + 1]?.record === 'material' ? Number(kept[index + 1]) : 1);
+          }, 0),
         );
       case 'first minus second':
         return tenth(value(of[0]!)! - value(of[1]!)!);
@@ -120,6 +120,10 @@ it('fills every figure from a record that it names, and says what it could not',
   const tannic = plan.plan.batches.find(({ material }) => material === 'tannic solution')!.ml;
   expect(value('tannic solution ml')).toBe(Math.round(10 * tannic) / 10);
   expect(value('eats skin and eyes less g')).toBe(56.4);
+  expect(value('gum ml')).toBe(plan.plan.batches.find(({ material }) => material === 'gum')!.ml + 10);
+  expect(set.figures.find(({ name }) => name === 'gum ml')).toMatchObject({ plusMinus: 7.5 });
+  expect(set.figures.find(({ name }) => name === 'tannic solution ml')!.note).toMatch(/^only planned/);
+  expect(set.figures.find(({ name }) => name === 'talc ml')).toMatchObject({ value: null });
 
   // every line and every word that holds a figure says where it is from
   const lines = set.parts.flatMap(({ blocks }) =>
@@ -140,7 +144,8 @@ it('fills every figure from a record that it names, and says what it could not',
   expect(runs.map(({ text }) => text).join('')).toContain('We made 3 pulls; 5 of 5 zones held.');
   expect(set.unknownFigures).toEqual(['moonbeams']);
   expect(set.gaps).toContain('washout time on S-01 (Low Water)');
-  expect(set.gaps.join()).toMatch(/what was poured of each material/);
+  expect(set.gaps).toContain('how much tannic solution was poured on S-01 (Low Water)');
+  expect(set.gaps.join()).not.toMatch(/how much gum was poured/);
   expect(
     leavesOf(set.parts).some(([, leaf]) => leaf === 'not recorded: washout time on S-01 (Low Water)'),
   ).toBe(true);

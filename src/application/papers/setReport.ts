@@ -15,7 +15,7 @@ import { setSheet } from '../threads/setSheet.ts';
 import { readWork } from '../works/findWork.ts';
 import { noSuchReport } from './reports.ts';
 import type { ReportForm } from './reportThread.ts';
-import { readWorkRecords, type WorkRecordParts } from './workRecords.ts';
+import { readRunsAndPlan, readWorkRecords, type WorkRecordParts } from './workRecords.ts';
 
 export interface SetReportParts extends WorkRecordParts {
   readonly store: WorkRecordParts['store'] &
@@ -63,7 +63,13 @@ async function reportInputOf(parts: SetReportParts, id: string): Promise<Result<
     const edition = (await store.editions.find(editionId))!;
     const work = await readWork(parts, edition.workId);
     if (!work.ok) return work;
-    editions.push({ edition, work: work.value, entries: await store.ledgers.entries(editionId) });
+    const etched = await readRunsAndPlan(parts, edition.workId);
+    editions.push({
+      edition,
+      work: work.value,
+      entries: await store.ledgers.entries(editionId),
+      ...etched,
+    });
   }
   const listed = await store.materials.list({ search: '', archived: 'all', after: null, limit: 500 });
   return ok({

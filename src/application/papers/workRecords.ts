@@ -22,15 +22,25 @@ export async function readWorkRecords(parts: WorkRecordParts, workId: string): P
   const found = await store.works.find(workId);
   if (found === null) return fail(noSuchWork());
   const work = await workEntryOf(store, found);
-  const runs: RunState[] = [];
-  for (const run of (await store.runs.ofWork(workId)).toReversed()) runs.push(await stateOf(parts, run));
-  const followed = runs.findLast(({ planId }) => planId !== null)?.planId ?? null;
-  const plan =
-    followed === null ? await store.plans.newestFirst(workId) : await store.plans.findFirst(workId, followed);
+  const { runs, plan } = await readRunsAndPlan(parts, workId);
   const photographs = [...work.photographs, ...work.stone.photographs].map(({ photograph }) => photograph);
   const comparisons: ComparisonEntry[] = [];
   for (const one of await store.comparisons.ofPhotographs(photographs))
     comparisons.push(await comparisonEntryOf(parts, one));
   const series = await readSeries(parts, workId);
   return series.ok ? ok({ work, plan, runs, comparisons, series: series.value }) : series;
+}
+
+/** The runs of a work, oldest first, with the first etch's plan that they followed, else the newest. */
+export async function readRunsAndPlan(
+  parts: ReadRunParts,
+  workId: string,
+): Promise<Pick<WorkRecords, 'runs' | 'plan'>> {
+  const { store } = parts;
+  const runs: RunState[] = [];
+  for (const run of (await store.runs.ofWork(workId)).toReversed()) runs.push(await stateOf(parts, run));
+  const followed = runs.findLast(({ planId }) => planId !== null)?.planId ?? null;
+  const plan =
+    followed === null ? await store.plans.newestFirst(workId) : await store.plans.findFirst(workId, followed);
+  return { runs, plan };
 }

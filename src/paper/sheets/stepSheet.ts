@@ -1,3 +1,4 @@
+import { areaDoubtWords } from '../../studio/etch/areaDoubt.ts';
 import { benchRun } from '../../studio/etch/benchRun.ts';
 import { fittedSheetPdf, type SheetContent } from './pdfDocument.ts';
 import { liftPart, movePart } from './step/clockPart.ts';
@@ -25,7 +26,7 @@ export async function stepSheetPdf(input: StepSheetInput): Promise<Uint8Array> {
       return [
         ...stepHead(input, look),
         ...mixPart(input, look),
-        ...layPart(run.lines, request.people, look),
+        ...layPart(run.lines, request, look),
         ...movePart(run, look),
         ...liftPart(run, look),
         ...cautionPart(input, look),
@@ -35,5 +36,8 @@ export async function stepSheetPdf(input: StepSheetInput): Promise<Uint8Array> {
 }
 
 function cautionPart({ plan }: StepSheetInput, look: SheetLook): SheetContent[] {
-  return [stepPart(look, 'Take care'), { ul: [...plan.cautions], fontSize: 9.5 * look.scale }];
+  return [
+    stepPart(look, 'Take care'),
+    { ul: [...plan.cautions, areaDoubtWords], fontSize: 9.5 * look.scale },
+  ];
 }

@@ -1,4 +1,8 @@
 import type { ProtocolEtch, WorkProtocol } from '../../records/workProtocol.ts';
+import { lineRule } from '../../studio/bench/lineStages.ts';
+import { pouredAmountWords } from '../../studio/bench/pouredWords.ts';
+import { areaDoubtWords, doubtWords } from '../../studio/etch/areaDoubt.ts';
+import { mediumOf } from '../../studio/etch/mediumCatalogue.ts';
 import { contactWords, plannedWords, spanWords, timeWords } from '../../studio/papers/paperWords.ts';
 import { changeWord } from '../../studio/proofs/changeWords.ts';
 import { coverageFigure } from '../../studio/proofs/coverageWords.ts';
@@ -29,13 +33,15 @@ export async function workProtocolPdf(protocol: WorkProtocol): Promise<Uint8Arra
       ...past(protocol),
       ...materials(protocol),
       ...etches(protocol),
+      ...poured(protocol),
       ...secondEtches(protocol),
       ...stages(protocol),
       ...list('Otherwise than planned', protocol.deviations, 'The log tells of nothing that went otherwise.'),
       ...outcome(protocol),
       ...list('Not recorded', protocol.notRecorded, 'Nothing that is asked for here is missing.'),
       note(
-        'Times marked “remembered” were told afterwards. Amounts are those measured out, losses included. ' +
+        'Times marked “remembered” were told afterwards. Planned amounts are those to measure out, losses included. ' +
+          `${areaDoubtWords} ` +
           'What a safety data sheet or a local code says comes before anything here.',
       ),
     ],
@@ -80,16 +86,17 @@ function materials({ materials: rows }: WorkProtocol): SheetContent[] {
   ];
 }
 
-function etches({ etches: rows }: WorkProtocol): SheetContent[] {
+function etches(protocol: WorkProtocol): SheetContent[] {
+  const { etches: rows } = protocol;
   if (rows.length === 0) return [];
   return [
     partName('First etch, place by place'),
     plainTable(
-      [16, 88, 46, '*', 84, 92],
+      [16, 84, 58, '*', 82, 88],
       rows.map((etch) => [
         etch.letter,
-        etch.medium === null ? etch.name : `${etch.name}, ${etch.medium}`,
-        String(etch.areaCm2),
+        etch.medium === null ? etch.name : `${etch.name}, ${mediumName(protocol, etch.medium)}`,
+        `${rounded(etch.areaCm2)} ${doubtWords(etch.areaPlusMinusCm2)}`,
         etchWords(etch),
         plannedWords(etch),
         contactWords(etch.done),
@@ -99,7 +106,44 @@ function etches({ etches: rows }: WorkProtocol): SheetContent[] {
   ];
 }
 
-function etchWords({ etch, parts }: ProtocolEtch): string {
+/** As the studio that wrote it calls a medium, else as the catalogue does, else its own word. */
+function mediumName({ etches: all }: WorkProtocol, medium: string): string {
+  const told = all.find((etch) => etch.medium === medium)?.mediumName;
+  return told ?? mediumOf(medium)?.name ?? medium;
+}
+
+function rounded(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}
+
+function poured({ poured: rows }: WorkProtocol): SheetContent[] {
+  if (rows.length === 0) return [];
+  return [
+    partName('Poured and used, by the log'),
+    plainTable(
+      [84, '*', 70, '*', '*'],
+      rows.map(({ stage, material, plannedMl, amounts, alsoUnmeasured }) => [
+        stage === null ? 'no stage named' : lineRule(stage).name,
+        material,
+        plannedMl === null ? 'no plan' : `${plannedMl} ml`,
+        amounts.length === 0
+          ? alsoUnmeasured
+            ? 'used, not measured'
+            : `${blank}: only planned`
+          : `${amounts.map(pouredAmountWords).join('; ')}${alsoUnmeasured ? '; and more, not measured' : ''}`,
+        amounts.length === 0
+          ? blank
+          : amounts
+              .map(({ per100Cm2, unit }) => (per100Cm2 === null ? blank : `${per100Cm2} ${unit}`))
+              .join('; '),
+      ]),
+      { head: ['Stage', 'Material', 'Planned', 'Done', 'On 100 cm²'] },
+    ),
+    note('On 100 cm²: of the places that take it in the first etch, of the whole stone in other stages.'),
+  ];
+}
+
+function etchWords({ etch, parts, mlPlusMinus }: ProtocolEtch): string {
   if (etch === null) return 'the table has no rule';
   return `${etch}: ${parts
     .map(
@@ -108,7 +152,9 @@ function etchWords({ etch, parts }: ProtocolEtch): string {
           mlPer100Cm2 === null ? '' : `, ${mlPer100Cm2} on 100 cm²`
         }`,
     )
-    .join('; ')}`;
+    .join(
+      '; ',
+    )}; ${mlPlusMinus === null ? '± unknown' : `${doubtWords(mlPlusMinus)} ml from the area alone`}`;
 }
 
 function secondEtches({ secondEtches: all }: WorkProtocol): SheetContent[] {
@@ -141,7 +187,8 @@ function stages({ stages: rows }: WorkProtocol): SheetContent[] {
   ];
 }
 
-function outcome({ comparisons, series }: WorkProtocol): SheetContent[] {
+function outcome(protocol: WorkProtocol): SheetContent[] {
+  const { comparisons, series } = protocol;
   return [
     partName('What came of it'),
     paragraph(
@@ -160,7 +207,7 @@ function outcome({ comparisons, series }: WorkProtocol): SheetContent[] {
         ['*', 90, 80, 80, 70],
         zones.map(({ name, medium, drawn, printed, change }) => [
           name,
-          medium,
+          mediumName(protocol, medium),
           percent(drawn),
           percent(printed),
           changeWord(change),

@@ -1,3 +1,4 @@
+import type { RunState } from '../../records/bench.ts';
 import type {
   DocumentationLine,
   DocumentationPart,
@@ -5,7 +6,9 @@ import type {
   RecordedAt,
 } from '../../records/documentation.ts';
 import type { Edition, LedgerEntry, LedgerState, PrintKind } from '../../records/edition.ts';
+import type { KeptPlan } from '../../records/keptPlan.ts';
 import type { WorkEntry } from '../../records/workEntry.ts';
+import { etches } from '../bench/stagesDone.ts';
 import { mediumOf } from '../etch/mediumCatalogue.ts';
 import { ledgerState } from './ledgerState.ts';
 import { openMatters } from './openMatters.ts';
@@ -14,6 +17,10 @@ interface Kept {
   readonly edition: Edition;
   readonly work: WorkEntry;
   readonly entries: readonly LedgerEntry[];
+  /** The plan that the work's runs followed, else the newest; null: none. */
+  readonly plan: KeptPlan | null;
+  /** Oldest first. */
+  readonly runs: readonly RunState[];
 }
 
 /** Lines of the sheet for each kind of print, in the order in which the trade lists them. */
@@ -32,7 +39,7 @@ const kindLines: readonly (readonly [PrintKind, string])[] = [
  * What the trade records of an edition, from what is kept and nothing else; what isn't kept is a blank line. Which
  * things are recorded: common practice, no source.
  */
-export function documentationOf({ edition, work, entries }: Kept): EditionDocumentation {
+export function documentationOf({ edition, work, entries, plan, runs }: Kept): EditionDocumentation {
   const ledger = ledgerState(entries, new Date(0));
   const { stone } = work;
   const of = (field: keyof Edition & string, shown: string): RecordedAt => ({
@@ -76,7 +83,7 @@ export function documentationOf({ edition, work, entries }: Kept): EditionDocume
           edition.drawingMaterials.trim() === ''
             ? drawnWith(work)
             : words('Drawing materials', 'drawingMaterials'),
-          words('Etches', 'etches'),
+          edition.etches.trim() === '' ? etchedWith(plan, runs) : words('Etches', 'etches'),
         ],
       },
       {
@@ -118,6 +125,29 @@ function drawnWith({ id, zones }: WorkEntry): DocumentationLine {
     return [{ record: 'work', id, field: `zones.${index}.medium`, shown }];
   });
   return line('Drawing materials', [...new Set(from.map(({ shown }) => shown))].join(', '), from);
+}
+
+/** What the log tells of etching, and with what by the plan that it followed, where nobody wrote it. */
+function etchedWith(plan: KeptPlan | null, runs: readonly RunState[]): DocumentationLine {
+  const told = runs.flatMap(({ id, planId, stages }) =>
+    stages.flatMap(({ stage, state, name }, index) =>
+      etches.includes(stage) && state === 'done' ? [{ id, planId, stage, name, index }] : [],
+    ),
+  );
+  const from: RecordedAt[] = [];
+  const said = told.map(({ id, planId, stage, name, index }) => {
+    from.push({ record: 'run', id, field: `stages.${index}.name`, shown: name });
+    if (stage !== 'first-etch' || plan === null || planId !== plan.id) return name;
+    const names = plan.plan.zones.flatMap(({ etch }, zone): RecordedAt[] =>
+      etch === null
+        ? []
+        : [{ record: 'plan', id: plan.id, field: `plan.zones.${zone}.etch.name`, shown: etch.name }],
+    );
+    const each = names.filter(({ shown }, at) => names.findIndex((one) => one.shown === shown) === at);
+    from.push(...each);
+    return each.length === 0 ? name : `${name} (planned: ${each.map(({ shown }) => shown).join(', ')})`;
+  });
+  return line('Etches', [...new Set(said)].join('; '), from);
 }
 
 function line(label: string, value: string, from: readonly RecordedAt[]): DocumentationLine {

@@ -6,7 +6,9 @@ import { type HistoryFact, type WorkStage, workStages } from '../../records/work
 import type { WorkEntry } from '../../records/workEntry.ts';
 import type { WorkSeries } from '../../records/workSeries.ts';
 import { lineRule } from '../bench/lineStages.ts';
+import { pouredLines } from '../bench/pouredLines.ts';
 import { laidRows } from '../etch/laidRows.ts';
+import { planLaidIn } from './report/planLaidIn.ts';
 
 /** What is kept of one work, read as it stands now. */
 export interface WorkRecords {
@@ -57,6 +59,7 @@ export function gapsOf({ work, plan, runs, comparisons, series }: WorkRecords): 
     ...(plan === null ? (reached(work, 'first-etch') ? ['a plan of the first etch'] : []) : planGaps(plan)),
     ...stageGaps(work, runs),
     ...(plan === null || !reached(work, 'first-etch') ? [] : contactGaps(plan, runs)),
+    ...pouredGaps(plan, runs),
     ...(comparisons.some(({ record }) => record?.verdict === 'ok') || !reached(work, 'trial-proofs')
       ? []
       : ['a comparison of print and stone']),
@@ -108,4 +111,24 @@ function contactGaps({ plan }: KeptPlan, runs: readonly RunState[]): string[] {
   return [
     `how long the first etch lay on ${missing.map(({ row, name }) => `${row.letter} ${name}`).join(', ')}`,
   ];
+}
+
+/** What was laid by a plan, or used in a washout that was logged, and of which nobody logged how much. */
+function pouredGaps(plan: KeptPlan | null, runs: readonly RunState[]): string[] {
+  const planned = runs.flatMap((run) =>
+    pouredLines(run.poured, planLaidIn(run, plan)?.plan ?? null)
+      .filter(({ amounts }) => amounts.length === 0)
+      .map(({ material }) => `how much ${material} was poured`),
+  );
+  const washed = runs.flatMap(({ stages, poured }) =>
+    stages
+      .filter(
+        ({ stage, state }) =>
+          (stage === 'washout' || stage === 'second-washout') &&
+          state === 'done' &&
+          !poured.some((one) => one.stage === stage),
+      )
+      .map(() => 'how much solvent the washout took'),
+  );
+  return [...new Set([...planned, ...washed])];
 }

@@ -11,11 +11,17 @@ import type {
   ProtocolMaterial,
   ProtocolStage,
 } from '../../records/workProtocol.ts';
+import { areaDoubts, filmDoubtMl } from '../etch/areaDoubt.ts';
+import { mediumOf } from '../etch/mediumCatalogue.ts';
 import type { FigureSources } from './figureSources.ts';
 
 /** 100 × ml ÷ cm², to a hundredth; null where there is no area. */
 export function per100Cm2(ml: number, areaCm2: number): number | null {
   return areaCm2 > 0 ? Math.round((1e4 * ml) / areaCm2) / 100 : null;
+}
+
+function hundredth(value: number | null): number | null {
+  return value === null ? null : Math.round(value * 100) / 100;
 }
 
 /** The materials of a plan, with what is stated of a tannic solution. */
@@ -61,8 +67,15 @@ export function protocolEtches(
       ? [{ zone, row: zone as PlannedZone | PlannedPart, field: `plan.zones.${index}` }]
       : zone.parts.map((row, part) => ({ zone, row, field: `plan.zones.${index}.parts.${part}` })),
   );
+  const doubts = areaDoubts(kept.request);
   return laid.map(({ zone, row, field }, index) => {
     const at = `etches.${index}`;
+    const areaPlusMinusCm2 = hundredth(doubts.get(row.id) ?? null);
+    for (const doubt of ['areaPlusMinusCm2', 'mlPlusMinus'])
+      sources.worked(`${at}.${doubt}`, 'from drawn corners and sides', [
+        { record: 'plan', id: kept.id, field: 'request' },
+        { record: 'plan', id: kept.id, field: `${field}.id` },
+      ]);
     const drawn = kept.request.zones.find(({ id }) => id === zone.id);
     for (const [to, from] of [
       ['areaCm2', 'areaCm2'],
@@ -84,9 +97,12 @@ export function protocolEtches(
       letter: row.letter,
       name: 'name' in row ? row.name : `${zone.name}, ${row.strength}`,
       medium: drawn?.medium ?? null,
+      mediumName: drawn ? (mediumOf(drawn.medium, kept.request.ownMedia)?.name ?? drawn.medium) : null,
       strength: row.strength,
       etch: row.etch?.name ?? null,
       areaCm2: row.areaCm2,
+      areaPlusMinusCm2,
+      mlPlusMinus: hundredth(filmDoubtMl(doubts.get(row.id), kept.request.filmMm)),
       parts,
       plannedSeconds: row.contactSeconds,
       moveWithinSeconds: row.longestGapSeconds,

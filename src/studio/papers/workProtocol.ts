@@ -3,6 +3,7 @@ import { type WorkProtocol, workProtocolSchemaName } from '../../records/workPro
 import { type FigureSources, figureSources } from './figureSources.ts';
 import { gapsOf, type WorkRecords } from './gaps.ts';
 import { protocolComparison, protocolEtches, protocolMaterials, protocolStages } from './protocolParts.ts';
+import { protocolPoured } from './protocolPoured.ts';
 
 export interface ProtocolInput extends WorkRecords {
   /** Oldest first. */
@@ -62,6 +63,7 @@ export function workProtocolOf(input: ProtocolInput): WorkProtocol {
     filmMm: plan?.request.filmMm ?? null,
     materials: plan ? protocolMaterials(plan, sources) : [],
     etches: plan ? protocolEtches(plan, runs, sources) : [],
+    poured: protocolPoured(work.stone, plan, runs, sources),
     secondEtches: input.secondEtches.map((second) => ({
       line: second.plan.line,
       zones: second.plan.zones.map(({ name, strength, etch, why }) => ({ name, strength, etch, why })),

@@ -109,6 +109,8 @@ const entries = ['good', 'good', 'torn', 'good', 'good', 'second', 'good', 'good
 export const documentations: Readonly<Record<'printed' | 'planned', EditionDocumentation>> = {
   printed: documentationOf({
     work,
+    plan: null,
+    runs: [],
     entries,
     edition: {
       ...draft,
@@ -128,6 +130,8 @@ export const documentations: Readonly<Record<'printed' | 'planned', EditionDocum
   }),
   planned: documentationOf({
     work,
+    plan: null,
+    runs: [],
     entries: [],
     edition: {
       ...draft,

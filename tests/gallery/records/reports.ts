@@ -13,6 +13,7 @@ function figure(
     name,
     label,
     value,
+    plusMinus: null,
     unit: '',
     from: value === null ? [] : [{ record: 'work', id: 'low-water', field: 'title' }],
     of: [],
@@ -22,7 +23,7 @@ function figure(
   };
 }
 
-const grams = { unit: 'g', how: 'sum of products' } as const;
+const grams = { unit: 'g', how: 'sum, millilitres by density' } as const;
 const line = (label: string, value: string | null) => ({ label, value, from: [], figure: null });
 
 const year: SetReport = {

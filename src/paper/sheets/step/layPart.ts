@@ -1,3 +1,4 @@
+import { areaDoubts, doubtWords, filmDoubtMl } from '../../../studio/etch/areaDoubt.ts';
 import type { BenchLine } from '../../../studio/etch/benchRun.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { endSigns } from '../../../studio/etch/endSigns.ts';
@@ -6,16 +7,22 @@ import { hatchSwatchSvg } from '../../charts/etchMap/mapLegend.ts';
 import type { SheetContent } from '../pdfDocument.ts';
 import { partsWords } from './mixPart.ts';
 import { columnName, figure, mlText, stepPart } from './stepParts.ts';
-import type { SheetLook } from './stepSheetInput.ts';
+import type { SheetLook, StepSheetInput } from './stepSheetInput.ts';
 
 /** What the two columns of words need at least, and how many places may have a name of two lines. */
 const wordsLeast = 170;
 const linesOfTwo = 16;
 
 /** Every place in the order of laying: clock, hatch and letter, millilitres and parts, how long it stays and how often it moves. */
-export function layPart(lines: readonly BenchLine[], people: 1 | 2, look: SheetLook): SheetContent[] {
+export function layPart(
+  lines: readonly BenchLine[],
+  request: StepSheetInput['request'],
+  look: SheetLook,
+): SheetContent[] {
+  const doubts = areaDoubts(request);
+  const doubtOf = ({ row }: BenchLine) => filmDoubtMl(doubts.get(row.id), request.filmMm);
   const clocked = lines.some((line) => line.person !== null);
-  const who = clocked && people === 2;
+  const who = clocked && request.people === 2;
   const before = [...(clocked ? [36] : []), ...(who ? [26] : []), 33, 24];
   const after = clocked ? [40, 46, 38, 38] : [40, 52, 110];
   const gap = 4;
@@ -30,7 +37,7 @@ export function layPart(lines: readonly BenchLine[], people: 1 | 2, look: SheetL
     { text: '', colSpan: 2 },
     '',
     columnName('place', scale),
-    columnName('measure out', scale),
+    columnName('measure out (± ml)', scale),
     columnName('ml', scale, true),
     columnName('move within', scale, true),
     ...(clocked
@@ -44,7 +51,7 @@ export function layPart(lines: readonly BenchLine[], people: 1 | 2, look: SheetL
         headerRows: 1,
         dontBreakRows: true,
         widths,
-        body: [head, ...lines.map((line) => lineCells(line, clocked, who, scale, nameRoom))],
+        body: [head, ...lines.map((line) => lineCells(line, doubtOf(line), clocked, who, scale, nameRoom))],
       },
       layout: {
         hLineWidth: (row) => (row === 0 ? 0 : 0.4),
@@ -61,6 +68,7 @@ export function layPart(lines: readonly BenchLine[], people: 1 | 2, look: SheetL
 
 function lineCells(
   { row, name, person, liftAt }: BenchLine,
+  doubtMl: number | null,
   clocked: boolean,
   who: boolean,
   scale: number,
@@ -88,9 +96,7 @@ function lineCells(
     },
     {
       text: etch
-        ? etch.parts.length > 1
-          ? partsWords(etch.parts)
-          : etch.name
+        ? `${etch.parts.length > 1 ? partsWords(etch.parts) : etch.name} (${doubtWords(doubtMl)})`
         : 'no rule here: test a patch first',
       fontSize: 9.5 * scale,
       margin: [0, 5.2 * scale, 0, 0],

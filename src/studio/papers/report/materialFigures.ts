@@ -1,181 +1,91 @@
 import type { KeptAt } from '../../../records/keptAt.ts';
-import type { HazardClass, Material } from '../../../records/material.ts';
 import type { Replacement } from '../../../records/report.ts';
-import type { HazardBalance, ReportFigure } from '../../../records/setReport.ts';
-import { hazardWords } from '../../room/hazardWords.ts';
-import { plansLaid } from './plansLaid.ts';
+import type { PouredUnit } from '../../../records/run.ts';
+import type { ReportFigure } from '../../../records/setReport.ts';
+import { balanced } from './hazardBalance.ts';
 import type { ReportInput } from './reportInput.ts';
+import { inUnit, type UsedAmount, type UsedMaterial, usedMaterials } from './usedMaterials.ts';
 
-const asPlanned = 'as planned for the etches that were laid; what was poured beyond that is not logged';
+const units: readonly PouredUnit[] = ['ml', 'g'];
 
-/** Amounts of materials: laid by plan, before by what was typed, and by hazard class in grams. */
+/** Amounts of materials: by the log, only planned where nothing was logged, typed for what was before, and by hazard class. */
 export function materialFigures(input: ReportInput): ReportFigure[] {
-  const used = usedByPlan(input);
   return [
-    ...[...used].map(
-      ([material, from]): ReportFigure => ({
-        name: `${material} ml`,
-        label: `${capital(material)} laid`,
-        value: tenth(from.reduce((sum, { ml }) => sum + ml, 0)),
-        unit: 'ml',
-        from: from.map(({ at }) => at),
-        of: [],
-        how: 'sum',
-        note: asPlanned,
-      }),
-    ),
-    ...input.report.replacements.map(
-      ({ before, beforeMl, beforeFrom }, index): ReportFigure => ({
-        name: `${before.toLowerCase()} before ml`,
-        label: `${capital(before)} used before`,
-        value: beforeMl,
-        unit: 'ml',
-        from:
-          beforeMl === null
-            ? []
-            : [{ record: 'report', id: input.report.id, field: `replacements.${index}.beforeMl` }],
-        of: [],
-        how: 'as kept',
-        note: beforeFrom === '' ? 'typed; its source is not stated' : `typed, from ${beforeFrom}`,
-      }),
-    ),
+    ...usedMaterials(input).flatMap(usedFigures),
+    ...input.report.replacements.map((one, index) => beforeFigure(one, index, input.report.id)),
     ...balanced(input).flatMap(({ figures }) => figures),
   ];
 }
 
-/** The mass balance by hazard class; empty where no material was replaced. */
-export function hazardBalance(input: ReportInput): {
-  readonly rows: readonly HazardBalance[];
-  readonly why: readonly string[];
-} {
-  const all = balanced(input);
-  return {
-    rows: all.map(({ row }) => row),
-    why: [...new Set(all.flatMap(({ why }) => why))],
-  };
-}
-
-interface Laid {
-  readonly ml: number;
-  readonly at: KeptAt;
-}
-
-function usedByPlan(input: ReportInput): ReadonlyMap<string, readonly Laid[]> {
-  const used = new Map<string, Laid[]>();
-  for (const { id, plan } of plansLaid(input)) {
-    for (const [index, { material, ml }] of plan.batches.entries()) {
-      const at: KeptAt = { record: 'plan', id, field: `plan.batches.${index}.ml` };
-      used.set(material, [...(used.get(material) ?? []), { ml, at }]);
-    }
-  }
-  return used;
-}
-
-/** One amount of one material on one side of the balance. */
-interface Amount {
-  readonly material: Material | null;
-  readonly name: string;
-  readonly parts: readonly Laid[] | null;
-}
-
-function balanced(input: ReportInput) {
-  const { replacements, id } = input.report;
-  if (replacements.length === 0) return [];
-  const used = usedByPlan(input);
-  const found = (materialId: string | null) =>
-    input.materials.find((material) => material.id === materialId) ?? null;
-  const before = replacements.map(({ before: name, beforeMaterialId, beforeMl }, index): Amount => {
-    const at: KeptAt = { record: 'report', id, field: `replacements.${index}.beforeMl` };
-    return {
-      name,
-      material: found(beforeMaterialId),
-      parts: beforeMl === null ? null : [{ ml: beforeMl, at }],
-    };
+function usedFigures({ name, poured, onlyPlanned, alsoUnmeasured }: UsedMaterial): ReportFigure[] {
+  const unmeasured = alsoUnmeasured ? 'more was used without being measured' : '';
+  const figures = units.flatMap((unit): ReportFigure[] => {
+    const log = inUnit(poured, unit);
+    const plan = inUnit(onlyPlanned, unit);
+    if (log.length + plan.length === 0) return [];
+    const all = summed(`${name} ${unit}`, `${capital(name)} used`, unit, [...log, ...plan]);
+    const known =
+      plan.length === 0
+        ? 'from the log'
+        : log.length === 0
+          ? 'only planned, for the etches that were laid: nothing was logged'
+          : 'partly from the log, partly only planned';
+    const parts = [
+      ...(log.length === 0 || plan.length === 0
+        ? []
+        : [summed(`${name} poured ${unit}`, `${capital(name)} poured, by the log`, unit, log)]),
+      ...(plan.length === 0
+        ? []
+        : [
+            summed(
+              `${name} only planned ${unit}`,
+              `${capital(name)} only planned, nothing logged`,
+              unit,
+              plan,
+            ),
+          ]),
+    ];
+    return [{ ...all, note: [known, unmeasured].filter(Boolean).join('; ') }, ...parts];
   });
-  const now = takingPlace(replacements).map(
-    ({ now: name, nowMaterialId }): Amount => ({
-      name,
-      material: found(nowMaterialId),
-      parts: used.get(name) ?? null,
-    }),
-  );
-  const classes = [...new Set([...before, ...now].flatMap(({ material }) => material?.hazards ?? []))];
-  const order = Object.keys(hazardWords) as HazardClass[];
-  return classes
-    .toSorted((one, other) => order.indexOf(one) - order.indexOf(other))
-    .map((hazard) => balanceOf(hazard, before, now));
+  if (figures.length > 0 || !alsoUnmeasured) return figures;
+  const none = summed(`${name} ml`, `${capital(name)} used`, 'ml', []);
+  return [{ ...none, value: null, plusMinus: null, note: 'used, and nobody measured how much' }];
 }
 
-/** What takes the place of others, each once: one material may replace two. */
-function takingPlace(replacements: readonly Replacement[]): readonly Replacement[] {
-  return replacements.filter(
-    ({ now }, index) => replacements.findIndex((other) => other.now === now) === index,
-  );
-}
-
-function balanceOf(hazard: HazardClass, before: readonly Amount[], now: readonly Amount[]) {
-  const words = hazardWords[hazard];
-  const was = grams(`${words} before g`, `What ${words}, before`, hazard, before);
-  const is = grams(`${words} now g`, `What ${words}, now`, hazard, now);
-  const known = was.figure.value !== null && is.figure.value !== null;
-  const less: ReportFigure = {
-    name: `${words} less g`,
-    label: `What ${words}, less by`,
-    value: known ? tenth(was.figure.value! - is.figure.value!) : null,
-    unit: 'g',
-    from: [],
-    of: [was.figure.name, is.figure.name],
-    how: 'first minus second',
-    note: '',
-  };
-  const row: HazardBalance = {
-    hazard,
-    words,
-    before: was.figure.name,
-    now: is.figure.name,
-    less: less.name,
-  };
-  return { row, figures: [was.figure, is.figure, less], why: [...was.why, ...is.why] };
-}
-
-/** Grams of one hazard class; null as soon as one part of it is not known. */
-function grams(name: string, label: string, hazard: HazardClass, amounts: readonly Amount[]) {
-  const why: string[] = [];
-  const from: KeptAt[] = [];
-  let [sum, known] = [0, true];
-  for (const amount of amounts) {
-    const { material } = amount;
-    if (material === null || material.hazards === null) {
-      why.push(`the safety data sheet of ${amount.name} is not entered, so its hazards are not known`);
-      known = false;
-      continue;
-    }
-    if (!material.hazards.includes(hazard)) continue;
-    if (amount.parts === null || material.gramsPerMl === null) {
-      why.push(
-        amount.parts === null
-          ? `how much ${amount.name} was used is not recorded`
-          : `the density of ${amount.name} is not entered`,
-      );
-      known = false;
-      continue;
-    }
-    for (const { ml, at } of amount.parts) {
-      sum += ml * material.gramsPerMl;
-      from.push(at, { record: 'material', id: material.id, field: 'gramsPerMl' });
-    }
-  }
-  const figure: ReportFigure = {
+function summed(name: string, label: string, unit: PouredUnit, all: readonly UsedAmount[]): ReportFigure {
+  const arms = all.map(({ value, high }) => (high === null ? null : high - value));
+  return {
     name,
     label,
-    value: known ? tenth(sum) : null,
-    unit: 'g',
-    from: known ? from : [],
+    value: tenth(all.reduce((sum, { value }) => sum + value, 0)),
+    plusMinus: arms.some((arm) => arm === null)
+      ? null
+      : tenth(arms.reduce<number>((sum, arm) => sum + arm!, 0)),
+    unit,
+    from: all.map(({ at }) => at),
     of: [],
-    how: 'sum of products',
-    note: known ? 'whole material by its density' : why.join('; '),
+    how: 'sum',
+    note: '',
   };
-  return { figure, why };
+}
+
+function beforeFigure(
+  { before, beforeMl, beforeFrom }: Replacement,
+  index: number,
+  id: string,
+): ReportFigure {
+  const at: KeptAt = { record: 'report', id, field: `replacements.${index}.beforeMl` };
+  return {
+    name: `${before.toLowerCase()} before ml`,
+    label: `${capital(before)} used before, as typed`,
+    value: beforeMl,
+    plusMinus: null,
+    unit: 'ml',
+    from: beforeMl === null ? [] : [at],
+    of: [],
+    how: 'as kept',
+    note: beforeFrom === '' ? 'typed; its source is not stated' : `typed, from ${beforeFrom}`,
+  };
 }
 
 function tenth(value: number): number {

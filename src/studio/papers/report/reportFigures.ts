@@ -27,7 +27,7 @@ function counted(
   { note = '', known = true }: { readonly note?: string; readonly known?: boolean } = {},
 ): ReportFigure {
   const value = from.length === 0 && !known ? null : from.length;
-  return { name, label, value, unit: '', from, of: [], how: 'count', note };
+  return { name, label, value, plusMinus: null, unit: '', from, of: [], how: 'count', note };
 }
 
 function workFigures({ works }: ReportInput): ReportFigure[] {
@@ -128,6 +128,7 @@ function editionFigures({ editions }: ReportInput): ReportFigure[] {
             (sum, { state }) => sum + (field === 'impressions' ? state.impressions.length : state[field]),
             0,
           ),
+    plusMinus: null,
     unit: '',
     from: kept.map(({ id }) => ({ record: 'ledger', id, field })),
     of: [],
@@ -140,6 +141,7 @@ function editionFigures({ editions }: ReportInput): ReportFigure[] {
       name: 'edition size',
       label: 'Prints asked for',
       value: editions.reduce((sum, { edition }) => sum + edition.size, 0),
+      plusMinus: null,
       unit: '',
       from: editions.map(({ edition }) => ({ record: 'edition', id: edition.id, field: 'size' })),
       of: [],
@@ -156,6 +158,7 @@ function editionFigures({ editions }: ReportInput): ReportFigure[] {
               (sum, { edition }) => sum + edition.prints.filter(({ kind }) => kind === 'edition').length,
               0,
             ),
+      plusMinus: null,
       unit: '',
       from: given.map(({ edition }) => ({ record: 'prints', id: edition.id, field: 'kind:edition' })),
       of: [],

@@ -10,6 +10,8 @@ export interface EditionRecords {
   readonly edition: Edition;
   readonly work: WorkEntry;
   readonly entries: readonly LedgerEntry[];
+  readonly plan: WorkRecords['plan'];
+  readonly runs: WorkRecords['runs'];
 }
 
 /** All that a report is set from, as it is kept at that moment. */

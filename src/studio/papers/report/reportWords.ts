@@ -1,10 +1,15 @@
 import type { ReportFigure, ReportRun } from '../../../records/setReport.ts';
 import { notRecorded } from '../paperWords.ts';
 
-/** A figure as it stands in a line, with its unit. */
-export function figureText({ value, unit }: Pick<ReportFigure, 'value' | 'unit'>): string {
+/** A figure as it stands in a line, with its unit and, where it is an amount, its ±. */
+export function figureText({
+  value,
+  unit,
+  plusMinus,
+}: Pick<ReportFigure, 'value' | 'unit' | 'plusMinus'>): string {
   if (value === null) return notRecorded;
-  return unit === '' ? String(value) : `${value} ${unit}`;
+  if (unit === '') return String(value);
+  return plusMinus === null ? `${value} ${unit}, ± unknown` : `${value} ${unit} ± ${plusMinus}`;
 }
 
 /**

@@ -8,7 +8,7 @@ import type {
 } from '../../../records/setReport.ts';
 import { documentationOf } from '../../editions/documentation.ts';
 import { gapsOf } from '../gaps.ts';
-import { hazardBalance } from './materialFigures.ts';
+import { hazardBalance } from './hazardBalance.ts';
 import { reportFigures } from './reportFigures.ts';
 import type { ReportInput } from './reportInput.ts';
 import { figureText, wordsWithFigures } from './reportWords.ts';
@@ -136,8 +136,9 @@ function triedLines({ works }: ReportInput): ReportBlock[] {
 }
 
 function materialBlocks(input: ReportInput, figures: readonly ReportFigure[]): ReportBlock[] {
-  const named = figures.filter(({ unit }) => unit === 'ml').map(({ name }) => name);
   const { rows, why } = hazardBalance(input);
+  const balance = new Set(rows.flatMap(({ before, now, less }) => [before, now, less]));
+  const named = figures.filter(({ unit, name }) => unit !== '' && !balance.has(name)).map(({ name }) => name);
   return [
     ...(named.length === 0 ? [] : [figuresBlock(named)]),
     ...input.report.replacements.map(
@@ -151,8 +152,8 @@ function materialBlocks(input: ReportInput, figures: readonly ReportFigure[]): R
             from: [{ record: 'report', id: input.report.id, field: `replacements.${index}.now`, shown: now }],
             figure: null,
           },
-          figureLine('Used before', `${before.toLowerCase()} before ml`, figures),
-          figureLine('Laid now', `${now} ml`, figures),
+          figureLine('Used before, as typed', `${before.toLowerCase()} before ml`, figures),
+          figureLine('Used now', `${now} ml`, figures),
         ],
       }),
     ),
@@ -199,8 +200,5 @@ function gapsOfReport(input: ReportInput): string[] {
     ...report.replacements
       .filter(({ beforeMl }) => beforeMl === null)
       .map(({ before }) => `how much ${before} was used before`),
-    ...(works.some(({ runs }) => runs.length > 0)
-      ? ['what was poured of each material, beside what was planned']
-      : []),
   ];
 }

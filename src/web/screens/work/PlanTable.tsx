@@ -1,6 +1,7 @@
 import './PlanTable.css';
 import type { PlannedPart, PlannedZone } from '../../../records/etch.ts';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
+import { areaDoubts, areaDoubtWords, doubtWords, filmDoubtMl } from '../../../studio/etch/areaDoubt.ts';
 import { benchRun } from '../../../studio/etch/benchRun.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
@@ -18,6 +19,8 @@ export function PlanTable({
   pointed: string | null;
   onPoint: (id: string | null) => void;
 }) {
+  const doubts = areaDoubts(kept.request);
+  const { filmMm } = kept.request;
   const liftAt = new Map(benchRun(kept.plan).lines.map((line) => [line.row.id, line.liftAt]));
   return (
     <section aria-labelledby="rows-head">
@@ -26,7 +29,7 @@ export function PlanTable({
       </h2>
       <p className="soft">
         Laid and lift at: when it begins, by the clock from the first touch, as on the step sheet. Contact:
-        from the end of laying to the end of lifting.
+        from the end of laying to the end of lifting. {areaDoubtWords}
       </p>
       <table className="plan-table">
         <thead>
@@ -58,7 +61,13 @@ export function PlanTable({
             onPointerLeave={() => onPoint(null)}
           >
             {zone.parts.length === 0 ? (
-              <PlanRow row={zone} name={zone.name} liftAt={liftAt.get(zone.id) ?? null} />
+              <PlanRow
+                row={zone}
+                name={zone.name}
+                liftAt={liftAt.get(zone.id) ?? null}
+                doubtCm2={doubts.get(zone.id) ?? null}
+                filmMm={filmMm}
+              />
             ) : (
               zone.parts.map((part) => (
                 <PlanRow
@@ -66,6 +75,8 @@ export function PlanTable({
                   row={part}
                   name={`${zone.name}, ${part.strength}`}
                   liftAt={liftAt.get(part.id) ?? null}
+                  doubtCm2={doubts.get(part.id) ?? null}
+                  filmMm={filmMm}
                 />
               ))
             )}
@@ -85,11 +96,16 @@ function PlanRow({
   row,
   name,
   liftAt,
+  doubtCm2,
+  filmMm,
 }: {
   row: PlannedZone | PlannedPart;
   name: string;
   /** When lifting begins, seconds from the first touch; null without a schedule. */
   liftAt: number | null;
+  /** The ± of its area, 95 %; null: unknown. */
+  doubtCm2: number | null;
+  filmMm: number;
 }) {
   const { letter, areaCm2, strength, etch } = row;
   const contact = plannedContact(row);
@@ -99,7 +115,9 @@ function PlanRow({
         <b className="big">{letter}</b>
         <span>
           {name}
-          <span className="soft">{areaWords(areaCm2)}</span>
+          <span className="soft">
+            {areaWords(areaCm2)} {doubtWords(doubtCm2)}
+          </span>
         </span>
       </th>
       <td data-label="Etch">
@@ -115,6 +133,7 @@ function PlanRow({
         {etch ? (
           <>
             <b>{etch.ml} ml</b>
+            <span className="soft">{doubtWords(filmDoubtMl(doubtCm2, filmMm))}</span>
             {etch.parts.length > 1 && <span className="soft">{etch.parts.map(amountWords).join(', ')}</span>}
           </>
         ) : (
