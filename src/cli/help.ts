@@ -3,7 +3,8 @@ export const helpText = `Stonetone: the measuring bench, process planner and run
 
 stonetone serve [--data DIR] [--port N] [--copies FOLDER]
     Serves the screens on this machine only. Port 0 picks a free one. With --copies it saves the data folder into FOLDER
-    once a day and reads each copy back; kept are those of 7 days, 4 weeks and 12 months.
+    once a day and reads each copy back; kept are those of 7 days, 4 weeks and 12 months. The folder is remembered, and
+    can be chosen, changed or given up on the screen Keeping.
 stonetone serve --lan [--address A] [--certificate self | --certificate FILE --key FILE]
     Answers phones and tablets on this machine's private addresses too (or on A alone), each let in with a code that its
     screens show under Phones. Prints the address, a QR code of it and, over https, the certificate's fingerprint.

@@ -1,4 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
+import { Link } from 'wouter';
 import { copiesKey, readCopies } from '../client/copies.ts';
 import { Notice } from './Notice.tsx';
 
@@ -17,7 +18,8 @@ export function CopiesNotice() {
         {failed.failure.message} {failed.failure.remedy} It is tried again every hour.{' '}
         {good
           ? `The last good copy is of ${new Date(good.madeAt).toLocaleDateString('en-GB', { dateStyle: 'long' })}: ${good.file}.`
-          : 'There is no good copy yet.'}
+          : 'There is no good copy yet.'}{' '}
+        <Link href="/keeping">See the copies</Link>
       </Notice>
     </div>
   );

@@ -12,6 +12,7 @@ const rooms: readonly { readonly name: string; readonly href: string; readonly w
   { name: 'Tables', href: '/tables', within: /^\/tables(\/|$)/ },
   { name: 'Mixing', href: '/mixing', within: /^\/(mixing|batches|inks)(\/|$)/ },
   { name: 'Reports', href: '/reports', within: /^\/reports(\/|$)/ },
+  { name: 'Keeping', href: '/keeping', within: /^\/(keeping|protocols|labels)(\/|$)/ },
   { name: 'Room', href: '/room', within: /^\/(room|materials)(\/|$)/ },
 ];
 

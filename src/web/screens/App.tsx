@@ -19,6 +19,12 @@ const LeavingScreen = lazy(() => import('./rack/LeavingScreen.tsx'));
 const InkList = lazy(() => import('./inks/InkList.tsx'));
 const InkScreen = lazy(() => import('./inks/InkScreen.tsx'));
 const EnterKit = lazy(() => import('./kit/EnterKit.tsx'));
+const KeepingScreen = lazy(() => import('./keeping/KeepingScreen.tsx'));
+const ColumnsScreen = lazy(() => import('./keeping/ColumnsScreen.tsx'));
+const LabelScreen = lazy(() => import('./labels/LabelScreen.tsx'));
+const ProtocolList = lazy(() => import('./protocols/ProtocolList.tsx'));
+const BringProtocol = lazy(() => import('./protocols/BringProtocol.tsx'));
+const ProtocolScreen = lazy(() => import('./protocols/ProtocolScreen.tsx'));
 const KitList = lazy(() => import('./kit/KitList.tsx'));
 const KitScreen = lazy(() => import('./kit/KitScreen.tsx'));
 const MaterialList = lazy(() => import('./materials/MaterialList.tsx'));
@@ -146,6 +152,22 @@ export function App() {
               <NewReport />
             </Route>
             <Route path="/reports/:id">{({ id }) => <ReportScreen key={id} id={id} />}</Route>
+            <Route path="/keeping">
+              <KeepingScreen />
+            </Route>
+            <Route path="/keeping/columns">
+              <ColumnsScreen />
+            </Route>
+            <Route path="/protocols">
+              <ProtocolList />
+            </Route>
+            <Route path="/protocols/new">
+              <BringProtocol />
+            </Route>
+            <Route path="/protocols/:id">{({ id }) => <ProtocolScreen key={id} id={id} />}</Route>
+            <Route path="/labels">
+              <LabelScreen />
+            </Route>
             <Route path="/room">
               <RoomIndex />
             </Route>

@@ -2,6 +2,7 @@ import '../entries/Entries.css';
 import { Link } from 'wouter';
 import type { BatchEntry } from '../../../records/batch.ts';
 import { archiveBatch, batchesKey, batchKey, openBatch, saveBatch } from '../../client/batches.ts';
+import { labelsPage } from '../../client/labels.ts';
 import {
   ageWords,
   type BatchTyped,
@@ -64,6 +65,7 @@ function BatchPage({ batch }: { batch: BatchEntry }) {
         >
           {(onSaved, key) => <BatchForm key={key} batch={batch} onSaved={onSaved} />}
         </KeptEntry>
+        <Link href={labelsPage({ batches: [batch.id] })}>A label for the bottle</Link>
       </div>
     </>
   );

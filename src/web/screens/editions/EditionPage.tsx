@@ -10,6 +10,7 @@ import {
   openEditionPlan,
   readingsKey,
 } from '../../client/editions.ts';
+import { labelsPage } from '../../client/labels.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { ButtonFile, ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
@@ -69,6 +70,7 @@ export function EditionPage({ edition }: { edition: Edition }) {
             <ButtonFile href={`/api/editions/${edition.id}/documentation.pdf?paper=letter`}>
               PDF, letter
             </ButtonFile>
+            <ButtonLink href={labelsPage({ editions: [edition.id] })}>Labels for its prints</ButtonLink>
           </p>
         </section>
         <ArchiveEdition edition={edition} onKept={hold} />

@@ -4,6 +4,7 @@ import type { Basis } from '../../../foundation/measured.ts';
 import type { StoneEntry } from '../../../records/stoneEntry.ts';
 import { levelLimits } from '../../../studio/stones/levelVerdict.ts';
 import { liftingCaution } from '../../../studio/stones/liftingCaution.ts';
+import { labelsPage } from '../../client/labels.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { Figure } from '../../parts/Figure.tsx';
 import { Notice } from '../../parts/Notice.tsx';
@@ -48,7 +49,7 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
         <StoneWorks stone={stone} />
         <p>
           <a href={`/api/stones/${stone.id}/book.pdf`}>Its book</a> <span className="soft">PDF</span>,{' '}
-          <a href={`/api/labels.pdf?stones=${stone.id}`}>a label for it</a> <span className="soft">PDF</span>
+          <Link href={labelsPage({ stones: [stone.id] })}>a label for it</Link>
         </p>
         <StoneLog kind={grainingLog} stone={stone} />
         <StoneLog kind={levelLog} stone={stone} />

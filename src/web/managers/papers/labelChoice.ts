@@ -1,0 +1,37 @@
+import type { Edition } from '../../../records/edition.ts';
+import type { LabelsChosen } from '../../client/labels.ts';
+
+/** How many labels a page holds. */
+const labelsAPage = 12;
+
+/** What an address chooses beforehand, such as `?stones=a,b`. */
+export function chosenIn(search: string): LabelsChosen {
+  const asked = new URLSearchParams(search);
+  const ids = (what: string) => (asked.get(what) ?? '').split(',').filter((id) => id !== '');
+  return { stones: ids('stones'), batches: ids('batches'), editions: ids('editions'), prints: ids('prints') };
+}
+
+/** The prints of the chosen editions that are to have a label: those picked, or every one that was not destroyed. */
+function printsLabelled({ editions: chosen, prints }: LabelsChosen, editions: readonly Edition[]): number {
+  return editions
+    .filter(({ id }) => chosen.includes(id))
+    .flatMap((edition) => edition.prints)
+    .filter(
+      ({ kind, impression }) => kind !== 'destroyed' && (prints.length === 0 || prints.includes(impression)),
+    ).length;
+}
+
+/** How many labels are chosen, and on how many pages they stand. */
+export function labelCount(
+  chosen: LabelsChosen,
+  editions: readonly Edition[],
+): { readonly labels: number; readonly pages: number } {
+  const labels = chosen.stones.length + chosen.batches.length + printsLabelled(chosen, editions);
+  return { labels, pages: Math.ceil(labels / labelsAPage) };
+}
+
+/** What is chosen, in words. */
+export function labelCountWords({ labels, pages }: ReturnType<typeof labelCount>): string {
+  if (labels === 0) return 'Choose what labels are wanted for';
+  return `${labels === 1 ? 'One label' : `${labels} labels`} on ${pages === 1 ? 'one page' : `${pages} pages`}`;
+}

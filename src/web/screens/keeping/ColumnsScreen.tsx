@@ -1,0 +1,59 @@
+import '../entries/Entries.css';
+import './Keeping.css';
+import { useQuery } from '@tanstack/react-query';
+import { Link } from 'wouter';
+import type { ExportedKind } from '../../../records/exportDescription.ts';
+import { exportColumnsKey, readExportColumns } from '../../client/exports.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Fold } from '../../parts/Fold.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+
+/** What every column of the exported tables means, and in which unit it stands. */
+export default function ColumnsScreen() {
+  const columns = useQuery({ queryKey: exportColumnsKey, queryFn: readExportColumns });
+  return (
+    <>
+      <PageHead stamp={<Link href="/keeping">Keeping</Link>} headline="What the tables hold" />
+      <div className="entry-body columns">
+        {columns.isError && <FailureNotice failure={shownFailure(columns.error)} />}
+        {columns.isPending && <p className="soft">Reading the list of columns …</p>}
+        <p>
+          Each kind of record is one table and one list, under its name. An empty cell means: not known. Times
+          carry their zone; lists and parts stand as JSON in one cell. A text that a spreadsheet could take
+          for a formula begins with an apostrophe.
+        </p>
+        {columns.data?.kinds.map((kind) => (
+          <Kind key={kind.name} kind={kind} />
+        ))}
+      </div>
+    </>
+  );
+}
+
+function Kind({ kind: { name, words, columns } }: { kind: ExportedKind }) {
+  return (
+    <Fold title={`${name}: ${words}`}>
+      <table className="columns-table" aria-label={name}>
+        <thead>
+          <tr>
+            <th scope="col">Column</th>
+            <th scope="col">Unit</th>
+            <th scope="col">What it says</th>
+          </tr>
+        </thead>
+        <tbody>
+          {columns.map((column) => (
+            <tr key={column.name}>
+              <th scope="row">
+                <code>{column.name}</code>
+              </th>
+              <td>{column.unit}</td>
+              <td>{column.words}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Fold>
+  );
+}

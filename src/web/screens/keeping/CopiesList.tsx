@@ -1,0 +1,85 @@
+import type { CopiesState, DailyCopy } from '../../../records/copies.ts';
+import { checkCopy } from '../../client/copies.ts';
+import { checkWords, isoDayWords, thinningWords } from '../../managers/copiesTold.ts';
+import { Button } from '../../parts/Button.tsx';
+import { byteWords } from '../../parts/byteWords.ts';
+import { dayWords } from '../../parts/entryWords.ts';
+import { Fold } from '../../parts/Fold.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+
+/** What went wrong with copies, those that there are, each to be read back, and which of them stay. */
+export function CopiesList({
+  state,
+  act,
+}: {
+  state: CopiesState;
+  act: (asked: Promise<CopiesState>) => Promise<boolean>;
+}) {
+  const { folder, failed, lastGood, copies, sameDisk, keeps } = state;
+  if (folder === null)
+    return (
+      <p>
+        If this machine dies, everything in it dies too. Choose a folder on another disk, such as a drive that
+        stays plugged in: a copy goes there once a day, with every record and photograph, and is read back
+        before an older one goes.
+      </p>
+    );
+  return (
+    <>
+      {failed && (
+        <Notice kind="caution" title={failed.failure.message}>
+          {failed.failure.remedy} It is tried again every hour; last tried {dayWords(failed.at)}.{' '}
+          {lastGood
+            ? `The last good copy is of ${dayWords(lastGood.madeAt)}: ${lastGood.file}.`
+            : 'There is no good copy yet.'}
+        </Notice>
+      )}
+      {sameDisk === true && (
+        <Notice kind="caution" title="The copies lie on the disk that holds the records.">
+          What takes this disk takes both. Choose a folder on another one.
+        </Notice>
+      )}
+      {copies.length > 0 && (
+        <ul className="copy-lines" aria-label="Copies">
+          {copies.map((copy) => (
+            <CopyLine
+              key={copy.day}
+              copy={copy}
+              busy={state.busy !== null}
+              onCheck={() => act(checkCopy(copy.day))}
+            />
+          ))}
+        </ul>
+      )}
+      {copies.length === 0 && <p>The first copy is made within the hour, or at once by “Copy now”.</p>}
+      <Fold title="Which are kept, and how one is put back">
+        <p>{thinningWords(keeps)}</p>
+        <p>
+          One is put back by <code>stonetone restore FILE --data FOLDER</code> into a folder that is empty or
+          not there yet; what is in use now is never written over. Any machine’s <code>tar</code> opens it
+          too.
+        </p>
+      </Fold>
+    </>
+  );
+}
+
+function CopyLine({ copy, busy, onCheck }: { copy: DailyCopy; busy: boolean; onCheck: () => void }) {
+  const { day, bytes, check } = copy;
+  return (
+    <li>
+      <div>
+        <b>{isoDayWords(day)}</b> <span className="soft">{byteWords(bytes)}</span>
+        <p className={check?.failure ? 'field-trouble' : 'soft'}>{checkWords(check)}</p>
+        {check?.concerns.map((concern) => (
+          <p key={concern} className="soft">
+            Mind: {concern}
+          </p>
+        ))}
+      </div>
+      <Button disabled={busy} onClick={onCheck} aria-label={`Read it back: ${isoDayWords(day)}`}>
+        Read it back
+      </Button>
+    </li>
+  );
+}

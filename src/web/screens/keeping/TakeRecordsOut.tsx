@@ -1,0 +1,55 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { fetchExport } from '../../client/exports.ts';
+import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+
+/** Hands a file that is here to the browser's own downloads. */
+function handOver(file: Blob, name: string): void {
+  const address = URL.createObjectURL(file);
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  // a browser may read it a moment later
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}
+
+/** Every record as CSV and JSON, for whoever wants to count or draw in another program. */
+export function TakeRecordsOut() {
+  const [packing, setPacking] = useState(false);
+  const [trouble, setTrouble] = useState<ShownFailure | null>(null);
+  const take = async () => {
+    setPacking(true);
+    setTrouble(null);
+    try {
+      handOver(await fetchExport(), 'stonetone-export.zip');
+    } catch (thrown) {
+      setTrouble(shownFailure(thrown));
+    } finally {
+      setPacking(false);
+    }
+  };
+  return (
+    <section className="keeping-part" aria-labelledby="export-head">
+      <h2 id="export-head" className="big">
+        The records as tables
+      </h2>
+      <p>
+        Everything that was typed, logged and measured, of one moment: a table (CSV) and a list (JSON) of each
+        kind, in one archive. Photographs are no part of it; a copy holds those.
+      </p>
+      {trouble && <FailureNotice failure={trouble} />}
+      <p className="keeping-acts">
+        <Button disabled={packing} onClick={() => void take()}>
+          {packing ? 'Packing …' : 'Take the records out'}
+        </Button>
+        <Link href="/keeping/columns">What each column means</Link>
+      </p>
+      <p role="status" className="unseen">
+        {packing ? 'Packing the records; a year takes some seconds.' : ''}
+      </p>
+    </section>
+  );
+}

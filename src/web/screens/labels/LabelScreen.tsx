@@ -1,0 +1,160 @@
+import '../entries/Entries.css';
+import './Labels.css';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { Link, useSearch } from 'wouter';
+import type { Paper } from '../../../records/paper.ts';
+import { printLabel } from '../../../studio/editions/printLabels.ts';
+import {
+  type Labelled,
+  type LabelsChosen,
+  labelledKey,
+  labelSheetAddress,
+  readLabelled,
+} from '../../client/labels.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { batchKindWords } from '../../managers/batchForm.ts';
+import { chosenIn, labelCount, labelCountWords } from '../../managers/papers/labelChoice.ts';
+import { Button, ButtonFile, ButtonLink } from '../../parts/Button.tsx';
+import { EmptyPage } from '../../parts/EmptyPage.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { Picks } from '../../parts/Picks.tsx';
+import { Ticks } from '../../parts/Ticks.tsx';
+
+/** Chooses what one sheet of labels is made for. */
+export default function LabelScreen() {
+  const [chosen, setChosen] = useState(chosenIn(useSearch()));
+  const [paper, setPaper] = useState<Paper>('a4');
+  const labelled = useQuery({ queryKey: labelledKey, queryFn: readLabelled, staleTime: 0 });
+  const count = labelCount(chosen, labelled.data?.editions ?? []);
+  const nothing =
+    labelled.data &&
+    [...labelled.data.stones, ...labelled.data.batches, ...labelled.data.editions].length === 0;
+  return (
+    <>
+      <PageHead
+        stamp={
+          <>
+            <Link href="/keeping">Keeping</Link> · labels
+          </>
+        }
+        headline={labelCountWords(count)}
+      >
+        {nothing ? null : count.labels === 0 ? (
+          <Button kind="act" disabled>
+            Make the sheet
+          </Button>
+        ) : (
+          <ButtonFile kind="act" href={labelSheetAddress(chosen, paper)}>
+            Make the sheet
+          </ButtonFile>
+        )}
+      </PageHead>
+      {nothing ? (
+        <EmptyPage
+          title="Nothing is entered that could carry a label"
+          act={
+            <ButtonLink kind="act" href="/stones/new">
+              Enter a stone
+            </ButtonLink>
+          }
+        >
+          <p>
+            Labels are for stones, bottles and the prints of an edition, each with a code that leads to its
+            page.
+          </p>
+        </EmptyPage>
+      ) : (
+        <div className="entry-body labels">
+          {labelled.isPending && <p className="soft">Looking for stones, bottles and prints …</p>}
+          {labelled.isError && <FailureNotice failure={shownFailure(labelled.error)} />}
+          {labelled.data && <LabelTicks labelled={labelled.data} chosen={chosen} choose={setChosen} />}
+          <Picks<Paper>
+            label="Paper"
+            value={paper}
+            options={[
+              ['a4', 'A4'],
+              ['letter', 'Letter'],
+            ]}
+            onPick={setPaper}
+          />
+          <p className="soft">
+            Twelve a page, to cut apart. The code on each leads to its page at {location.origin}: another
+            device follows it only where Stonetone answers on the network under that address.
+          </p>
+        </div>
+      )}
+    </>
+  );
+}
+
+function LabelTicks({
+  labelled: { stones, batches, editions },
+  chosen,
+  choose,
+}: {
+  labelled: Labelled;
+  chosen: LabelsChosen;
+  choose: (chosen: LabelsChosen) => void;
+}) {
+  const ticks = (
+    what: 'stones' | 'batches' | 'editions',
+    label: string,
+    options: readonly (readonly [string, string])[],
+    none: string,
+  ) =>
+    options.length === 0 ? (
+      <p className="soft">{none}</p>
+    ) : (
+      <Ticks
+        label={label}
+        values={chosen[what]}
+        options={options}
+        onTick={(ids) => choose({ ...chosen, [what]: ids })}
+      />
+    );
+  const picked = editions.filter(({ id }) => chosen.editions.includes(id));
+  return (
+    <>
+      {ticks(
+        'stones',
+        'Stones',
+        stones.map(({ id, name }) => [id, name]),
+        'No stone is entered yet.',
+      )}
+      {ticks(
+        'batches',
+        'Bottles',
+        batches.map(({ id, name, kind }) => [id, `${name}, ${batchKindWords[kind]}`]),
+        'No bottle is in the batch log yet.',
+      )}
+      {ticks(
+        'editions',
+        'Prints of editions',
+        editions.map(({ id, title, prints }) => [id, `${title}, ${printsWords(prints.length)}`]),
+        'No edition is entered yet.',
+      )}
+      {picked.map((edition) => {
+        const own = edition.prints.filter(({ kind }) => kind !== 'destroyed');
+        return own.length === 0 ? (
+          <p key={edition.id} className="soft">
+            No print of {edition.title} is numbered yet: that is done where its impressions are chosen.
+          </p>
+        ) : (
+          <Ticks
+            key={edition.id}
+            label={`Only these of ${edition.title} (none ticked: all)`}
+            values={chosen.prints}
+            options={own.map((print) => [print.impression, printLabel(print, edition.size, edition.prints)])}
+            onTick={(prints) => choose({ ...chosen, prints })}
+          />
+        );
+      })}
+    </>
+  );
+}
+
+function printsWords(count: number): string {
+  return count === 0 ? 'none numbered yet' : count === 1 ? 'one print' : `${count} prints`;
+}
