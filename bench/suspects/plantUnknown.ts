@@ -1,9 +1,11 @@
+import { seededRandom } from '../../src/foundation/random.ts';
 import type { Planting } from './plantedCase.ts';
 
 /** Faults that no row of the table describes; those to fit with and those to score with share no kind. */
 export function plantUnknown(
   settings: 'fitting' | 'scoring',
   { amount, between, random, pulls, drawing }: Planting,
+  seed: number,
 ): string {
   const [width, height] = drawing.sizeMm;
   const depth = amount(0.4, 0.6);
@@ -18,6 +20,19 @@ export function plantUnknown(
             1 - (depth * (1 + Math.sin((2 * Math.PI * (x + slanting * y)) / pitch + phase))) / 2,
           rings: (x, y) =>
             1 - (depth * (1 + Math.sin((2 * Math.PI * Math.hypot(x - cx, y - cy)) / pitch))) / 2,
+          fan: (x, y) => 1 - (depth * (1 + Math.sin(7 * Math.atan2(y - cy, x - cx) + phase))) / 2,
+          blotches: blotches(seed, drawing.sizeMm, 0.9 * depth),
+          'tide line': (x, y) => {
+            const beyond = (y - cy) * slanting + (x - cx) + 11 * Math.sin(y / 9 + phase);
+            return 1 - depth * (0.35 + 0.35 * Math.tanh(beyond / 4)) - 0.3 * depth * Math.sin(x / 12);
+          },
+          lattice: (x, y) =>
+            1 -
+            (depth *
+              (2 +
+                Math.sin((2 * Math.PI * (x + slanting * y)) / pitch + phase) +
+                Math.sin((2 * Math.PI * (y - slanting * x)) / pitch))) /
+              4,
         }
       : {
           clouds: (x, y) =>
@@ -45,4 +60,24 @@ export function plantUnknown(
   const name = names[Math.floor(random() * names.length)]!;
   for (const pull of pulls) pull.faults.push({ kind: 'field', gain: kinds[name]! });
   return name;
+}
+
+/** Round pale places strewn without order, so many that they touch. */
+function blotches(
+  seed: number,
+  [width, height]: readonly [number, number],
+  depth: number,
+): (x: number, y: number) => number {
+  const random = seededRandom(seed + 5);
+  const places = Array.from(
+    { length: 26 },
+    () => [random() * width, random() * height, 6 + 7 * random()] as const,
+  );
+  return (x, y) => {
+    const most = places.reduce(
+      (sum, [px, py, radius]) => sum + Math.exp(-((x - px) ** 2 + (y - py) ** 2) / radius ** 2),
+      0,
+    );
+    return 1 - depth * Math.min(1, most);
+  };
 }

@@ -60,7 +60,7 @@ export const fittingSettings: SimulationSettings = {
 
 export const scoringSettings: SimulationSettings = {
   name: 'scoring',
-  firstSeed: 12_000_000,
+  firstSeed: 20_000_000,
   sizeMm: [132, 164],
   strength: [0.75, 1.3],
   logKnown: 0.7,
@@ -116,7 +116,7 @@ export function plantedCase(settings: SimulationSettings, index: number): Plante
     causes[(causes.indexOf(first) + 1 + Math.floor(random() * (causes.length - 1))) % causes.length]!;
   const planted = kind === 'unknown' ? [] : kind === 'one' ? [first] : [first, second];
   for (const cause of planted) plantCause(cause, planting);
-  const unknown = kind === 'unknown' ? plantUnknown(settings.name, planting) : null;
+  const unknown = kind === 'unknown' ? plantUnknown(settings.name, planting, seed) : null;
   return {
     seed,
     drawing,

@@ -13,6 +13,7 @@ export const pictureFeatures = [
   'bandsRepeat',
   'bandOnce',
   'ghostRepeat',
+  'ghostExplains',
   'secondEdge',
   'smear',
   'borderGrey',
@@ -27,10 +28,17 @@ export const pictureFeatures = [
   'stonePale',
   'photographDoubt',
   'otherStructure',
+  'unevenAllOver',
 ] as const;
 
-/** What shows only between two pulls of one stone. */
-export const seriesFeatures = ['patchesStay', 'lightsReturn', 'bareGrows', 'darksGrow'] as const;
+/** What shows only between two pulls of one stone; `missingGrows` over more than two. */
+export const seriesFeatures = [
+  'patchesStay',
+  'lightsReturn',
+  'bareGrows',
+  'darksGrow',
+  'missingGrows',
+] as const;
 
 /** What the run's log tells. */
 export const logFeatures = [

@@ -70,6 +70,12 @@ describe('stonetone suspects', () => {
       expect.arrayContaining(['bareGrey', 'bareGrows']),
     );
     expect(['tint', 'scum']).toContain(answer.suspects[0]!.suspect);
+    const three = [0.05, 0.07, 0.09].map((grey) => ({
+      ...aRecord('ok', [20, 20]),
+      evidence: evidence(grey),
+    }));
+    const series = await answered({ comparisons: three });
+    expect(series.seen.find(({ feature }) => feature === 'bareGrows')!.words).toMatch(/over 3 pulls, 1 to 3/);
     const alone = await answered({ comparisons: [aRecord('ok', [20, 20])] });
     expect(alone.warnings.join()).toMatch(/no evidence\.json/);
     expect((await answered({ comparisons: [aRecord('unmirrored', [20, 20])] })).warnings.join()).toMatch(

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { ComparisonRecord, ZoneResult } from '../../records/comparison.ts';
 import { type EvidenceRecord, evidenceSchema } from '../../records/evidence.ts';
 import type { PullTones } from '../../records/pullTones.ts';
+import { pictureFeatures } from '../../records/suspects.ts';
 import type { Zone } from '../../records/zone.ts';
 import { moveDurably, writeSynced } from '../../store/files/durableFiles.ts';
 import type { Store } from '../../store/openStore.ts';
@@ -58,7 +59,7 @@ export async function pullEvidence(
     },
   };
   const name = createHash('sha256')
-    .update(JSON.stringify([evidenceSchema, stone.key, pull.key, solids, zones]))
+    .update(JSON.stringify([evidenceSchema, pictureFeatures, stone.key, pull.key, solids, zones]))
     .digest('hex');
   const file = join(store.folder.cache, 'evidence', `${name}.json`);
   const kept = await readFile(file, 'utf8').catch(() => null);

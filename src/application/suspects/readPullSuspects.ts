@@ -1,20 +1,30 @@
 import { failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
-import { pullChanges } from '../../imaging/evidence/pullChanges.ts';
-import type { EvidenceRecord } from '../../records/evidence.ts';
+import { type PulledCells, seriesChanges } from '../../imaging/evidence/seriesChanges.ts';
 import type { Pull } from '../../records/pull.ts';
 import type { Features, KeptOutcome, PullSuspects } from '../../records/suspects.ts';
 import type { Work } from '../../records/work.ts';
+import type { WorkSeries } from '../../records/workSeries.ts';
 import type { Store } from '../../store/openStore.ts';
+import { comparablePulls } from '../../studio/proofs/comparablePulls.ts';
 import { answerSuspects } from '../../studio/proofs/suspects/answerSuspects.ts';
 import type { ReadRunParts } from '../bench/readRun.ts';
 import { stoneJob } from '../pulls/pullJob.ts';
 import type { PullQueue } from '../pulls/pullQueue.ts';
+import { readSeries } from '../pulls/readSeries.ts';
 import { settingsOf } from '../pulls/seriesSettings.ts';
 import { noSuchWork } from '../works/findWork.ts';
 import { logFeaturesOf } from './logFeaturesOf.ts';
 import { type KeptTones, pullEvidence } from './pullEvidence.ts';
 import { testOutcomes } from './testOutcomes.ts';
+
+/** Over so many comparable pulls, the newest, it is looked at what grows. Our rule. */
+const mostPulls = 8;
+
+interface MeasuredPull {
+  readonly pull: Pull;
+  readonly kept: KeptTones;
+}
 
 export interface PullSuspectParts extends ReadRunParts {
   readonly store: ReadRunParts['store'] & Store;
@@ -22,8 +32,8 @@ export interface PullSuspectParts extends ReadRunParts {
 }
 
 /**
- * Suspects behind what the newest measured pull shows against its drawn stone, what changed from the pull before, and the newest run's log,
- * with the outcomes that were kept for it.
+ * Suspects behind what the newest measured pull shows against its drawn stone, what changed from the measured pulls before it that were
+ * printed on the same paper and read at the same age, and the newest run's log, with the outcomes that were kept for it.
  * @returns `not-found` for no such work, or where no pull of it was entered
  */
 export async function readPullSuspects(
@@ -34,9 +44,13 @@ export async function readPullSuspects(
   const work = await store.works.find(workId);
   if (work === null) return fail(noSuchWork());
   const newestFirst = (await store.pulls.ofWork(workId)).toReversed();
-  const measured: { pull: Pull; kept: KeptTones }[] = [];
+  const series = await readSeries(parts, workId);
+  if (!series.ok) return series;
+  const alike = comparableNumbers(series.value);
+  const measured: MeasuredPull[] = [];
   for (const pull of newestFirst) {
-    const kept = measured.length < 2 ? await keptTones(store, pull) : null;
+    const wanted = measured.length === 0 || (alike.includes(pull.number) && measured.length < mostPulls);
+    const kept = wanted ? await keptTones(store, pull) : null;
     if (kept) measured.push({ pull, kept });
   }
   const judged = measured[0]?.pull ?? newestFirst[0];
@@ -44,11 +58,7 @@ export async function readPullSuspects(
   const run = (await store.runs.ofWork(workId))[0]?.id ?? null;
   const log = run === null ? ok<Features>({}) : await logFeaturesOf(parts, run);
   if (!log.ok) return log;
-  const seen = await seenOn(
-    parts,
-    work,
-    measured.map(({ kept }) => kept),
-  );
+  const seen = await seenOn(parts, work, measured, series.value.noise.sigma?.value ?? null);
   const answer = answerSuspects({
     features: { ...seen.features, ...log.value },
     outcomes: await testOutcomes(store, { pullId: judged.id }),
@@ -91,7 +101,8 @@ async function keptTones(store: Store, pull: Pull): Promise<KeptTones | null> {
 async function seenOn(
   parts: PullSuspectParts,
   work: Work,
-  newestFirst: readonly KeptTones[],
+  newestFirst: readonly MeasuredPull[],
+  roomDeviation: number | null,
 ): Promise<{ readonly features: Features; readonly missing: readonly string[] }> {
   if (newestFirst.length === 0)
     return { features: {}, missing: ['No pull of this work was measured from a photograph yet.'] };
@@ -104,20 +115,44 @@ async function seenOn(
       missing: ['The drawn stone could not be read: photograph it with its four marks.'],
     };
   const stone = { tones: tones.value, key: job.value.key };
-  const evidence: (EvidenceRecord | null)[] = [];
-  for (const kept of newestFirst)
-    evidence.push(
-      await pullEvidence(parts.store, stone, kept, job.value.job.zones, settings.reference?.darkness ?? null),
-    );
-  const [newest, before] = evidence;
-  if (!newest)
+  const reference = settings.reference?.darkness ?? null;
+  const cells: PulledCells[] = [];
+  let features: Features | null = null;
+  for (const { pull, kept } of newestFirst) {
+    const evidence = await pullEvidence(parts.store, stone, kept, job.value.job.zones, reference);
+    if (!evidence && features === null) break;
+    if (!evidence) continue;
+    features ??= evidence.features;
+    cells.unshift({ number: pull.number, cells: evidence.cells });
+  }
+  if (features === null)
     return {
       features: {},
       missing: ['No solid was found on the stone or the print: coverage can’t be told without one.'],
     };
-  const changes = before ? pullChanges(before.cells, newest.cells) : null;
+  const changes = seriesChanges(cells, roomDeviation);
   return {
-    features: { ...newest.features, ...changes },
-    missing: changes ? [] : ['There is no measured pull before it: what grows or stays is not known.'],
+    features: { ...features, ...changes },
+    missing: changes
+      ? []
+      : [
+          'There is no measured pull before it on the same paper and of the same age: what grows or stays is not known.',
+        ],
   };
+}
+
+/** Pulls read from photographs that may be held against the latest of them. */
+function comparableNumbers({ pulls }: WorkSeries): readonly number[] {
+  const read = pulls.filter(({ how }) => how === 'camera');
+  return comparablePulls(
+    read.map(({ number: n, paper, age }) => ({
+      n,
+      paper,
+      age,
+      faults: [],
+      lights: null,
+      middles: null,
+      darks: null,
+    })),
+  ).comparable.map(({ n }) => n);
 }

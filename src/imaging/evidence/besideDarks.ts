@@ -10,6 +10,7 @@ const farMm = 13;
 /** Softer tones than this can show that they lost something. */
 const haloTones = [0.07, 0.62] as const;
 const fewestCells = 20;
+const fewestTailCells = 12;
 const sides = ['right', 'below', 'left', 'above'] as const;
 
 /**
@@ -66,8 +67,11 @@ function haloOf(halo: { near: number[]; far: number[] }, losses: readonly number
 function tailsOf(tails: readonly number[][]): FeatureReading | null {
   let best: FeatureReading | null = null;
   for (let side = 0; side < 4; side++) {
-    const [own, other] = [tails[side]!, tails[(side + 2) % 4]!];
-    if (own.length < 12 || other.length < 12) continue;
+    const own = tails[side]!;
+    const opposite = tails[(side + 2) % 4]!;
+    // Where nothing bare lies opposite, the other sides tell what bare stone beside darks prints.
+    const other = opposite.length >= fewestTailCells ? opposite : tails.filter((_, i) => i !== side).flat();
+    if (own.length < fewestTailCells || other.length < fewestTailCells) continue;
     const more = mean(own) - mean(other);
     if (best === null || more > best.value)
       best = reading(

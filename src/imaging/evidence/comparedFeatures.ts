@@ -1,8 +1,8 @@
 import type { ComparisonRecord } from '../../records/comparison.ts';
 import type { EvidenceRecord } from '../../records/evidence.ts';
 import type { Features } from '../../records/suspects.ts';
-import { pullChanges } from './pullChanges.ts';
 import { recordFeatures } from './recordFeatures.ts';
+import { seriesChanges } from './seriesChanges.ts';
 
 /** One pull's comparison with the stone; evidence is null where only the record is left. */
 export interface ComparedPull {
@@ -11,7 +11,8 @@ export interface ComparedPull {
 }
 
 /**
- * What pulls of one stone show: the picture of the first of the last two, and what changed from it to the last.
+ * What pulls of one stone show: the picture of the first of the last two, and what changed from it to the last; of more than two, what
+ * grew over all of them that were measured.
  * @param pulls earliest first, at least one.
  * @returns features, and in words what could not be read and why.
  */
@@ -27,9 +28,7 @@ export function comparedFeatures(pulls: readonly ComparedPull[]): {
   if (!earlier.evidence)
     missing.push('There is no evidence.json beside the record: its maps could not be looked at.');
   const changes =
-    earlier !== later && earlier.evidence && later.evidence
-      ? pullChanges(earlier.evidence.cells, later.evidence.cells)
-      : null;
+    earlier !== later && earlier.evidence && later.evidence ? seriesChanges(measuredOf(pulls)) : null;
   if (earlier !== later && !changes)
     missing.push(
       'The two comparisons could not be held against each other: they differ in size or lack evidence.json.',
@@ -38,4 +37,11 @@ export function comparedFeatures(pulls: readonly ComparedPull[]): {
     features: { ...(earlier.evidence?.features ?? recordFeatures(earlier.record)), ...changes },
     missing,
   };
+}
+
+/** Pulls whose maps were looked at, numbered by their places. */
+function measuredOf(pulls: readonly ComparedPull[]) {
+  return pulls.flatMap(({ record, evidence }, i) =>
+    record.verdict === 'ok' && evidence ? [{ number: i + 1, cells: evidence.cells }] : [],
+  );
 }

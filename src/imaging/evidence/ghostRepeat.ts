@@ -9,33 +9,47 @@ const nearestMm = 20;
 /** The border may be grey for reasons of its own. */
 const borderCells = 6;
 
+/** A ghost so faint, as a share of the drawing, is not asked what it explains. */
+const faintest = 0.02;
+
 /**
- * The drawing come again further along the travel, as a dirty roller leaves it: as a share of its own strength, and how far
- * on. Every distance is held against all others, as a drawing resembles itself.
+ * The drawing come again further along the travel, as a dirty roller leaves it. `ghostRepeat`: as a share of its own strength, and how
+ * far on; every distance is held against all others, as a drawing resembles itself. `ghostExplains`: which share of the unevenness of
+ * bare stone it explains (the squared correlation): nearly all of what a roller carried round, little of shapes that only happen to
+ * resemble the drawing.
  * @param lapMm π × the roller's diameter; null: unknown.
  */
-export function ghostRepeat(tone: PulledTone, lapMm: number | null): FeatureReading | null {
+export function ghostRepeat(
+  tone: PulledTone,
+  lapMm: number | null,
+): { readonly ghostRepeat: FeatureReading | null; readonly ghostExplains: FeatureReading | null } {
   const { grid } = tone;
   const bare = bareCells(tone);
   const from = Math.round(nearestMm / cellMm);
   const to = Math.round(grid.rows * 0.6);
-  const found: { lag: number; share: number; sure: number }[] = [];
+  const found: ({ lag: number } & Shift)[] = [];
   for (let lag = from; lag <= to; lag++)
     for (const way of [lag, -lag]) {
       const share = shareAt(grid.drawn, bare, way * grid.columns);
       if (!Number.isNaN(share.share)) found.push({ lag: way, ...share });
     }
-  if (found.length < 12) return null;
+  if (found.length < 12) return { ghostRepeat: null, ghostExplains: null };
   const shares = found.map(({ share }) => share);
   const deviation = Math.max(0.004, medianAbsoluteDeviation(shares));
   const best = found.reduce((most, one) => (one.sure > most.sure ? one : most));
   const mm = Math.abs(best.lag) * cellMm;
   const lap = lapMm !== null && Math.abs(mm - lapMm) < 0.06 * lapMm ? ', the lap of the roller' : '';
-  return reading(
-    Math.max(0, best.share - median(shares) - 2 * deviation),
-    deviation,
-    `${mm} mm along the travel${lap}`,
-  );
+  const note = `${mm} mm along the travel${lap}`;
+  const explained =
+    Math.min(1, best.sure ** 2 / best.cells) * Math.min(1, Math.max(0, best.share) / faintest);
+  return {
+    ghostRepeat: reading(Math.max(0, best.share - median(shares) - 2 * deviation), deviation, note),
+    ghostExplains: reading(
+      best.sure > 0 ? explained : 0,
+      (1 - explained) * Math.sqrt((4 * explained) / best.cells),
+      note,
+    ),
+  };
 }
 
 /** Bare cells away from the border, with what they print beyond their tone and what share of a tone would show there. */
@@ -58,12 +72,18 @@ function bareCells({ grid, expected }: PulledTone): {
   };
 }
 
+interface Shift {
+  readonly share: number;
+  readonly sure: number;
+  readonly cells: number;
+}
+
 /** Slope of what bare stone prints on the drawing so many cells before, and how surely they go together. */
 function shareAt(
   drawn: Float32Array,
   { cells, more, shows }: ReturnType<typeof bareCells>,
   shift: number,
-): { share: number; sure: number } {
+): Shift {
   let [n, x, y, xx, xy, yy] = [0, 0, 0, 0, 0, 0];
   for (let k = 0; k < cells.length; k++) {
     const from = cells[k]! - shift;
@@ -80,9 +100,10 @@ function shareAt(
   }
   const spread = xx - (x * x) / n;
   const together = xy - (x * y) / n;
-  if (n < 60 || spread < 1) return { share: Number.NaN, sure: 0 };
+  if (n < 60 || spread < 1) return { share: Number.NaN, sure: 0, cells: n };
   return {
     share: together / spread,
     sure: (together / Math.sqrt(spread * Math.max(1e-9, yy - (y * y) / n))) * Math.sqrt(n),
+    cells: n,
   };
 }

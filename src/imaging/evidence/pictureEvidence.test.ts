@@ -101,6 +101,26 @@ describe('the evidence on a print', () => {
     const ghost = evidenceOf((tone, x, y) => tone + (1 - tone) * 0.15 * drawnTone(x, y - 42));
     expect(value(ghost, 'ghostRepeat')).toBeGreaterThan(0.03);
     expect(ghost.features.ghostRepeat!.note).toMatch(/42 mm/);
+    expect(value(ghost, 'ghostExplains')).toBeGreaterThan(0.6);
+  });
+
+  it('does not take shapes that have nothing to do with the drawing for the drawing come again', () => {
+    const shapes = evidenceOf((tone, x, y) =>
+      Math.sin(x / 2.3 + y / 9) * Math.sin(y / 3.1) > 0.4 ? tone + (1 - tone) * 0.12 : tone,
+    );
+    expect(value(shapes, 'ghostExplains')).toBeLessThan(0.3);
+    expect(value(faithful, 'ghostExplains')).toBeLessThan(0.3);
+  });
+
+  it('tells unevenness all over the sheet from what keeps to a place, a line, a slope or the lights', () => {
+    const over = (printed: Parameters<typeof evidenceOf>[0]) => value(evidenceOf(printed), 'unevenAllOver');
+    expect(over((tone, x, y) => tone * (0.75 + 0.25 * Math.sin((x + 0.7 * y) / 4.5)))).toBeGreaterThan(0.08);
+    expect(value(faithful, 'unevenAllOver')).toBeLessThan(0.02);
+    expect(over((tone, x, y) => (Math.hypot(x - 46, y - 47) < 14 ? 0.4 * tone : tone))).toBeLessThan(0.03);
+    expect(over((tone, x) => tone * (0.85 + 0.3 * (x / 120)))).toBeLessThan(0.03);
+    expect(over((tone, x) => (Math.abs(x - 46) < 1.5 ? 0.7 * tone : tone))).toBeLessThan(0.03);
+    expect(over((tone, _x, y) => tone * (0.9 + 0.1 * Math.cos((2 * Math.PI * y) / 18)))).toBeLessThan(0.04);
+    expect(over((tone, _x, y) => (tone < 0.28 && y < 60 ? 0.05 * tone : tone))).toBeLessThan(0.03);
   });
 
   it('tells small spots, and unevenness that nothing else describes', () => {

@@ -7,6 +7,7 @@ import { bareGround } from './bareGround.ts';
 import { besideDark, besideDarks, nearestDark } from './besideDarks.ts';
 import { blankZones, stopOutPrints, zoneBlank } from './blankZones.ts';
 import { cellGroups } from './cellGroups.ts';
+import { unevenAllOver } from './evenness.ts';
 import { type CoverageWithDoubt, cellMm, type EvidenceGrid, evidenceGrid } from './evidenceGrid.ts';
 import { ghostRepeat } from './ghostRepeat.ts';
 import { gradients } from './gradients.ts';
@@ -55,6 +56,12 @@ export function pictureEvidence(input: EvidenceInput): Omit<EvidenceRecord, 'sch
   const unpatched = { ...tone, grid: without(grid, found.cells), left: withoutCells(tone.left, found.cells) };
   const lapMm = input.rollerDiameterMm === null ? null : Math.PI * input.rollerDiameterMm;
   const bare = bareGround(grid);
+  // What a stop-out prints is a finding of its own: no tail, nothing that a roller carried round.
+  const bareOnly = withoutZones(
+    grid,
+    zones.filter(({ intention }) => intention === 'stop-out' || intention === 'scraped-white'),
+    across,
+  );
   const features: Features = {
     ...toneEnds(grid),
     lightsLostInPatches: found.lightsLostInPatches,
@@ -63,7 +70,7 @@ export function pictureEvidence(input: EvidenceInput): Omit<EvidenceRecord, 'sch
     ...gradients(tone),
     ...streakAlong(unpatched),
     ...bands(unpatched, lapMm),
-    ghostRepeat: ghostRepeat(unpatched, lapMm),
+    ...ghostRepeat({ ...unpatched, grid: without(bareOnly, found.cells) }, lapMm),
     ...secondEdge(
       drawn,
       printed,
@@ -72,13 +79,14 @@ export function pictureEvidence(input: EvidenceInput): Omit<EvidenceRecord, 'sch
       placesIn(besideDark(grid, nearest, tailMm), grid, across),
     ),
     ...bare,
-    ...besideDarks(tone, nearest),
+    ...besideDarks({ ...tone, grid: bareOnly }, nearest),
     paleSpots: paleSpots(tone),
     zoneBlank: zoneBlank(measured.zones, zones),
     stopOutPrints: stopOutPrints(measured.zones, zones, Math.max(0, bare.bareGrey?.value ?? 0)),
     ...strengths(measured, input.strength ?? usualStrength),
     photographDoubt: pictureDoubt(measured),
     otherStructure: otherStructure(tone, found.cells),
+    unevenAllOver: unevenAllOver(tone, nearest),
   };
   return { travel, features, cells: keptCells(whole, across) };
 }
@@ -88,7 +96,7 @@ function withoutZones(grid: EvidenceGrid, zones: readonly Zone[], across: boolea
   if (zones.length === 0) return grid;
   const gone = cellGroups(
     grid,
-    zones.map((zone) => ({ ...zone, medium: 'gone' })),
+    zones.map((zone) => ({ ...zone, medium: 'gone', intention: 'drawn' as const })),
     across,
   );
   return { ...grid, printed: grid.printed.map((value, cell) => (gone[cell] ? Number.NaN : value)) };

@@ -113,6 +113,36 @@ describe('suspects', () => {
     }
   });
 
+  it('says where two suspects leave one sign, and offers first what tells them apart', () => {
+    for (const [sign, one, other, test] of [
+      ['streakAlong', /a nick in the scraper/, /grit on the bed/, 'swap-scraper'],
+      ['bareGrey', /tint/, /scum/, 'water-wipe'],
+    ] as const) {
+      const beside = asked(seen(sign, 'zoneBlank', 'stopOutPrints'));
+      expect(beside.warnings[0]).toMatch(/Two suspects leave one sign/);
+      expect(beside.warnings[0]).toMatch(one);
+      expect(beside.warnings[0]).toMatch(other);
+      expect(beside.tests[0]!.test).toBe(test);
+    }
+    const swapped = asked(seen('streakAlong'), [{ test: 'swap-scraper', outcome: 'yes' }]);
+    expect(swapped.warnings.join()).not.toMatch(/one sign/);
+    const logged = asked({ ...seen('bareGrey'), ungummedPause: { value: 60, deviation: 1, note: null } });
+    expect(logged.warnings.join()).not.toMatch(/one sign/);
+    expect(asked(seen('borderGrey')).warnings.join()).not.toMatch(/one sign/);
+  });
+
+  it('leaves unevenness all over the sheet to something else, whatever lies beside it', () => {
+    for (const beside of ['gradientAcross', 'lightsLostInPatches', 'paleSoftPatch', 'streakAlong'] as const)
+      expect(first(seen('unevenAllOver', 'otherStructure', beside))[0], beside).toBe('something-else');
+  });
+
+  it('tells a dirty roller from an older drawing by whether the drawing come again explains the shapes', () => {
+    expect(first(seen('bareShapes', 'ghostExplains', 'ghostRepeat'))[0]).toBe('dirty-roller');
+    expect(first(seen('bareShapes', 'ghostRepeat'))[0]).toBe('old-image');
+    const weight = (suspect: string) => judged(seen('bareShapes', 'ghostRepeat'), suspect).weight;
+    expect(weight('old-image')).toBeGreaterThan(weight('dirty-roller') + 3);
+  });
+
   it('lets what this room found count', () => {
     const grey = seen('bareGrey');
     const room = { closed: 40, byCause: { scum: 30 } };

@@ -9,6 +9,7 @@ import {
   type SuspectsQuestion,
   type WeightWord,
 } from '../../../records/suspects.ts';
+import { alikeSuspects, alikeWords } from './alikeSuspects.ts';
 import { causeTable, startingLogOdds } from './causeTable.ts';
 import { presences } from './featurePresence.ts';
 import { featureTable } from './featureTable.ts';
@@ -28,6 +29,11 @@ export function answerSuspects(question: SuspectsQuestion): SuspectsAnswer {
   const presence = presences(question.features);
   const suspects = weighed.map((one) => judged(one, question)).toSorted((a, b) => rank(b) - rank(a));
   const done = question.outcomes.map(({ test }) => test);
+  const named = weighed
+    .filter((one) => one.suspect !== 'something-else' && one.logOdds - one.start >= namedFrom)
+    .toSorted((a, b) => b.logOdds - a.logOdds);
+  const alike = alikeSuspects(named, done);
+  const firstTest = ({ test }: OfferedTest) => (test === alike?.test?.id ? 1 : 0);
   const tests = separatingTests
     .filter(({ id }) => !done.includes(id))
     .map((test): OfferedTest => {
@@ -46,7 +52,7 @@ export function answerSuspects(question: SuspectsQuestion): SuspectsAnswer {
       };
     })
     .filter(({ bits }) => bits >= leastBits)
-    .toSorted((a, b) => b.bitsPerMinute - a.bitsPerMinute);
+    .toSorted((a, b) => firstTest(b) - firstTest(a) || b.bitsPerMinute - a.bitsPerMinute);
   return {
     basis: 'common practice',
     suspects,
@@ -67,7 +73,7 @@ export function answerSuspects(question: SuspectsQuestion): SuspectsAnswer {
         see: featureTable[feature].see,
       })),
     unknown: featureNames.filter((name) => !presence.has(name)),
-    warnings: warningsOf(question),
+    warnings: [...(alike ? [alikeWords(alike)] : []), ...warningsOf(question)],
     roomCases: question.room?.closed ?? 0,
   };
 }

@@ -20,6 +20,7 @@ export const causeTable: Readonly<Record<Cause, CauseRow>> = {
   burn: {
     name: 'the etch burnt the lights',
     weights: {
+      unevenAllOver: [-1.5, 0.1],
       lightsLostInPatches: [2.5, -3],
       patchesStay: [1.5, -2],
       lightsReturn: [-2.5, 0.5],
@@ -30,9 +31,11 @@ export const causeTable: Readonly<Record<Cause, CauseRow>> = {
   'gum-blind': {
     name: 'gum dried over the lights',
     weights: {
+      unevenAllOver: [-1.5, 0.1],
       lightsLostInPatches: [2.5, -3],
       lightsReturn: [2, -1.2],
       patchesStay: [-1, 0.4],
+      missingGrows: [0.7, 0],
       wholeTonesGone: [-2, 0.2],
       etchOverrun: [-0.7, 0.2],
     },
@@ -40,6 +43,7 @@ export const causeTable: Readonly<Record<Cause, CauseRow>> = {
   'short-roll-up': {
     name: 'the roll-up was too short',
     weights: {
+      unevenAllOver: [-1.5, 0.1],
       lightsLow: [3, -3],
       lightsReturn: [1.5, -0.8],
       lightsLostInPatches: [-1, 0.2],
@@ -48,11 +52,17 @@ export const causeTable: Readonly<Record<Cause, CauseRow>> = {
   },
   'poor-base': {
     name: 'the base was poor or missed there, or gum lay under it',
-    weights: { wholeTonesGone: [3.5, -3], patchesStay: [0.5, -0.8], baseSkipped: [2.5, -0.4] },
+    weights: {
+      unevenAllOver: [-0.5, 0.1],
+      wholeTonesGone: [3.5, -3],
+      patchesStay: [0.5, -0.8],
+      baseSkipped: [2.5, -0.4],
+    },
   },
   hollow: {
     name: 'a hollow, debris or packing under one place',
     weights: {
+      unevenAllOver: [-1.5, 0.1],
       paleSoftPatch: [3.5, -3],
       wholeTonesGone: [-1, 0.2],
       haloBesideDarks: [-1, 0.1],
@@ -120,35 +130,57 @@ export const causeTable: Readonly<Record<Cause, CauseRow>> = {
   },
   'scraper-nick': {
     name: 'a nick in the scraper',
-    weights: { streakAlong: [3.6, -3], streakDarker: [0.5, 0] },
+    weights: { unevenAllOver: [-1.5, 0.1], streakAlong: [3.6, -3], streakDarker: [0.5, 0] },
   },
   'bed-grit': {
     name: 'grit on the bed',
-    weights: { streakAlong: [3.3, -3.3], streakDarker: [-2, 0.35], paleSpots: [0.3, 0] },
+    weights: {
+      unevenAllOver: [-1.5, 0.1],
+      streakAlong: [3.3, -3.3],
+      streakDarker: [-2, 0.35],
+      paleSpots: [0.3, 0],
+    },
   },
   tympan: {
     name: 'dents or debris in the tympan',
-    weights: { paleSpots: [3.5, -3], otherStructure: [-2.5, 0.2] },
+    weights: { unevenAllOver: [-1.5, 0.1], paleSpots: [3.5, -3], otherStructure: [-2.5, 0.2] },
   },
   'uneven-pressure': {
     name: 'uneven pressure: scraper, packing, bed or a wedge of a stone',
-    weights: { gradientAcross: [3.5, -2.7], gradientAlong: [0.3, 0], otherStructure: [-1.2, 0.1] },
+    weights: {
+      unevenAllOver: [-2, 0.1],
+      gradientAcross: [3.5, -2.7],
+      gradientAlong: [0.3, 0],
+      otherStructure: [-1.2, 0.1],
+    },
   },
   'uneven-rolling': {
     name: 'rolled unevenly from end to end',
-    weights: { gradientAlong: [3.5, -2.7], otherStructure: [-1.2, 0.1] },
+    weights: { unevenAllOver: [-2, 0.1], gradientAlong: [3.5, -2.7], otherStructure: [-1.2, 0.1] },
   },
   'roller-lap': {
     name: 'the lap of the roller',
-    weights: { bandsRepeat: [3.5, -3], bandOnce: [-0.5, 0.1], otherStructure: [-1.2, 0.1] },
+    weights: {
+      unevenAllOver: [-1.2, 0.1],
+      bandsRepeat: [3.5, -3],
+      bandOnce: [-0.5, 0.1],
+      otherStructure: [-1.2, 0.1],
+    },
   },
   'press-stop': {
     name: 'the press stopped, or the roller was set down',
-    weights: { bandOnce: [3.5, -3], bandsRepeat: [-1.2, 0.1] },
+    weights: { unevenAllOver: [-1.2, 0.1], bandOnce: [3.5, -3], bandsRepeat: [-1.2, 0.1] },
   },
   'dirty-roller': {
     name: 'the roller carries the drawing round',
-    weights: { ghostRepeat: [3.5, -1], bareShapes: [2.3, -0.9], tailsOffDarks: [0.5, 0], bareGrey: [0.6, 0] },
+    weights: {
+      ghostExplains: [5, -3],
+      ghostRepeat: [0.7, -0.1],
+      bareShapes: [0.7, -0.1],
+      smear: [-2, 0.1],
+      tailsOffDarks: [0.5, 0],
+      bareGrey: [0.6, 0],
+    },
   },
   'paper-moved': {
     name: 'the paper moved',
@@ -174,7 +206,7 @@ export const causeTable: Readonly<Record<Cause, CauseRow>> = {
   },
   'old-image': {
     name: 'an older drawing is still in the stone',
-    weights: { bareShapes: [3.5, -3], ghostRepeat: [-2, 0.1], tailsOffDarks: [-0.7, 0.1] },
+    weights: { bareShapes: [3.9, -3], ghostExplains: [-3, 0.2], tailsOffDarks: [-0.3, 0] },
   },
   'etch-crept': {
     name: 'strong etch crept into lighter work',
@@ -204,11 +236,7 @@ export const causeTable: Readonly<Record<Cause, CauseRow>> = {
 export const explainingWeight = 0.4;
 
 /** Faults that leave tones uneven by themselves, beside the sign that they go by. From the fitting simulations. */
-export const unevenCauses: readonly Cause[] = [
-  'burn',
-  'gum-blind',
-  'short-roll-up',
-  'poor-base',
-  'etch-crept',
-  'slur',
-];
+export const unevenCauses: Readonly<Partial<Record<FeatureName, readonly Cause[]>>> = {
+  otherStructure: ['burn', 'gum-blind', 'short-roll-up', 'poor-base', 'etch-crept', 'slur'],
+  unevenAllOver: ['poor-base', 'etch-crept'],
+};

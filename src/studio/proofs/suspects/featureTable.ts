@@ -97,6 +97,13 @@ export const featureTable: Readonly<Record<FeatureName, FeatureRow>> = {
     0.006,
     'overlay.png',
   ),
+  ghostExplains: row(
+    'what bare stone prints is the drawing come again, over and over',
+    'the drawing come again does not account for what bare stone prints',
+    0.32,
+    0.08,
+    'overlay.png',
+  ),
   secondEdge: row('edges have a second edge to one side', 'edges are single', 0.11, 0.03, 'proof.jpg'),
   smear: row(
     'what lies beside the edges lies along the travel',
@@ -165,6 +172,13 @@ export const featureTable: Readonly<Record<FeatureName, FeatureRow>> = {
     0.02,
     'overlay.png',
   ),
+  unevenAllOver: row(
+    'middles and darks are uneven all over the sheet',
+    'unevenness keeps to places, lines or tones',
+    0.05,
+    0.012,
+    'overlay.png',
+  ),
   patchesStay: row(
     'what is missing is missing at the same place again',
     'what is missing moves',
@@ -175,6 +189,13 @@ export const featureTable: Readonly<Record<FeatureName, FeatureRow>> = {
   lightsReturn: row('lights come back from pull to pull', 'lights do not come back', 0.1, 0.03, 'series'),
   bareGrows: row('the grey grows from pull to pull', 'the grey does not grow', 0.012, 0.005, 'series'),
   darksGrow: row('the darks grow from pull to pull', 'the darks do not grow', 0.02, 0.008, 'series'),
+  missingGrows: row(
+    'more is missing from pull to pull',
+    'what is missing does not grow',
+    0.015,
+    0.006,
+    'series',
+  ),
   etchOverrun: row('an etch lay longer than planned', 'no etch lay too long', 0.25, 0.08, 'log'),
   etchShort: row('an etch lay shorter than planned', 'no etch lay too short', 0.25, 0.08, 'log'),
   baseSkipped: row('the base was skipped', 'the base was laid', 0.5, 0.1, 'log'),

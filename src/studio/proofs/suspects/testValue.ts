@@ -25,6 +25,12 @@ export function expectedBits(test: SeparatingTest, weighed: readonly Weighed[]):
   return Math.max(0, entropy(yes) - left);
 }
 
+/** Bits that a test is expected to tell about which of two suspects it is, were it one of them, either as likely. */
+export function bitsBetween(test: SeparatingTest, [one, other]: readonly [Cause, Cause]): number {
+  const [p, q] = [chanceOfYes(test, one), chanceOfYes(test, other)];
+  return entropy((p + q) / 2) - (entropy(p) + entropy(q)) / 2;
+}
+
 /**
  * Log odds that an outcome adds to a cause, several causes being able to hold at once: yes comes about by any that holds and would
  * bring it (noisy or: Pearl 1988, from memory), or of itself where none of the test's causes holds.

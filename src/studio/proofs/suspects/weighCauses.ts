@@ -60,15 +60,19 @@ export function weighCauses(
 /** What "something else" starts from, and what a fully unexplained sign adds. Our rule. */
 const elseStart = -3;
 const elsePull = 7;
+/** How much of an unevenness a likely cause explains that leaves some by itself. Our rule. */
+const partlyExplained = 0.75;
 
 /**
  * "Something else": strong where a sign is seen that no likely cause explains. Unevenness of no known kind counts less beside a likely
  * cause that leaves some of its own; a slope, bands or a line leave none.
  */
 export function weighElse(presence: ReadonlyMap<FeatureName, number>, weighed: readonly Weighed[]): Weighed {
-  const likeliest = Math.max(
-    ...weighed.filter(({ suspect }) => unevenCauses.includes(suspect as Cause)).map(({ chance }) => chance),
-  );
+  const likeliest = (of: readonly Cause[]) =>
+    Math.max(
+      0,
+      ...weighed.filter(({ suspect }) => of.includes(suspect as Cause)).map(({ chance }) => chance),
+    );
   let most = 0;
   const weights: FeatureWeight[] = [];
   for (const [feature, share] of presence) {
@@ -78,7 +82,7 @@ export function weighElse(presence: ReadonlyMap<FeatureName, number>, weighed: r
         (causeTable[suspect as Cause].weights[feature]?.[0] ?? 0) >= explainingWeight
           ? left * (1 - chance)
           : left,
-      feature === 'otherStructure' ? 1 - 0.6 * likeliest : 1,
+      1 - partlyExplained * likeliest(unevenCauses[feature] ?? []),
     );
     // What is only half seen needs no explanation yet.
     const plain = Math.max(0, (share - 0.35) / 0.65);
@@ -107,6 +111,7 @@ const helpers: readonly FeatureName[] = [
   'lightsReturn',
   'bareGrows',
   'darksGrow',
+  'missingGrows',
   'etchOverrun',
   'etchShort',
   'baseSkipped',
@@ -117,4 +122,5 @@ const helpers: readonly FeatureName[] = [
   'stonePale',
   'smear',
   'streakDarker',
+  'ghostRepeat',
 ];
