@@ -13,6 +13,8 @@ export const labelQuerySchema = z.object({
   stones: ids,
   batches: ids,
   editions: ids,
-  prints: ids.describe('Impressions of those editions, by their client ids; all curated prints unless given'),
+  prints: ids.describe(
+    'Impressions by their client ids; of an edition none of whose is named, all curated prints',
+  ),
   paper: paperSchema.default('a4'),
 });

@@ -59,6 +59,7 @@ describeInBrowser('keeping', (pages) => {
     await truncate(file, (await stat(file)).size >> 1);
     await page.getByRole('button', { name: /^Read it back/ }).click();
     await page.getByText(/ends too early, after/).waitFor();
+    await page.getByRole('heading', { name: 'No copy is known to be whole' }).waitFor();
     await pictured(page, 'keeping-damaged');
     await page.getByText('Another folder, or no more copies').click();
     await page.getByRole('button', { name: 'Make no more copies' }).click();

@@ -18,7 +18,7 @@ export interface LabelsWanted {
   readonly stones: readonly string[];
   readonly batches: readonly string[];
   readonly editions: readonly string[];
-  /** Client ids of impressions; empty: every curated print of the editions. */
+  /** Client ids of impressions; of an edition none of whose is named, every curated print. */
   readonly prints: readonly string[];
   readonly origin: string;
   readonly paper: Paper;
@@ -28,7 +28,6 @@ export interface LabelsWanted {
 export async function labelSheet(parts: LabelParts, wanted: LabelsWanted): Promise<Result<Uint8Array>> {
   const { stones, batches, editions } = parts.store;
   const labels: Label[] = [];
-  const prints = new Set(wanted.prints);
   const unknown = (what: string, id: string, path: string) =>
     fail(failure('reference-unknown', { what, id }, path));
   for (const id of wanted.stones) {
@@ -44,8 +43,7 @@ export async function labelSheet(parts: LabelParts, wanted: LabelsWanted): Promi
   for (const id of wanted.editions) {
     const edition = await editions.find(id);
     if (edition === null) return unknown('edition', id, 'editions');
-    const chosen = edition.prints.filter(({ impression }) => prints.size === 0 || prints.has(impression));
-    labels.push(...printLabelsOf(edition, chosen));
+    labels.push(...printLabelsOf(edition, wanted.prints));
   }
   const { origin, paper } = wanted;
   const input: LabelSheetInput = { labels, origin, paper, createdAt: parts.now() };

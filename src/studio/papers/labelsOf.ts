@@ -31,19 +31,31 @@ export function batchLabel(batch: Batch): Label {
   };
 }
 
-/** A label for each of these prints of an edition that was not destroyed; for all of them unless told. */
-export function printLabelsOf(edition: Edition, prints: readonly CuratedPrint[] = edition.prints): Label[] {
-  return prints
-    .filter(({ kind }) => kind !== 'destroyed')
-    .map((print) => ({
-      kind: 'print',
-      name: printLabel(print, edition.size, edition.prints),
-      lines: [
-        edition.title,
-        ...(edition.artist === '' ? [] : [edition.artist]),
-        ...(edition.paper.name === '' ? [] : [edition.paper.name]),
-        ...(edition.signedOn === null ? [] : [`signed ${edition.signedOn}`]),
-      ],
-      path: `/editions/${edition.id}`,
-    }));
+/**
+ * The prints of an edition that are to have a label: those picked, or, where none of its own is picked, every one that
+ * was not destroyed.
+ * @param picked client ids of impressions, those of other editions among them
+ */
+export function printsToLabel(
+  { prints }: Pick<Edition, 'prints'>,
+  picked: readonly string[],
+): readonly CuratedPrint[] {
+  const there = prints.filter(({ kind }) => kind !== 'destroyed');
+  const own = there.filter(({ impression }) => picked.includes(impression));
+  return own.length > 0 ? own : there;
+}
+
+/** A label for each print of an edition that is to have one. */
+export function printLabelsOf(edition: Edition, picked: readonly string[]): Label[] {
+  return printsToLabel(edition, picked).map((print) => ({
+    kind: 'print',
+    name: printLabel(print, edition.size, edition.prints),
+    lines: [
+      edition.title,
+      ...(edition.artist === '' ? [] : [edition.artist]),
+      ...(edition.paper.name === '' ? [] : [edition.paper.name]),
+      ...(edition.signedOn === null ? [] : [`signed ${edition.signedOn}`]),
+    ],
+    path: `/editions/${edition.id}`,
+  }));
 }

@@ -24,6 +24,10 @@ it('tells a failure before anything else, and never a copy that nobody read back
   expect(copiesHeadline({ ...state, folder: null })).toBe('No copies are made');
   expect(copiesHeadline(state)).toBe('No copy is made yet');
   expect(copiesHeadline({ ...state, copies })).toBe('No copy was read back yet today');
+  const bad = { at: good.madeAt, failure, madeAt: null, photographs: null, concerns: [] };
+  expect(copiesHeadline({ ...state, copies: [{ ...copies[0]!, check: bad }] })).toBe(
+    'No copy is known to be whole',
+  );
   expect(copiesHeadline({ ...state, copies, lastGood: good })).toMatch(/^Copied whole on 26 Nov/);
   const failed = { at: good.madeAt, failure };
   expect(copiesHeadline({ ...state, copies, lastGood: good, failed })).toBe(

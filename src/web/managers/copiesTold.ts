@@ -12,6 +12,7 @@ export function copiesHeadline({ folder, lastGood, failed, copies }: CopiesState
   if (folder === null) return 'No copies are made';
   if (failed) return 'The last copy could not be made';
   if (lastGood) return `Copied whole on ${dayWords(lastGood.madeAt)}`;
+  if (copies.some(({ check }) => check?.failure)) return 'No copy is known to be whole';
   return copies.length > 0 ? 'No copy was read back yet today' : 'No copy is made yet';
 }
 

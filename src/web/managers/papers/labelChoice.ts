@@ -1,4 +1,5 @@
 import type { Edition } from '../../../records/edition.ts';
+import { printsToLabel } from '../../../studio/papers/labelsOf.ts';
 import type { LabelsChosen } from '../../client/labels.ts';
 
 /** How many labels a page holds. */
@@ -11,22 +12,15 @@ export function chosenIn(search: string): LabelsChosen {
   return { stones: ids('stones'), batches: ids('batches'), editions: ids('editions'), prints: ids('prints') };
 }
 
-/** The prints of the chosen editions that are to have a label: those picked, or every one that was not destroyed. */
-function printsLabelled({ editions: chosen, prints }: LabelsChosen, editions: readonly Edition[]): number {
-  return editions
-    .filter(({ id }) => chosen.includes(id))
-    .flatMap((edition) => edition.prints)
-    .filter(
-      ({ kind, impression }) => kind !== 'destroyed' && (prints.length === 0 || prints.includes(impression)),
-    ).length;
-}
-
 /** How many labels are chosen, and on how many pages they stand. */
 export function labelCount(
   chosen: LabelsChosen,
   editions: readonly Edition[],
 ): { readonly labels: number; readonly pages: number } {
-  const labels = chosen.stones.length + chosen.batches.length + printsLabelled(chosen, editions);
+  const prints = editions
+    .filter(({ id }) => chosen.editions.includes(id))
+    .flatMap((edition) => printsToLabel(edition, chosen.prints));
+  const labels = chosen.stones.length + chosen.batches.length + prints.length;
   return { labels, pages: Math.ceil(labels / labelsAPage) };
 }
 

@@ -58,7 +58,7 @@ it('says amounts with what is stated of them, and leaves unsaid what is not', ()
   ]);
 });
 
-it('lays two beside each other: what one lacks is said as none or as not recorded, never as equal', () => {
+it('lays two beside each other: what one lacks is said as not planned or as not recorded, never as equal', () => {
   const ours = { ...protocol, materials: [{ ...gum, name: 'Tannic solution', pH: null }], stages: [] };
   const beside = protocolsBeside(protocol, ours);
   const of = (name: string) =>
@@ -66,8 +66,8 @@ it('lays two beside each other: what one lacks is said as none or as not recorde
       .find((part) => part.name === name)!
       .lines.map(({ label, theirs, ours: own }) => [label, theirs, own]);
   expect(of('Materials of the first etch')).toEqual([
-    ['Gum arabic', '20 ml made ready, 6.0 ml on 100 cm², pH 4.2', 'none'],
-    ['Tannic solution', 'none', '20 ml made ready, 6.0 ml on 100 cm²'],
+    ['Gum arabic', '20 ml made ready, 6.0 ml on 100 cm², pH 4.2', 'none planned'],
+    ['Tannic solution', 'none planned', '20 ml made ready, 6.0 ml on 100 cm²'],
   ]);
   expect(of('Stages')).toEqual([
     ['Washout', `${spanWords(stage.spent)}, from ${timeWords(stage.startedAt)}`, 'not recorded'],

@@ -33,6 +33,9 @@ export interface BesideLine {
   readonly ours: string;
 }
 
+/** What to say where a plan, or its want, leaves something out. */
+const nonePlanned = 'none planned';
+
 /** A protocol in words, part by part, in the order of the work. */
 export function protocolParts(protocol: WorkProtocol): readonly ProtocolPart[] {
   const { stone, table, people, filmMm, series } = protocol;
@@ -49,12 +52,12 @@ export function protocolParts(protocol: WorkProtocol): readonly ProtocolPart[] {
       line('people', 'People planned for', people === null ? null : String(people)),
       line('film', 'Film of etch', filmMm === null ? null : `${filmMm} mm`),
     ]),
-    whole('Materials of the first etch', 'none', protocol.materials.map(materialLine)),
-    whole('Etches', 'none', protocol.etches.map(etchLine)),
+    whole('Materials of the first etch', nonePlanned, protocol.materials.map(materialLine)),
+    whole('Etches', nonePlanned, protocol.etches.map(etchLine)),
     whole('Poured and used', notRecorded, protocol.poured.map(pouredLine)),
     whole(
       'Second etch',
-      'none',
+      notRecorded,
       protocol.secondEtches.flatMap(({ line: quick, zones }) =>
         zones.map(({ strength, etch }) =>
           line(
@@ -167,7 +170,7 @@ function etchLine(etch: ProtocolEtch): ProtocolLine {
       : `${etch.etch}; planned ${plannedWords(etch)}; lay ${contactWords(etch.done)}`;
   return line(
     `${strength} ${medium}`,
-    `${strength ?? 'no rule'}, ${mediumName ?? medium ?? 'ground'}`,
+    medium === null ? 'ground' : `${strength ?? 'no rule'}, ${mediumName ?? medium}`,
     `${area}: ${laid}`,
   );
 }

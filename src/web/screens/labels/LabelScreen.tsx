@@ -13,7 +13,6 @@ import {
   readLabelled,
 } from '../../client/labels.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
-import { batchKindWords } from '../../managers/batchForm.ts';
 import { chosenIn, labelCount, labelCountWords } from '../../managers/papers/labelChoice.ts';
 import { Button, ButtonFile, ButtonLink } from '../../parts/Button.tsx';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
@@ -69,7 +68,6 @@ export default function LabelScreen() {
         <div className="entry-body labels">
           {labelled.isPending && <p className="soft">Looking for stones, bottles and prints …</p>}
           {labelled.isError && <FailureNotice failure={shownFailure(labelled.error)} />}
-          {labelled.data && <LabelTicks labelled={labelled.data} chosen={chosen} choose={setChosen} />}
           <Picks<Paper>
             label="Paper"
             value={paper}
@@ -79,6 +77,7 @@ export default function LabelScreen() {
             ]}
             onPick={setPaper}
           />
+          {labelled.data && <LabelTicks labelled={labelled.data} chosen={chosen} choose={setChosen} />}
           <p className="soft">
             Twelve a page, to cut apart. The code on each leads to its page at {location.origin}: another
             device follows it only where Stonetone answers on the network under that address.
@@ -124,12 +123,6 @@ function LabelTicks({
         'No stone is entered yet.',
       )}
       {ticks(
-        'batches',
-        'Bottles',
-        batches.map(({ id, name, kind }) => [id, `${name}, ${batchKindWords[kind]}`]),
-        'No bottle is in the batch log yet.',
-      )}
-      {ticks(
         'editions',
         'Prints of editions',
         editions.map(({ id, title, prints }) => [id, `${title}, ${printsWords(prints.length)}`]),
@@ -151,6 +144,12 @@ function LabelTicks({
           />
         );
       })}
+      {ticks(
+        'batches',
+        'Bottles',
+        batches.map(({ id, name }) => [id, name]),
+        'No bottle is in the batch log yet.',
+      )}
     </>
   );
 }

@@ -86,11 +86,15 @@ function ProtocolEntry({ kept: { id, protocol, createdAt } }: { kept: ForeignPro
           <b className="big">{title}</b>
         </span>
         <span>
-          {stone.widthMm} × {stone.heightMm} mm,{' '}
-          {etches.length === 1 ? 'one place' : `${etches.length} places`} etched
+          {stone.widthMm} × {stone.heightMm} mm, {etchedWords(etches.length)}
         </span>
         <span className="entry-end">{dayWords(createdAt)}</span>
       </Link>
     </li>
   );
+}
+
+function etchedWords(places: number): string {
+  if (places === 0) return 'no etch is told';
+  return places === 1 ? 'one place etched' : `${places} places etched`;
 }
