@@ -7,6 +7,7 @@ import { createAnnouncer } from './announcing.ts';
 import { foldVersion } from './bench/foldVersion.ts';
 import type { RunAnnouncement, RunAnnouncements } from './bench/logging.ts';
 import { createRunFolds, type RunFolds } from './bench/runFolds.ts';
+import { warmFolds } from './bench/warmFolds.ts';
 import { createDailyCopies, type DailyCopies } from './copies/dailyCopies.ts';
 import type { DeviceParts } from './devices/deviceParts.ts';
 import { createPairingDesk } from './devices/pairingDesk.ts';
@@ -110,6 +111,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
   await resumePulls(store);
   queue.wake();
   pullQueue.wake();
+  const warming = warmFolds({ store, runFolds });
   return ok({
     store,
     events,
@@ -143,6 +145,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
         editionSheets.stop(),
         exports.stop(),
         copies.stop(),
+        warming.stop(),
       ]);
       await runFolds.settle();
       await store.close();
