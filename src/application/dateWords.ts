@@ -1,4 +1,7 @@
-/** A day as people read it, `26 November 2026`, in this machine's own time zone. */
+import { isoDayWords } from '../science/calendar/dateWords.ts';
+
+/** A day as people read it, `26 Nov 2026`, in this machine's own time zone. */
 export function dateWords(date: Date): string {
-  return new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }).format(date);
+  const two = (figure: number) => String(figure).padStart(2, '0');
+  return isoDayWords(`${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`);
 }

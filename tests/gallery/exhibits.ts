@@ -48,7 +48,7 @@ export interface SheetExhibit {
 }
 
 const phoneWidth = 340;
-const day = { dateText: '26 November 2026', createdAt: new Date('2026-11-26T09:40:00Z') };
+const day = { dateText: '26 Nov 2026', createdAt: new Date('2026-11-26T09:40:00Z') };
 
 export const charts: readonly ChartExhibit[] = [
   { name: 'tone-ladder', svg: () => toneLadderSvg(lowWater) },

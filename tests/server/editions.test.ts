@@ -4,6 +4,7 @@ import type { EditionDocumentation, RecordedAt } from '../../src/records/documen
 import type { Edition, EditionPlan, LedgerEntry } from '../../src/records/edition.ts';
 import type { KeptPlan } from '../../src/records/keptPlan.ts';
 import type { WorkEntry } from '../../src/records/workEntry.ts';
+import { isoDayWords } from '../../src/science/calendar/dateWords.ts';
 import { ledgerState } from '../../src/studio/editions/ledgerState.ts';
 import { mediumOf } from '../../src/studio/etch/mediumCatalogue.ts';
 import { type Answer, type Refusal, type StudioUnderTest, studioUnderTest } from './studioUnderTest.ts';
@@ -167,7 +168,7 @@ it('every figure of the documentation is found where it says it is kept; blanks 
   expect(value(full, 'Etches')).toMatch(/^first etch \(planned: gum alone, /);
   expect(value(full, 'Numbered and signed')).toBe('1 of 5');
   expect(value(full, 'Drawing materials')).toMatch(/^tusche in water, crayon #5/);
-  expect(value(full, 'First impression')).toBe('2026-03-04');
+  expect(value(full, 'First impression')).toBe('4 Mar 2026');
   const sheet = await studio.call(`/api/editions/${edition.id}/documentation.pdf?paper=letter`);
   expect(sheet.headers.get('content-type')).toBe('application/pdf');
   expect(new TextDecoder().decode((await sheet.arrayBuffer()).slice(0, 5))).toBe('%PDF-');
@@ -188,7 +189,7 @@ it('every figure of the documentation is found where it says it is kept; blanks 
     switch (record) {
       case 'edition':
         expect(id).toBe(edition.id);
-        return into(kept.edition);
+        return /On$/.test(field) ? isoDayWords(String(into(kept.edition))) : into(kept.edition);
       case 'work':
         expect(id).toBe(kept.work.id);
         return field.endsWith('.medium') ? mediumOf(String(into(kept.work)))?.name : into(kept.work);
@@ -205,8 +206,8 @@ it('every figure of the documentation is found where it says it is kept; blanks 
         return kept.edition.prints.filter(({ kind }) => `kind:${kind}` === field).length;
       case 'ledger':
         if (field === 'impressions') return kept.ledger.impressions.length;
-        if (field === 'first') return kept.ledger.impressions[0]!.at.slice(0, 10);
-        if (field === 'last') return kept.ledger.impressions.at(-1)!.at.slice(0, 10);
+        if (field === 'first') return isoDayWords(kept.ledger.impressions[0]!.at);
+        if (field === 'last') return isoDayWords(kept.ledger.impressions.at(-1)!.at);
         return into(kept.ledger);
       default:
         return record satisfies never;

@@ -5,6 +5,7 @@ import type { KeptAt } from '../../src/records/keptAt.ts';
 import type { Material } from '../../src/records/material.ts';
 import type { Report } from '../../src/records/report.ts';
 import type { ReportFigure, SetReport } from '../../src/records/setReport.ts';
+import { isoDayWords } from '../../src/science/calendar/dateWords.ts';
 import { ledgerState } from '../../src/studio/editions/ledgerState.ts';
 import { leavesOf, recordReader } from './followFigures.ts';
 import { lowWaterPrinted } from './lowWaterPrinted.ts';
@@ -79,8 +80,8 @@ it('fills every figure from a record that it names, and says what it could not',
     if (at.record === 'prints') return prints.filter(({ kind }) => `kind:${kind}` === at.field).length;
     if (at.record !== 'ledger') return read(at);
     if (at.field === 'impressions') return ledger.impressions.length;
-    if (at.field === 'first') return ledger.impressions[0]!.at.slice(0, 10);
-    if (at.field === 'last') return ledger.impressions.at(-1)!.at.slice(0, 10);
+    if (at.field === 'first') return isoDayWords(ledger.impressions[0]!.at);
+    if (at.field === 'last') return isoDayWords(ledger.impressions.at(-1)!.at);
     return ledger[at.field as 'good'];
   };
   const value = (name: string) => set.figures.find((figure) => figure.name === name)?.value;

@@ -12,6 +12,7 @@ import {
   WidthType,
 } from 'docx';
 import type { HazardBalance, ReportBlock, ReportFigure, SetReport } from '../../records/setReport.ts';
+import { isoDayWords } from '../../science/calendar/dateWords.ts';
 import { notRecorded } from '../../studio/papers/paperWords.ts';
 import { sourceWords } from '../../studio/papers/report/keptWords.ts';
 import { figureText } from '../../studio/papers/report/reportWords.ts';
@@ -41,7 +42,7 @@ export async function reportDocx(
       [
         report.reader === '' ? 'Report' : `Report for ${report.reader}`,
         report.period,
-        `set on ${report.setAt.slice(0, 10)}`,
+        `set on ${isoDayWords(report.setAt)}`,
       ].join(' · '),
     ),
   ];

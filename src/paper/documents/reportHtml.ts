@@ -5,6 +5,7 @@ import type {
   ReportRun,
   SetReport,
 } from '../../records/setReport.ts';
+import { isoDayWords } from '../../science/calendar/dateWords.ts';
 import { notRecorded } from '../../studio/papers/paperWords.ts';
 import { keptWords, sourceWords } from '../../studio/papers/report/keptWords.ts';
 import { figureText } from '../../studio/papers/report/reportWords.ts';
@@ -33,9 +34,9 @@ export function reportHtml(report: SetReport, pictures: PicturesOfReport): strin
     `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">` +
     `<title>${text(report.title)}</title><style>${look}</style></head><body>` +
     `<header><p class="stamp">${text(report.reader === '' ? 'Report' : `Report for ${report.reader}`)}</p>` +
-    `<h1>${text(report.title)}</h1><p class="stamp">${text(report.period)} · set on ${report.setAt.slice(0, 10)}</p></header>` +
+    `<h1>${text(report.title)}</h1><p class="stamp">${text(report.period)} · set on ${isoDayWords(report.setAt)}</p></header>` +
     `<main>${unknown}${parts.join('')}${sourcesHtml(report.figures)}</main>` +
-    `<footer>Figures were filled from the studio’s records on ${report.setAt.slice(0, 10)}; intervals are of 95 %. ${text(report.engine)}</footer></body></html>`
+    `<footer>Figures were filled from the studio’s records on ${isoDayWords(report.setAt)}; intervals are of 95 %. ${text(report.engine)}</footer></body></html>`
   );
 }
 

@@ -5,6 +5,7 @@ import type {
   ReportLine,
   SetReport,
 } from '../../records/setReport.ts';
+import { isoDayWords } from '../../science/calendar/dateWords.ts';
 import { notRecorded } from '../../studio/papers/paperWords.ts';
 import { sourceWords } from '../../studio/papers/report/keptWords.ts';
 import { figureText } from '../../studio/papers/report/reportWords.ts';
@@ -20,7 +21,7 @@ type Figures = ReadonlyMap<string, ReportFigure>;
 /** A report as a PDF on A4. Equal input gives equal bytes. */
 export async function reportPdf(report: SetReport, pictures: PicturesOfReport): Promise<Uint8Array> {
   const figures: Figures = new Map(report.figures.map((figure) => [figure.name, figure]));
-  const day = report.setAt.slice(0, 10);
+  const day = isoDayWords(report.setAt);
   return sheetPdf({
     title: report.title,
     createdAt: new Date(report.setAt),

@@ -1,5 +1,6 @@
 import type { Material } from '../../records/material.ts';
 import type { Paper } from '../../records/paper.ts';
+import { isoDayWords } from '../../science/calendar/dateWords.ts';
 import { hazardsTold, keptApart } from '../../studio/room/hazardWords.ts';
 import { localRules } from '../../studio/room/localRules.ts';
 import { fittedSheetPdf, type SheetContent } from './pdfDocument.ts';
@@ -42,7 +43,7 @@ function doorCard({ materials, at, paper }: DoorCardInput): Promise<Uint8Array> 
     title: 'What is in this room',
     createdAt: new Date(at),
     paper,
-    foot: `As entered on ${at.slice(0, 10)} from the safety data sheets. ${localRules.air}`,
+    foot: `As entered on ${isoDayWords(at)} from the safety data sheets. ${localRules.air}`,
     content: (scale, widthPt) => [
       ...head('At the door', 'What is in this room', scale),
       ...apart.map((words) => loud(`Keep apart: ${words}`, scale)),

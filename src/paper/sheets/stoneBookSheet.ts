@@ -1,4 +1,5 @@
 import type { BookChapter, StoneBook } from '../../records/stoneBook.ts';
+import { isoDayWords } from '../../science/calendar/dateWords.ts';
 import { notRecorded, timeWords } from '../../studio/papers/paperWords.ts';
 import { type SheetContent, sheetPdf } from './pdfDocument.ts';
 import { plainTable } from './plainTable.ts';
@@ -9,7 +10,7 @@ export async function stoneBookPdf({ title, facts, chapters, madeAt }: StoneBook
   return sheetPdf({
     title,
     createdAt: new Date(madeAt),
-    foot: `${title}, as kept on ${madeAt.slice(0, 10)}. From records alone.`,
+    foot: `${title}, as kept on ${isoDayWords(madeAt)}. From records alone.`,
     content: [
       stamp('Stone book'),
       headline(title),

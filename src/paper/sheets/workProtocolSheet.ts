@@ -1,4 +1,5 @@
 import type { ProtocolEtch, WorkProtocol } from '../../records/workProtocol.ts';
+import { isoDayWords } from '../../science/calendar/dateWords.ts';
 import { lineRule } from '../../studio/bench/lineStages.ts';
 import { pouredAmountWords } from '../../studio/bench/pouredWords.ts';
 import { areaDoubtWords, doubtWords } from '../../studio/etch/areaDoubt.ts';
@@ -21,7 +22,7 @@ export async function workProtocolPdf(protocol: WorkProtocol): Promise<Uint8Arra
   return sheetPdf({
     title: `${title}: protocol`,
     createdAt: new Date(madeAt),
-    foot: `${title}, protocol of ${madeAt.slice(0, 10)}. ${engine}. From records alone; nothing is filled in.`,
+    foot: `${title}, protocol of ${isoDayWords(madeAt)}. ${engine}. From records alone; nothing is filled in.`,
     content: [
       stamp(`Protocol of a work · stone ${stone.name}`),
       headline(title),

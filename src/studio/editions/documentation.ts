@@ -8,6 +8,7 @@ import type {
 import type { Edition, LedgerEntry, LedgerState, PrintKind } from '../../records/edition.ts';
 import type { KeptPlan } from '../../records/keptPlan.ts';
 import type { WorkEntry } from '../../records/workEntry.ts';
+import { isoDayWords } from '../../science/calendar/dateWords.ts';
 import { etches } from '../bench/stagesDone.ts';
 import { mediumOf } from '../etch/mediumCatalogue.ts';
 import { ledgerState } from './ledgerState.ts';
@@ -49,7 +50,8 @@ export function documentationOf({ edition, work, entries, plan, runs }: Kept): E
     shown,
   });
   const words = (label: string, field: keyof Edition & string): DocumentationLine => {
-    const text = String(edition[field] ?? '').trim();
+    const typed = String(edition[field] ?? '').trim();
+    const text = field === 'signedOn' || field === 'cancelledOn' ? isoDayWords(typed) : typed;
     return line(label, text, [of(field, text)]);
   };
   const onStone = (field: 'name' | 'widthMm' | 'heightMm' | 'colour', shown: string): RecordedAt => ({
@@ -196,7 +198,7 @@ function printingLines(edition: Edition, ledger: LedgerState): readonly Document
   };
   const day = (label: string, which: 'first' | 'last') => {
     const impression = ledger.impressions.at(which === 'first' ? 0 : -1);
-    const text = impression?.at.slice(0, 10) ?? '';
+    const text = impression === undefined ? '' : isoDayWords(impression.at);
     return line(label, text, [at(which, text)]);
   };
   return [

@@ -1,5 +1,6 @@
 import type { Spent } from '../../records/bench.ts';
 import type { ProtocolContact, ProtocolEtch } from '../../records/workProtocol.ts';
+import { isoMomentWords } from '../../science/calendar/dateWords.ts';
 
 /** What stands where nothing was recorded. */
 export const notRecorded = 'not recorded';
@@ -45,5 +46,5 @@ export function contactWords(done: readonly ProtocolContact[]): string {
 
 /** A moment by the clock it was logged with, to the minute. */
 export function timeWords(moment: string | null): string | null {
-  return moment === null ? null : moment.slice(0, 16).replace('T', ' ');
+  return moment === null ? null : isoMomentWords(moment);
 }

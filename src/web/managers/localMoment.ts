@@ -1,3 +1,5 @@
+import { isoDayWords } from '../../science/calendar/dateWords.ts';
+
 /** A moment (ISO, any zone) as a day-and-time field where the reader is holds it; empty for null. */
 export function localText(iso: string | null): string {
   if (iso === null) return '';
@@ -15,9 +17,7 @@ export function momentOf(local: string): string | null {
 
 /** A moment (ISO) as a day where the reader is: `26 Nov 2026`. */
 export function dayText(iso: string): string {
-  const moment = new Date(iso);
-  if (Number.isNaN(moment.getTime())) return '';
-  return moment.toLocaleDateString('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
+  return isoDayWords(localText(iso));
 }
 
 /** A moment (ISO) as a day of these weeks and a time where the reader is: `Thu 26 Nov, 17:40`. */

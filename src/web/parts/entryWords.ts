@@ -1,4 +1,6 @@
 import type { ComparisonSummary, MeasuringStage } from '../../records/comparisonEntry.ts';
+import { isoMomentWords } from '../../science/calendar/dateWords.ts';
+import { localText } from '../managers/localMoment.ts';
 
 /** The stages of a measurement, in order. */
 export const stages: readonly MeasuringStage[] = ['reading', 'matching', 'light', 'tones', 'maps', 'sheets'];
@@ -35,15 +37,7 @@ export function stateWords({ state, progress }: Pick<ComparisonSummary, 'state' 
   }
 }
 
-/** A moment (ISO, any zone) as a day and time where the reader is. */
+/** A moment (ISO, any zone) as a day and time where the reader is: `26 Nov 2026, 17:40`. */
 export function dayWords(iso: string): string {
-  const moment = new Date(iso);
-  if (Number.isNaN(moment.getTime())) return '';
-  return moment.toLocaleString('en-GB', {
-    day: 'numeric',
-    month: 'long',
-    year: 'numeric',
-    hour: 'numeric',
-    minute: '2-digit',
-  });
+  return isoMomentWords(localText(iso));
 }

@@ -12,7 +12,7 @@ export interface SheetPictures {
 export interface ComparisonSheetInput {
   readonly record: ComparisonRecord;
   readonly title: string;
-  /** The date as people read it, such as "26 November 2026". */
+  /** The date as people read it, such as "26 Nov 2026". */
   readonly dateText: string;
   /** Null where none could be made; then the sheet does without. */
   readonly pictures: SheetPictures | null;

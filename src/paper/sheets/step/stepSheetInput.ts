@@ -6,7 +6,7 @@ export interface StepSheetInput {
   readonly request: PlanRequest;
   /** The work and its stone, as people call them. */
   readonly title: string;
-  /** The day of planning as people read it, such as "26 November 2026". */
+  /** The day of planning as people read it, such as "26 Nov 2026". */
   readonly dateText: string;
   readonly paper: Paper;
   /** Kept in the file's own data; the same date and input give the same bytes. */

@@ -6,6 +6,7 @@ import type {
   ReportPart,
   SetReport,
 } from '../../../records/setReport.ts';
+import { isoDayWords } from '../../../science/calendar/dateWords.ts';
 import { documentationOf } from '../../editions/documentation.ts';
 import { gapsOf } from '../gaps.ts';
 import { hazardBalance } from './hazardBalance.ts';
@@ -70,7 +71,9 @@ export function setReportOf(input: ReportInput): SetReport {
 
 function periodWords(from: string | null, to: string | null): string {
   if (from === null && to === null) return 'no period stated';
-  return `${from ?? 'from the first record'} to ${to ?? 'the day it was set'}`;
+  return `${from === null ? 'from the first record' : isoDayWords(from)} to ${
+    to === null ? 'the day it was set' : isoDayWords(to)
+  }`;
 }
 
 function figuresBlock(names: readonly string[]): ReportBlock {
