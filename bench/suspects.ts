@@ -2,7 +2,7 @@
  * Proves the suspects by simulation (`npm run bench:suspects`): faults are planted, read by the evidence, judged, and the judgement
  * held against what was planted. Fitting and scoring share neither seeds, sizes, strengths nor kinds of unknown fault.
  *
- *   npm run bench:suspects -- [--maps 0-2000] [--rendered 0-110] [--minutes 55] [--processes 2] [--fit] [--parts DIR] [--out FILE]
+ *   npm run bench:suspects -- [--maps 0-2000] [--rendered 0-134] [--minutes 55] [--processes 2] [--fit] [--parts DIR] [--out FILE]
  *
  * `--maps`: cases read from coverage maps; `--rendered`: cases read by the whole engine from photographs, two pairs each: a count, or a range
  * of indices; `--fit`: fits what turns weights into chances on the fitting set, and prints it. Cases that were read are kept in `--parts`
@@ -21,7 +21,7 @@ import { type ScoredCase, type SuspectScores, scoreCases } from './suspects/scor
 const { values } = parseArgs({
   options: {
     maps: { type: 'string', default: '2000' },
-    rendered: { type: 'string', default: '110' },
+    rendered: { type: 'string', default: '134' },
     minutes: { type: 'string', default: '55' },
     processes: { type: 'string', default: '2' },
     fit: { type: 'boolean', default: false },

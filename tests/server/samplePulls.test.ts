@@ -1,12 +1,13 @@
 import { expect, it, vi } from 'vitest';
 import type { PullEntry } from '../../src/records/pullTones.ts';
+import type { PullSuspects } from '../../src/records/suspects.ts';
 import type { WorkEntry } from '../../src/records/workEntry.ts';
 import type { WorkSeries } from '../../src/records/workSeries.ts';
 import { pulledWorkId, samplePulls as pulls } from '../../src/sample/saltreach/samplePulls.ts';
 import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
 import { folderUnderTest, serverUnderTest } from './serverUnderTest.ts';
 
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 300_000 });
 
 /** There is no such module: whatever were measured would fail. */
 const pullModule = new URL('./nothing is measured.ts', import.meta.url);
@@ -42,6 +43,11 @@ it('a fresh data folder has pulls that were measured beforehand, and an answer t
   expect(beside).toMatchObject({ number: 6, maps: { pxPerMm: 2 } });
   const stone = await server.json(`${path}/pulls/${found[6]!.id}/against/drawn`);
   expect(stone).toMatchObject({ measure: 'coverage' });
+  const suspects = await server.json<PullSuspects>(`${path}/suspects`);
+  expect(suspects).toMatchObject({ pull: { number: 7 }, before: 6 });
+  // More than two pulls of one paper and age: what grows is told over all of them.
+  expect(suspects.answer.unknown).not.toContain('missingGrows');
+  expect(suspects.answer.warnings.join()).not.toMatch(/no measured pull before it/);
   await server.stop();
   const again = await serverUnderTest({
     ...options,
