@@ -1,6 +1,6 @@
 /**
  * A year of the invented studio, and that year a hundred times over in one folder: how long lists, the rack, the week, a
- * work's opening, an export and a backup take. `npm run bench:year`; `-- --times 10` for fewer.
+ * work's opening, the year's report, an export and a backup take. `npm run bench:year`; `-- --times 10` for fewer.
  */
 import { mkdtemp, rm, stat } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -79,6 +79,9 @@ async function measured(name: string): Promise<void> {
     'its pulls': `/api/works/${work}/pulls`,
     'its series': `/api/works/${work}/series`,
     'an edition’s ledger': '/api/editions/saltreach-twelve-tides/ledger',
+    'the year’s report': '/api/reports/saltreach-report/report.json',
+    'the same as PDF': '/api/reports/saltreach-report/report.pdf',
+    'the same as DOCX': '/api/reports/saltreach-report/report.docx',
   };
   for (const [what, path] of Object.entries(paths)) {
     const took: number[] = [];

@@ -2,6 +2,7 @@ import { expect, it, vi } from 'vitest';
 import { openServices } from '../../src/application/openServices.ts';
 import type { LedgerEntry } from '../../src/records/edition.ts';
 import type { Reminder, WaitRecord } from '../../src/records/rack.ts';
+import type { SetReport } from '../../src/records/setReport.ts';
 import type { WorkSummary } from '../../src/records/workEntry.ts';
 import { saltreachClock, writeYear } from '../../src/sample/saltreach/year/writeYear.ts';
 import { folderUnderTest, serverUnderTest } from './serverUnderTest.ts';
@@ -34,6 +35,14 @@ it('a year of the invented studio has something true for every screen', async ()
   expect(entries.filter(({ kind }) => kind === 'reading').length).toBeGreaterThanOrEqual(8);
   const edition = await server.json<{ prints: { kind: string }[] }>('/api/editions/saltreach-twelve-tides');
   expect(edition.prints.filter(({ kind }) => kind === 'edition')).toHaveLength(10);
+  const report = await server.json<SetReport>('/api/reports/saltreach-report/report.json');
+  const figure = (name: string) => report.figures.find((one) => one.name === name);
+  expect(report.unknownFigures).toEqual([]);
+  expect(figure('tannic solution ml')!.value).toBeGreaterThan(0);
+  expect(figure('tannic solution poured ml')!.value).toBeGreaterThan(0);
+  expect(figure('tannic solution only planned ml')!.value).toBeGreaterThan(0);
+  expect(figure('Low-odour white spirit ml')!.value).toBeGreaterThan(0);
+  expect(figure('rosin ml')!.value).toBeNull();
   for (const { id } of works) {
     for (const path of [
       '',

@@ -3,8 +3,8 @@ import { planSecondEtch } from '../../../application/plan/planSecondEtch.ts';
 import { planWork } from '../../../application/plan/planWork.ts';
 import { createPull } from '../../../application/pulls/createPull.ts';
 import { createWork } from '../../../application/works/createWork.ts';
-import { seededRandom } from '../../../foundation/random.ts';
-import type { PlanChoices } from '../../../records/keptPlan.ts';
+import { type Random, seededRandom } from '../../../foundation/random.ts';
+import type { KeptPlan, PlanChoices } from '../../../records/keptPlan.ts';
 import type { WorkInput } from '../../../records/work.ts';
 import { must } from './must.ts';
 import { beginRun, type RunWriter } from './writeRun.ts';
@@ -57,13 +57,14 @@ export async function writeWork(
     note: work.note,
   };
   must(await createWork({ ...parts, newId: () => id }, input));
-  must(await planWork(parts, id, choicesOf(names.tannicBatch)));
+  const plan = must(await planWork(parts, id, choicesOf(names.tannicBatch)));
   const run = await beginRun(parts, random, id, work.actor);
   await run.log('picked', { tool: 'batch', id: names.tannicBatch, words: 'tannic solution at hand' });
   await firstEtch(run, work);
+  await pourEtch(run, work.actor, plan, names);
   if (work.end === 'resting') return;
   run.wait(work.restHours * hour);
-  await washoutAndBase(run, work);
+  await washoutAndBase(run, work, random);
   await rollUp(run, work);
   await proof(parts, names, run, work);
   await run.stage('close-down', 12);
@@ -93,11 +94,40 @@ async function firstEtch(run: RunWriter, work: YearWork): Promise<void> {
   await run.log('left', { done: ['gummed', 'lids on', 'cloths in the can'] }, 6);
 }
 
-async function washoutAndBase(run: RunWriter, work: YearWork): Promise<void> {
+/** What was poured for the first etch: by most as planned, by the visiting artist not logged, by the apprentice with a rest. */
+async function pourEtch(run: RunWriter, actor: string, { plan }: KeptPlan, names: YearNames): Promise<void> {
+  if (actor === 'A.T.') return;
+  for (const { material, ml } of plan.batches) {
+    const batchId = material === 'tannic solution' ? names.tannicBatch : null;
+    const more = actor === 'J.O.' && material === 'gum' ? 5 : 0;
+    await run.log('poured', {
+      material,
+      how: more > 0 ? 'measured' : 'as planned',
+      amount: { value: ml + more, unit: 'ml' },
+      mark: 5,
+      stage: 'first-etch',
+      batchId,
+    });
+  }
+  for (const material of ['rosin', 'talc'])
+    await run.log('poured', { material, how: 'not measured', amount: null, stage: 'powder' });
+}
+
+async function washoutAndBase(run: RunWriter, work: YearWork, random: Random): Promise<void> {
   if (work.actor === 'J.O.')
     await run.log('remembered', { stage: 'washout', seconds: 180, words: 'about three minutes' });
   else await run.stage('washout', 2.5);
+  const ml = 5 * (3 + Math.floor(4 * random()));
+  await run.log('poured', {
+    material: 'Low-odour white spirit',
+    materialId: 'saltreach-material-washout',
+    how: work.actor === 'J.O.' ? 'remembered' : 'measured',
+    amount: { value: ml, unit: 'ml' },
+    mark: work.actor === 'J.O.' ? null : 5,
+    stage: 'washout',
+  });
   await run.stage('base', 1);
+  await run.log('poured', { material: 'base', how: 'not measured', amount: null, stage: 'base' });
   await run.stage('base-air', 6);
   run.wait(work.baseHours * hour);
 }

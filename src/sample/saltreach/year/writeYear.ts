@@ -14,6 +14,7 @@ import { pulledWorkId, samplePulls } from '../samplePulls.ts';
 import { sampleStudio } from '../sampleStudio.ts';
 import { must } from './must.ts';
 import { writeEdition } from './writeEdition.ts';
+import { writeReport } from './writeReport.ts';
 import { beginRun } from './writeRun.ts';
 import { writeWork, type YearNames } from './writeWork.ts';
 import { type YearClock, type YearParts, yearClock, yearParts } from './yearClock.ts';
@@ -55,6 +56,10 @@ export async function writeYear(services: Services, clock: YearClock): Promise<v
   clock.at(Math.max(clock.now().getTime() + 1000, Date.parse('2026-11-18T09:00:00Z')));
   must(await placeStudio(parts, studio));
   await writeNow(parts);
+  await writeReport(parts, 'saltreach-report', {
+    works: [pulledWorkId, ...yearWorks.map(({ id }) => names.work(id))],
+    edition: 'saltreach-twelve-tides',
+  });
 }
 
 /** The studio as it was when the year began: of its works the first alone. */

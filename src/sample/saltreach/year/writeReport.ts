@@ -1,0 +1,48 @@
+import { createReport } from '../../../application/papers/reports.ts';
+import { pulledWorkId } from '../samplePulls.ts';
+import { must } from './must.ts';
+import type { YearParts } from './yearClock.ts';
+
+/** The account that the Trust is owed: every work of the year, the edition, the measured print. */
+export async function writeReport(
+  parts: YearParts,
+  id: string,
+  given: { readonly works: readonly string[]; readonly edition: string },
+): Promise<void> {
+  const { store } = parts;
+  const photographs = (await store.works.find(pulledWorkId))!.photographs.map(({ photograph }) => photograph);
+  const comparisons = await store.comparisons.ofPhotographs(photographs);
+  must(
+    await createReport(
+      { ...parts, newId: () => id },
+      {
+        title: 'Twelve Tides: the first year',
+        reader: 'Saltreach Harbour Trust',
+        from: '2025-11-01',
+        to: '2026-11-30',
+        works: given.works,
+        comparisons: comparisons.map((one) => one.id),
+        editions: [given.edition],
+        words: {
+          aims: 'To etch stones without nitric acid, and to print the first of the Twelve Tides from one of them.',
+          tried: 'On {stones} stones {works} works were drawn; {runs} runs were logged at the bench.',
+          found: '{pulls} pulls are recorded. Of {zones} measured zones {zones held} held.',
+          materials:
+            'Of tannic solution {tannic solution ml} were used. What nobody logged is told as only planned.',
+          edition: '{good} good impressions were pulled, {prints numbered} of them are numbered.',
+          next: 'A second colour for Mooring; a third test stone for washes.',
+        },
+        replacements: [
+          {
+            before: 'Nitric acid',
+            beforeMaterialId: 'saltreach-material-nitric',
+            beforeMl: 60,
+            beforeFrom: 'the bottles of the year before, invented for the sample',
+            now: 'tannic solution',
+            nowMaterialId: 'saltreach-material-tannic',
+          },
+        ],
+      },
+    ),
+  );
+}
