@@ -252,6 +252,14 @@ describeInBrowser('the proof desk', (pages) => {
     await page.getByText('It is held to be the best so far.').waitFor();
     const kept = await sent<PullEntry>('GET', `/api/works/${work.id}/pulls/${two.id}`);
     expect(kept).toMatchObject({ charges: 7, faults: [{ closed: { words: 'less pressure' } }] });
+    await page.getByRole('button', { name: 'Take it off the strip' }).click();
+    await page.getByText('Pull 2 is off the strip; its number is free.').waitFor();
+    await page.getByRole('button', { name: 'Bring it back' }).click();
+    await expect
+      .poll(
+        async () => (await sent<{ pulls: PullEntry[] }>('GET', `/api/works/${work.id}/pulls`)).pulls.length,
+      )
+      .toBe(2);
   });
 
   it('defines lights, middles and darks by choosing zones, with the tolerance', async () => {

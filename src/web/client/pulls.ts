@@ -13,6 +13,11 @@ export async function listPulls(work: string): Promise<readonly PullEntry[]> {
   return (await ask<{ pulls: readonly PullEntry[] }>(`/api/works/${work}/pulls`)).pulls;
 }
 
+/** One pull, an impression of an edition too. */
+export function openPull(work: string, pull: string): Promise<PullEntry> {
+  return ask(`/api/works/${work}/pulls/${pull}`);
+}
+
 /** Keeps a pull; its photographs are measured from then on. */
 export function addPull(work: string, draft: Partial<PullDraft>): Promise<PullEntry> {
   return ask(`/api/works/${work}/pulls`, withJson('POST', draft));

@@ -1,9 +1,10 @@
 import type { WorkZone } from '../../records/work.ts';
 import type { Point } from '../../science/geometry/point.ts';
-import { zoneLetter } from '../../studio/etch/zoneLetters.ts';
 import { apartMm, type Snapped, snapped } from './snapping.ts';
 import {
+  type ClosedAs,
   type Drawing,
+  namedZone,
   snapTargets,
   withClosedOutline,
   withoutZone,
@@ -53,13 +54,16 @@ type Grip =
  */
 export class ZoneDesk {
   readonly #stoneMm: Point;
+  readonly #closedAs: ClosedAs;
   readonly #listeners = new Set<() => void>();
   #history: History<Drawing>;
   #state: DeskState;
   #grip: Grip | null = null;
 
-  constructor(stoneMm: Point, drawing: Drawing) {
+  /** @param closedAs what an outline becomes once it is closed; a zone named for its letter unless told. */
+  constructor(stoneMm: Point, drawing: Drawing, closedAs: ClosedAs = namedZone) {
     this.#stoneMm = stoneMm;
+    this.#closedAs = closedAs;
     this.#history = startHistory(drawing);
     const cross: Point = [Math.round(stoneMm[0] / 2), Math.round(stoneMm[1] / 2)];
     this.#state = { ...inHand, drawing, cross, canUndo: false, canRedo: false };
@@ -116,8 +120,7 @@ export class ZoneDesk {
 
   /** Closes the outline into a zone, which is then in hand; nothing happens under three points. */
   close(): void {
-    const letter = zoneLetter(this.#state.drawing.zones.length);
-    const closed = withClosedOutline(this.#state.drawing, `Zone ${letter}`);
+    const closed = withClosedOutline(this.#state.drawing, this.#closedAs(this.#state.drawing));
     if (closed) this.#step(closed.drawing, null, { picked: closed.id, point: null });
   }
 

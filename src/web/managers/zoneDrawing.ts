@@ -1,6 +1,7 @@
 import type { Edge } from '../../records/stone.ts';
 import type { WorkRectangle, WorkZone } from '../../records/work.ts';
 import type { Point } from '../../science/geometry/point.ts';
+import { zoneLetter } from '../../studio/etch/zoneLetters.ts';
 import type { SnapTargets } from './snapping.ts';
 
 /** What a person draws of a work on its stone. All places in stone mm. */
@@ -43,12 +44,25 @@ export function withZone(drawing: Drawing, id: string, changes: ZoneChanges): Dr
   return { ...drawing, zones };
 }
 
-/** The drawing with the outline in hand closed into a zone of its own, named for its place in the row. */
-export function withClosedOutline(drawing: Drawing, name: string): { drawing: Drawing; id: string } | null {
+/** What an outline is once it is closed, but for its id and its points. */
+export type ClosedAs = (drawing: Drawing) => Omit<WorkZone, 'id' | 'polygonMm'>;
+
+/** A zone of which nothing is said yet, named for its place in the row. */
+export const namedZone: ClosedAs = ({ zones }) => ({
+  name: `Zone ${zoneLetter(zones.length)}`,
+  medium: mediumNotSaid,
+  tone: null,
+});
+
+/** The drawing with the outline in hand closed into a zone of its own. */
+export function withClosedOutline(
+  drawing: Drawing,
+  said: ReturnType<ClosedAs>,
+): { drawing: Drawing; id: string } | null {
   const { outline, zones } = drawing;
   if (!outline || outline.length < 3) return null;
   const id = freeId(zones);
-  const zone: WorkZone = { id, name, medium: mediumNotSaid, polygonMm: outline, tone: null };
+  const zone: WorkZone = { ...said, id, polygonMm: outline };
   return { drawing: { ...drawing, zones: [...zones, zone], outline: null }, id };
 }
 

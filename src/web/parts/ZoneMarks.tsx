@@ -13,6 +13,7 @@ export function ZoneMarks({
   state,
   others = [],
   faulty,
+  letterOf = (_, index) => zoneLetter(index),
 }: {
   view: LinkedView;
   state: DeskState;
@@ -20,6 +21,8 @@ export function ZoneMarks({
   others?: readonly WorkZone[];
   /** Ids of zones whose outline crosses itself or encloses nothing. */
   faulty: ReadonlySet<string>;
+  /** What a zone goes by on the stone; its letter by its place in the row unless told. */
+  letterOf?: (zone: WorkZone, index: number) => string;
 }) {
   const { drawing, picked, point, drawnTo } = state;
   const inHand = drawing.zones.find(({ id }) => id === picked);
@@ -33,7 +36,7 @@ export function ZoneMarks({
           key={zone.id}
           view={view}
           zone={zone}
-          letter={zoneLetter(index)}
+          letter={letterOf(zone, index)}
           picked={zone.id === picked}
           faulty={faulty.has(zone.id)}
         />

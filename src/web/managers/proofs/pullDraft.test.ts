@@ -27,13 +27,62 @@ describe('a pull being entered', () => {
 
   it('asks for marks and a second photograph only by photograph, for tones only by eye', () => {
     const photograph = { photograph: 'a', takenAt: now, corners: null };
-    expect(stepsOf({ way: 'camera', photographs: [photograph] }, true)).toContain('again');
-    expect(stepsOf({ way: 'camera', photographs: [photograph] }, true)).not.toContain('marks-again');
-    expect(stepsOf({ way: 'camera', photographs: [photograph] }, true)).toContain('marks');
-    expect(stepsOf({ way: 'camera', photographs: [photograph] }, false)).not.toContain('marks');
-    expect(stepsOf({ way: 'eye', photographs: [photograph] }, true)).not.toContain('marks');
-    expect(stepsOf({ way: 'eye', photographs: [] }, true)).toContain('middles');
-    expect(stepsOf({ way: 'none', photographs: [] }, true)).not.toContain('age');
+    expect(stepsOf({ way: 'camera', photographs: [photograph], chipped: false }, true, true)).toContain(
+      'again',
+    );
+    expect(stepsOf({ way: 'camera', photographs: [photograph], chipped: false }, true, true)).not.toContain(
+      'marks-again',
+    );
+    expect(stepsOf({ way: 'camera', photographs: [photograph], chipped: false }, true, true)).toContain(
+      'marks',
+    );
+    expect(stepsOf({ way: 'camera', photographs: [photograph], chipped: false }, false, true)).not.toContain(
+      'marks',
+    );
+    expect(stepsOf({ way: 'camera', photographs: [photograph], chipped: false }, true, false)).not.toContain(
+      'again',
+    );
+    expect(stepsOf({ way: 'eye', photographs: [photograph], chipped: false }, true, true)).not.toContain(
+      'marks',
+    );
+    expect(stepsOf({ way: 'eye', photographs: [], chipped: false }, true, true)).toContain('middles');
+    expect(stepsOf({ way: 'none', photographs: [], chipped: false }, true, true)).not.toContain('age');
+    expect(stepsOf({ way: 'camera', photographs: [photograph], chipped: false }, true, true)).not.toContain(
+      'chips',
+    );
+    expect(stepsOf({ way: 'camera', photographs: [photograph], chipped: true }, true, true)).toContain(
+      'chips',
+    );
+  });
+
+  it('keeps grey chips by their share of the light, and offers them again for the next pull', () => {
+    const polygonPx = [
+      [1, 1],
+      [9, 1],
+      [9, 9],
+    ] as const;
+    const typed = {
+      ...nextPull([]),
+      paper: rag,
+      way: 'camera',
+      chipped: true,
+      photographs: [
+        {
+          photograph: 'a',
+          takenAt: now,
+          corners: null,
+          chips: [
+            { name: 'white', polygonPx, density: 0.1 },
+            { name: 'grey', polygonPx, density: null },
+          ],
+        },
+      ],
+    } as const;
+    const kept = draftOfTyped(typed, now)!;
+    expect(kept.photographs[0]!.chips).toEqual([{ name: 'white', polygonPx, reflectance: 10 ** -0.1 }]);
+    expect(draftOfTyped({ ...typed, chipped: false }, now)!.photographs[0]!.chips).toEqual([]);
+    expect(nextPull([{ ...fifth, photographs: kept.photographs }]).chipped).toBe(true);
+    expect(nextPull([fifth]).chipped).toBe(false);
   });
 
   it('was made as many minutes before its photograph as it is old, and at no known time where that is not known', () => {

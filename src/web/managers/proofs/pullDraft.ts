@@ -1,5 +1,7 @@
 import type { EyeTones, PickedThing, Pull, PullDraft, PullKind } from '../../../records/pull.ts';
 import type { Corners } from '../../../science/geometry/point.ts';
+import type { TypedChip } from '../chipBoxes.ts';
+import { chipsBefore, keptChips } from './pullChips.ts';
 
 /** A photograph taken for a pull that is not kept yet. */
 export interface TakenPhotograph {
@@ -7,6 +9,8 @@ export interface TakenPhotograph {
   readonly takenAt: string;
   /** Where the stone's corners came to lie; null: they are looked for when it is measured. */
   readonly corners: Corners | null;
+  /** Grey chips on it; left out: none were set. */
+  readonly chips?: readonly TypedChip[];
 }
 
 /** A pull while it is being entered. Plain data: it outlives a reload. */
@@ -16,6 +20,8 @@ export interface PullTyped {
   /** By photograph, by eye, or not read at all; null until that is chosen. */
   readonly way: 'camera' | 'eye' | 'none' | null;
   readonly photographs: readonly TakenPhotograph[];
+  /** Whether grey chips lie beside the print on its photographs. */
+  readonly chipped: boolean;
   readonly eye: Pick<EyeTones, 'lights' | 'middles' | 'darks'>;
   readonly ageMinutes: number | null;
   readonly paper: PickedThing | null;
@@ -36,8 +42,10 @@ export const pullSteps = [
   'number',
   'photograph',
   'marks',
+  'chips',
   'again',
   'marks-again',
+  'chips-again',
   'lights',
   'middles',
   'darks',
@@ -54,17 +62,23 @@ export type PullStep = (typeof pullSteps)[number];
 /**
  * The steps that this pull asks for, in order: some only by photograph, some only by eye.
  * @param markable whether the work has a rectangle whose corners a person can find on a print.
+ * @param askTwice whether a second photograph of the sheet is asked for: until σ of this room is known.
  */
 export function stepsOf(
-  { way, photographs }: Pick<PullTyped, 'way' | 'photographs'>,
+  { way, photographs, chipped }: Pick<PullTyped, 'way' | 'photographs' | 'chipped'>,
   markable: boolean,
+  askTwice: boolean,
 ): readonly PullStep[] {
   return pullSteps.filter((step) => {
     switch (step) {
       case 'marks':
         return markable && way === 'camera' && photographs.length > 0;
+      case 'chips':
+        return chipped && way === 'camera' && photographs.length > 0;
+      case 'chips-again':
+        return chipped && way === 'camera' && photographs.length > 1;
       case 'again':
-        return way === 'camera' && photographs.length > 0;
+        return way === 'camera' && photographs.length > (askTwice ? 0 : 1);
       case 'marks-again':
         return markable && way === 'camera' && photographs.length > 1;
       case 'lights':
@@ -88,6 +102,7 @@ export function nextPull(pulls: readonly Pull[]): PullTyped {
     kind,
     way: null,
     photographs: [],
+    chipped: chipsBefore(pulls).length > 0,
     eye: { lights: null, middles: null, darks: null },
     ageMinutes: null,
     paper: last?.paper ?? null,
@@ -132,12 +147,12 @@ export function draftOfTyped(typed: PullTyped, now: string): PullDraft | null {
     who: typed.who,
     photographs:
       way === 'camera'
-        ? photographs.map(({ photograph, takenAt, corners }) => ({
+        ? photographs.map(({ photograph, takenAt, corners, chips = [] }) => ({
             photograph,
             takenAt,
             ageMinutes: known ? ageMinutes : null,
             corners,
-            chips: [],
+            chips: typed.chipped ? keptChips(chips) : [],
           }))
         : [],
     eye: told

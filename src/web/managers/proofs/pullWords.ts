@@ -1,6 +1,7 @@
 import type { PullKind } from '../../../records/pull.ts';
 import type { PullEntry } from '../../../records/pullTones.ts';
 import type { SeriesPull, WorkSeries } from '../../../records/workSeries.ts';
+import { capital } from '../../../studio/proofs/seriesWords.ts';
 
 /** What each kind of pull is called. */
 export const pullKindWords: Readonly<Record<PullKind, string>> = {
@@ -34,7 +35,7 @@ export function seriesHeadline({ answer, pulls }: Pick<WorkSeries, 'answer' | 'p
 /** What to mind about an answer, without the places of its question that a file would be mended at. */
 export function answerWarnings({ answer }: Pick<WorkSeries, 'answer'>): readonly string[] {
   return answer.warnings.map((words) =>
-    words.replaceAll(/\s*\((?:pulls\[\d+\]|noise|tolerance)[^)]*\)/g, ''),
+    capital(words.replaceAll(/\s*\((?:pulls\[\d+\]|noise|tolerance)[^)]*\)/g, '')),
   );
 }
 

@@ -1,5 +1,6 @@
 import '../proofs/Proofs.css';
 import { useQuery } from '@tanstack/react-query';
+import { Link } from 'wouter';
 import type { Impression } from '../../../records/edition.ts';
 import type { EditionReadings } from '../../../records/editionReadings.ts';
 import type { PullEntry } from '../../../records/pullTones.ts';
@@ -53,6 +54,7 @@ export function PrintPictures({
                 Impression {n}, {verdictOf(impression)}
               </b>
               <span>{readWords(pull)}</span>
+              <Link href={`/works/${work}/proofs/${pull.id}/marks`}>Corners, grey chips</Link>
             </figcaption>
           </figure>
         ))}

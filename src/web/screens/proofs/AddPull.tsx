@@ -4,11 +4,13 @@ import { useLocation } from 'wouter';
 import type { PullDraft } from '../../../records/pull.ts';
 import type { PullEntry } from '../../../records/pullTones.ts';
 import { addPull } from '../../client/pulls.ts';
+import { chipsTrouble } from '../../managers/chipBoxes.ts';
 import {
   draftOfTyped,
   nextPull,
   type PullStep,
   type PullTyped,
+  pullSteps,
   stepsOf,
 } from '../../managers/proofs/pullDraft.ts';
 import { shelvedPull, shelvePull } from '../../managers/proofs/pullShelf.ts';
@@ -36,15 +38,19 @@ export function AddPull({ work, proofs }: ProofsPageParts) {
     shelvePull(window.localStorage, work.id, next);
   };
   const markable = work.rectangle !== null;
-  const steps = stepsOf(typed, markable);
+  // Asked for once: where this room's own σ is known, a pull is photographed twice only before something is blamed.
+  const askTwice = proofs.series.noise.origin !== 'repeats';
+  const steps = stepsOf(typed, markable, askTwice);
   const at = Math.max(0, steps.indexOf(step));
   const now = steps[at]!;
   const set = (changes: Partial<PullTyped>) => hold({ typed: { ...typed, ...changes }, step: now });
   /** Goes on from what is typed with `changes`: an answer may be all that a step asks for. */
   const goOn = (changes: Partial<PullTyped> = {}) => {
     const next = { ...typed, ...changes };
-    const then = stepsOf(next, markable);
-    hold({ typed: next, step: then[Math.min(then.indexOf(now) + 1, then.length - 1)]! });
+    const then = stepsOf(next, markable, askTwice);
+    // A step that is no longer asked for gives way to the one that followed it.
+    const after = pullSteps.slice(pullSteps.indexOf(now) + 1).find((one) => then.includes(one));
+    hold({ typed: next, step: after ?? then.at(-1)! });
     window.scrollTo(0, 0);
   };
   const back = () => hold({ typed, step: steps[Math.max(0, at - 1)]! });
@@ -59,6 +65,12 @@ export function AddPull({ work, proofs }: ProofsPageParts) {
   };
   const once = now === 'again' && typed.photographs.length < 2;
   const last = at === steps.length - 1;
+  const chipStep = now === 'chips' || now === 'chips-again';
+  const seen = typed.photographs[now === 'chips-again' ? 1 : 0]?.chips ?? [];
+  const chipTrouble = chipStep ? chipsTrouble(seen) : null;
+  // Chips are asked for where they lie on the photographs of this work, and can be told of where the marks are set.
+  const tellOfChips =
+    !typed.chipped && now === (markable ? 'marks' : 'again') && typed.photographs.length > 0;
   const { question, why } = questionOf(now, typed);
   return (
     <div className="add-pull">
@@ -99,7 +111,7 @@ export function AddPull({ work, proofs }: ProofsPageParts) {
             <Button
               kind={once ? 'plain' : 'act'}
               type="submit"
-              disabled={saving.pending || (now === 'paper' && typed.paper === null)}
+              disabled={saving.pending || (now === 'paper' && typed.paper === null) || chipTrouble !== null}
             >
               {last
                 ? saving.pending
@@ -115,6 +127,23 @@ export function AddPull({ work, proofs }: ProofsPageParts) {
               Back
             </Button>
           )}
+          {tellOfChips && (
+            <Button kind="quiet" onClick={() => hold({ typed: { ...typed, chipped: true }, step: 'chips' })}>
+              Grey chips lie beside it
+            </Button>
+          )}
+          {chipStep && (
+            <Button
+              kind="quiet"
+              onClick={() => {
+                const chipless = typed.photographs.map((each) => ({ ...each, chips: [] }));
+                goOn({ chipped: false, photographs: chipless });
+              }}
+            >
+              There are none
+            </Button>
+          )}
+          {chipTrouble && seen.length > 0 && <p className="add-pull-note">{chipTrouble}</p>}
         </div>
       </form>
     </div>

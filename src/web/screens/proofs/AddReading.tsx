@@ -6,13 +6,16 @@ import type { PullEntry } from '../../../records/pullTones.ts';
 import { addPhotograph } from '../../client/photographs.ts';
 import { savePull } from '../../client/pulls.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { chipsBefore, keptChips } from '../../managers/proofs/pullChips.ts';
 import type { TakenPhotograph } from '../../managers/proofs/pullDraft.ts';
 import { pullAgeWords } from '../../managers/proofs/pullWords.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { PictureButton } from '../../parts/PictureButton.tsx';
 import { useSaving } from '../useSaving.ts';
+import { ChipMarks } from './ChipMarks.tsx';
 import { PrintMarks } from './PrintMarks.tsx';
 import { ProofsStamp } from './ProofsStamp.tsx';
 import { Touches } from './Touches.tsx';
@@ -64,7 +67,9 @@ export function AddReading({ work, pull }: ProofsPageParts & { pull: PullEntry }
       }),
     );
     const ageMinutes = age === 'same' ? before : Number(age);
-    const photographs = [...kept, { ...taken, ageMinutes, chips: [] }];
+    const { photograph, takenAt, corners, chips = [] } = taken;
+    const shown: PullPhotograph = { photograph, takenAt, corners, ageMinutes, chips: keptChips(chips) };
+    const photographs = [...kept, shown];
     if (!(await saving.send(() => savePull(work.id, pull.id, pull.version, { photographs })))) return;
     await changed();
     go(`/works/${work.id}/proofs/${pull.id}/answer`);
@@ -100,6 +105,16 @@ export function AddReading({ work, pull }: ProofsPageParts & { pull: PullEntry }
             ]}
             onPick={setAge}
           />
+        )}
+        {taken && (
+          <Fold title="Grey chips on this photograph">
+            <ChipMarks
+              photograph={taken.photograph}
+              chips={taken.chips ?? []}
+              before={chipsBefore([pull])}
+              onChips={(chips) => setTaken({ ...taken, chips })}
+            />
+          </Fold>
         )}
         {shownTrouble && <FailureNotice failure={shownTrouble} />}
         <div className="add-pull-acts">

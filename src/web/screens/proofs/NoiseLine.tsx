@@ -13,7 +13,7 @@ import { useProofsChanged } from './useProofs.ts';
 
 /** σ of this room with where it comes from, beside the artist's tolerance: two different things. */
 export function NoiseLine({ work, series }: { work: WorkEntry; series: WorkSeries }) {
-  const { sigma, origin, sheets, ask } = series.noise;
+  const { sigma, origin, ask } = series.noise;
   if (series.pulls.findLast(({ how }) => how !== 'unread')?.how === 'eye')
     return (
       <p className="proof-noise">
@@ -27,17 +27,29 @@ export function NoiseLine({ work, series }: { work: WorkEntry; series: WorkSerie
     <p className="proof-noise">
       {sigma ? (
         <>
-          <b>σ {darknessWords(sigma.value)}</b> ({darknessWords(sigma.low)} to {darknessWords(sigma.high)}):{' '}
-          {origin === 'typed'
-            ? 'typed, not measured here.'
-            : `one reading, set up again; from ${sheets === 1 ? 'one sheet' : `${sheets} sheets`} photographed twice.`}
+          <b>σ {darknessWords(sigma.value)}</b> ({darknessWords(sigma.low)} to {darknessWords(sigma.high)}),{' '}
+          {origin === 'typed' ? 'typed' : 'measured here'};
         </>
       ) : (
-        <b>σ of one reading is not known here yet.</b>
+        <>
+          <b>σ of one reading is not known here yet.</b> {ask}
+        </>
       )}{' '}
-      {ask} <Link href={`/works/${work.id}/proofs/settings`}>Areas, tolerance, σ</Link>
+      <b>tolerance {darknessWords(series.tolerance)}</b>.{' '}
+      <Link href={`/works/${work.id}/proofs/settings`}>Areas, tolerance, σ</Link>
     </p>
   );
+}
+
+/** What there is to mind about a σ that is known. */
+export function noiseWords({ noise, pulls }: WorkSeries): readonly string[] {
+  const { sigma, origin, sheets, ask } = noise;
+  if (!sigma || pulls.findLast(({ how }) => how !== 'unread')?.how === 'eye') return [];
+  const from =
+    origin === 'typed'
+      ? 'σ was typed, not measured here.'
+      : `σ is that of one reading, set up again; from ${sheets === 1 ? 'one sheet' : `${sheets} sheets`} photographed twice.`;
+  return [ask === null ? from : `${from} ${ask}`];
 }
 
 /** States σ by hand, until there are sheets that were photographed twice. */

@@ -1,3 +1,4 @@
+import './Marks.css';
 import { useQuery } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import type { Corners } from '../../../science/geometry/point.ts';
@@ -22,6 +23,9 @@ const names = [
   'where the stone’s bottom left came to lie',
 ] as const;
 
+/** The loupe comes as close as this many times full size. */
+const closest = 8;
+
 /** The four marks on the photograph of a print, as they were found or as a hand sets them. */
 export function PrintMarks({
   taken,
@@ -32,6 +36,9 @@ export function PrintMarks({
 }) {
   const { photograph: id, corners } = taken;
   const [active, setActive] = useState<CornerIndex>(0);
+  const [magnified, setMagnified] = useState(1);
+  const magnify = (closer: boolean) =>
+    setMagnified((now) => Math.min(Math.max(closer ? now * 2 : now / 2, 1), closest));
   const [found, setFound] = useState<boolean | null>(corners ? true : null);
   const photograph = useQuery({
     queryKey: ['photograph', id],
@@ -60,7 +67,10 @@ export function PrintMarks({
     );
   return (
     <div className="print-marks">
-      <div className="print-marks-board">
+      <div
+        className="print-marks-board"
+        style={{ '--board-aspect': photograph.widthPx / photograph.heightPx } as React.CSSProperties}
+      >
         <CornerBoard
           photograph={photograph}
           corners={corners}
@@ -68,14 +78,14 @@ export function PrintMarks({
           active={active}
           onActive={setActive}
           onCorners={onMarks}
-          onMagnify={() => {}}
+          onMagnify={magnify}
         />
       </div>
       <div className="print-marks-words">
         <Loupe
           photograph={photograph}
           centrePx={corners[active]}
-          magnified={1}
+          magnified={magnified}
           onPush={(byPx) =>
             onMarks(pushCorner(corners, active, byPx, [photograph.widthPx, photograph.heightPx]))
           }
@@ -86,6 +96,14 @@ export function PrintMarks({
           </p>
           {found === false && <p>Nothing was found, so they stand anywhere.</p>}
           <CornerTrouble corners={corners} />
+          <div className="print-marks-closer">
+            <Button kind="quiet" disabled={magnified === closest} onClick={() => magnify(true)}>
+              Closer
+            </Button>
+            <Button kind="quiet" disabled={magnified === 1} onClick={() => magnify(false)}>
+              Farther
+            </Button>
+          </div>
           <Button kind="quiet" onClick={() => onMarks(handedOn(corners))}>
             Turned? Hand each number on
           </Button>

@@ -4,12 +4,14 @@ import { ButtonLink } from '../../parts/Button.tsx';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { ApprovalLines } from './ApprovalLines.tsx';
-import { NoiseLine } from './NoiseLine.tsx';
+import { DeskFold } from './DeskFold.tsx';
+import { NoiseLine, noiseWords } from './NoiseLine.tsx';
 import { ProofsStamp } from './ProofsStamp.tsx';
 import { PullStrip } from './PullStrip.tsx';
 import { SinceLast } from './SinceLast.tsx';
 import { SuspectLines } from './SuspectLines.tsx';
 import { stonePicture } from './stonePhotograph.ts';
+import { TakenOff } from './TakenOff.tsx';
 import { ToneLines } from './ToneLines.tsx';
 import type { ProofsPageParts } from './useProofs.ts';
 import { WordList } from './WordList.tsx';
@@ -36,9 +38,10 @@ export function ProofDesk({ work, proofs }: ProofsPageParts) {
         <ApprovalLines work={work} proofs={proofs} />
       </div>
       <div className="proof-words">
+        <TakenOff work={work} />
         <section aria-label="The answer">
           <p className="proof-reason">{answer.reason}</p>
-          <WordList words={answerWarnings(series)} />
+          <ToMind words={[...answerWarnings(series), ...noiseWords(series)]} open={!measured} />
           {again && (
             <p>
               {readAgain.why} <Link href={`${at}/${again.id}/again`}>Photograph it again</Link>
@@ -47,9 +50,19 @@ export function ProofDesk({ work, proofs }: ProofsPageParts) {
           <NoiseLine work={work} series={series} />
         </section>
         {measured && <SuspectLines work={work.id} />}
-        <SinceLast work={work} pull={latest} />
+        <SinceLast work={work} pull={latest} folded={measured} />
       </div>
     </div>
+  );
+}
+
+/** What to mind about the answer: more than one sentence is folded where the suspects need the room. */
+function ToMind({ words, open }: { words: readonly string[]; open: boolean }) {
+  if (words.length < 2) return <WordList words={words} />;
+  return (
+    <DeskFold title={`${words.length} things to mind about it`} open={open}>
+      <WordList words={words} />
+    </DeskFold>
   );
 }
 
@@ -71,6 +84,7 @@ function FirstPull({ work, proofs }: ProofsPageParts) {
           </p>
         }
       >
+        <TakenOff work={work} />
         <p>
           Each pull is photographed and read here; from the fourth one on, this page says whether the print is
           steady or still growing.

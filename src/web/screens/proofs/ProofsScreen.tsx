@@ -1,6 +1,7 @@
 import './Proofs.css';
 import './Standard.css';
 import { useQuery } from '@tanstack/react-query';
+import { openPull, pullKey } from '../../client/pulls.ts';
 import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
 import { openWork, workKey } from '../../client/works.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
@@ -9,12 +10,14 @@ import { NotFound } from '../NotFound.tsx';
 import { AddPull } from './AddPull.tsx';
 import { AddReading } from './AddReading.tsx';
 import { ApprovalPage } from './ApprovalPage.tsx';
+import { AreasPage } from './AreasPage.tsx';
 import { ProofDesk } from './ProofDesk.tsx';
 import { PullAnswer } from './PullAnswer.tsx';
+import { PullMarks } from './PullMarks.tsx';
 import { PullPage } from './PullPage.tsx';
 import { SeriesSettingsPage } from './SeriesSettingsPage.tsx';
 import { SuspectsPage } from './SuspectsPage.tsx';
-import { useProofs } from './useProofs.ts';
+import { type ProofsPageParts, useProofs } from './useProofs.ts';
 
 /** The proofs of a work: the desk, or what `page` names: a new pull, the areas, good to print, or a pull by its id. */
 export default function ProofsScreen({ id, page, part }: { id: string; page: string; part: string }) {
@@ -42,16 +45,34 @@ export default function ProofsScreen({ id, page, part }: { id: string; page: str
       return <AddPull {...shared} />;
     case 'settings':
       return <SeriesSettingsPage key={proofs.data.settings.version} {...shared} />;
+    case 'areas':
+      return <AreasPage {...shared} />;
     case 'suspects':
       return <SuspectsPage {...shared} />;
     case 'good':
       return <ApprovalPage {...shared} />;
     default: {
       const pull = proofs.data.pulls.find((one) => one.id === page);
+      if (!pull && part === 'marks') return <ImpressionMarks {...shared} id={page} />;
       if (!pull) return <NotFound />;
       if (part === 'again') return <AddReading {...shared} pull={pull} />;
+      if (part === 'marks') return <PullMarks key={pull.id} {...shared} pull={pull} />;
       if (part === 'answer') return <PullAnswer {...shared} pull={pull} />;
       return <PullPage key={pull.id} {...shared} pull={pull} />;
     }
   }
+}
+
+/** Corners and chips of an impression, which is read as a pull is, but is none of the series. */
+function ImpressionMarks({ id, ...shared }: ProofsPageParts & { id: string }) {
+  const pull = useQuery({
+    queryKey: pullKey(shared.work.id, id),
+    queryFn: () => openPull(shared.work.id, id),
+  });
+  if (pull.isError) return <NotFound />;
+  return pull.data ? (
+    <PullMarks key={id} {...shared} pull={pull.data} />
+  ) : (
+    <p className="unseen">Opening …</p>
+  );
 }

@@ -2,7 +2,7 @@ import './AddPull.css';
 import { valueParts } from '../../../paper/charts/toneValueWords.ts';
 import { seriesTones } from '../../../records/proofSeries.ts';
 import type { PullEntry } from '../../../records/pullTones.ts';
-import { savePull, tellMeasuring } from '../../client/pulls.ts';
+import { tellMeasuring } from '../../client/pulls.ts';
 import {
   answerWarnings,
   isBeingRead,
@@ -27,17 +27,6 @@ export function PullAnswer({ work, proofs, pull }: ProofsPageParts & { pull: Pul
   const at = `/works/${work.id}/proofs`;
   const tell = async (act: 'measure' | 'cancel') => {
     if (await telling.send(() => tellMeasuring(work.id, pull.id, act))) await changed();
-  };
-  const marked = pull.photographs.some(({ corners }) => corners !== null);
-  const withoutMarks = async () => {
-    const photographs = pull.photographs.map(({ photograph, takenAt, ageMinutes, chips }) => ({
-      photograph,
-      takenAt,
-      ageMinutes,
-      chips,
-      corners: null,
-    }));
-    if (await telling.send(() => savePull(work.id, pull.id, pull.version, { photographs }))) await changed();
   };
   const stamp = <ProofsStamp work={work} here={`Pull ${pull.number}`} />;
   if (isBeingRead(pull)) {
@@ -84,6 +73,8 @@ export function PullAnswer({ work, proofs, pull }: ProofsPageParts & { pull: Pul
   const read = proofs.series.pulls.find(({ id }) => id === pull.id);
   const trouble = readingTrouble(pull);
   const { answer, readAgain } = proofs.series;
+  // A print that was not found is laid by hand; one whose reading was stopped needs no hand.
+  const byHand = pull.photographs.some(({ measuring }) => measuring?.state === 'refused');
   return (
     <div className="add-pull">
       <PageHead
@@ -125,16 +116,16 @@ export function PullAnswer({ work, proofs, pull }: ProofsPageParts & { pull: Pul
         {readAgain?.pull === pull.number && <p>{readAgain.why}</p>}
         {telling.trouble && <FailureNotice failure={telling.trouble} />}
         <div className="add-pull-acts">
-          <ButtonLink kind="act" href={at}>
+          {byHand && (
+            <ButtonLink kind="act" href={`${at}/${pull.id}/marks`}>
+              Set its corners by hand
+            </ButtonLink>
+          )}
+          <ButtonLink kind={byHand ? 'plain' : 'act'} href={at}>
             To the proofs
           </ButtonLink>
           {readAgain?.pull === pull.number && (
             <ButtonLink href={`${at}/${pull.id}/again`}>Photograph it again</ButtonLink>
-          )}
-          {trouble && marked && (
-            <Button onClick={() => void withoutMarks()} disabled={telling.pending}>
-              Read it without its marks
-            </Button>
           )}
           {trouble && (
             <Button onClick={() => void tell('measure')} disabled={telling.pending}>

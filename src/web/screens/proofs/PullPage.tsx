@@ -88,10 +88,10 @@ export function PullPage({ work, proofs, pull }: ProofsPageParts & { pull: PullE
           <PullFaults work={work} pull={pull} />
           <SinceLast work={work} pull={pull} />
           {saving.trouble && <FailureNotice failure={saving.trouble} />}
-          <div className="pull-acts">
-            <ButtonLink kind="act" href={`${at}/${pull.id}/again`}>
-              Photograph it again
-            </ButtonLink>
+          <div className="pull-more">
+            {pull.photographs.length > 0 && (
+              <ButtonLink href={`${at}/${pull.id}/marks`}>Corners and grey chips</ButtonLink>
+            )}
             {settings.best === pull.number ? (
               <p>It is held to be the best so far.</p>
             ) : (
@@ -110,12 +110,17 @@ export function PullPage({ work, proofs, pull }: ProofsPageParts & { pull: PullE
               onClick={() =>
                 void run(
                   () => archivePull(work.id, pull.id, pull.version, true),
-                  () => go(at),
+                  () => go(`${at}?off=${pull.id}`),
                 )
               }
             >
               Take it off the strip
             </Button>
+          </div>
+          <div className="pull-acts">
+            <ButtonLink kind="act" href={`${at}/${pull.id}/again`}>
+              Photograph it again
+            </ButtonLink>
           </div>
         </div>
       </div>

@@ -1,11 +1,13 @@
 import type { Pull } from '../../../records/pull.ts';
 import { pullKinds } from '../../../records/pull.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
+import { chipsBefore } from '../../managers/proofs/pullChips.ts';
 import { type PullStep, type PullTyped, usedBefore } from '../../managers/proofs/pullDraft.ts';
 import { pullKindWords } from '../../managers/proofs/pullWords.ts';
 import { ButtonFile } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Words } from '../../parts/Words.tsx';
+import { ChipMarks } from './ChipMarks.tsx';
 import { Counter } from './Counter.tsx';
 import { EyeTone } from './EyeTone.tsx';
 import { PhotographStep } from './PhotographStep.tsx';
@@ -72,6 +74,25 @@ export function PullStepFields({
           onMarks={(corners) =>
             onSet({
               photographs: typed.photographs.map((each, at) => (at === index ? { ...each, corners } : each)),
+            })
+          }
+        />
+      );
+    }
+    case 'chips':
+    case 'chips-again': {
+      const index = step === 'chips' ? 0 : 1;
+      const taken = typed.photographs[index];
+      if (!taken) return null;
+      const earlier = index === 1 ? (typed.photographs[0]?.chips ?? []) : [];
+      return (
+        <ChipMarks
+          photograph={taken.photograph}
+          chips={taken.chips ?? []}
+          before={earlier.length > 0 ? earlier : chipsBefore(pulls)}
+          onChips={(chips) =>
+            onSet({
+              photographs: typed.photographs.map((each, at) => (at === index ? { ...each, chips } : each)),
             })
           }
         />

@@ -24,8 +24,9 @@ export function PullStrip({ work, proofs: { pulls, series, approvals } }: Proofs
               <span className="pull-words">
                 <b className="big">{pull.number}</b>
                 <span>{pull.number === standard ? 'good to print' : pullKindWords[pull.kind]}</span>
-                <span className="soft">{read?.paper ?? pull.paper.words}</span>
+                <span className="soft pull-paper">{pull.paper.words}</span>
                 <span className="soft">
+                  {pull.damp === null ? '' : pull.damp ? 'damp, ' : 'dry, '}
                   {isBeingRead(pull)
                     ? 'being read'
                     : read?.how === 'unread'

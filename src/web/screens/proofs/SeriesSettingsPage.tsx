@@ -1,9 +1,10 @@
 import { useState } from 'react';
-import { useLocation } from 'wouter';
+import { Link, useLocation } from 'wouter';
 import { type SeriesTone, seriesTones } from '../../../records/proofSeries.ts';
 import type { KeptSeriesSettings, ToneArea } from '../../../records/workSeries.ts';
-import { darknessWords } from '../../../studio/proofs/seriesWords.ts';
+import { darknessWords, listWords } from '../../../studio/proofs/seriesWords.ts';
 import { saveSeriesSettings } from '../../client/pulls.ts';
+import { handDrawn } from '../../managers/proofs/toneAreaDrawing.ts';
 import { numberText, typedNumber } from '../../managers/typedNumber.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
@@ -34,15 +35,20 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
   const accepted = typedNumber(tolerance);
   const bad = accepted === null || !(accepted > 0 && accepted <= 1);
   const moved = work.zones.some(({ id }) => chosen[id] !== kept[id]);
-  const byHand = seriesTones.some(
-    (tone) => settings.areas[tone].zones.length < settings.areas[tone].polygonsMm.length,
+  const byHand = Object.fromEntries(
+    seriesTones.map((tone) => [tone, handDrawn(settings.areas[tone], work.zones)]),
+  ) as Record<SeriesTone, ToneArea['polygonsMm']>;
+  const handWords = listWords(
+    seriesTones
+      .filter((tone) => byHand[tone].length > 0)
+      .map((tone) => (byHand[tone].length === 1 ? `one of ${tone}` : `${byHand[tone].length} of ${tone}`)),
   );
   const areaOf = (tone: SeriesTone): ToneArea => {
     const own = work.zones.filter(({ id }) => chosen[id] === tone);
     return {
       origin: 'chosen',
       zones: own.map(({ id }) => id),
-      polygonsMm: own.map(({ polygonMm }) => polygonMm),
+      polygonsMm: [...own.map(({ polygonMm }) => polygonMm), ...byHand[tone]],
     };
   };
   const save = async () => {
@@ -79,11 +85,6 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
                 : 'Settled once. Where you change them, every pull is read again, so that all are read alike.'}
             </p>
           )}
-          {byHand && (
-            <p>
-              Some areas were drawn by hand. They stay as long as no zone is moved from one tone to another.
-            </p>
-          )}
           <div className="settings-zones">
             {work.zones.map(({ id, name }) => (
               <Picks<SeriesTone | ''>
@@ -95,6 +96,12 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
               />
             ))}
           </div>
+          <p>
+            {handWords !== '' && <>Drawn by hand: {handWords}. </>}
+            <Link href={`/works/${work.id}/proofs/areas`}>
+              {handWords === '' ? 'Draw areas by hand instead' : 'Look at them on the stone'}
+            </Link>
+          </p>
           <Field
             label="Tolerance: the change of darkness that the artist accepts"
             hint="0.04 until told otherwise: our rule. It is not σ: that says how far a reading can be trusted."

@@ -5,9 +5,19 @@ import { listWords } from '../../../studio/proofs/seriesWords.ts';
 import { pullKey, readSince } from '../../client/pulls.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { DeskFold } from './DeskFold.tsx';
 
 /** What else changed since the pull before: what did, what is not known, and what stayed, never mixed. */
-export function SinceLast({ work, pull }: { work: WorkEntry; pull: PullEntry }) {
+export function SinceLast({
+  work,
+  pull,
+  folded = false,
+}: {
+  work: WorkEntry;
+  pull: PullEntry;
+  /** Whether what is not known and what stayed is folded away, with how much there is of each. */
+  folded?: boolean;
+}) {
   const since = useQuery({
     queryKey: [...pullKey(work.id, pull.id), 'since', pull.version],
     queryFn: () => readSince(work.id, pull.id),
@@ -23,6 +33,18 @@ export function SinceLast({ work, pull }: { work: WorkEntry; pull: PullEntry }) 
   const { differences } = since.data;
   const of = (verdict: string) => differences.filter((one) => one.verdict === verdict);
   const changed = of('changed');
+  const rest = (
+    <>
+      {of('unknown').length > 0 && (
+        <p>
+          <span className="proofs-unknown">not known</span> {listWords(of('unknown').map(({ what }) => what))}
+        </p>
+      )}
+      {of('unchanged').length > 0 && (
+        <p className="soft">The same: {listWords(of('unchanged').map(({ what }) => what))}.</p>
+      )}
+    </>
+  );
   return (
     <section aria-labelledby="since-head" className="since-last">
       <h2 id="since-head">
@@ -44,13 +66,12 @@ export function SinceLast({ work, pull }: { work: WorkEntry; pull: PullEntry }) 
           ))}
         </dl>
       )}
-      {of('unknown').length > 0 && (
-        <p>
-          <span className="proofs-unknown">not known</span> {listWords(of('unknown').map(({ what }) => what))}
-        </p>
-      )}
-      {of('unchanged').length > 0 && (
-        <p className="soft">The same: {listWords(of('unchanged').map(({ what }) => what))}.</p>
+      {folded ? (
+        <DeskFold title={`${of('unknown').length} not known, ${of('unchanged').length} the same`}>
+          {rest}
+        </DeskFold>
+      ) : (
+        rest
       )}
     </section>
   );

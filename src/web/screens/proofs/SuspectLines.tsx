@@ -15,7 +15,7 @@ export function SuspectLines({ work }: { work: string }) {
   const queries = useQueryClient();
   const suspects = useQuery({ queryKey: suspectsKey(work), queryFn: () => readSuspects(work) });
   if (suspects.isError) return <FailureNotice failure={shownFailure(suspects.error)} />;
-  if (!suspects.data) return null;
+  if (!suspects.data) return <p role="status">Looking for suspects …</p>;
   const { pull, answer } = suspects.data;
   const likely = answer.suspects.filter(({ evidence }) => evidence === 'strong' || evidence === 'some');
   return (

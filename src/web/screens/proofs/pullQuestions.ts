@@ -21,6 +21,12 @@ export function questionOf(step: PullStep, { number, photographs }: PullTyped): 
         question: 'Do the four marks sit right?',
         why: 'They say where the corners of the work rectangle came to lie; to 10 mm is near enough. A print is the stone’s mirror image: mark 1 is at its top right.',
       };
+    case 'chips':
+    case 'chips-again':
+      return {
+        question: 'Where do the grey chips lie?',
+        why: 'Chips of known density tell what the camera made of light and dark: only with them can pulls be compared by how strong their solids are. Three or more, from white to black.',
+      };
     case 'again':
       return photographs.length > 1
         ? {

@@ -17,7 +17,7 @@ import type { KeepOutcome } from './SeparatingTests.tsx';
 const mostUnread = 12;
 
 /** The words of a reason, leading to the picture that shows it where there is one. */
-export type ShowReason = (reason: Reason) => ReactNode;
+type ShowReason = (reason: Reason) => ReactNode;
 
 /** Every suspect with what speaks for and against it: those that are spoken for, and the rest folded away. */
 export function SuspectSheet({

@@ -1,26 +1,35 @@
-import { type KeyboardEvent, useMemo, useRef, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, useMemo, useRef, useState } from 'react';
 import type { WorkZone } from '../../../records/work.ts';
 import type { Point } from '../../../science/geometry/point.ts';
 import type { BoardHand } from '../../managers/boardHand.ts';
 import { type BoardCommand, boardCommand } from '../../managers/boardKeys.ts';
 import { deskUser } from '../../managers/deskUser.ts';
+import type { LinkedView } from '../../managers/linkedView.ts';
 import type { DeskState, ZoneDesk } from '../../managers/zoneDesk.ts';
 import { StoneBoard } from '../../parts/StoneBoard.tsx';
 import { StoneFace } from '../../parts/StoneFace.tsx';
 import { ZoneMarks } from '../../parts/ZoneMarks.tsx';
-import { boardWords } from './boardWords.ts';
+import { type BoardThing, boardWords } from './boardWords.ts';
 import { PhotographUnder, useShownPhotograph } from './PhotographUnder.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
 
-/** The stone with its zones, to be drawn and mended by mouse, finger or keys. */
+/** The stone with its zones, or other outlines, to be drawn and mended by mouse, finger or keys. */
 export function DrawingBoard({
   desk: { desk, state, work },
   faulty,
-  others,
+  others = [],
+  thing = 'zone',
+  letterOf,
+  beneath,
 }: {
-  desk: WorkDesk;
+  desk: Pick<WorkDesk, 'desk' | 'state' | 'work'>;
   faulty: ReadonlySet<string>;
-  others: readonly WorkZone[];
+  others?: readonly WorkZone[];
+  /** What an outline is called. */
+  thing?: BoardThing;
+  letterOf?: (zone: WorkZone, index: number) => string;
+  /** What lies on the stone beneath the marks, in screen px. */
+  beneath?: (view: LinkedView) => ReactNode;
 }) {
   const [snaps, setSnaps] = useState(true);
   const snapping = useRef(snaps);
@@ -33,7 +42,7 @@ export function DrawingBoard({
   return (
     <StoneBoard
       stoneMm={stoneMm}
-      label={`${work.stone.name} from above, with its zones`}
+      label={`${work.stone.name} from above, with its ${thing}s`}
       user={user}
       place={placeInHand(state)}
       onKey={(event, board) => onKey(event, board, desk, drawing)}
@@ -47,7 +56,14 @@ export function DrawingBoard({
             rectangle={state.drawing.rectangle}
             bare={photograph.laid === null}
           />
-          <ZoneMarks view={view} state={state} others={others} faulty={faulty} />
+          {beneath?.(view)}
+          <ZoneMarks
+            view={view}
+            state={state}
+            others={others}
+            faulty={faulty}
+            {...(letterOf && { letterOf })}
+          />
         </>
       )}
       foot={
@@ -64,7 +80,7 @@ export function DrawingBoard({
             </button>
           </div>
           <p className="board-words" id="stone-board-keys">
-            {boardWords(state, window.matchMedia('(pointer: coarse)').matches)}
+            {boardWords(state, window.matchMedia('(pointer: coarse)').matches, thing)}
           </p>
           <p className="unseen" role="status">
             {handWords(state)}

@@ -1,0 +1,37 @@
+import { useQuery } from '@tanstack/react-query';
+import { useLocation, useSearch } from 'wouter';
+import type { PullEntry } from '../../../records/pullTones.ts';
+import type { WorkEntry } from '../../../records/workEntry.ts';
+import { archivePull, openPull, pullKey } from '../../client/pulls.ts';
+import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { useSaving } from '../useSaving.ts';
+import { useProofsChanged } from './useProofs.ts';
+
+/** After a pull was taken off the strip: says so, and brings it back, in case the wrong one was touched. */
+export function TakenOff({ work }: { work: WorkEntry }) {
+  const id = new URLSearchParams(useSearch()).get('off');
+  const [, go] = useLocation();
+  const changed = useProofsChanged(work.id);
+  const saving = useSaving<PullEntry>();
+  const pull = useQuery({
+    queryKey: pullKey(work.id, id ?? ''),
+    queryFn: () => openPull(work.id, id!),
+    enabled: id !== null,
+  }).data;
+  if (!pull?.archived) return null;
+  const back = async () => {
+    if (!(await saving.send(() => archivePull(work.id, pull.id, pull.version, false)))) return;
+    await changed();
+    go(`/works/${work.id}/proofs`);
+  };
+  return (
+    <section className="taken-off" aria-label="Taken off">
+      <p role="status">Pull {pull.number} is off the strip; its number is free.</p>
+      <Button kind="quiet" disabled={saving.pending} onClick={() => void back()}>
+        Bring it back
+      </Button>
+      {saving.trouble && <FailureNotice failure={saving.trouble} />}
+    </section>
+  );
+}
