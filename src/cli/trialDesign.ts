@@ -35,11 +35,22 @@ export async function trialDesign(words: readonly string[]): Promise<Result<stri
     : written;
 }
 
-function sentences({ wish, patches, patchMm, power, cheapest, warnings }: TrialDesign): string[] {
+/** What the design's own warnings don't say already. */
+const toldByAudit: ReadonlySet<string> = new Set([
+  'place',
+  'place-leans',
+  'block-apart',
+  'never-apart',
+  'cells-missing',
+]);
+
+function sentences({ wish, patches, patchMm, power, cheapest, warnings, audit = [] }: TrialDesign): string[] {
   const told = [
     `${patches.length} patches of ${patchMm.toFixed(0)} mm on ${wish.stones === 1 ? 'one stone' : `${wish.stones} stones`}.`,
     ...power.map((each) => powerSentence(each, wish)),
     ...warnings,
+    ...audit.filter(({ code }) => toldByAudit.has(code)).map(({ message }) => message),
+    'list.csv stays sealed until all patches are read; its seal stands in design.json.',
   ];
   if (cheapest === 'none')
     told.push(`No trial of up to 8 stones would notice a difference of ${wish.wanted}.`);
@@ -50,9 +61,10 @@ function sentences({ wish, patches, patchMm, power, cheapest, warnings }: TrialD
   return told;
 }
 
-function powerSentence({ of, whole, sub }: TrialPower, wish: TrialDesign['wish']): string {
+function powerSentence({ of, whole, sub, perStone }: TrialPower, wish: TrialDesign['wish']): string {
   const scatter = of === 'this room' ? "At this room's scatter" : `At ${of} scatter`;
   const parts = [
+    ...(wish.perStone ? [`${wish.perStone.name} ${sizeWords(perStone ?? null)}`] : []),
     ...(wish.whole ? [`${wish.whole.name} ${sizeWords(whole)}`] : []),
     `${wish.sub.name} ${sizeWords(sub)}`,
   ];

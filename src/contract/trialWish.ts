@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { TrialWish } from '../records/trialDesign.ts';
+import { type TrialWish, trialBlocks, trialLayouts } from '../records/trialDesign.ts';
 
 const names = z
   .array(z.string().trim().min(1).max(60))
@@ -23,6 +23,10 @@ export const trialWishSchema = z
     stones: z.int().min(1).max(24).default(1),
     whole: factor.nullable().default(null),
     sub: factor,
+    layout: z.enum(trialLayouts).default('split-plot'),
+    blocks: z.enum(trialBlocks).default('head-tail'),
+    perStone: factor.nullable().default(null),
+    cameraPixels: z.number().min(200).max(100_000).nullable().default(null),
     patchRepeats: z.int().min(1).max(12).default(1),
     stripRepeats: z.int().min(1).max(6).default(1),
     control: z.string().nullable().default(null),
@@ -36,8 +40,26 @@ export const trialWishSchema = z
     wanted: z.number().positive().max(1).nullable().default(null),
     scatter: scatter.nullable().default(null),
   })
-  .superRefine(({ whole, sub, control }, context) => {
-    const levels = [...(whole?.levels ?? []), ...sub.levels];
+  .superRefine(({ whole, sub, perStone, control, stones, layout }, context) => {
+    const levels = [...(whole?.levels ?? []), ...sub.levels, ...(perStone?.levels ?? [])];
+    if (perStone !== null && stones % perStone.levels.length !== 0)
+      context.addIssue({
+        code: 'custom',
+        path: ['stones'],
+        message: `${perStone.name} has ${perStone.levels.length} levels: take that many stones, or a multiple`,
+      });
+    if (perStone !== null && [whole?.name, sub.name].includes(perStone.name))
+      context.addIssue({
+        code: 'custom',
+        path: ['perStone', 'name'],
+        message: 'two treatments have one name',
+      });
+    if (layout === 'row-column' && (whole?.levels.length ?? 1) * sub.levels.length < 2)
+      context.addIssue({
+        code: 'custom',
+        path: ['sub', 'levels'],
+        message: 'rows and columns need two combinations at least',
+      });
     if (control !== null && !levels.includes(control))
       context.addIssue({ code: 'custom', path: ['control'], message: 'the control is none of the levels' });
     if (whole !== null && whole.name === sub.name)

@@ -1,4 +1,5 @@
 import type { Point } from '../science/geometry/point.ts';
+import type { AuditFinding } from './testStoneAnswer.ts';
 
 /** A treatment and the ways in which it is given, by name. */
 export interface TrialFactor {
@@ -13,6 +14,18 @@ export interface TrialScatter {
   readonly patch: number;
 }
 
+/**
+ * How treatments lie on a stone. `split-plot`: a strip for each level of the hard treatment, every level of the easy one in it.
+ * `blocked`: every combination on patches of its own, all of them in each block. `row-column`: every combination once in each
+ * row and, with as many rows as combinations, once in each column.
+ */
+export const trialLayouts = ['split-plot', 'blocked', 'row-column'] as const;
+export type TrialLayoutKind = (typeof trialLayouts)[number];
+
+/** How a stone is parted for a blocked trial. */
+export const trialBlocks = ['none', 'head-tail', 'left-right', 'both'] as const;
+export type TrialBlocks = (typeof trialBlocks)[number];
+
 /** What a printer wants to know, and with what. */
 export interface TrialWish {
   readonly title: string;
@@ -22,7 +35,15 @@ export interface TrialWish {
   readonly whole: TrialFactor | null;
   /** Easy to vary: each patch gets its own. */
   readonly sub: TrialFactor;
-  /** Patches alike in one strip. */
+  /** `split-plot` where left out. */
+  readonly layout?: TrialLayoutKind | undefined;
+  /** Of a blocked trial; `head-tail` where left out. */
+  readonly blocks?: TrialBlocks | undefined;
+  /** Hardest to vary: given to a whole stone at once; left out or null: none. */
+  readonly perStone?: TrialFactor | null | undefined;
+  /** Pixels along the long side of the photograph that patches will be read from; left out or null: not said. */
+  readonly cameraPixels?: number | null | undefined;
+  /** Patches alike in one strip; of one combination in a block; rows of a row-column trial. */
   readonly patchRepeats: number;
   /** Strips alike on one stone. */
   readonly stripRepeats: number;
@@ -56,6 +77,8 @@ export interface TrialAssignment {
   readonly code: string;
   readonly whole: string | null;
   readonly sub: string;
+  /** Left out where no treatment is given to whole stones. */
+  readonly perStone?: string;
 }
 
 /** The smallest difference that would be noticed 8 times in 10, false alarms of the whole family at 5 in 100. */
@@ -66,6 +89,8 @@ export interface TrialPower {
   /** null where there is no replicate, or nothing to compare. */
   readonly whole: number | null;
   readonly sub: number | null;
+  /** Left out where no treatment is given to whole stones. */
+  readonly perStone?: number | null;
 }
 
 /** The fewest stones and repeats that notice the wanted difference, at middling scatter or this room's own. */
@@ -85,4 +110,8 @@ export interface TrialDesign {
   /** null where no difference is wanted; `none` where up to 8 stones don't do. */
   readonly cheapest: CheapestTrial | 'none' | null;
   readonly warnings: readonly string[];
+  /** What could not be told from what, whatever is read: before anything is drawn. */
+  readonly audit?: readonly AuditFinding[];
+  /** SHA-256 of list.csv: shows after reading that the sealed list is the one that was drawn. */
+  readonly seal?: string;
 }

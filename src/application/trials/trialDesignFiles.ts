@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { trialTemplatePdf } from '../../paper/sheets/trialTemplateSheet.ts';
 import type { Paper } from '../../records/paper.ts';
 import type { TrialAssignment, TrialDesign } from '../../records/trialDesign.ts';
@@ -15,20 +16,24 @@ export async function trialDesignFiles(
   paper: Paper,
   createdAt: Date,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
-  const { whole, sub } = design.wish;
+  const { whole, sub, perStone } = design.wish;
   const listed = [
-    csvLine(['code', ...(whole ? [whole.name] : []), sub.name]),
-    ...list.map((each) => csvLine([each.code, ...(whole ? [each.whole!] : []), each.sub])),
-  ];
+    csvLine(['code', ...(perStone ? [perStone.name] : []), ...(whole ? [whole.name] : []), sub.name]),
+    ...list.map((each) =>
+      csvLine([each.code, ...(perStone ? [each.perStone!] : []), ...(whole ? [each.whole!] : []), each.sub]),
+    ),
+  ].join('');
+  // Whoever reads keeps the design; the list that is opened afterwards must be this one.
+  const seal = createHash('sha256').update(listed).digest('hex');
   const toFill = [
     csvLine(['code', 'stone', 'strip', 'reading']),
     ...design.patches.map(({ code, stone, strip }) => csvLine([code, String(stone), `${stone}${strip}`, ''])),
   ];
   const bytes = (text: string) => new TextEncoder().encode(text);
   return new Map<string, Uint8Array>([
-    ['design.json', bytes(`${JSON.stringify(design, null, 1)}\n`)],
+    ['design.json', bytes(`${JSON.stringify({ ...design, seal }, null, 1)}\n`)],
     ['template.pdf', await trialTemplatePdf({ design, paper, createdAt })],
-    ['list.csv', bytes(listed.join(''))],
+    ['list.csv', bytes(listed)],
     ['readings.csv', bytes(toFill.join(''))],
   ]);
 }

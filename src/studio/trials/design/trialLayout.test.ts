@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest';
 import type { TrialWish } from '../../../records/trialDesign.ts';
 import { designTrial } from './designTrial.ts';
-import { leastPatchMm, trialLayout } from './trialLayout.ts';
+import { leastPatchMm } from './patchSize.ts';
+import { trialLayout } from './trialLayout.ts';
 
 const wish: TrialWish = {
   title: 'Test stone',
@@ -99,4 +100,78 @@ it('warns of what it could not tell, and finds the cheapest trial that could', (
   if (!bought.ok) throw new Error(bought.error.message);
   expect(bought.value.design.power[1]!.whole).toBeLessThanOrEqual(0.1);
   expect(bought.value.design.power[1]!.sub).toBeLessThanOrEqual(0.1);
+});
+
+it('a blocked trial has every combination in every block', () => {
+  const blocked = {
+    layout: 'blocked',
+    blocks: 'both',
+    stones: 2,
+    patchRepeats: 1,
+    whole: { name: 'etch', levels: ['None', 'gum'] },
+  } as const;
+  const { patches, list } = laidOut(blocked);
+  expect(patches).toHaveLength(2 * 4 * 10);
+  const got = new Map(list.map((each) => [each.code, each]));
+  const blocks = new Map<string, string[]>();
+  for (const { stone, strip, code } of patches) {
+    const { whole, sub } = got.get(code)!;
+    blocks.set(`${stone}${strip}`, [...(blocks.get(`${stone}${strip}`) ?? []), `${whole} ${sub}`]);
+  }
+  expect(blocks.size).toBe(8);
+  for (const own of blocks.values()) expect(new Set(own).size).toBe(10);
+  // Left block lies left of the right one, head above tail.
+  const leftOf = (strip: string) =>
+    Math.min(...patches.filter((one) => one.strip === strip).map(({ polygonMm }) => polygonMm[0]![0]));
+  expect(leftOf('B')).toBeGreaterThan(leftOf('A'));
+  expect(leftOf('C')).toBe(leftOf('A'));
+});
+
+it('a row-column trial has every combination once in each row and column', () => {
+  const square = { layout: 'row-column', stones: 2, patchRepeats: 5, whole: null } as const;
+  const { patches, list } = laidOut(square);
+  expect(patches).toHaveLength(2 * 25);
+  const got = new Map(list.map((each) => [each.code, each.sub]));
+  for (const stone of [1, 2]) {
+    const own = patches.filter((patch) => patch.stone === stone);
+    const lines = (keyOf: (patch: (typeof own)[number]) => string) =>
+      [...new Set(own.map(keyOf))].map((key) => own.filter((patch) => keyOf(patch) === key));
+    const rows = lines(({ strip }) => strip);
+    const columns = lines(({ polygonMm }) => polygonMm[0]![0].toFixed(3));
+    expect([rows.length, columns.length]).toEqual([5, 5]);
+    for (const line of [...rows, ...columns])
+      expect(new Set(line.map(({ code }) => got.get(code))).size).toBe(5);
+  }
+  const orders = [1, 2].map((stone) =>
+    list
+      .filter(({ code }) => code.startsWith(String(stone)))
+      .map(({ sub }) => sub)
+      .join(),
+  );
+  expect(orders[0]).not.toBe(orders[1]);
+});
+
+it('a treatment of whole stones is given to as many stones each', () => {
+  const { list } = laidOut({ stones: 4, perStone: { name: 'grain', levels: ['80', '220'] } });
+  const byStone = new Map(list.map(({ code, perStone }) => [code[0], perStone]));
+  expect([...byStone.values()].toSorted()).toEqual(['220', '220', '80', '80']);
+});
+
+it('lots never leave every strip in one order on all stones', () => {
+  const etches = { name: 'etch', levels: ['None', 'gum'] };
+  for (let seed = 0; seed < 40; seed++) {
+    const { list } = laidOut({ whole: etches, stones: 2, seed });
+    const order = (stone: number) =>
+      [
+        ...new Set(list.filter(({ code }) => code.startsWith(String(stone))).map(({ whole }) => whole)),
+      ].join();
+    expect(order(1)).not.toBe(order(2));
+  }
+});
+
+it('patches are as large as the camera can tell', () => {
+  expect(trialLayout({ ...wish, cameraPixels: 4000, patchMm: null }).ok).toBe(true);
+  const coarse = trialLayout({ ...wish, cameraPixels: 200 });
+  expect(coarse.ok).toBe(false);
+  if (!coarse.ok) expect(coarse.error.message).toMatch(/patches of 78 mm do not fit/);
 });

@@ -1,13 +1,17 @@
 import { normalDraw, seededRandom } from '../../../foundation/random.ts';
-import type { TrialPower, TrialScatter, TrialWish } from '../../../records/trialDesign.ts';
+import type { TrialFactor, TrialPower, TrialScatter, TrialWish } from '../../../records/trialDesign.ts';
 import { studentQuantile } from '../../../science/statistics/distributions.ts';
 import {
   allWithinOfControl,
   passingBound,
   studentizedRangeBelow,
 } from '../../../science/statistics/manyComparisons.ts';
+import { errorsOf, type StratumError } from './stratumErrors.ts';
 
-type Size = Pick<TrialWish, 'stones' | 'whole' | 'sub' | 'patchRepeats' | 'stripRepeats' | 'control'>;
+type Size = Pick<
+  TrialWish,
+  'stones' | 'whole' | 'sub' | 'perStone' | 'patchRepeats' | 'stripRepeats' | 'control' | 'layout' | 'blocks'
+>;
 
 /** What rooms may scatter by, coverage; from memory, to be replaced by this room's own. */
 export const usualScatter: Readonly<Record<'low' | 'middle' | 'high', TrialScatter>> = {
@@ -27,28 +31,15 @@ const seed = 20_260_301;
  * `analyseTrial` makes, to about 2 %. Intervals are those of the whole family of differences.
  */
 export function trialPower(size: Size, of: TrialPower['of'], scatter: TrialScatter): TrialPower {
-  const levels = size.whole?.levels.length ?? 1;
-  const strips = size.stones * levels * size.stripRepeats;
-  const perStrip = size.sub.levels.length * size.patchRepeats;
-  const wholeDf = strips - size.stones - (levels - 1);
-  const subDf = strips * perStrip - strips - (size.sub.levels.length - 1) * levels;
-  const stripVariance = scatter.strip ** 2 + scatter.patch ** 2 / perStrip;
+  const { whole, sub, perStone } = errorsOf(size, scatter);
+  const noticedOf = (factor: TrialFactor | null | undefined, { df, variance }: StratumError) =>
+    factor && factor.levels.length > 1 ? smallest(factor.levels, size.control, df, variance) : null;
   return {
     of,
     scatter,
-    whole:
-      size.whole && levels > 1
-        ? smallest(size.whole.levels, size.control, wholeDf, (2 * stripVariance * levels) / strips)
-        : null,
-    sub:
-      size.sub.levels.length > 1
-        ? smallest(
-            size.sub.levels,
-            size.control,
-            subDf,
-            (2 * scatter.patch ** 2) / (strips * size.patchRepeats),
-          )
-        : null,
+    whole: noticedOf(size.whole, whole),
+    sub: noticedOf(size.sub, sub),
+    ...(size.perStone ? { perStone: noticedOf(size.perStone, perStone) } : {}),
   };
 }
 
