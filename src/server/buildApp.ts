@@ -10,7 +10,7 @@ import { failureOfError } from './failureOfError.ts';
 import { sendFailure } from './failureReply.ts';
 import { createAdmission, isSecure } from './guards/admitCaller.ts';
 import { doorOf } from './guards/doorOf.ts';
-import { securityHeaders } from './guards/securityHeaders.ts';
+import { securityHeaders, trustedAddressHeaders } from './guards/securityHeaders.ts';
 import { judgeCaller } from './guards/trustedCaller.ts';
 import { jsonLimitBytes, requestTimeoutMs } from './limits.ts';
 import { requestCheck } from './requestCheck.ts';
@@ -93,6 +93,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
     const door = doorOf(request.raw.socket);
     const hosts = door === 'this-machine' ? options.hosts() : (options.networkHosts?.() ?? noHosts);
     const secure = isSecure(request);
+    if (secure || door === 'this-machine') reply.headers(trustedAddressHeaders);
     const caller = { host, origin, site: String(site), mode: String(mode), secure };
     const fault = judgeCaller(caller, hosts) ?? (await admit(request, door));
     if (fault) return sendFailure(reply, fault);

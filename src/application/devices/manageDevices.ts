@@ -1,6 +1,6 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
-import type { Device, DeviceEntry } from '../../records/device.ts';
+import type { Device, DeviceEntry, PairingState } from '../../records/device.ts';
 import type { DeviceParts } from './deviceParts.ts';
 import { deviceStanding } from './deviceStanding.ts';
 
@@ -14,6 +14,16 @@ function noSuchDevice(): Failure {
 export async function listDevices({ store, now }: Parts): Promise<readonly DeviceEntry[]> {
   const at = now();
   return (await store.devices.list()).map((device) => entryOf(device, at));
+}
+
+/** What became of the last code, with the name that the device which used it has now. */
+export async function readPairing({
+  store,
+  pairing,
+}: Pick<DeviceParts, 'store' | 'pairing'>): Promise<PairingState> {
+  const state = pairing.state();
+  const device = state.device === null ? null : await store.devices.find(state.device);
+  return { ...state, device: device?.name ?? null };
 }
 
 /**

@@ -34,7 +34,7 @@ export async function pairDevice(
     await devices.add(device, sealToken(token, tokenKey));
     return ok({ device, token });
   });
-  if (paired.ok) pairing.tellUsed(paired.value.device.name);
+  if (paired.ok) pairing.tellUsed(paired.value.device.id);
   return paired;
 }
 

@@ -18,6 +18,7 @@ export interface PairingDesk {
   open(): string;
   /** Ends the code, where one is open. */
   close(): void;
+  /** Its `device` is the id of the one that used it, not its name. */
   state(): PairingState;
   /**
    * Spends the code where it is the right one: it lets in once.
@@ -26,7 +27,7 @@ export interface PairingDesk {
    */
   spend(typed: string, from: string): Result<null>;
   /** Says who came in with the code that was spent last. */
-  tellUsed(device: string): void;
+  tellUsed(deviceId: string): void;
 }
 
 interface OpenCode {

@@ -19,9 +19,13 @@ export const securityHeaders: Readonly<Record<string, string>> = {
   'x-content-type-options': 'nosniff',
   'x-frame-options': 'DENY',
   'referrer-policy': 'no-referrer',
-  'cross-origin-opener-policy': 'same-origin',
   'cross-origin-resource-policy': 'same-origin',
   'permissions-policy': 'camera=(self), geolocation=(), microphone=(self)',
+};
+
+/** Beside them, where the address is one that browsers trust; elsewhere they complain of it and heed it not. */
+export const trustedAddressHeaders: Readonly<Record<string, string>> = {
+  'cross-origin-opener-policy': 'same-origin',
 };
 
 /** For a drawing or a document that came out of measuring: it may style itself, and load or run nothing. */

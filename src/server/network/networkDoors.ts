@@ -16,6 +16,8 @@ export interface NetworkDoorsOptions {
   readonly certificate: ((addresses: readonly string[]) => Promise<Result<ReadyCertificate>>) | null;
   /** Tells that what phones must be told has changed: addresses, or the certificate. */
   readonly changed: (state: NetworkState) => void;
+  /** How often this machine's addresses are looked at, ms. */
+  readonly lookEveryMs: number;
 }
 
 export interface NetworkDoors {
@@ -24,9 +26,6 @@ export interface NetworkDoors {
   hosts(): ReadonlySet<string>;
   close(): Promise<void>;
 }
-
-/** How often this machine's addresses are looked at, ms: a shed's net drops and comes back under another address. */
-const lookEveryMs = 5000;
 
 /**
  * Listens on each address, and follows them as they come and go.
@@ -91,7 +90,7 @@ export async function openNetworkDoors(options: NetworkDoorsOptions): Promise<Re
   let looking: Promise<unknown> = Promise.resolve();
   const look = setInterval(() => {
     looking = looking.then(follow).catch((error) => console.error('looking at the network failed:', error));
-  }, lookEveryMs);
+  }, options.lookEveryMs);
   look.unref();
   return ok({
     state: () => state,

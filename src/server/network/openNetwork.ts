@@ -16,6 +16,9 @@ export interface NetworkWish {
   readonly changed?: (state: NetworkState) => void;
 }
 
+/** A shed's net drops and comes back under another address, ms. */
+const lookEveryMs = 5000;
+
 /** Opens the network's doors beside the loopback one, on the same port. */
 export function openNetwork(
   app: App,
@@ -33,5 +36,6 @@ export function openNetwork(
         : (addresses) =>
             networkCertificate(services.store.networkFiles, certificate, addresses, services.now()),
     changed,
+    lookEveryMs,
   });
 }

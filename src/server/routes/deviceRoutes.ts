@@ -1,5 +1,10 @@
 import { z } from 'zod';
-import { listDevices, renameDevice, revokeDevice } from '../../application/devices/manageDevices.ts';
+import {
+  listDevices,
+  readPairing,
+  renameDevice,
+  revokeDevice,
+} from '../../application/devices/manageDevices.ts';
 import { pairDevice } from '../../application/devices/pairDevice.ts';
 import { codePicture } from '../../application/network/codePicture.ts';
 import type { Services } from '../../application/openServices.ts';
@@ -79,7 +84,7 @@ export function addDeviceRoutes(app: App, services: Services, network: () => Net
   app.get(
     '/api/pairing',
     { schema: { tags, summary: 'What became of the last code', response: { 200: pairingState } } },
-    async (_request, reply) => reply.send(services.pairing.state()),
+    async (_request, reply) => reply.send(await readPairing(services)),
   );
 
   app.delete(

@@ -1,5 +1,12 @@
 import { currentFromBody, FailedRequest, failureFromBody } from './shownFailure.ts';
 
+let tellShutOut = () => {};
+
+/** Has this called whenever the server says that it does not let this browser in. */
+export function whenShutOut(listener: () => void): void {
+  tellShutOut = listener;
+}
+
 /**
  * One request to the server; resolves to the parsed JSON body, or undefined where there is none (204).
  * Throws `FailedRequest` with the server's own words, or the browser's network error.
@@ -11,6 +18,7 @@ export async function ask<T>(path: string, options: RequestInit = {}): Promise<T
   });
   if (answer.status === 204) return undefined as T;
   const body: unknown = await answer.json().catch(() => null);
+  if (answer.status === 401) tellShutOut();
   if (!answer.ok) throw new FailedRequest(failureFromBody(answer.status, body), currentFromBody(body));
   return body as T;
 }

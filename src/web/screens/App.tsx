@@ -1,11 +1,11 @@
-import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
-import { lazy, Suspense, useEffect } from 'react';
+import { QueryClient } from '@tanstack/react-query';
+import { lazy, Suspense } from 'react';
 import { Route, Switch, useRoute } from 'wouter';
-import { listenToEvents } from '../client/events.ts';
 import { FailedRequest } from '../client/shownFailure.ts';
 import { Masthead } from '../parts/Masthead.tsx';
 import { ComparisonList } from './ComparisonList.tsx';
 import { NotFound } from './NotFound.tsx';
+import { Doorway } from './phones/Doorway.tsx';
 import { RackScreen } from './rack/RackScreen.tsx';
 import { StoneRack } from './StoneRack.tsx';
 
@@ -39,6 +39,7 @@ const NewComparison = lazy(() => import('./NewComparison.tsx'));
 const NewMaterial = lazy(() => import('./materials/NewMaterial.tsx'));
 const NewWork = lazy(() => import('./NewWork.tsx'));
 const NewInk = lazy(() => import('./inks/NewInk.tsx'));
+const PhonesScreen = lazy(() => import('./phones/PhonesScreen.tsx'));
 const ProofsScreen = lazy(() => import('./proofs/ProofsScreen.tsx'));
 const NewStone = lazy(() => import('./stone/NewStone.tsx'));
 const NewReport = lazy(() => import('./papers/NewReport.tsx'));
@@ -47,6 +48,9 @@ const ReportScreen = lazy(() => import('./papers/ReportScreen.tsx'));
 const RoomIndex = lazy(() => import('./room/RoomIndex.tsx'));
 const RoomQuestionScreen = lazy(() => import('./room/RoomQuestionScreen.tsx'));
 const StoneScreen = lazy(() => import('./stone/StoneScreen.tsx'));
+const TestStoneList = lazy(() => import('./testStones/TestStoneList.tsx'));
+const NewTestStone = lazy(() => import('./testStones/NewTestStone.tsx'));
+const TestStoneScreen = lazy(() => import('./testStones/TestStoneScreen.tsx'));
 const TableList = lazy(() => import('./tables/TableList.tsx'));
 const TableScreen = lazy(() => import('./tables/TableScreen.tsx'));
 const WorkList = lazy(() => import('./WorkList.tsx'));
@@ -64,11 +68,10 @@ const queries = new QueryClient({
 
 /** The whole page: its head and the screen that the address asks for. */
 export function App() {
-  useEffect(() => listenToEvents(queries), []);
   const [atBench] = useRoute('/bench/:id');
   const [atPress] = useRoute('/editions/:id/press');
   return (
-    <QueryClientProvider client={queries}>
+    <Doorway queries={queries}>
       {!atBench && !atPress && <Masthead />}
       <main id="main" tabIndex={-1}>
         <Suspense fallback={<p className="unseen">Opening …</p>}>
@@ -119,6 +122,15 @@ export function App() {
             </Route>
             <Route path="/comparisons/:id/:page?">
               {({ id, page }) => <ComparisonScreen key={id} id={id} page={page ?? ''} />}
+            </Route>
+            <Route path="/test-stones">
+              <TestStoneList />
+            </Route>
+            <Route path="/test-stones/new">
+              <NewTestStone />
+            </Route>
+            <Route path="/test-stones/:id/:view?">
+              {({ id, view }) => <TestStoneScreen key={id} id={id} view={view ?? ''} />}
             </Route>
             <Route path="/mixing">
               <MixingIndex />
@@ -172,6 +184,12 @@ export function App() {
               <RoomIndex />
             </Route>
             <Route path="/room/:kind">{({ kind }) => <RoomQuestionScreen key={kind} kind={kind} />}</Route>
+            <Route path="/phones">
+              <PhonesScreen />
+            </Route>
+            <Route path="/join">
+              <PhonesScreen />
+            </Route>
             <Route path="/week">
               <WeekScreen />
             </Route>
@@ -195,6 +213,6 @@ export function App() {
           </Switch>
         </Suspense>
       </main>
-    </QueryClientProvider>
+    </Doorway>
   );
 }

@@ -20,3 +20,12 @@ export function deviceName(shelf: DraftShelf): string {
     return `device ${newClientId().slice(0, 8)}`;
   }
 }
+
+/** Calls this browser from now on as the server does, which logs no device under another's name. */
+export function keepDeviceName(shelf: DraftShelf, name: string): void {
+  try {
+    if (shelf.getItem(deviceKey) !== name) shelf.setItem(deviceKey, name);
+  } catch {
+    // The server puts the name in all the same.
+  }
+}

@@ -1,0 +1,100 @@
+import './Phones.css';
+import { useQueryClient } from '@tanstack/react-query';
+import { type FormEvent, useEffect, useRef, useState } from 'react';
+import { navigate } from 'wouter/use-browser-location';
+import type { Caller } from '../../../records/device.ts';
+import { callerKey, joinWith } from '../../client/devices.ts';
+import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { codeInHash } from '../../managers/phones/codeInHash.ts';
+import { keepCaller } from '../../managers/phones/letInHere.ts';
+import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { NameDevice } from './NameDevice.tsx';
+
+/** What a phone sees that is not let in: the code first, then its name. */
+export default function JoinScreen() {
+  const [joined, setJoined] = useState<Caller | null>(null);
+  const queries = useQueryClient();
+  if (joined?.device) {
+    return (
+      <section className="join-screen">
+        <p className="stamp">Let in</p>
+        <h1 className="big">What is this phone called?</h1>
+        <p>What is logged here carries this name, and it stands on the other screen.</p>
+        <NameDevice
+          device={joined.device}
+          act="Go to the stones"
+          onNamed={(device) => {
+            const caller: Caller = { kind: 'device', device };
+            keepCaller(localStorage, caller);
+            queries.setQueryData(callerKey, caller);
+            if (location.pathname === '/join') navigate('/');
+          }}
+        />
+      </section>
+    );
+  }
+  return <TypeCode onJoined={setJoined} />;
+}
+
+function TypeCode({ onJoined }: { onJoined: (caller: Caller) => void }) {
+  const [scanned] = useState(() => codeInHash(location.hash));
+  const [code, setCode] = useState('');
+  const [sending, setSending] = useState(scanned !== null);
+  const [failed, setFailed] = useState<ShownFailure | null>(null);
+  const begun = useRef(false);
+
+  const send = async (typed: string) => {
+    setSending(true);
+    setFailed(null);
+    try {
+      onJoined(await joinWith(typed));
+    } catch (thrown) {
+      setFailed(shownFailure(thrown));
+      setCode('');
+      setSending(false);
+    }
+  };
+  useEffect(() => {
+    document.title = 'Let this phone in · Stonetone';
+    if (scanned === null || begun.current) return;
+    begun.current = true;
+    // a code is of use once: it stays in no history
+    history.replaceState(null, '', location.pathname);
+    void send(scanned);
+  });
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (!sending) void send(code);
+  };
+  const digits = code.replace(/\s/g, '').length;
+  return (
+    <form className="join-screen" onSubmit={submit}>
+      <p className="stamp">Stonetone</p>
+      <h1 className="big">{sending ? 'Letting this phone in …' : 'Type the code'}</h1>
+      {!sending && (
+        <>
+          <p>
+            On the machine that runs Stonetone open <b>Phones</b> and touch <b>Let a phone in</b>. It shows
+            six digits.
+          </p>
+          {failed && <FailureNotice failure={failed} />}
+          <div className="join-code">
+            <Field
+              label="The six digits"
+              value={code}
+              inputMode="numeric"
+              autoComplete="one-time-code"
+              maxLength={7}
+              onChange={(event) => setCode(event.target.value.replace(/[^\d ]/g, ''))}
+            />
+          </div>
+          <Button kind="act" type="submit" disabled={digits !== 6}>
+            Let this phone in
+          </Button>
+        </>
+      )}
+    </form>
+  );
+}

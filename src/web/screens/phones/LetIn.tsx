@@ -1,0 +1,112 @@
+import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { useEffect, useState } from 'react';
+import type { PairingCode, PairingState } from '../../../records/device.ts';
+import { devicesKey, endPairing, openPairing, pairingKey, readPairing } from '../../client/devices.ts';
+import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { CodeSquare } from './CodeSquare.tsx';
+
+/** Asks for a code, shows it while it holds, and says what became of it. */
+export function LetIn() {
+  const queries = useQueryClient();
+  const [code, setCode] = useState<PairingCode | null>(null);
+  const [failed, setFailed] = useState<ShownFailure | null>(null);
+  const pairing = useQuery({
+    queryKey: pairingKey,
+    queryFn: readPairing,
+    enabled: code !== null,
+    // a phone that came in gets its name a little later
+    refetchInterval: ({ state }) => (!state.data || state.data.state === 'open' ? 1000 : 5000),
+    staleTime: 0,
+  });
+  const state = code === null ? null : (pairing.data ?? null);
+  const used = state?.state === 'used' ? state.device : null;
+  useEffect(() => {
+    if (used !== null) void queries.invalidateQueries({ queryKey: devicesKey });
+  }, [used, queries]);
+
+  const open = async () => {
+    setFailed(null);
+    try {
+      const fresh = await openPairing();
+      queries.setQueryData<PairingState>(pairingKey, {
+        state: 'open',
+        secondsLeft: fresh.secondsLeft,
+        device: null,
+      });
+      setCode(fresh);
+    } catch (thrown) {
+      setFailed(shownFailure(thrown));
+    }
+  };
+  const end = () => {
+    setCode(null);
+    void endPairing();
+  };
+
+  if (code !== null && (state === null || state.state === 'open')) {
+    return <OpenCode code={code} secondsLeft={state?.secondsLeft ?? code.secondsLeft} onEnd={end} />;
+  }
+  return (
+    <section className="let-in" aria-label="Let a phone in">
+      {failed && <FailureNotice failure={failed} />}
+      <p role="status" className="let-in-said">
+        {state && became(state)}
+      </p>
+      <Button kind="act" onClick={open}>
+        {state === null
+          ? 'Let a phone in'
+          : state.state === 'used'
+            ? 'Let another phone in'
+            : 'Show a new code'}
+      </Button>
+    </section>
+  );
+}
+
+function OpenCode({
+  code,
+  secondsLeft,
+  onEnd,
+}: {
+  code: PairingCode;
+  secondsLeft: number;
+  onEnd: () => void;
+}) {
+  return (
+    <section className="let-in open" aria-label="The code">
+      <CodeSquare picture={code.picture} label={`QR code: opens ${code.address} with the code typed`} />
+      <div>
+        <p>With the phone’s camera take the square, or open</p>
+        <p className="let-in-address">{code.address}</p>
+        <p>and type</p>
+        <p className="big let-in-digits">
+          {code.code.slice(0, 3)} {code.code.slice(3)}
+        </p>
+        <p className="let-in-left">
+          It holds {minutes(secondsLeft)} more, for one phone.{' '}
+          <span className="soft">Show it to nobody else.</span>
+        </p>
+        <Button onClick={onEnd}>End this code</Button>
+      </div>
+    </section>
+  );
+}
+
+function minutes(seconds: number): string {
+  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')} min`;
+}
+
+function became({ state, device }: PairingState): string {
+  switch (state) {
+    case 'used':
+      return `${device ?? 'A phone'} is in.`;
+    case 'over':
+      return 'The time of the code is over; nobody used it.';
+    case 'spoiled':
+      return 'The code was typed wrongly five times, so it holds no longer. If that was not you, somebody else is on this network.';
+    default:
+      return 'The code was ended.';
+  }
+}
