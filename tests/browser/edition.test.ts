@@ -232,6 +232,12 @@ describeInBrowser('an edition', (pages) => {
       await expect.poll(shrunk, { message: `letters at ${width} px` }).toBeCloseTo(1, 2);
     }
 
+    // an impression's corners are set as a pull's are, and the edition is gone back to
+    await page.getByRole('link', { name: 'Corners, grey chips' }).click();
+    await page.getByRole('button', { name: /^Mark 1/ }).waitFor();
+    await expectSoundScreen(page, 'the corners of an impression');
+    await page.getByRole('button', { name: 'Keep and read it again' }).click();
+
     await page.getByRole('link', { name: 'Plan and papers' }).click();
     await page.getByText('Take this edition off its work').click();
     await page.getByRole('button', { name: 'Take it off' }).click();
