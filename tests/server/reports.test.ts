@@ -124,6 +124,7 @@ it('fills every figure from a record that it names, and says what it could not',
   expect(value('gum ml')).toBe(plan.plan.batches.find(({ material }) => material === 'gum')!.ml + 10);
   expect(set.figures.find(({ name }) => name === 'gum ml')).toMatchObject({ plusMinus: 7.5 });
   expect(set.figures.find(({ name }) => name === 'tannic solution ml')!.note).toMatch(/^only planned/);
+  expect(set.figures.find(({ name }) => name === 'tannic solution ml')!.plusMinus).toBeGreaterThan(0);
   expect(set.figures.find(({ name }) => name === 'talc ml')).toMatchObject({ value: null });
 
   // every line and every word that holds a figure says where it is from

@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
 import { normalDraw, seededRandom } from '../../foundation/random.ts';
-import type { PlanZone } from '../../records/etch.ts';
+import type { EtchPlan, PlanRequest, PlanZone } from '../../records/etch.ts';
 import type { Point } from '../../science/geometry/point.ts';
 import { signedArea } from '../../science/geometry/polygon.ts';
-import { areaDoubts, cornerMm, filmDoubtMl, sideMm } from './areaDoubt.ts';
+import { areaDoubts, cornerMm, filmDoubtMl, materialDoubtMl, sideMm } from './areaDoubt.ts';
 
 const stone = { widthMm: 400, heightMm: 500, thicknessMm: null, colour: '' };
 const zone = (polygonMm: readonly Point[], more: Partial<PlanZone> = {}): PlanZone => ({
@@ -43,4 +43,28 @@ it('the ground takes on what its zones have; a split wash and what nobody knows 
   expect(drawn.get('sky:light')).toBeNull();
   expect(filmDoubtMl(drawn.get('sky:light'), 0.5)).toBeNull();
   expect(filmDoubtMl(4, 0.5)).toBeCloseTo(0.2, 12);
+});
+
+it('a material has its share of every film that takes it, and is unknown where one of them is', () => {
+  const request = { stone, filmMm: 0.5, zones: [zone(reeds)] } as unknown as PlanRequest;
+  const row = (id: string, gum: number, tannic: number) => ({
+    id,
+    name: id,
+    parts: [],
+    etch: {
+      name: '',
+      ml: gum + tannic,
+      parts: [
+        { material: 'gum', ml: gum },
+        { material: 'tannic solution', ml: tannic },
+      ],
+    },
+  });
+  const plan = { zones: [row('ground', 40, 0), row('sky', 10, 10)] } as unknown as EtchPlan;
+  const doubts = areaDoubts(request);
+  const film = (id: string) => filmDoubtMl(doubts.get(id), 0.5)!;
+  expect(materialDoubtMl({ request, plan }, 'tannic solution')).toBeCloseTo(film('sky') / 2, 12);
+  expect(materialDoubtMl({ request, plan }, 'gum')).toBeCloseTo(film('ground') + film('sky') / 2, 12);
+  const split = { zones: [row('sky:light', 10, 10)] } as unknown as EtchPlan;
+  expect(materialDoubtMl({ request, plan: split }, 'gum')).toBeNull();
 });

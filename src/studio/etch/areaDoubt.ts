@@ -1,6 +1,7 @@
-import type { PlanRequest } from '../../records/etch.ts';
+import type { EtchPlan, PlanRequest } from '../../records/etch.ts';
 import type { Point } from '../../science/geometry/point.ts';
 import { signedArea } from '../../science/geometry/polygon.ts';
+import { laidRows } from './laidRows.ts';
 import { groundId, partId } from './planAreas.ts';
 
 /** How far a drawn corner lies from the edge that it stands for, mm each way, 95 %: our rule, for a finger on a screen. */
@@ -47,6 +48,26 @@ function cornersMm2(polygonMm: readonly Point[]): number {
 /** What an area's ± does to a film of it, ml; null where that is unknown. */
 export function filmDoubtMl(areaDoubtCm2: number | null | undefined, filmMm: number): number | null {
   return areaDoubtCm2 == null ? null : (areaDoubtCm2 * filmMm) / 10;
+}
+
+/**
+ * What the areas' ± does to one material of a whole plan, ml: its share of every film that takes it, added up, since the
+ * stone's sides err for all of them at once. Null as soon as one of them is unknown.
+ */
+export function materialDoubtMl(
+  { request, plan }: { readonly request: PlanRequest; readonly plan: EtchPlan },
+  material: string,
+): number | null {
+  const doubts = areaDoubts(request);
+  let sum = 0;
+  for (const { row } of laidRows(plan)) {
+    const part = row.etch?.parts.find((one) => one.material === material);
+    if (!part) continue;
+    const film = filmDoubtMl(doubts.get(row.id), request.filmMm);
+    if (film === null) return null;
+    sum += (film * part.ml) / row.etch!.ml;
+  }
+  return sum;
 }
 
 /** “± 1.2”, as many figures as it deserves, or that nobody knows it. */

@@ -28,8 +28,8 @@ function usedFigures({ name, poured, onlyPlanned, alsoUnmeasured }: UsedMaterial
       plan.length === 0
         ? 'from the log'
         : log.length === 0
-          ? 'only planned, for the etches that were laid: nothing was logged'
-          : 'partly from the log, partly only planned';
+          ? 'only planned, for the etches that were laid: nothing was logged; ± from the areas alone'
+          : 'partly from the log, partly only planned, that with the ± of its areas alone';
     const parts = [
       ...(log.length === 0 || plan.length === 0
         ? []

@@ -2,6 +2,7 @@ import type { PouredAmount } from '../../../records/bench.ts';
 import type { KeptAt } from '../../../records/keptAt.ts';
 import type { PouredUnit } from '../../../records/run.ts';
 import { pouredLines } from '../../bench/pouredLines.ts';
+import { materialDoubtMl } from '../../etch/areaDoubt.ts';
 import { planLaidIn } from './planLaidIn.ts';
 import type { ReportInput } from './reportInput.ts';
 
@@ -17,7 +18,7 @@ export interface UsedMaterial {
   readonly materialIds: readonly string[];
   /** By the log. */
   readonly poured: readonly UsedAmount[];
-  /** Where a plan was laid and nothing was logged of it. */
+  /** Where a plan was laid and nothing was logged of it; bounded by the ± of its areas alone. */
   readonly onlyPlanned: readonly UsedAmount[];
   /** Some was used without being measured: what is known is the least that it was. */
   readonly alsoUnmeasured: boolean;
@@ -59,13 +60,14 @@ export function usedMaterials({ works }: Pick<ReportInput, 'works'>): readonly U
         ];
         if (line.logged.length > 0 || laid === null) continue;
         const need = laid.plan.batches.findIndex(({ material }) => material === line.material);
+        const doubt = materialDoubtMl(laid, line.material);
         before.onlyPlanned = [
           ...before.onlyPlanned,
           {
             value: line.plannedMl!,
             unit: 'ml',
-            low: null,
-            high: null,
+            low: doubt === null ? null : Math.max(0, line.plannedMl! - doubt),
+            high: doubt === null ? null : line.plannedMl! + doubt,
             at: { record: 'plan', id: laid.id, field: `plan.batches.${need}.ml` },
           },
         ];
