@@ -87,6 +87,8 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   const admit = createAdmission(services);
   app.addHook('onRequest', async (request, reply) => {
     reply.headers(securityHeaders);
+    // what holds something of the room is kept by no browser, unless its route says so
+    if (request.routeOptions.url?.startsWith('/api')) reply.header('cache-control', 'no-store');
     const { host, origin } = request.headers;
     const site = request.headers['sec-fetch-site'];
     const mode = request.headers['sec-fetch-mode'];
