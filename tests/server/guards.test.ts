@@ -203,6 +203,7 @@ describe('the description', () => {
         "get /api/kit",
         "get /api/kit/last-picks",
         "get /api/kit/{id}",
+        "get /api/known-holds",
         "get /api/labels.pdf",
         "get /api/materials",
         "get /api/materials/{id}",

@@ -51,6 +51,7 @@ const StoneScreen = lazy(() => import('./stone/StoneScreen.tsx'));
 const TestStoneList = lazy(() => import('./testStones/TestStoneList.tsx'));
 const NewTestStone = lazy(() => import('./testStones/NewTestStone.tsx'));
 const TestStoneScreen = lazy(() => import('./testStones/TestStoneScreen.tsx'));
+const KnownHolds = lazy(() => import('./known/KnownHolds.tsx'));
 const TableList = lazy(() => import('./tables/TableList.tsx'));
 const TableScreen = lazy(() => import('./tables/TableScreen.tsx'));
 const WorkList = lazy(() => import('./WorkList.tsx'));
@@ -203,6 +204,9 @@ export function App() {
               <NewInk />
             </Route>
             <Route path="/inks/:id">{({ id }) => <InkScreen key={id} id={id} />}</Route>
+            <Route path="/known">
+              <KnownHolds />
+            </Route>
             <Route path="/tables">
               <TableList />
             </Route>

@@ -39,6 +39,11 @@ export default function TableList() {
             and change it by what this room gets: every version stays, with what changed in words.
           </p>
         )}
+        {tables.isSuccess && (
+          <p>
+            <Link href="/known">What this room found of media and etches</Link>, beside what the tables say.
+          </p>
+        )}
         {tables.isSuccess && <OwnMedia />}
       </div>
     </>

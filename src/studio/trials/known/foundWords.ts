@@ -1,0 +1,59 @@
+import type { KnownHold, TableAdvice } from '../../../records/knownHolds.ts';
+
+/** What this room found of a medium, beside what the table and its sources say. */
+export function foundWords(medium: string, holds: readonly KnownHold[], advice: TableAdvice | null): string {
+  const told = holds.map(holdWords).join('; ');
+  const here = told === '' ? `Nothing of ${medium} was read here yet.` : `Here: ${told}.`;
+  if (advice === null) return `${here} The etch table has no rule for ${medium}: test a patch first.`;
+  const asked = holds.find(({ etch }) => sameEtch(etch, advice.row));
+  const rule = asked
+    ? ruleWords(asked)
+    : `${advice.row}, which the table asks for, was not tried with it here.`;
+  const sources =
+    advice.sources.length > 1
+      ? ` Sources disagree (${advice.sources.map(({ source, advice: says }) => `${source}: ${says}`).join('; ')}); ${
+          sourcesSettled[asked?.verdict ?? 'open']
+        }`
+      : '';
+  return `${here} ${rule}${sources}`;
+}
+
+const sourcesSettled: Readonly<Record<KnownHold['verdict'], string>> = {
+  holds: 'in this room the table’s stands.',
+  'holds-here': 'one stone is too few to say which is right here.',
+  fails: 'in this room the table’s does not stand.',
+  'fails-here': 'one stone is too few to say which is right here.',
+  open: 'this room cannot say yet which is right.',
+};
+
+function holdWords({ etch, share, verdict }: KnownHold): string {
+  const units = share.units === 1 ? share.unit : `${share.unit}s`;
+  const said = {
+    holds: 'holds',
+    'holds-here': 'held on one stone',
+    fails: 'does not hold',
+    'fails-here': 'did not hold on one stone',
+    open: 'open',
+  }[verdict];
+  return `under ${etch} ${said} (${share.unitsHeld} of ${share.units} ${units})`;
+}
+
+function ruleWords({ etch, verdict, share }: KnownHold): string {
+  switch (verdict) {
+    case 'holds':
+      return `The table's ${etch} is borne out.`;
+    case 'fails':
+      return `The table's ${etch} is not borne out: change the row, or say why it stays.`;
+    case 'holds-here':
+    case 'fails-here':
+      return `The table's ${etch} was tried on one stone only.`;
+    case 'open':
+      return `Whether the table's ${etch} holds is open: ${(100 * share.low).toFixed(0)}–${(100 * share.high).toFixed(0)} % (95 %).`;
+    default:
+      return verdict satisfies never;
+  }
+}
+
+function sameEtch(one: string, other: string): boolean {
+  return one.trim().toLowerCase() === other.trim().toLowerCase();
+}
