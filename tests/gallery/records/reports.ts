@@ -123,7 +123,7 @@ const year: SetReport = {
           kind: 'list',
           items: [
             'not recorded: washout time on S-03 (Slack Water)',
-            'not recorded: what was poured of each material, beside what was planned',
+            'not recorded: how much gum was poured on S-03 (Slack Water)',
           ],
         },
       ],

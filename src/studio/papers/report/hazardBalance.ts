@@ -92,7 +92,10 @@ function balanceOf(hazard: HazardClass, before: readonly Amount[], now: readonly
     name: `${words} less g`,
     label: `What ${words}, less by`,
     value: known ? tenth(was.figure.value! - is.figure.value!) : null,
-    plusMinus: null,
+    plusMinus:
+      known && was.figure.plusMinus !== null && is.figure.plusMinus !== null
+        ? tenth(was.figure.plusMinus + is.figure.plusMinus)
+        : null,
     unit: 'g',
     from: [],
     of: [was.figure.name, is.figure.name],
@@ -147,7 +150,8 @@ function grams(name: string, label: string, hazard: HazardClass, amounts: readon
     name,
     label,
     value: known ? tenth(sum) : null,
-    plusMinus: known && from.length > 0 && arm !== null ? tenth(arm) : null,
+    // none of the class is a sure nought
+    plusMinus: known && arm !== null ? tenth(arm) : null,
     unit: 'g',
     from: known ? from : [],
     of: [],

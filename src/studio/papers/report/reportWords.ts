@@ -8,7 +8,8 @@ export function figureText({
   plusMinus,
 }: Pick<ReportFigure, 'value' | 'unit' | 'plusMinus'>): string {
   if (value === null) return notRecorded;
-  if (unit === '') return String(value);
+  if (unit === '' || (value === 0 && plusMinus === 0))
+    return unit === '' ? String(value) : `${value} ${unit}`;
   return plusMinus === null ? `${value} ${unit}, ± unknown` : `${value} ${unit} ± ${plusMinus}`;
 }
 
