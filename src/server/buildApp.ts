@@ -30,6 +30,7 @@ import { addEventRoutes } from './routes/eventRoutes.ts';
 import { addExportRoute } from './routes/exportRoute.ts';
 import { addInkRoutes } from './routes/inkRoutes.ts';
 import { addKitRoutes } from './routes/kitRoutes.ts';
+import { addKnownHoldsRoutes } from './routes/knownHoldsRoutes.ts';
 import { addLedgerRoutes } from './routes/ledgerRoutes.ts';
 import { addMaterialRoutes } from './routes/materialRoutes.ts';
 import { addMediumRoutes } from './routes/mediumRoutes.ts';
@@ -143,6 +144,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addRoomRoutes(app);
   addMaterialRoutes(app, services);
   addTestStoneRoutes(app, services);
+  addKnownHoldsRoutes(app, services);
   addTestStoneReadingRoutes(app, services);
   addComparisonRoutes(app, services);
   addComparisonFileRoutes(app, services);
