@@ -65,13 +65,13 @@ describeInBrowser('bad input', (pages) => {
     const other = await enteredComparison('S-05 against a print of S-02', unmirrored, measured);
     const page = await pages.atDesk(`/comparisons/${turned.id}`);
     const refused = page.getByRole('heading', { name: /so nothing was measured/ });
-    await refused.waitFor({ timeout: 100_000 });
+    await refused.waitFor({ timeout: 180_000 });
     expect(await refused.textContent()).toMatch(/not the mirror image of this stone/);
     await page.getByRole('heading', { name: 'What to do' }).waitFor();
     await page.goto(page.url().replace(turned.id, other.id));
     await page
       .getByRole('heading', { name: /could not be matched to this stone/ })
-      .waitFor({ timeout: 100_000 });
+      .waitFor({ timeout: 180_000 });
     await page.getByRole('button', { name: 'Set it up again' }).click();
     await page.getByRole('heading', { name: 'Set four marks on the stone' }).waitFor();
     await page.getByRole('link', { name: 'Size' }).click();

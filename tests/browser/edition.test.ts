@@ -212,11 +212,11 @@ describeInBrowser('an edition', (pages) => {
       .locator('.print-pictures figure')
       .nth(1)
       .getByText(/^read at/)
-      .waitFor({ timeout: 100_000 });
+      .waitFor({ timeout: 180_000 });
     await page
       .locator('.print-pictures .approved')
       .getByText('pull 1, read at 5 min')
-      .waitFor({ timeout: 60_000 });
+      .waitFor({ timeout: 180_000 });
     await page.getByText('Dot and bar: a photograph and its 95 % range.').waitFor();
     await expectSoundScreen(page, 'prints beside the approval proof');
     await page.setViewportSize(desk);

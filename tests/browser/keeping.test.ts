@@ -52,7 +52,7 @@ describeInBrowser('keeping', (pages) => {
     const file = join(folder, name!);
     const before = (await stat(file)).ino;
     await page.getByRole('button', { name: 'Copy now' }).click();
-    await expect.poll(async () => (await stat(file)).ino, { timeout: 60_000 }).not.toBe(before);
+    await expect.poll(async () => (await stat(file)).ino, { timeout: 180_000 }).not.toBe(before);
     await page.getByRole('button', { name: 'Copy now' }).waitFor();
     await expectSoundScreen(page, 'copies');
     await pictured(page, 'keeping-copies');

@@ -39,7 +39,7 @@ describeInBrowser('the keyboard alone', (pages) => {
     await page.keyboard.press('Enter');
 
     const grip = page.getByRole('slider', { name: 'Lift the print off the stone' });
-    await grip.waitFor({ timeout: 100_000 });
+    await grip.waitFor({ timeout: 180_000 });
     await tabTo(page, 'slider', 'Lift the print off the stone');
     await page.keyboard.press('End');
     expect(await grip.getAttribute('aria-valuetext')).toBe('The print is off; the whole stone shows');

@@ -50,7 +50,7 @@ describeInBrowser('a new comparison by mouse', (pages) => {
     await page.getByRole('button', { name: 'Cancel the measurement' }).click();
     await page.getByRole('heading', { name: 'Cancelled before it was measured' }).waitFor();
     await page.getByRole('button', { name: 'Measure again' }).click();
-    await page.locator('[aria-current="step"]').waitFor({ timeout: 90_000 });
+    await page.locator('[aria-current="step"]').waitFor({ timeout: 180_000 });
     await expectFinding(page);
   });
 });
@@ -90,7 +90,7 @@ async function expectFurtherPhotographsHeld(page: Page): Promise<void> {
 }
 
 async function expectFinding(page: Page): Promise<void> {
-  await page.getByRole('slider', { name: 'Lift the print off the stone' }).waitFor({ timeout: 90_000 });
+  await page.getByRole('slider', { name: 'Lift the print off the stone' }).waitFor({ timeout: 180_000 });
   expect(await page.getByRole('heading', { level: 1 }).textContent()).toMatch(/of 10 zones|zones held/);
   await page.getByText('S-02 Washes, pull 1').waitFor();
   expect(await page.locator('.zone-table tbody tr').count()).toBe(10);

@@ -105,7 +105,7 @@ describeInBrowser('the proof desk', (pages) => {
     await page.getByLabel(/^What paper it is/).fill('rag 250');
     for (let step = 0; step < 5; step++) await next(page);
     await page.getByRole('button', { name: 'Keep pull 1' }).click();
-    await page.getByRole('link', { name: 'To the proofs' }).waitFor({ timeout: 60_000 });
+    await page.getByRole('link', { name: 'To the proofs' }).waitFor({ timeout: 180_000 });
     await expectSoundScreen(page, 'the answer of a pull that was read');
     await page.getByRole('link', { name: 'To the proofs' }).click();
     await page
@@ -123,7 +123,7 @@ describeInBrowser('the proof desk', (pages) => {
     const row = page
       .getByRole('table', { name: /drawn stone and this pull/ })
       .getByRole('row', { name: /^middles/ });
-    await row.waitFor({ timeout: 60_000 });
+    await row.waitFor({ timeout: 180_000 });
     expect(await row.textContent()).toMatch(/0\.\d+ ± 0\.\d+/);
     await page.getByText('surely darker').waitFor();
     await expectSoundScreen(page, 'a pull beside its drawn stone');
@@ -173,7 +173,7 @@ describeInBrowser('the proof desk', (pages) => {
     await page.getByText('Its measurement was cancelled.').waitFor();
     await page.getByRole('button', { name: 'Measure it again' }).click();
     await page.getByRole('heading', { name: 'Pull 2 is being read' }).waitFor();
-    await page.getByRole('link', { name: 'To the proofs' }).waitFor({ timeout: 60_000 });
+    await page.getByRole('link', { name: 'To the proofs' }).waitFor({ timeout: 180_000 });
     await page.getByRole('link', { name: 'To the proofs' }).click();
     await page.getByText('not read: see why').waitFor();
     await page
