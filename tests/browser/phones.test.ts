@@ -1,24 +1,9 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { expect, inject, it, onTestFinished } from 'vitest';
+import { expect, it } from 'vitest';
 import { ownAddresses } from '../../src/server/network/ownAddresses.ts';
-import { type RunningServer, startServer } from '../../src/server/startServer.ts';
+import { openServer } from './openServer.ts';
 import { describeInBrowser, phone } from './pages.ts';
 import { expectSoundScreen } from './screenRules.ts';
-
-/** A server with its network open, and the address by which phones come. */
-async function openServer(): Promise<{ readonly server: RunningServer; readonly network: string }> {
-  const folder = await mkdtemp(join(tmpdir(), 'stonetone-phones-'));
-  const started = await startServer({ dataFolder: folder, port: 0, screens: inject('screens'), network: {} });
-  if (!started.ok) throw new Error(started.error.message);
-  onTestFinished(async () => {
-    await started.value.stop();
-    await rm(folder, { recursive: true, force: true });
-  });
-  return { server: started.value, network: started.value.network()!.addresses[0]!.address };
-}
 
 async function picture(page: Page, name: string): Promise<void> {
   if (process.env.PICTURES)
