@@ -56,6 +56,7 @@ export async function measureComparison(
     sizeMm: input.sizeMm,
     stoneCorners: input.stone.corners,
     proofCorners: input.proof.corners,
+    proofCornersInOrder: input.cornersInOrder ?? false,
     onProgress: (share) => report('matching', share, stageBegins.tones),
     cancelled: hooks.cancelled,
   });

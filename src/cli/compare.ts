@@ -1,16 +1,15 @@
 import { comparisonFileNames } from '../application/comparison/comparisonFileNames.ts';
-import type { MeasureInput, MeasureSide } from '../application/comparison/measureInput.ts';
+import type { MeasureInput } from '../application/comparison/measureInput.ts';
 import { measureComparison } from '../application/measureComparison.ts';
-import { readChips } from '../contract/chips.ts';
 import { readZones } from '../contract/zones.ts';
 import { ok, type Result } from '../foundation/result.ts';
 import type { ComparisonRecord } from '../records/comparison.ts';
 import { findingSentence } from '../studio/proofs/comparisonWords.ts';
 import { type Arguments, type OptionList, readArguments, required } from './arguments.ts';
-import { readCorners, readSize } from './compareArguments.ts';
+import { readSize } from './compareArguments.ts';
+import { chipsOf, endProgress, listOf, showProgress, sideOf } from './comparePhotographs.ts';
 import { exitDone, exitRefused } from './exitStatus.ts';
 import { checkFolder, writeFolder } from './outputFolder.ts';
-import { readPhotograph, readText } from './readInput.ts';
 import { reportFailure } from './report.ts';
 
 export const compareOptions: OptionList = {
@@ -62,7 +61,7 @@ async function measureInputOf(given: Arguments): Promise<Result<MeasureInput>> {
   if (!proof.ok) return proof;
   const zones = await listOf(given, 'zones', readZones);
   if (!zones.ok) return zones;
-  const chips = await listOf(given, 'chips', readChips);
+  const chips = await chipsOf(given);
   if (!chips.ok) return chips;
   return ok({
     stone: stone.value,
@@ -71,39 +70,6 @@ async function measureInputOf(given: Arguments): Promise<Result<MeasureInput>> {
     zones: zones.value,
     chips: chips.value,
   });
-}
-
-async function sideOf(given: Arguments, side: 'stone' | 'proof'): Promise<Result<MeasureSide>> {
-  const file = required(given, side, compareOptions[side]!);
-  if (!file.ok) return file;
-  const corners = readCorners(given.options.get(`${side}-corners`), side);
-  if (!corners.ok) return corners;
-  const photo = await readPhotograph(file.value);
-  if (!photo.ok) return photo;
-  const repeat = await readPhotograph(given.options.get(`${side}-repeat`));
-  if (!repeat.ok) return repeat;
-  const flat = await readPhotograph(given.options.get(`${side}-flat`));
-  if (!flat.ok) return flat;
-  return ok({ ...photo.value!, corners: corners.value, repeat: repeat.value, flat: flat.value });
-}
-
-async function listOf<T>(
-  given: Arguments,
-  name: 'zones' | 'chips',
-  read: (text: string) => Result<readonly T[]>,
-): Promise<Result<readonly T[]>> {
-  const file = given.options.get(name);
-  if (file === undefined) return ok([]);
-  const text = await readText(file);
-  return text.ok ? read(text.value) : text;
-}
-
-function showProgress({ stage, fraction }: { readonly stage: string; readonly fraction: number }): void {
-  if (process.stderr.isTTY) process.stderr.write(`\r${stage} ${Math.round(fraction * 100)} %   `);
-}
-
-function endProgress(): void {
-  if (process.stderr.isTTY) process.stderr.write('\r                      \r');
 }
 
 function sayResult(record: ComparisonRecord, folder: string): void {

@@ -85,6 +85,7 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'patches-too-many': 2,
   'patches-none': 2,
   'test-photograph-missing': 2,
+  'patches-malformed': 2,
   'lift-malformed': 2,
   'vapour-malformed': 2,
   'pull-number-taken': 2,

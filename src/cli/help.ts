@@ -38,6 +38,10 @@ stonetone trial design spec.json --out DIR [--paper a4|a3|letter]
     Lays a test stone out: {stone: {widthMm, heightMm}, stones?, whole?: {name, levels}, sub: {name, levels}, control?,
     patchRepeats?, stripRepeats?, wanted?, seed? …}. Writes design.json, template.pdf (true size, both ways round),
     list.csv (who gets what; not for whoever reads) and readings.csv (to be filled in). Says what it could notice.
+stonetone trial read --stone F --proof F --size 300x400 --patches patches.json --out DIR [--stone-corners …] [--proof-corners …]
+    Reads a test stone made by hand and one print of it: every patch lost, weak, held or filled, with intervals. Corners
+    and what else is given are those of compare; given corners of the print count as in order. Writes patches.csv, which
+    trial analyse takes, reading.json and the files of compare.
 stonetone trial analyse --csv F --response Y [--block B] [--whole W] [--sub S] [--strip P] [--control LEVEL]
     Analyses a table of patches, one a line: Y is what was read; W is given to a whole strip, S to each patch, B is the
     stone (or "row,column"). Columns hold names; P tells strips treated alike in one block apart; LEVEL is compared with,

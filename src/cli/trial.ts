@@ -8,6 +8,7 @@ import { exitDone } from './exitStatus.ts';
 import { readText } from './readInput.ts';
 import { reportFailure } from './report.ts';
 import { trialDesign } from './trialDesign.ts';
+import { trialRead } from './trialRead.ts';
 
 const analyseOptions: OptionList = {
   csv: 'readings.csv',
@@ -19,7 +20,7 @@ const analyseOptions: OptionList = {
   control: 'None',
 };
 
-/** `stonetone trial design | analyse`: lays a test stone out, or analyses a table of its patches as JSON. */
+/** `stonetone trial design | read | analyse`: lays a test stone out, reads one, or analyses a table of its patches as JSON. */
 export async function trial(words: readonly string[]): Promise<number> {
   const [what, ...rest] = words;
   const answer = await answerOf(what, rest);
@@ -32,10 +33,12 @@ async function answerOf(what: string | undefined, words: readonly string[]): Pro
   switch (what) {
     case 'design':
       return trialDesign(words);
+    case 'read':
+      return trialRead(words);
     case 'analyse':
       return analyse(words);
     case undefined:
-      return fail(failure('argument-missing', { name: 'what to do', example: 'design or analyse' }));
+      return fail(failure('argument-missing', { name: 'what to do', example: 'design, read or analyse' }));
     default:
       return fail(failure('argument-unknown', { name: what }));
   }

@@ -28,4 +28,10 @@ export const comparisonRequestSchema = z.object({
   proof: comparisonSideSchema,
   zones: zonesSchema.default([]),
   chips: chipsSchema.default([]),
+  cornersInOrder: z
+    .boolean()
+    .optional()
+    .describe(
+      'true: the order of the print’s corners is beyond doubt, no other turn or mirroring is looked for',
+    ),
 }) satisfies z.ZodType<ComparisonRequest>;

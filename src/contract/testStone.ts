@@ -11,6 +11,7 @@ import {
   type TestStone,
   type TestStoneDraft,
 } from '../records/testStone.ts';
+import type { TestStoneAnswer } from '../records/testStoneAnswer.ts';
 import type { TestStoneEventInput } from '../records/testStoneEvent.ts';
 import {
   changesTo,
@@ -29,7 +30,8 @@ const word = z.string().trim().min(1).max(60);
 const mm = z.number().positive().max(3000);
 const pair = (side: z.ZodNumber) => z.tuple([side, side]);
 
-const gridSchema = z.object({
+/** A grid of squares. */
+export const gridSchema = z.object({
   rows: z.int().min(1).max(100),
   columns: z.int().min(1).max(100),
   originMm: pointSchema.describe('Top left corner of the top left square, from the rectangle’s top left'),
@@ -39,13 +41,17 @@ const gridSchema = z.object({
   steps: z.int().min(1).max(12).default(1).describe('Deposit steps side by side in every square'),
 }) satisfies z.ZodType<PatchGrid>;
 
-const factorSchema = z.object({
+/** Something that was varied. */
+export const factorSchema = z.object({
   name: word,
   givenTo: z
     .enum(['patch', 'strip', 'stone'])
     .default('patch')
     .describe('To what it was given at once: what counts as a replicate'),
 }) satisfies z.ZodType<TestFactor>;
+
+/** What a patch got, by factor. */
+export const treatmentSchema = z.record(word, z.string().trim().min(1).max(120));
 
 /** One patch, as in patches.json too. */
 export const patchSchema = z.object({
@@ -56,10 +62,7 @@ export const patchSchema = z.object({
   column: z.int().min(1).nullable().default(null),
   polygonMm: z.array(pointSchema).min(3).max(500),
   intention: z.enum(patchIntentions).default('image'),
-  treatment: z
-    .record(word, z.string().trim().min(1).max(120))
-    .default({})
-    .describe('By factor; a factor that is left out is not known'),
+  treatment: treatmentSchema.default({}).describe('By factor; a factor that is left out is not known'),
   note: z.string().max(2000).default(''),
 }) satisfies z.ZodType<StonePatch>;
 
@@ -191,3 +194,8 @@ export const blindSittingsSchema: z.ZodType<{ readonly sittings: readonly BlindS
 export const testStoneReadingSchema = z
   .custom<TestStoneReading>((value) => typeof value === 'object' && value !== null)
   .describe('TestStoneReading');
+
+/** An answer only passes through; `src/records/testStoneAnswer.ts` says what it holds. */
+export const testStoneAnswerSchema = z
+  .custom<TestStoneAnswer>((value) => typeof value === 'object' && value !== null)
+  .describe('TestStoneAnswer');

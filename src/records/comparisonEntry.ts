@@ -30,6 +30,8 @@ export interface ComparisonRequest {
   readonly proof: ComparisonSide;
   readonly zones: readonly Zone[];
   readonly chips: readonly Chip[];
+  /** The order of the proof's corners is beyond doubt: no other turn or mirroring is looked for. A grid of like squares fits in several. */
+  readonly cornersInOrder?: boolean | undefined;
 }
 
 export type MeasuringStage = 'reading' | 'matching' | 'light' | 'tones' | 'maps' | 'sheets';

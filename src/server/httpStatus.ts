@@ -79,6 +79,7 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'patches-too-many': 422,
   'patches-none': 422,
   'test-photograph-missing': 422,
+  'patches-malformed': 400,
   'lift-malformed': 400,
   'vapour-malformed': 400,
   'pull-number-taken': 409,

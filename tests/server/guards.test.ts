@@ -241,6 +241,7 @@ describe('the description', () => {
         "get /api/studio",
         "get /api/test-stones",
         "get /api/test-stones/{id}",
+        "get /api/test-stones/{id}/answer",
         "get /api/test-stones/{id}/events",
         "get /api/test-stones/{id}/reading",
         "get /api/test-stones/{id}/reading.csv",

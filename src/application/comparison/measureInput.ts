@@ -30,6 +30,8 @@ export interface MeasureInput {
   readonly sizeMm: Point;
   readonly zones: readonly Zone[];
   readonly chips: readonly Chip[];
+  /** The order of the proof's corners is beyond doubt: no other turn or mirroring is looked for. */
+  readonly cornersInOrder?: boolean;
   /** Thresholds other than the usual ones. */
   readonly parameters?: Partial<Omit<ComparisonParameters, 'sizeMm'>>;
 }

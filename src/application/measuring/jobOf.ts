@@ -31,5 +31,6 @@ export async function jobOf(
     sizeMm: request.sizeMm,
     zones: request.zones,
     chips: request.chips,
+    ...(request.cornersInOrder && { cornersInOrder: true }),
   };
 }

@@ -22,6 +22,7 @@ export interface MeasuringJob {
   readonly sizeMm: Point;
   readonly zones: readonly Zone[];
   readonly chips: readonly Chip[];
+  readonly cornersInOrder?: boolean;
   /** One 32-bit number, seen by both threads: 0 go on, 1 stop. */
   readonly cancelFlag: SharedArrayBuffer;
 }

@@ -29,6 +29,7 @@ answer(
       sizeMm: job.sizeMm,
       zones: job.zones,
       chips: job.chips,
+      ...(job.cornersInOrder && { cornersInOrder: true }),
     },
     { progress: note, cancelled: () => Atomics.load(cancelFlag, 0) === 1 },
     new Date(),

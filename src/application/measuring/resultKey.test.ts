@@ -23,6 +23,7 @@ it('changes with all that the result depends on, and with nothing else', () => {
     { ...request, stone: { ...request.stone, repeat: 'r' } },
     { ...request, stone: { ...request.stone, flat: 'r' } },
     { ...request, zones: [] },
+    { ...request, cornersInOrder: true },
     { ...request, zones: [{ ...request.zones[0]!, intention: 'guide' }] },
   ];
   const keys = [key, resultKey(request, '2'), ...others.map((other) => resultKey(other, '1'))];

@@ -32,6 +32,8 @@ export function resultKey(request: ComparisonRequest, engineVersion: string): st
     side(request.proof),
     zones,
     chips,
+    // as before where it isn't asked, so that what was measured keeps its name
+    ...(request.cornersInOrder ? ['corners in order'] : []),
   ];
   return createHash('sha256').update(JSON.stringify(all)).digest('hex');
 }

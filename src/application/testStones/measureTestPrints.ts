@@ -51,6 +51,7 @@ export function printRequest(stone: TestStone, print: TestPrint): ComparisonRequ
     proof: side(print),
     zones: patchZones(stone.patches, stone.factors),
     chips: [],
+    cornersInOrder: print.corners !== null,
   };
 }
 

@@ -14,4 +14,8 @@ export const testStoneFailures = {
     sentence: '{name} can’t be read yet: there is no photograph of {what}.',
     remedy: 'Photograph it with all four corners in the picture, and add it here.',
   },
+  'patches-malformed': {
+    sentence: 'The list of patches could not be used: {why}.',
+    remedy: 'Mend it there; docs/formats.md shows the form.',
+  },
 } as const satisfies Record<string, FailureEntry>;

@@ -31,6 +31,8 @@ export interface RegisterInput {
   readonly stoneCorners: Corners | null;
   /** Where the stone's TL, TR, BR, BL came to lie on the print, as well as a person can guess; null: they are looked for. */
   readonly proofCorners: Corners | null;
+  /** Their order is beyond doubt: no other turn or mirroring is tried. */
+  readonly proofCornersInOrder?: boolean;
   /** For tones alone: the likeliest position is asked first, and the passes are spared. */
   readonly sparing?: SparingPasses;
   readonly onProgress?: (fraction: number) => void;
@@ -129,7 +131,7 @@ export function register(input: RegisterInput): Result<Registration> {
 /** Sparing: the likeliest place on the sheet, asked in one position; where it isn't surely there, in all; then all places. */
 function startsOf(input: RegisterInput, search: StartSearch, outline: SheetOutline | null): readonly Start[] {
   const { proof, sizeMm } = input;
-  if (input.proofCorners) return rankStarts(search, [input.proofCorners]);
+  if (input.proofCorners) return rankStarts(search, [input.proofCorners], input.proofCornersInOrder);
   if (input.sparing) {
     const { corners, alike } = likelyCorners(proof, outline, sizeMm);
     const sure = sureStart(search, corners, alike);

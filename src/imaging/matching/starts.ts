@@ -91,12 +91,18 @@ export function searchStarts(
  * Tries the four turns and both mirrorings of each guess of the corners, each mended by the agreement of its tiles, asks the
  * best two again from where they were mended to, and then the best once more.
  * @param guesses where the stone's TL, TR, BR, BL may have come to lie on the print.
+ * @param inOrder the corners' order is beyond doubt: no other turn or mirroring is tried. A grid of like squares fits in
+ * several.
  * @returns all starts, the best first; empty where no guess spans a plane.
  */
-export function rankStarts({ sizeMm, ask }: StartSearch, guesses: readonly Corners[]): Start[] {
+export function rankStarts(
+  { sizeMm, ask }: StartSearch,
+  guesses: readonly Corners[],
+  inOrder = false,
+): Start[] {
   const rectangle = rectangleCorners(sizeMm);
   const asked = guesses.flatMap((corners) =>
-    eightOrders(corners).flatMap((order) => {
+    (inOrder ? [corners] : eightOrders(corners)).flatMap((order) => {
       const homography = homographyFromPoints(rectangle, order);
       return homography ? [ask(homography, slackPx)] : [];
     }),

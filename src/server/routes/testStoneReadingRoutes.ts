@@ -4,11 +4,13 @@ import { findingsTable } from '../../application/testStones/findingsTable.ts';
 import { logTestStoneEvent, readTestStoneEvents } from '../../application/testStones/logTestStoneEvent.ts';
 import { measureTestPrints } from '../../application/testStones/measureTestPrints.ts';
 import { readSittings } from '../../application/testStones/readSittings.ts';
+import { readTestStoneAnswer } from '../../application/testStones/readTestStoneAnswer.ts';
 import { readTestStoneReading } from '../../application/testStones/readTestStoneReading.ts';
 import { readTestStone } from '../../application/testStones/testStones.ts';
 import { idSchema } from '../../contract/common.ts';
 import {
   blindSittingsSchema,
+  testStoneAnswerSchema,
   testStoneEventInputSchema,
   testStoneEventSchema,
   testStoneEventsSchema,
@@ -72,6 +74,26 @@ export function addTestStoneReadingRoutes(app: App, services: Services): void {
         .header('content-disposition', 'attachment; filename="patches.csv"')
         .header('cache-control', 'no-cache')
         .send(findingsTable(stone.value.name, stone.value.factors, reading.value.findings));
+    },
+  );
+
+  app.get(
+    '/api/test-stones/:id/answer',
+    {
+      schema: {
+        tags,
+        summary: 'What the stone answers, alone or with others: shares that held, tones, what can’t be told',
+        params,
+        querystring: z.object({
+          with: z.string().max(4000).default('').describe('Ids of further test stones, parted by commas'),
+        }),
+        response: { 200: testStoneAnswerSchema, ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const others = request.query.with.split(',').filter((id) => id !== '');
+      const answer = await readTestStoneAnswer(services, [request.params.id, ...others]);
+      return answer.ok ? reply.send(answer.value) : sendFailure(reply, answer.error);
     },
   );
 

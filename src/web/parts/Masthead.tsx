@@ -9,7 +9,7 @@ const rooms: readonly { readonly name: string; readonly href: string; readonly w
   { name: 'Works', href: '/works', within: /^\/(works|changes)(\/|$)/ },
   { name: 'Week', href: '/week', within: /^\/(week|studio)(\/|$)/ },
   { name: 'Comparisons', href: '/comparisons', within: /^\/(comparisons|new)(\/|$)/ },
-  { name: 'Test stones', href: '/test-stones', within: /^\/test-stones(\/|$)/ },
+  { name: 'Tests', href: '/test-stones', within: /^\/test-stones(\/|$)/ },
   { name: 'Tables', href: '/tables', within: /^\/(tables|known)(\/|$)/ },
   { name: 'Mixing', href: '/mixing', within: /^\/(mixing|batches|inks)(\/|$)/ },
   { name: 'Reports', href: '/reports', within: /^\/reports(\/|$)/ },

@@ -1,0 +1,52 @@
+import { fail, ok, type Result } from '../../foundation/result.ts';
+import type { ComparisonRecord } from '../../records/comparison.ts';
+import type { PatchFinding, TestStoneCaution } from '../../records/patchReading.ts';
+import type { StonePatch, TestFactor } from '../../records/testStone.ts';
+import type { Chip } from '../../records/zone.ts';
+import type { Point } from '../../science/geometry/point.ts';
+import { readPatches } from '../../studio/trials/reading/readPatches.ts';
+import { findingCautions } from '../../studio/trials/reading/testStoneCautions.ts';
+import type { MeasureSide, MeasuringHooks } from '../comparison/measureInput.ts';
+import { measureComparison } from '../measureComparison.ts';
+import { judgePatches } from './judgeTestStone.ts';
+import { patchZones } from './patchZones.ts';
+
+/** A test stone and one print of it as files. */
+export interface TestPhotographs {
+  readonly stone: MeasureSide;
+  readonly proof: MeasureSide;
+  readonly sizeMm: Point;
+  readonly patches: readonly StonePatch[];
+  readonly factors: readonly TestFactor[];
+  readonly chips: readonly Chip[];
+}
+
+export interface TestPhotographsRead {
+  readonly record: ComparisonRecord;
+  /** Empty where the print could not be brought onto the stone. */
+  readonly findings: readonly PatchFinding[];
+  readonly cautions: readonly TestStoneCaution[];
+  readonly files: ReadonlyMap<string, Uint8Array>;
+}
+
+/**
+ * Reads a test stone from files, without a data folder.
+ * @returns the faults of `judgePatches` and of `measureComparison`
+ */
+export async function readTestPhotographs(
+  { patches, factors, ...sides }: TestPhotographs,
+  hooks: MeasuringHooks,
+  now: Date,
+): Promise<Result<TestPhotographsRead>> {
+  const fault = judgePatches({ sizeMm: sides.sizeMm, patches, factors });
+  if (fault) return fail(fault);
+  const measured = await measureComparison(
+    { ...sides, zones: patchZones(patches, factors), cornersInOrder: sides.proof.corners !== null },
+    hooks,
+    now,
+  );
+  if (!measured.ok) return measured;
+  const { record, files } = measured.value;
+  const findings = record.verdict === 'ok' ? readPatches(patches, record, []) : [];
+  return ok({ record, files, findings, cautions: findingCautions(findings) });
+}

@@ -1,0 +1,100 @@
+import { useQueryClient } from '@tanstack/react-query';
+import { useState } from 'react';
+import type { Hold, PatchFinding } from '../../../records/patchReading.ts';
+import type { TestStone } from '../../../records/testStone.ts';
+import { logTestStone, testStoneKey } from '../../client/testStones.ts';
+import { findingWords, holdWords, percentWords } from '../../managers/testStones/holdWords.ts';
+import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { Fold } from '../../parts/Fold.tsx';
+import { Picks } from '../../parts/Picks.tsx';
+import { useSaving } from '../useSaving.ts';
+
+type Told = Hold | 'unread';
+const options: readonly (readonly [Told, string])[] = [
+  ['held', holdWords.held],
+  ['weak', holdWords.weak],
+  ['lost', holdWords.lost],
+  ['filled', holdWords.filled],
+  ['unread', 'not to be read'],
+];
+
+/** One patch large: what it got, what the camera read, what was put right, and putting it right. */
+export function CorrectPatch({
+  stone,
+  print,
+  finding,
+}: {
+  stone: TestStone;
+  print: string;
+  finding: PatchFinding;
+}) {
+  const queries = useQueryClient();
+  const saving = useSaving<unknown>();
+  const [told, setTold] = useState<Told>(finding.hold ?? 'unread');
+  const [who, setWho] = useState('');
+  const [why, setWhy] = useState('');
+  const { camera, patch, treatment, corrections } = finding;
+  const ready = who.trim() !== '' && why.trim() !== '';
+  const keep = async () => {
+    const payload = { print, patch, hold: told === 'unread' ? null : told, why: why.trim() };
+    const clientId = `correction-${patch}-${Date.now().toString(36)}`;
+    const kept = await saving.send(() =>
+      logTestStone(stone.id, { clientId, actor: who.trim(), kind: 'corrected', payload }),
+    );
+    if (kept === null) return;
+    setWhy('');
+    void queries.invalidateQueries({ queryKey: testStoneKey(stone.id) });
+  };
+  const levels = Object.entries(treatment).map(([factor, level]) => `${factor}: ${level}`);
+  return (
+    <section className="test-stone-picked" aria-label={`Patch ${patch}`}>
+      <h2 className="big">
+        {patch}: {findingWords(finding)}
+      </h2>
+      <p>{levels.length === 0 ? 'What it got is not typed.' : levels.join('; ')}</p>
+      <p>
+        Drawn {percentWords(camera.drawn)}, printed {percentWords(camera.printed)}
+        {camera.kept &&
+          `; kept ${Math.round(camera.kept.value * 100)} % of it (${Math.round(camera.kept.low * 100)} to ${Math.round(camera.kept.high * 100)})`}
+        .
+      </p>
+      {camera.why && <p>{camera.why}</p>}
+      {corrections.length > 0 && (
+        <ul>
+          {corrections.map(({ hold, who: by, why: reason, at }) => (
+            <li key={at}>
+              {by}: {hold === null ? 'not to be read' : holdWords[hold]}, {reason}{' '}
+              <span className="soft">({at.slice(0, 10)})</span>
+            </li>
+          ))}
+          {camera.hold && <li className="soft">The camera: {holdWords[camera.hold]}.</li>}
+        </ul>
+      )}
+      <Fold title="Put it right by hand">
+        <form
+          className="test-stone-form"
+          aria-label={`Put ${patch} right`}
+          onSubmit={(event) => {
+            event.preventDefault();
+            void keep();
+          }}
+        >
+          <Picks<Told> label="It is" value={told} options={options} onPick={setTold} />
+          <Field label="Who says so" value={who} onChange={(event) => setWho(event.target.value)} />
+          <Field
+            label="Why"
+            hint="The camera’s reading stays beside it."
+            value={why}
+            onChange={(event) => setWhy(event.target.value)}
+          />
+          {saving.trouble && <FailureNotice failure={saving.trouble} />}
+          <Button type="submit" disabled={!ready || saving.pending}>
+            Keep the correction
+          </Button>
+        </form>
+      </Fold>
+    </section>
+  );
+}

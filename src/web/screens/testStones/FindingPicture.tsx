@@ -1,0 +1,22 @@
+import type { PatchFinding } from '../../../records/patchReading.ts';
+import type { TestStone } from '../../../records/testStone.ts';
+import { comparisonFile } from '../../client/comparisons.ts';
+import { findingLetter, findingWords, percentWords } from '../../managers/testStones/holdWords.ts';
+
+/** A finding as the picture shows it. */
+export function shownFinding(finding: PatchFinding) {
+  const { patch, polygonMm, hold } = finding;
+  return {
+    id: patch,
+    polygonMm,
+    letter: findingLetter(finding),
+    words: `${findingWords(finding)}, drawn ${percentWords(finding.camera.drawn)}, printed ${percentWords(finding.camera.printed)}`,
+    kind: hold ?? ('other' as const),
+  };
+}
+
+/** The straightened print that a stone is judged by, lying as the stone does. */
+export function PrintPicture({ stone, print }: { stone: TestStone; print: string | null }) {
+  const comparison = stone.prints.find(({ id }) => id === print)?.comparisonId ?? null;
+  return comparison && <img src={comparisonFile(comparison, 'proof.jpg', 1200)} alt="" />;
+}

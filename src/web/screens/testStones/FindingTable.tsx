@@ -1,0 +1,57 @@
+import type { PatchFinding } from '../../../records/patchReading.ts';
+import type { TestStone } from '../../../records/testStone.ts';
+import { findingWords, percentWords } from '../../managers/testStones/holdWords.ts';
+import { PushedTable } from './PushedTable.tsx';
+
+/** Every patch on a line: what it got, what was read. */
+export function FindingTable({
+  stone,
+  findings,
+  picked,
+  onPick,
+}: {
+  stone: TestStone;
+  findings: readonly PatchFinding[];
+  picked: string | null;
+  onPick: (patch: string) => void;
+}) {
+  const factors = stone.factors.map(({ name }) => name);
+  return (
+    <PushedTable label="Every patch, a table to be pushed sideways">
+      <caption className="unseen">What each patch got and what became of it</caption>
+      <thead>
+        <tr>
+          <th scope="col">Patch</th>
+          <th scope="col">It</th>
+          {factors.map((name) => (
+            <th key={name} scope="col">
+              {name}
+            </th>
+          ))}
+          <th scope="col">Drawn</th>
+          <th scope="col">Printed</th>
+        </tr>
+      </thead>
+      <tbody>
+        {findings.map((finding) => (
+          <tr key={finding.patch} className={finding.patch === picked ? 'test-stone-row-picked' : undefined}>
+            <th scope="row">
+              <button type="button" onClick={() => onPick(finding.patch)}>
+                {finding.patch}
+              </button>
+            </th>
+            <td>
+              {findingWords(finding)}
+              {finding.holdBy === 'hand' && <span className="soft"> by hand</span>}
+            </td>
+            {factors.map((name) => (
+              <td key={name}>{finding.treatment[name] ?? <span className="soft">not known</span>}</td>
+            ))}
+            <td className="test-stone-figure">{percentWords(finding.camera.drawn)}</td>
+            <td className="test-stone-figure">{percentWords(finding.camera.printed)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </PushedTable>
+  );
+}

@@ -1,0 +1,177 @@
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import type { PhotographEntry } from '../../../records/comparisonEntry.ts';
+import type { TestPhotograph, TestPrint } from '../../../records/testStone.ts';
+import type { Corners } from '../../../science/geometry/point.ts';
+import { addPhotograph, previewAddress } from '../../client/photographs.ts';
+import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { measureTestStone } from '../../client/testStones.ts';
+import { Button } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { PictureButton } from '../../parts/PictureButton.tsx';
+import { CornersPanel } from './CornersPanel.tsx';
+import type { TestStonePageParts } from './testStonePageParts.ts';
+
+/** What is being set: corners on the stone's photograph, or on a print's. */
+type Setting = { readonly of: 'stone' } | { readonly of: 'print'; readonly id: string } | null;
+
+/** The drawn stone and its prints, with the same four corners on each. */
+export function PhotographsPage({ stone, save, saving, keep }: TestStonePageParts) {
+  const [, go] = useLocation();
+  const [setting, setSetting] = useState<Setting>(null);
+  const [share, setShare] = useState<number | null>(null);
+  const [trouble, setTrouble] = useState<ShownFailure | null>(null);
+  const { drawn, prints } = stone;
+  const take = async (file: File, keepIt: (photograph: PhotographEntry) => Promise<unknown>) => {
+    setTrouble(null);
+    setShare(0);
+    try {
+      await keepIt(await addPhotograph(file, setShare));
+    } catch (thrown) {
+      setTrouble(shownFailure(thrown));
+    } finally {
+      setShare(null);
+    }
+  };
+  const bare = (photograph: PhotographEntry): TestPhotograph => ({
+    photograph: photograph.id,
+    corners: null,
+    repeat: null,
+    flat: null,
+  });
+  const addStone = (file: File) =>
+    void take(file, async (photograph) => {
+      if (await save({ drawn: bare(photograph), ruler: null })) setSetting({ of: 'stone' });
+    });
+  const addPrint = (file: File) =>
+    void take(file, async (photograph) => {
+      const id = `print-${Date.now().toString(36)}`;
+      const print: TestPrint = {
+        ...bare(photograph),
+        id,
+        name: `Print ${prints.length + 1}`,
+        comparisonId: null,
+      };
+      if (await save({ prints: [...prints, print] })) setSetting({ of: 'print', id });
+    });
+  const setCorners = async (corners: Corners) => {
+    const saved =
+      setting?.of === 'stone'
+        ? await save({ drawn: { ...drawn!, corners } })
+        : await save({
+            prints: prints.map((print) =>
+              setting?.of === 'print' && print.id === setting.id ? { ...print, corners } : print,
+            ),
+          });
+    if (saved) setSetting(null);
+  };
+  const read = async () => {
+    const asked = await saving.send(() => measureTestStone(stone.id));
+    if (!asked) return;
+    keep(asked);
+    go(`/test-stones/${stone.id}`);
+  };
+  const shown =
+    setting === null
+      ? null
+      : setting.of === 'stone'
+        ? drawn
+        : (prints.find(({ id }) => id === setting.id) ?? null);
+  if (setting !== null && shown)
+    return (
+      <CornersPanel
+        key={shown.photograph}
+        side={setting.of === 'stone' ? 'stone' : 'proof'}
+        shown={shown}
+        pending={saving.pending}
+        onCorners={(corners) => void setCorners(corners)}
+        onLeave={() => setSetting(null)}
+      />
+    );
+  const ready =
+    drawn?.corners != null && prints.length > 0 && prints.every(({ corners }) => corners !== null);
+  const copying = share === null ? null : `Copying it in, ${Math.round(share * 100)} %`;
+  return (
+    <>
+      <PageHead
+        stamp={`${stone.name}, ${stone.sizeMm[0]} × ${stone.sizeMm[1]} mm between its corners`}
+        headline="The drawn stone and its prints"
+      >
+        {ready && (
+          <Button kind="act" disabled={saving.pending} onClick={() => void read()}>
+            Read the patches
+          </Button>
+        )}
+      </PageHead>
+      {trouble && (
+        <div className="list-foot">
+          <FailureNotice failure={trouble} />
+        </div>
+      )}
+      <ul className="test-stone-photographs">
+        <li>
+          <h2 className="big">The drawn stone</h2>
+          {drawn ? (
+            <Shown shown={drawn} label="The drawn stone" onSet={() => setSetting({ of: 'stone' })} />
+          ) : (
+            <p className="soft">
+              Photograph it before it is etched, square on, with all four corners and a grey card in the
+              picture.
+            </p>
+          )}
+          <PictureButton kind={drawn ? 'quiet' : 'act'} disabled={share !== null} onPicture={addStone}>
+            {copying ?? (drawn ? 'Take another photograph' : 'Add the stone’s photograph')}
+          </PictureButton>
+        </li>
+        {prints.map((print) => (
+          <li key={print.id}>
+            <h2 className="big">{print.name}</h2>
+            <Shown shown={print} label={print.name} onSet={() => setSetting({ of: 'print', id: print.id })} />
+            <Button
+              kind="quiet"
+              disabled={saving.pending}
+              onClick={() =>
+                void save({
+                  prints: prints.filter(({ id }) => id !== print.id),
+                  ...(stone.judgedBy === print.id && { judgedBy: null }),
+                })
+              }
+            >
+              Take {print.name} off
+            </Button>
+          </li>
+        ))}
+        {drawn && (
+          <li>
+            <h2 className="big">{prints.length === 0 ? 'A print of it' : 'Another print'}</h2>
+            <p className="soft">
+              {prints.length === 0
+                ? 'Photograph it the same way. What is judged is what came onto good paper, dry.'
+                : 'More prints show how steady a patch is. They are no replicates: it is one stone.'}
+            </p>
+            <PictureButton
+              kind={prints.length === 0 ? 'act' : 'plain'}
+              disabled={share !== null}
+              onPicture={addPrint}
+            >
+              {copying ?? 'Add a print’s photograph'}
+            </PictureButton>
+          </li>
+        )}
+      </ul>
+    </>
+  );
+}
+
+function Shown({ shown, label, onSet }: { shown: TestPhotograph; label: string; onSet: () => void }) {
+  return (
+    <>
+      <img src={previewAddress(shown.photograph, 400)} alt={label} />
+      <p>{shown.corners ? 'Its four corners are set.' : 'Its four corners are not set yet.'}</p>
+      <Button kind={shown.corners ? 'plain' : 'act'} onClick={onSet}>
+        {shown.corners ? 'Set the corners anew' : 'Set the four corners'}
+      </Button>
+    </>
+  );
+}

@@ -1,0 +1,88 @@
+import './TestStones.css';
+import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { Link } from 'wouter';
+import type { TestStone, TestStoneDraft } from '../../../records/testStone.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { openTestStone, saveTestStone, testStoneKey, testStonesKey } from '../../client/testStones.ts';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { useSaving } from '../useSaving.ts';
+import { AnswerPage } from './AnswerPage.tsx';
+import { BlindPage } from './BlindPage.tsx';
+import { PatchesPage } from './PatchesPage.tsx';
+import { PhotographsPage } from './PhotographsPage.tsx';
+import { ReadingPage } from './ReadingPage.tsx';
+import type { TestStonePageParts } from './testStonePageParts.ts';
+
+const views = [
+  ['', 'Reading'],
+  ['patches', 'Patches'],
+  ['photographs', 'Photographs'],
+  ['eye', 'By eye'],
+  ['answer', 'Answer'],
+] as const;
+
+/** One test stone: what was read of it, its patches, its photographs, a blind reading, and what it answers. */
+export default function TestStoneScreen({ id, view }: { id: string; view: string }) {
+  const queries = useQueryClient();
+  const asked = useQuery({ queryKey: testStoneKey(id), queryFn: () => openTestStone(id) });
+  const saving = useSaving<TestStone>();
+  const keep = (stone: TestStone) => {
+    queries.setQueryData(testStoneKey(id), stone);
+    void queries.invalidateQueries({ queryKey: [...testStoneKey(id)], exact: false, refetchType: 'active' });
+    void queries.invalidateQueries({ queryKey: testStonesKey });
+  };
+  if (asked.error)
+    return (
+      <div className="list-foot">
+        <FailureNotice failure={shownFailure(asked.error)} />
+      </div>
+    );
+  const stone = asked.data;
+  if (!stone) return <p className="unseen">Opening …</p>;
+  const save = async (changes: Partial<TestStoneDraft>) => {
+    const saved = await saving.send(
+      () => saveTestStone(id, stone.version, changes),
+      (current) => keep(current),
+    );
+    if (saved) keep(saved);
+    return saved;
+  };
+  const parts: TestStonePageParts = { stone, save, saving, keep };
+  return (
+    <>
+      <nav className="test-stone-views" aria-label={`Pages of ${stone.name}`}>
+        <Link href="/test-stones">Test stones</Link>
+        {views.map(([path, words]) => (
+          <Link
+            key={path}
+            href={`/test-stones/${id}${path === '' ? '' : `/${path}`}`}
+            aria-current={path === view ? 'page' : undefined}
+          >
+            {words}
+          </Link>
+        ))}
+      </nav>
+      {pageOf(view, parts)}
+      {saving.trouble && (
+        <div className="list-foot">
+          <FailureNotice failure={saving.trouble} />
+        </div>
+      )}
+    </>
+  );
+}
+
+function pageOf(view: string, parts: TestStonePageParts) {
+  switch (view) {
+    case 'patches':
+      return <PatchesPage key={parts.stone.id} {...parts} />;
+    case 'photographs':
+      return <PhotographsPage {...parts} />;
+    case 'eye':
+      return <BlindPage {...parts} />;
+    case 'answer':
+      return <AnswerPage {...parts} />;
+    default:
+      return <ReadingPage {...parts} />;
+  }
+}

@@ -1,0 +1,119 @@
+import { readFileSync } from 'node:fs';
+import { expect, inject, it } from 'vitest';
+import type { TestStoneReading } from '../../src/records/patchReading.ts';
+import type { TestStone } from '../../src/records/testStone.ts';
+import type { Zone } from '../../src/records/zone.ts';
+import { picture } from '../cli/stonetone.ts';
+import { describeInBrowser } from './pages.ts';
+import { expectSoundScreen } from './screenRules.ts';
+
+async function post<T>(path: string, body?: object): Promise<T> {
+  const answer = await fetch(inject('address') + path, {
+    method: 'POST',
+    ...(body && { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
+  });
+  if (!answer.ok) throw new Error(await answer.text());
+  return (await answer.json()) as T;
+}
+
+async function uploaded(name: string): Promise<string> {
+  const form = new FormData();
+  form.append('photograph', new Blob([new Uint8Array(readFileSync(picture(name)))]), name);
+  const answer = await fetch(`${inject('address')}/api/photographs`, { method: 'POST', body: form });
+  return ((await answer.json()) as { id: string }).id;
+}
+
+/** A test stone whose patches are the zones of a kept pair, read. */
+async function readStone(name: string): Promise<TestStone> {
+  const kept = JSON.parse(readFileSync(picture('measured.json'), 'utf8'));
+  const zones = JSON.parse(readFileSync(picture('measured-zones.json'), 'utf8')) as Zone[];
+  const patches = zones.map(({ id, medium, polygonMm }) => ({
+    id,
+    square: id,
+    polygonMm,
+    treatment: { medium },
+  }));
+  const stone = await post<TestStone>('/api/test-stones', {
+    name,
+    sizeMm: [400, 300],
+    factors: [{ name: 'medium' }],
+    patches,
+    drawn: { photograph: await uploaded('measured-stone.jpg'), corners: kept.stoneCorners },
+    prints: [
+      {
+        id: 'first',
+        name: 'First print',
+        photograph: await uploaded('measured-print.jpg'),
+        corners: kept.proofCorners,
+      },
+    ],
+  });
+  await post(`/api/test-stones/${stone.id}/readings`);
+  for (;;) {
+    const answer = await fetch(`${inject('address')}/api/test-stones/${stone.id}/reading`);
+    const reading = (await answer.json()) as TestStoneReading;
+    if (reading.judgedBy !== null) return stone;
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+}
+
+describeInBrowser('test stones', (pages) => {
+  it('one made by hand is entered, and its rows are typed at once', async () => {
+    const page = await pages.atDesk('/test-stones/new');
+    await page.getByLabel('Name').fill('T-81');
+    await page.getByLabel('Rows').fill('2');
+    await page.getByLabel('Columns').fill('3');
+    await expectSoundScreen(page, 'a new test stone');
+    await page.getByRole('button', { name: 'Enter 6 squares' }).click();
+    await page.getByRole('heading', { name: 'What did each patch get?' }).waitFor();
+    await page.getByRole('button', { name: /^B2/ }).click();
+    await page.getByLabel('etch').fill('gum');
+    await expectSoundScreen(page, 'patches of a test stone');
+    await page.getByRole('button', { name: 'Save the patches' }).click();
+    await page.getByRole('status').getByText('Saved.').waitFor();
+    const id = new URL(page.url()).pathname.split('/')[2]!;
+    const answer = await fetch(`${inject('address')}/api/test-stones/${id}`);
+    const { patches } = (await answer.json()) as TestStone;
+    expect(patches.map(({ treatment }) => treatment.etch ?? null)).toEqual([
+      ...[null, null, null],
+      ...['gum', 'gum', 'gum'],
+    ]);
+    await page.getByRole('link', { name: 'On to the photographs' }).click();
+    await page.getByRole('heading', { name: 'The drawn stone and its prints' }).waitFor();
+    await expectSoundScreen(page, 'photographs of a test stone');
+    await page.getByRole('link', { name: 'Answer' }).click();
+    await page.getByRole('heading', { name: 'No answer yet' }).waitFor();
+    await expectSoundScreen(page, 'no answer yet');
+    await page.goto(`${inject('address')}/test-stones`);
+    await page.getByRole('link', { name: /T-81/ }).waitFor();
+    await expectSoundScreen(page, 'the test stones');
+  });
+
+  it('one that is read is looked at, put right by hand, read blind and answers', async () => {
+    const { id, patches } = await readStone('T-82');
+    const page = await pages.atDesk(`/test-stones/${id}`);
+    await page.getByRole('heading', { name: /patches held/ }).waitFor();
+    await page.getByRole('button', { name: /^moon: / }).click();
+    await page.getByText('Put it right by hand').click();
+    const form = page.getByRole('form', { name: 'Put moon right' });
+    await form.getByText('lost', { exact: true }).click();
+    await form.getByLabel('Who says so').fill('P.R.');
+    await form.getByLabel('Why').fill('a smear of ink lay there');
+    await form.getByRole('button', { name: 'Keep the correction' }).click();
+    await page.getByText('P.R.: lost, a smear of ink lay there').waitFor();
+    await expectSoundScreen(page, 'what was read of a test stone');
+    await page.getByRole('link', { name: 'By eye' }).click();
+    await page.getByLabel('Who reads').fill('J.O.');
+    await page.getByRole('button', { name: 'Begin a blind reading' }).click();
+    await page.getByText(`0 of ${patches.length} told`).waitFor();
+    await expectSoundScreen(page, 'a blind reading');
+    await page.getByRole('button', { name: 'Held', exact: true }).click();
+    await page.getByText(`1 of ${patches.length} told`).waitFor();
+    await page.getByRole('button', { name: 'Go on another time' }).click();
+    await page.getByText(/the camera and J\.O\.: alike in [01] of 1 patches/).waitFor();
+    await expectSoundScreen(page, 'readings by eye');
+    await page.getByRole('link', { name: 'Answer' }).click();
+    await page.getByRole('heading', { name: 'Treatments' }).waitFor();
+    await expectSoundScreen(page, 'what a test stone answers');
+  });
+});
