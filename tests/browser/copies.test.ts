@@ -22,7 +22,7 @@ describeInBrowser('daily copies', (pages) => {
     state.failed = failed;
     await page.reload();
     await page.getByText('Today’s copy of the records could not be made.').waitFor();
-    await page.getByText(/Free space on it.*The last good copy is of 25 November 2026/).waitFor();
+    await page.getByText(/Free space on it.*The last good copy is of 25 Nov 2026/).waitFor();
     await expectSoundScreen(page, 'a daily copy that failed');
     if (process.env.PICTURES) await page.screenshot({ path: `${process.env.PICTURES}/copies-phone.png` });
     await page.setViewportSize({ width: 1366, height: 900 });

@@ -1,11 +1,7 @@
 import type { CopiesState, CopyCheck } from '../../records/copies.ts';
+import { isoDayWords } from '../../science/calendar/dateWords.ts';
 import { byteWords } from '../parts/byteWords.ts';
 import { dayWords } from '../parts/entryWords.ts';
-
-/** An ISO day in words. */
-export function isoDayWords(day: string): string {
-  return new Date(`${day}T12:00:00`).toLocaleDateString('en-GB', { dateStyle: 'long' });
-}
 
 /** How copies stand, in one line. */
 export function copiesHeadline({ folder, lastGood, failed, copies }: CopiesState): string {

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'wouter';
 import { copiesKey, readCopies } from '../client/copies.ts';
+import { dayText } from '../managers/localMoment.ts';
 import { Notice } from './Notice.tsx';
 
 /** Often enough for something that happens once a day, ms. */
@@ -17,7 +18,7 @@ export function CopiesNotice() {
       <Notice kind="caution" title="Today’s copy of the records could not be made.">
         {failed.failure.message} {failed.failure.remedy} It is tried again every hour.{' '}
         {good
-          ? `The last good copy is of ${new Date(good.madeAt).toLocaleDateString('en-GB', { dateStyle: 'long' })}: ${good.file}.`
+          ? `The last good copy is of ${dayText(good.madeAt)}: ${good.file}.`
           : 'There is no good copy yet.'}{' '}
         <Link href="/keeping">See the copies</Link>
       </Notice>

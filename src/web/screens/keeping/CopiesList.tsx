@@ -1,6 +1,7 @@
 import type { CopiesState, DailyCopy } from '../../../records/copies.ts';
+import { isoDayWords } from '../../../science/calendar/dateWords.ts';
 import { checkCopy } from '../../client/copies.ts';
-import { checkWords, isoDayWords, thinningWords } from '../../managers/copiesTold.ts';
+import { checkWords, thinningWords } from '../../managers/copiesTold.ts';
 import { Button } from '../../parts/Button.tsx';
 import { byteWords } from '../../parts/byteWords.ts';
 import { dayWords } from '../../parts/entryWords.ts';

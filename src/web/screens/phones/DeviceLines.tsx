@@ -4,6 +4,7 @@ import type { DeviceEntry } from '../../../records/device.ts';
 import { devicesKey, shutOut } from '../../client/devices.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { Button } from '../../parts/Button.tsx';
+import { dayWords } from '../../parts/entryWords.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 
@@ -28,8 +29,8 @@ export function DeviceLines({ devices }: { devices: readonly DeviceEntry[] }) {
                 <b>{device.name}</b>
                 <span className="soft">
                   {device.revokedAt === null
-                    ? `not seen since ${day(device.lastSeenAt)}: after 30 days it needs a new code`
-                    : `shut out ${day(device.revokedAt)}`}
+                    ? `not seen since ${dayWords(device.lastSeenAt)}: after 30 days it needs a new code`
+                    : `shut out ${dayWords(device.revokedAt)}`}
                 </span>
               </li>
             ))}
@@ -56,7 +57,7 @@ function DeviceLine({ device }: { device: DeviceEntry }) {
     <li>
       <b>{device.name}</b>
       <span className="soft">
-        let in {day(device.pairedAt)}, last seen {day(device.lastSeenAt)}
+        let in {dayWords(device.pairedAt)}, last seen {dayWords(device.lastSeenAt)}
       </span>
       {asked ? (
         <span className="device-sure">
@@ -74,13 +75,4 @@ function DeviceLine({ device }: { device: DeviceEntry }) {
       {failed && <FailureNotice failure={failed} />}
     </li>
   );
-}
-
-function day(moment: string): string {
-  return new Date(moment).toLocaleString('en-GB', {
-    day: 'numeric',
-    month: 'long',
-    hour: '2-digit',
-    minute: '2-digit',
-  });
 }

@@ -1,4 +1,5 @@
 import type { NetworkState } from '../../../records/device.ts';
+import { dayText } from '../../managers/localMoment.ts';
 import { Notice } from '../../parts/Notice.tsx';
 
 /** The addresses that phones may use, and what holds and what can't over them. */
@@ -27,7 +28,7 @@ export function NetworkFacts({ network: { addresses, certificate } }: { network:
           <h2>The certificate’s SHA-256 fingerprint</h2>
           <p className="fingerprint">{certificate.fingerprint}</p>
           <p className="soft">
-            It holds until {new Date(certificate.until).toLocaleDateString('en-GB', { dateStyle: 'long' })}.{' '}
+            It holds until {dayText(certificate.until)}.{' '}
             {certificate.own &&
               'It was made on this machine, so a phone’s browser warns of it once: let it pass only where the browser shows this fingerprint. To install Stonetone on a phone, its certificate must be trusted there.'}
           </p>
