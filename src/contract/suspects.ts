@@ -79,6 +79,15 @@ export const suspectsAnswerSchema = z.object({
       separates: z.array(z.enum(causes)),
     }),
   ),
+  done: z.array(
+    z.object({
+      test: z.string(),
+      words: z.string(),
+      minutes: z.number(),
+      outcomes: z.array(z.object({ outcome: z.string(), words: z.string() })),
+      outcome: z.string(),
+    }),
+  ),
   photograph: z.object({ question: z.string(), doubt: z.string() }),
   seen: z.array(z.object({ feature: z.enum(featureNames), words: z.string(), see: z.string().nullable() })),
   unknown: z.array(z.enum(featureNames)),

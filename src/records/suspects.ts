@@ -165,12 +165,17 @@ export interface OfferedTest {
   readonly separates: readonly Cause[];
 }
 
+/** A separating test that was done, with what came of it and what could have. */
+export type DoneTest = Pick<OfferedTest, 'test' | 'words' | 'minutes' | 'outcomes'> & TestOutcome;
+
 /** Suspects, never a verdict. */
 export interface SuspectsAnswer {
   readonly basis: 'common practice';
   /** First the likeliest. Every suspect is judged by itself: several can hold at once. */
   readonly suspects: readonly JudgedSuspect[];
   readonly tests: readonly OfferedTest[];
+  /** Tests with their outcomes, the one that was answered last first. */
+  readonly done: readonly DoneTest[];
   /** Always asked before blame. */
   readonly photograph: { readonly question: string; readonly doubt: WeightWord };
   /** Features seen, and features that could not be read. */

@@ -19,7 +19,7 @@ describeInBrowser('the suspects at the proof desk', (pages) => {
           const { pulls } = await sent<{ pulls: PullEntry[] }>('GET', `/api/works/${work.id}/pulls`);
           return pulls[0]!.photographs[0]!.measuring?.state;
         },
-        { timeout: 90_000, interval: 500 },
+        { timeout: 180_000, interval: 500 },
       )
       .toBe('measured');
     const { answer, pull } = await sent<PullSuspects>('GET', `/api/works/${work.id}/suspects`);
@@ -27,14 +27,17 @@ describeInBrowser('the suspects at the proof desk', (pages) => {
     expect(answer.suspects[0]!.chance).not.toBeNull();
     const page = await pages.atDesk(`/works/${work.id}/proofs`);
     const desk = page.getByRole('region', { name: 'What may be behind pull 1' });
-    await desk.getByText(answer.suspects[0]!.name).waitFor({ timeout: 60_000 });
+    await desk.getByText(answer.suspects[0]!.name).waitFor({ timeout: 180_000 });
     expect(await page.evaluate(() => document.documentElement.scrollHeight <= innerHeight)).toBe(true);
     const test = answer.tests[0]!;
     await desk.getByText(test.words).waitFor();
     await expectSoundScreen(page, 'a proof desk with suspects');
     await desk.getByRole('button', { name: test.outcomes[1]!.words }).click();
-    await desk.getByText(test.words).waitFor({ state: 'detached' });
+    await desk.locator('.next-test').getByText(test.words).waitFor({ state: 'detached' });
     await desk.getByText(`Noted: ${test.outcomes[1]!.words}`).waitFor();
+    await page.reload();
+    await desk.getByRole('button', { name: `No, rather: ${test.outcomes[0]!.words}` }).click();
+    await desk.getByText(`Noted: ${test.outcomes[0]!.words}`).waitFor();
     expect(await page.evaluate(() => document.documentElement.scrollHeight <= innerHeight)).toBe(true);
     await page.getByRole('link', { name: 'What speaks for and against each' }).click();
     await page.getByRole('heading', { name: 'What may be behind what pull 1 shows' }).waitFor();
@@ -60,7 +63,7 @@ describeInBrowser('the suspects behind a comparison', (pages) => {
     for (const { id } of [earlier!, entry!])
       await expect
         .poll(async () => (await sent<ComparisonEntry>('GET', `/api/comparisons/${id}`)).state, {
-          timeout: 90_000,
+          timeout: 180_000,
           interval: 500,
         })
         .toBe('measured');
@@ -79,6 +82,17 @@ describeInBrowser('the suspects behind a comparison', (pages) => {
     await page.getByText(`Noted: ${test.outcomes[0]!.words}`).waitFor();
     await page.getByRole('button', { name: `No, rather: ${test.outcomes[1]!.words}` }).click();
     await page.getByText(`Noted: ${test.outcomes[1]!.words}`).waitFor();
+    const other = test.test === 'water-wipe' ? 'lukewarm-wash' : 'water-wipe';
+    await sent('POST', `${door}/outcomes`, { test: other, outcome: 'no' });
+    await page.reload();
+    await page.getByRole('heading', { name: 'Tests answered before' }).waitFor();
+    await expectSoundScreen(page, 'the suspects with two tests answered');
+    const first = page.locator('.earlier-tests .noted-test');
+    await first.getByRole('button', { name: `No, rather: ${test.outcomes[0]!.words}` }).click();
+    await page
+      .locator('.suspect-tests > .noted-test')
+      .getByText(`Noted: ${test.outcomes[0]!.words}`)
+      .waitFor();
     const after = await sent<SuspectsAnswer>('GET', door);
     expect(after.tests.map((one) => one.test)).not.toContain(test.test);
     await page.getByText('Judge it beside an earlier pull').click();

@@ -27,6 +27,16 @@ describe('suspects over HTTP', () => {
     const { tests, suspects } = (await tested.json()) as SuspectsAnswer;
     expect(tests.map(({ test }) => test)).not.toContain('water-wipe');
     expect(suspects.find(({ suspect }) => suspect === 'tint')!.weight).toBeGreaterThan(0);
+    for (const [test, outcome] of [
+      ['lukewarm-wash', 'no'],
+      ['water-wipe', 'no'],
+    ])
+      await server.call(door, postJson({ test, outcome }));
+    const { done } = await server.json<SuspectsAnswer>(`/api/comparisons/${id}/suspects`);
+    expect(done.map(({ test, outcome }) => [test, outcome])).toEqual([
+      ['water-wipe', 'no'],
+      ['lukewarm-wash', 'no'],
+    ]);
     for (const found of ['scum', 'tint'])
       expect((await server.call(door, postJson({ found }))).status).toBe(201);
     expect((await server.json<SuspectsAnswer>(`/api/comparisons/${id}/suspects`)).roomCases).toBe(1);
@@ -66,6 +76,10 @@ describe("suspects of a work's newest pull over HTTP", () => {
     expect(tested.status).toBe(201);
     const tint = tested.body.answer.suspects.find(({ suspect }) => suspect === 'tint')!;
     expect(tint.weight).toBeGreaterThan(0);
+    expect(tested.body.answer.done).toMatchObject([outcome]);
+    const righted = { ...outcome, outcome: 'no' };
+    const { answer } = (await studio.send<PullSuspects>('POST', `${door}/outcomes`, righted)).body;
+    expect(answer.done).toMatchObject([righted]);
     await studio.send('POST', `${door}/outcomes`, { found: 'tint' });
     expect((await studio.send<PullSuspects>('GET', door)).body.answer.roomCases).toBe(1);
     expect((await studio.send('POST', `${door}/outcomes`, { found: 'gremlins' })).status).toBe(400);

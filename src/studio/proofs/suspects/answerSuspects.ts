@@ -1,5 +1,6 @@
 import {
   type Cause,
+  type DoneTest,
   type FeatureName,
   featureNames,
   type JudgedSuspect,
@@ -14,7 +15,7 @@ import { causeTable, startingLogOdds } from './causeTable.ts';
 import { presences } from './featurePresence.ts';
 import { featureTable } from './featureTable.ts';
 import { judgeSuspects } from './judgeSuspects.ts';
-import { separatingTests } from './separatingTests.ts';
+import { type SeparatingTest, separatingTests } from './separatingTests.ts';
 import { expectedBits } from './testValue.ts';
 import type { Weighed } from './weighCauses.ts';
 
@@ -39,13 +40,7 @@ export function answerSuspects(question: SuspectsQuestion): SuspectsAnswer {
     .map((test): OfferedTest => {
       const bits = expectedBits(test, weighed);
       return {
-        test: test.id,
-        words: test.words,
-        minutes: test.minutes,
-        outcomes: [
-          { outcome: 'yes', words: test.yes },
-          { outcome: 'no', words: test.no },
-        ],
+        ...asked(test),
         bits,
         bitsPerMinute: bits / test.minutes,
         separates: Object.keys(test.chance) as Cause[],
@@ -57,6 +52,7 @@ export function answerSuspects(question: SuspectsQuestion): SuspectsAnswer {
     basis: 'common practice',
     suspects,
     tests,
+    done: doneTests(question),
     photograph: {
       question:
         'Is it the photograph? Set the same sheet up again and read it twice before blaming stone or press.',
@@ -76,6 +72,23 @@ export function answerSuspects(question: SuspectsQuestion): SuspectsAnswer {
     warnings: [...(alike ? [alikeWords(alike)] : []), ...warningsOf(question)],
     roomCases: question.room?.closed ?? 0,
   };
+}
+
+function asked({ id, words, minutes, yes, no }: SeparatingTest) {
+  const outcomes = [
+    { outcome: 'yes', words: yes },
+    { outcome: 'no', words: no },
+  ];
+  return { test: id, words, minutes, outcomes };
+}
+
+function doneTests({ outcomes }: SuspectsQuestion): DoneTest[] {
+  return outcomes
+    .flatMap(({ test, outcome }) => {
+      const known = separatingTests.find(({ id }) => id === test);
+      return known ? [{ ...asked(known), outcome }] : [];
+    })
+    .toReversed();
 }
 
 function rank({ chance, weight }: JudgedSuspect): number {

@@ -36,10 +36,10 @@ export function SuspectLines({ work }: { work: string }) {
           ))}
         </ul>
       )}
-      {likely.length > 0 && (
+      {(likely.length > 0 || answer.done.length > 0) && (
         <SeparatingTests
-          tests={answer.tests}
-          most={1}
+          answer={answer}
+          most={likely.length > 0 ? 1 : 0}
           keep={async (outcome) => queries.setQueryData(suspectsKey(work), await keepOutcome(work, outcome))}
         />
       )}

@@ -5,7 +5,7 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { keepOutcome, readSuspects, suspectsKey } from '../../client/suspects.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
-import { SeparatingTests } from '../suspects/SeparatingTests.tsx';
+import { EarlierTests, SeparatingTests } from '../suspects/SeparatingTests.tsx';
 import { SuspectSheet } from '../suspects/SuspectSheet.tsx';
 import { ProofsStamp } from './ProofsStamp.tsx';
 import type { ProofsPageParts } from './useProofs.ts';
@@ -57,7 +57,8 @@ export function SuspectsPage({ work }: ProofsPageParts) {
           <h2 id="tests-head">Tests, first what tells most in a minute</h2>
           <p>{answer.photograph.question}</p>
           {answer.tests.length === 0 && <p>No test that is left would tell more.</p>}
-          <SeparatingTests tests={answer.tests} most={offered} keep={keep} />
+          <SeparatingTests answer={answer} most={offered} keep={keep} />
+          <EarlierTests done={answer.done} keep={keep} />
           <WordList words={answer.warnings} />
         </section>
       </div>

@@ -21,7 +21,7 @@ import { LiftPicture } from '../../parts/LiftPicture.tsx';
 import { MapLegend, type ShownMarks } from '../../parts/MapLegend.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { JudgedBesideFields } from './JudgedBesideFields.tsx';
-import { SeparatingTests } from './SeparatingTests.tsx';
+import { EarlierTests, SeparatingTests } from './SeparatingTests.tsx';
 import { littleRead, SuspectSheet } from './SuspectSheet.tsx';
 
 /** So many tests are offered at once. */
@@ -125,7 +125,8 @@ export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
               <h2 id="tests-head">Tests, first what tells most in a minute</h2>
               <p>{answer.photograph.question}</p>
               {answer.tests.length === 0 && <p>No test that is left would tell more.</p>}
-              <SeparatingTests tests={answer.tests} most={offered} keep={keep} />
+              <SeparatingTests answer={answer} most={offered} keep={keep} />
+              <EarlierTests done={answer.done} keep={keep} />
             </section>
             <SuspectSheet
               answer={answer}

@@ -1,5 +1,5 @@
 import { useMutation } from '@tanstack/react-query';
-import type { OfferedTest } from '../../../records/suspects.ts';
+import type { DoneTest, OfferedTest } from '../../../records/suspects.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
@@ -30,25 +30,23 @@ export function NextTest({
   );
 }
 
-/** What was noted of a test just now, and the other answers, in case the wrong one was touched. */
+/** A test that was done and what came of it, with the other answers, in case the wrong one was touched. */
 export function NotedTest({
   test,
-  kept,
   onKeep,
 }: {
-  test: OfferedTest;
-  /** The outcome that was kept. */
-  kept: string;
+  test: DoneTest;
   onKeep: (outcome: string) => Promise<unknown>;
 }) {
   const keep = useMutation({ mutationFn: onKeep });
   return (
     <div className="noted-test" role="status">
       <p>
-        <b>Noted:</b> {test.outcomes.find(({ outcome }) => outcome === kept)?.words}
+        <span className="soft">{test.words}.</span> <b>Noted:</b>{' '}
+        {test.outcomes.find(({ outcome }) => outcome === test.outcome)?.words}
       </p>
       {test.outcomes
-        .filter(({ outcome }) => outcome !== kept)
+        .filter(({ outcome }) => outcome !== test.outcome)
         .map(({ outcome, words }) => (
           <Button key={outcome} kind="quiet" disabled={keep.isPending} onClick={() => keep.mutate(outcome)}>
             No, rather: {words}

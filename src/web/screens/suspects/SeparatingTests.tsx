@@ -1,33 +1,45 @@
-import { useState } from 'react';
-import type { KeptOutcome, OfferedTest } from '../../../records/suspects.ts';
+import type { DoneTest, KeptOutcome, SuspectsAnswer } from '../../../records/suspects.ts';
 import { NextTest, NotedTest } from './NextTest.tsx';
 
 /** Keeps what came of a test, or the cause that was found, and brings the list anew. */
 export type KeepOutcome = (outcome: KeptOutcome) => Promise<unknown>;
 
-/** The tests that tell most in a minute; what was answered last stays above them, in case the wrong answer was touched. */
+/** The tests that tell most in a minute; what was answered last stands above them, where a wrong touch can be put right. */
 export function SeparatingTests({
-  tests,
+  answer: { tests, done },
   most,
   keep,
 }: {
-  tests: readonly OfferedTest[];
+  answer: SuspectsAnswer;
   /** So many are offered at once. */
   most: number;
   keep: KeepOutcome;
 }) {
-  const [last, setLast] = useState<{ readonly test: OfferedTest; readonly outcome: string } | null>(null);
-  const answer = (test: OfferedTest) => async (outcome: string) => {
-    await keep({ test: test.test, outcome });
-    setLast({ test, outcome });
-  };
-  const open = tests.filter(({ test }) => test !== last?.test.test);
+  const [last] = done;
   return (
     <>
-      {last && <NotedTest test={last.test} kept={last.outcome} onKeep={answer(last.test)} />}
-      {open.slice(0, most).map((test) => (
-        <NextTest key={test.test} test={test} onKeep={answer(test)} />
+      {last && <NotedTest key={last.test} test={last} onKeep={keptAs(last, keep)} />}
+      {tests.slice(0, most).map((test) => (
+        <NextTest key={test.test} test={test} onKeep={keptAs(test, keep)} />
       ))}
     </>
   );
+}
+
+/** The tests answered before the last one, each to be put right as well; nothing where there are none. */
+export function EarlierTests({ done, keep }: { done: readonly DoneTest[]; keep: KeepOutcome }) {
+  const earlier = done.slice(1);
+  if (earlier.length === 0) return null;
+  return (
+    <section aria-labelledby="done-head" className="earlier-tests">
+      <h3 id="done-head">Tests answered before</h3>
+      {earlier.map((test) => (
+        <NotedTest key={test.test} test={test} onKeep={keptAs(test, keep)} />
+      ))}
+    </section>
+  );
+}
+
+function keptAs({ test }: Pick<DoneTest, 'test'>, keep: KeepOutcome): (outcome: string) => Promise<unknown> {
+  return (outcome) => keep({ test, outcome });
 }
