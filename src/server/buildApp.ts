@@ -53,6 +53,7 @@ import { addStoneRoutes } from './routes/stoneRoutes.ts';
 import { addSuspectRoutes } from './routes/suspectRoutes.ts';
 import { addTestStoneReadingRoutes } from './routes/testStoneReadingRoutes.ts';
 import { addTestStoneRoutes } from './routes/testStoneRoutes.ts';
+import { addTestStoneSheetRoutes } from './routes/testStoneSheetRoutes.ts';
 import { addWorkProtocolRoutes } from './routes/workProtocolRoutes.ts';
 import { addWorkRoutes } from './routes/workRoutes.ts';
 import { addZonesFileRoutes } from './routes/zonesFileRoutes.ts';
@@ -144,6 +145,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addRoomRoutes(app);
   addMaterialRoutes(app, services);
   addTestStoneRoutes(app, services);
+  addTestStoneSheetRoutes(app, services);
   addKnownHoldsRoutes(app, services);
   addTestStoneReadingRoutes(app, services);
   addComparisonRoutes(app, services);

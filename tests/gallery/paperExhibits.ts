@@ -1,10 +1,12 @@
 import { labelSheetPdf } from '../../src/paper/sheets/labelSheet.ts';
 import { reportPdf } from '../../src/paper/sheets/reportSheet.ts';
 import { stoneBookPdf } from '../../src/paper/sheets/stoneBookSheet.ts';
+import { testStonePdf } from '../../src/paper/sheets/testStoneSheet.ts';
 import { workProtocolPdf } from '../../src/paper/sheets/workProtocolSheet.ts';
 import type { SheetExhibit } from './exhibits.ts';
 import { labels, stoneBook } from './records/labels.ts';
 import { reports } from './records/reports.ts';
+import { testStoneSheets } from './records/testStones.ts';
 import { workProtocols } from './records/workProtocols.ts';
 
 /** Papers that leave the studio: protocols of works, reports, books; and the labels that go with what they tell of. */
@@ -13,6 +15,8 @@ export const paperSheets: readonly SheetExhibit[] = [
   { name: 'protocol-slack-water', pages: 1, pdf: () => workProtocolPdf(workProtocols.slackWater) },
   { name: 'report-year', pages: 3, pdf: () => reportPdf(reports.year, reports.pictures) },
   { name: 'book-stone', pages: 1, pdf: () => stoneBookPdf(stoneBook) },
+  { name: 'test-stone-by-hand', pages: 2, pdf: () => testStonePdf(testStoneSheets.byHand) },
+  { name: 'test-stones-six', pages: 2, pdf: () => testStonePdf(testStoneSheets.six) },
   labelled('labels', labels),
   labelled('labels-none', []),
 ];

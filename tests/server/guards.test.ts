@@ -242,6 +242,7 @@ describe('the description', () => {
         "get /api/test-stones",
         "get /api/test-stones/{id}",
         "get /api/test-stones/{id}/answer",
+        "get /api/test-stones/{id}/answer.pdf",
         "get /api/test-stones/{id}/events",
         "get /api/test-stones/{id}/reading",
         "get /api/test-stones/{id}/reading.csv",

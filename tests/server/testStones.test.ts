@@ -166,3 +166,17 @@ it('is read blind by eye, in an order that the seed gives', async () => {
   expect([...order].sort()).toEqual(['A1', 'A2', 'A3', 'B1', 'B2', 'B3']);
   expect(order).not.toEqual([...order].sort());
 });
+
+it('gives out its answer as a page to print', async () => {
+  const studio = await studioUnderTest();
+  const stone = await photographed(studio);
+  await read(studio, stone);
+  const sheet = await studio.call(`/api/test-stones/${stone.id}/answer.pdf`);
+  expect(sheet.headers.get('content-type')).toBe('application/pdf');
+  expect(
+    Buffer.from(await sheet.arrayBuffer())
+      .subarray(0, 5)
+      .toString(),
+  ).toBe('%PDF-');
+  expect((await studio.call('/api/test-stones/nowhere/answer.pdf')).status).toBe(404);
+});

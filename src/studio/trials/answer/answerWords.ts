@@ -70,7 +70,9 @@ export function factorSentences(
     const apart = own.length > 0 ? Math.max(...own.map(({ low, high }) => Math.max(-low, high))) : null;
     return [
       factor.includes(' × ')
-        ? `Whether ${factor.replace(' × ', ' depends on ')} is not shown (p ${p.toFixed(2)}).`
+        ? p < 0.05
+          ? `What ${factor.replace(' × ', ' does to the tone depends on ')} (p ${p.toFixed(3)}): read each combination for itself.`
+          : `Whether ${factor.replace(' × ', ' depends on ')} is not shown (p ${p.toFixed(2)}).`
         : `No difference of tone between levels of ${factor} is shown${apart === null ? '' : `; one of up to ${apart.toFixed(2)} could be hidden`}.`,
     ];
   });
@@ -102,7 +104,13 @@ export function verdictSentence(holds: readonly TreatmentHold[], stones: number)
 
 function factorWords({ odds, low, high }: HoldOdds): string {
   const turned = odds > 1 ? { odds, low, high } : { odds: 1 / odds, low: 1 / high, high: 1 / low };
-  return `${turned.odds.toFixed(1)} times ${odds > 1 ? 'higher' : 'lower'} (${turned.low.toFixed(1)} to ${turned.high.toFixed(1)} times)`;
+  return `${times(turned.odds)} times ${odds > 1 ? 'higher' : 'lower'} (${times(turned.low)} to ${times(turned.high)} times)`;
+}
+
+/** As many digits as a ratio of odds deserves. */
+function times(ratio: number): string {
+  if (ratio >= 100) return 'over 100';
+  return ratio >= 10 ? ratio.toFixed(0) : ratio.toFixed(1);
 }
 
 function percent(share: number): string {

@@ -1,0 +1,170 @@
+import type { TestStoneAnswer, TestStoneFindings, TreatmentHold } from '../../records/testStoneAnswer.ts';
+import { holdIntervalsSvg } from '../charts/holdIntervals.ts';
+import { residualPlotSvg } from '../charts/residualPlot.ts';
+import { testStonePictureSvg } from '../charts/testStonePicture.ts';
+import { page, type SheetContent, sheetPdf } from './pdfDocument.ts';
+import { plainTable } from './plainTable.ts';
+import { headline, note, paragraph, partName, rule, stamp } from './sheetParts.ts';
+
+export interface TestStoneSheetInput {
+  readonly title: string;
+  readonly answer: TestStoneAnswer;
+  /** The stones with what was found on them, at least one. */
+  readonly stones: readonly Pick<TestStoneFindings, 'stone' | 'sizeMm' | 'findings'>[];
+  /** The day of printing the sheet as people read it. */
+  readonly dateText: string;
+  /** Kept in the file's own data; the same date and input give the same bytes. */
+  readonly createdAt: Date;
+}
+
+/** Stones are drawn this wide at most, points, and so many side by side. */
+const stoneWidthPt = 165;
+const stonesBeside = 3;
+const plotPt = [250, 150] as const;
+
+/**
+ * What test stones answer, as a PDF on A4: the answers in words, the stones as pictures with their findings, one table, three
+ * plots, and the open questions with the test that would answer each. Equal input gives equal bytes.
+ */
+export async function testStonePdf({
+  title,
+  answer,
+  stones,
+  dateText,
+  createdAt,
+}: TestStoneSheetInput): Promise<Uint8Array> {
+  return sheetPdf({
+    title,
+    createdAt,
+    foot: `${title} · ${dateText} · intervals of 95 %, counted by stones and strips, never by prints`,
+    content: [
+      stamp('Test stone'),
+      headline(title),
+      rule(1.5),
+      ...(answer.words.length === 0
+        ? [paragraph('Nothing can be said yet: no patch was read.')]
+        : [{ ul: [...answer.words], margin: [0, 0, 0, 6] } satisfies SheetContent]),
+      ...pictures(stones),
+      note(
+        'H held, W weak, L lost, F filled, ? not read or undecided; a broken outline is a guide line or a stop-out.',
+      ),
+      partName('What held'),
+      ...holdParts(answer.holds),
+      ...residualParts(answer),
+      partName('What can’t be told, and what to test next'),
+      ...questionParts(answer),
+      ...answer.warnings.map(note),
+    ],
+  });
+}
+
+function pictures(stones: TestStoneSheetInput['stones']): SheetContent[] {
+  const rows = Array.from({ length: Math.ceil(stones.length / stonesBeside) }, (_, row) =>
+    stones.slice(row * stonesBeside, (row + 1) * stonesBeside),
+  );
+  return rows.map((own, row) => ({
+    columns: own.map(({ stone, sizeMm, findings }, column) => ({
+      width: stoneWidthPt + 8,
+      stack: [
+        { text: stone, bold: true, margin: [0, 4, 0, 2] },
+        { svg: testStonePictureSvg(`stone-${row}-${column}`, sizeMm, findings, stoneWidthPt) },
+      ],
+    })),
+    unbreakable: true,
+  }));
+}
+
+function holdParts(holds: readonly TreatmentHold[]): SheetContent[] {
+  if (holds.length === 0) return [paragraph('No treatment was read.')];
+  return [
+    plainTable(
+      ['*', 30, 30, 30, 30, 34, 74, 82, 58],
+      holds.map(({ name, counts, unread, share, verdict }) => [
+        name,
+        ...[counts.held, counts.weak, counts.lost, counts.filled, unread].map(String),
+        share ? `${share.unitsHeld} of ${share.units} ${share.unit}${share.units === 1 ? '' : 's'}` : '–',
+        share
+          ? `${percent(share.low)}–${percent(share.high)} %; ≥ ${percent(share.exactLow)} %`
+          : 'not known',
+        verdictWords[verdict],
+      ]),
+      {
+        head: [
+          'treatment',
+          'held',
+          'weak',
+          'lost',
+          'filled',
+          'unread',
+          'held throughout',
+          '95 %; exact at least',
+          'so far',
+        ],
+        fontSize: 8,
+      },
+    ),
+    { svg: holdIntervalsSvg(holds, page.usablePt), margin: [0, 4, 0, 0] },
+    note('Two-sided 95 % intervals of the share that holds. Open marks: not enough stones for a claim.'),
+  ];
+}
+
+const verdictWords: Readonly<Record<TreatmentHold['verdict'], string>> = {
+  holds: 'holds',
+  'holds-here': 'held on this stone',
+  fails: 'does not hold',
+  'fails-here': 'did not hold on this stone',
+  open: 'open',
+};
+
+function residualParts({ residuals, components, toneOf }: TestStoneAnswer): SheetContent[] {
+  if (residuals.length === 0)
+    return [note('No residuals: treatments and strips take all that the tones tell.')];
+  const spread = Math.sqrt(
+    residuals.reduce((sum, { residual }) => sum + residual ** 2, 0) / residuals.length,
+  );
+  const what = toneOf === 'change' ? 'coverage printed less drawn' : 'coverage printed';
+  return [
+    {
+      unbreakable: true,
+      stack: [
+        partName('What treatments leave unexplained', false),
+        {
+          columns: [
+            {
+              svg: residualPlotSvg(
+                residuals.map(({ fitted, residual }) => ({ x: fitted, y: residual })),
+                { xName: 'fitted tone', yName: 'what is left', slope: null },
+                plotPt,
+              ),
+            },
+            {
+              svg: residualPlotSvg(
+                residuals.map(({ expected, residual }) => ({ x: expected, y: residual })),
+                { xName: 'normal score', yName: 'what is left', slope: spread },
+                plotPt,
+              ),
+            },
+          ],
+        },
+      ],
+    },
+    note(
+      `Tones: ${what}. ${components.length === 0 ? '' : `Standard deviations: ${components.map(({ of, variance }) => `${of} ${variance > 0 ? Math.sqrt(variance).toFixed(3) : 'none seen'}`).join(', ')}. `}A fan on the left or a bend on the right: intervals of tones are rough.`,
+    ),
+  ];
+}
+
+function questionParts({ openQuestions }: TestStoneAnswer): SheetContent[] {
+  if (openQuestions.length === 0) return [paragraph('Nothing is open.')];
+  return [
+    plainTable(
+      ['*', 210],
+      openQuestions.map(({ question, test }) => [question, test]),
+      { head: ['open', 'the test that would answer it'] },
+    ),
+  ];
+}
+
+function percent(share: number): string {
+  return (100 * share).toFixed(0);
+}

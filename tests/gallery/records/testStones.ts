@@ -1,0 +1,76 @@
+import type { TestStoneSheetInput } from '../../../src/paper/sheets/testStoneSheet.ts';
+import type { TestStoneFindings } from '../../../src/records/testStoneAnswer.ts';
+import { answerTestStone } from '../../../src/studio/trials/answer/answerTestStone.ts';
+import {
+  etchAndMedium,
+  foundPatch,
+  inventedTrial,
+} from '../../../src/studio/trials/answer/trials.testing.ts';
+
+const day = { dateText: '2 April 2026', createdAt: new Date('2026-04-02T10:00:00Z') };
+
+/** T-1, drawn by hand before any design. */
+const byHand: TestStoneFindings = {
+  stone: 'T-1',
+  sizeMm: [150, 160],
+  factors: etchAndMedium,
+  prints: 2,
+  findings: [
+    foundPatch(
+      { row: 0, column: 0, strip: '1' },
+      { etch: 'gum', medium: 'crayon #4' },
+      { hold: 'held', printed: 0.5 },
+    ),
+    foundPatch(
+      { row: 0, column: 1, strip: '1' },
+      { etch: 'gum', medium: 'thin wash' },
+      { hold: 'lost', printed: 0.05 },
+    ),
+    foundPatch(
+      { row: 0, column: 2, strip: '1' },
+      { etch: 'gum', medium: 'graphite' },
+      { hold: null, printed: null },
+    ),
+    foundPatch(
+      { row: 1, column: 0, strip: '2' },
+      { etch: 'tannic', medium: 'crayon #1' },
+      { hold: 'held', printed: 0.52 },
+    ),
+    foundPatch(
+      { row: 1, column: 1, strip: '2' },
+      { etch: 'tannic', medium: 'solid' },
+      { hold: 'filled', printed: 0.97 },
+    ),
+    foundPatch(
+      { row: 1, column: 2, strip: '2' },
+      { etch: 'tannic', medium: 'waxy pencil' },
+      { hold: 'weak', printed: 0.3 },
+    ),
+    {
+      ...foundPatch(
+        { row: 2, column: 0, strip: '2' },
+        { etch: 'tannic', medium: 'pencil' },
+        { hold: null, printed: 0 },
+      ),
+      intention: 'guide',
+    },
+  ],
+};
+
+/** Six stones laid out by lot. */
+const six = inventedTrial({
+  seed: 12,
+  stones: 6,
+  etches: ['None', 'gum', 'tannic'],
+  media: ['crayon #2', 'thin wash', 'pen'],
+  repeats: 1,
+  holds: (etch, medium) => (etch === 'gum' || medium === 'pen' ? 6 : etch === 'None' ? -5 : 0.5),
+  scatter: 0.5,
+  tone: (etch) => (etch === 'None' ? -0.25 : etch === 'tannic' ? -0.05 : 0),
+}).map((stone): TestStoneFindings => ({ ...stone, sizeMm: [120, 150] }));
+
+/** Test stones as sheets: one made by hand, and six laid out together. */
+export const testStoneSheets: Readonly<Record<'byHand' | 'six', TestStoneSheetInput>> = {
+  byHand: { title: 'Test stone T-1', answer: answerTestStone([byHand], []), stones: [byHand], ...day },
+  six: { title: 'Etches and media on six stones', answer: answerTestStone(six, []), stones: six, ...day },
+};
