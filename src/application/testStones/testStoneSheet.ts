@@ -3,13 +3,10 @@ import type { TestStoneSheetInput } from '../../paper/sheets/testStoneSheet.ts';
 import { dateWords } from '../dateWords.ts';
 import { threadModule } from '../threads/runInThread.ts';
 import { setSheet } from '../threads/setSheet.ts';
-import { readTestStoneAnswer } from './readTestStoneAnswer.ts';
+import { type AnswerParts, readTestStoneAnswer } from './readTestStoneAnswer.ts';
 import { readTestStoneFindings } from './readTestStoneFindings.ts';
-import type { ReadingParts } from './readTestStoneReading.ts';
 
-export interface TestStoneSheetParts extends ReadingParts {
-  readonly now: () => Date;
-}
+export type TestStoneSheetParts = AnswerParts & { readonly now: () => Date };
 
 /** What test stones answer, as a PDF; `not-found` for a stone that is not kept here. */
 export async function testStoneSheet(
