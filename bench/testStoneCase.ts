@@ -27,7 +27,7 @@ export async function readTestStoneCase(seed: number, megapixels: number): Promi
   }));
   const started = performance.now();
   const read = await readTestPhotographs(
-    { ...input, patches, factors: [{ name: 'medium', givenTo: 'patch' }] },
+    { ...input, ruler: null, patches, factors: [{ name: 'medium', givenTo: 'patch' }] },
     { progress: () => undefined, cancelled: () => false },
     new Date(0),
   );

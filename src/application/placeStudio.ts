@@ -6,6 +6,7 @@ import type { KitDraft } from '../records/kit.ts';
 import type { MaterialDraft } from '../records/material.ts';
 import type { StoneDraft } from '../records/stoneEntry.ts';
 import type { StudioDraft } from '../records/studio.ts';
+import type { TestStoneDraft } from '../records/testStone.ts';
 import type { WorkInput } from '../records/work.ts';
 import type { KeptRecords } from '../store/keptRecords.ts';
 import { saveStudio } from './days/studioSettings.ts';
@@ -15,6 +16,7 @@ import { createMaterial } from './materials/changeMaterial.ts';
 import { type PlanWorkParts, planWork } from './plan/planWork.ts';
 import type { SavingParts } from './saving.ts';
 import { createStone } from './stones/createStone.ts';
+import { createTestStone } from './testStones/testStones.ts';
 import { createWork } from './works/createWork.ts';
 
 /** The invented studio's stones, kit, works and inks, each with an id of its own that never changes. */
@@ -31,13 +33,14 @@ export interface SampleStudio {
     /** With what its first etch is planned; left out: it isn't planned yet. */
     readonly plan?: PlanChoices;
   }[];
+  readonly testStones: readonly { readonly id: string; readonly draft: TestStoneDraft }[];
   /** For one of those works each, or for none. */
   readonly inks: readonly { readonly id: string; readonly draft: InkDraft }[];
 }
 
 type Parts = Omit<SavingParts, 'store'> & {
   readonly store: SavingParts['store'] &
-    Pick<KeptRecords, 'stones' | 'works' | 'kit' | 'inks' | 'materials' | 'studio'> &
+    Pick<KeptRecords, 'stones' | 'works' | 'kit' | 'inks' | 'materials' | 'studio' | 'testStones'> &
     PlanWorkParts['store'];
 } & PlanWorkParts;
 
@@ -79,6 +82,11 @@ export async function placeStudio(parts: Parts, studio: SampleStudio): Promise<R
     if (fault) return fail(fault);
     const planned = plan ? await planWork(parts, id, plan) : ok(null);
     if (!planned.ok) return planned;
+  }
+  for (const { id, draft } of studio.testStones) {
+    if ((await store.testStones.find(id)) !== null) continue;
+    const fault = faultOf(await createTestStone({ ...parts, sample: true, newId: () => id }, draft));
+    if (fault) return fail(fault);
   }
   for (const { id, draft } of studio.inks) {
     if ((await store.inks.find(id)) !== null) continue;

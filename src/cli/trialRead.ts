@@ -66,6 +66,7 @@ export async function trialRead(words: readonly string[]): Promise<Result<string
       patches,
       factors,
       chips: chips.value,
+      ruler: list.value.ruler,
     },
     { progress: showProgress, cancelled: () => false },
     new Date(),

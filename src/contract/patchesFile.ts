@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import type { StonePatch, TestFactor } from '../records/testStone.ts';
-import { factorSchema, gridSchema, patchSchema, treatmentSchema } from './testStone.ts';
+import type { SeenRuler, StonePatch, TestFactor } from '../records/testStone.ts';
+import { factorSchema, gridSchema, patchSchema, rulerSchema, treatmentSchema } from './testStone.ts';
 
 /** What patches.json holds once it is read. */
 export interface PatchesFile {
@@ -10,6 +10,7 @@ export interface PatchesFile {
   readonly rows: readonly Readonly<Record<string, string>>[];
   readonly columns: readonly Readonly<Record<string, string>>[];
   readonly factors: readonly TestFactor[] | null;
+  readonly ruler: SeenRuler | null;
   /** Whole patches where there is no grid; else what differs from the grid, by id. */
   readonly patches: readonly (Pick<StonePatch, 'id'> & Partial<StonePatch>)[];
 }
@@ -24,6 +25,7 @@ export const patchesFileSchema = z
     strips: z.enum(['rows', 'columns']).nullable().default(null),
     rows: z.array(treatmentSchema).max(100).default([]),
     columns: z.array(treatmentSchema).max(100).default([]),
+    ruler: rulerSchema.nullable().default(null),
     factors: z.array(factorSchema).max(12).nullable().default(null),
     patches: z
       .array(

@@ -82,7 +82,8 @@ const printSchema = photographSchema.extend({
   comparisonId: idSchema.nullable().default(null),
 }) satisfies z.ZodType<TestPrint>;
 
-const rulerSchema = z.object({
+/** A ruler seen on the stone's photograph. */
+export const rulerSchema = z.object({
   fromPx: pointSchema,
   toPx: pointSchema,
   lengthMm: mm.describe('How far apart the two marks are on the ruler'),

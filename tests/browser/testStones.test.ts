@@ -66,8 +66,8 @@ describeInBrowser('test stones', (pages) => {
     await expectSoundScreen(page, 'a new test stone');
     await page.getByRole('button', { name: 'Enter 6 squares' }).click();
     await page.getByRole('heading', { name: 'What did each patch get?' }).waitFor();
-    await page.getByRole('button', { name: /^B2/ }).click();
-    await page.getByLabel('etch').fill('gum');
+    await page.getByRole('button', { name: / B2: / }).click();
+    await page.getByLabel('etch', { exact: true }).fill('gum');
     await expectSoundScreen(page, 'patches of a test stone');
     await page.getByRole('button', { name: 'Save the patches' }).click();
     await page.getByRole('status').getByText('Saved.').waitFor();
@@ -93,7 +93,7 @@ describeInBrowser('test stones', (pages) => {
     const { id, patches } = await readStone('T-82');
     const page = await pages.atDesk(`/test-stones/${id}`);
     await page.getByRole('heading', { name: /patches held/ }).waitFor();
-    await page.getByRole('button', { name: /^moon: / }).click();
+    await page.getByRole('button', { name: / moon: / }).click();
     await page.getByText('Put it right by hand').click();
     const form = page.getByRole('form', { name: 'Put moon right' });
     await form.getByText('lost', { exact: true }).click();

@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import type { InkEntry } from '../../src/records/ink.ts';
 import type { PlanSummary } from '../../src/records/keptPlan.ts';
 import type { StoneSummary } from '../../src/records/stoneEntry.ts';
+import type { TestStone } from '../../src/records/testStone.ts';
 import type { WorkEntry, WorkSummary } from '../../src/records/workEntry.ts';
 import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
 import { folderUnderTest, serverUnderTest } from './serverUnderTest.ts';
@@ -24,6 +25,9 @@ it('a fresh data folder holds the invented studio, once; what was changed or arc
   ]);
   const { inks } = await first.json<{ inks: InkEntry[] }>('/api/inks?verdict=good');
   expect(inks).toMatchObject([{ workTitle: 'Low Water', softGrams: 36, sample: true }]);
+  const { testStones } = await first.json<{ testStones: TestStone[] }>('/api/test-stones');
+  expect(testStones).toMatchObject([{ name: 'T-1', sample: true, drawn: null }]);
+  expect(testStones[0]!.patches).toHaveLength(24);
   const slack = works.find(({ title }) => title === 'Slack Water')!;
   const archived = { version: slack.version, archived: true };
   expect((await first.send('PUT', `/api/works/${slack.id}/archived`, archived)).status).toBe(200);

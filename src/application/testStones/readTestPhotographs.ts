@@ -1,11 +1,11 @@
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { ComparisonRecord } from '../../records/comparison.ts';
 import type { PatchFinding, TestStoneCaution } from '../../records/patchReading.ts';
-import type { StonePatch, TestFactor } from '../../records/testStone.ts';
+import type { SeenRuler, StonePatch, TestFactor } from '../../records/testStone.ts';
 import type { Chip } from '../../records/zone.ts';
 import type { Point } from '../../science/geometry/point.ts';
 import { readPatches } from '../../studio/trials/reading/readPatches.ts';
-import { findingCautions } from '../../studio/trials/reading/testStoneCautions.ts';
+import { findingCautions, layoutCautions } from '../../studio/trials/reading/testStoneCautions.ts';
 import type { MeasureSide, MeasuringHooks } from '../comparison/measureInput.ts';
 import { measureComparison } from '../measureComparison.ts';
 import { judgePatches } from './judgeTestStone.ts';
@@ -19,6 +19,8 @@ export interface TestPhotographs {
   readonly patches: readonly StonePatch[];
   readonly factors: readonly TestFactor[];
   readonly chips: readonly Chip[];
+  /** A ruler seen on the stone's photograph. */
+  readonly ruler: SeenRuler | null;
 }
 
 export interface TestPhotographsRead {
@@ -34,7 +36,7 @@ export interface TestPhotographsRead {
  * @returns the faults of `judgePatches` and of `measureComparison`
  */
 export async function readTestPhotographs(
-  { patches, factors, ...sides }: TestPhotographs,
+  { patches, factors, ruler, ...sides }: TestPhotographs,
   hooks: MeasuringHooks,
   now: Date,
 ): Promise<Result<TestPhotographsRead>> {
@@ -47,6 +49,9 @@ export async function readTestPhotographs(
   );
   if (!measured.ok) return measured;
   const { record, files } = measured.value;
+  const { corners } = sides.stone;
+  const drawn = corners && { photograph: '', corners, repeat: null, flat: null };
+  const layout = layoutCautions({ sizeMm: sides.sizeMm, patches, factors, drawn, ruler });
   const findings = record.verdict === 'ok' ? readPatches(patches, record, []) : [];
-  return ok({ record, files, findings, cautions: findingCautions(findings) });
+  return ok({ record, files, findings, cautions: [...layout, ...findingCautions(findings)] });
 }

@@ -7,6 +7,7 @@ import { sampleHours } from './sampleHours.ts';
 import { sampleInks } from './sampleInks.ts';
 import { sampleKit } from './sampleKit.ts';
 import { sampleMaterials } from './sampleMaterials.ts';
+import { sampleTestStone } from './sampleTestStone.ts';
 
 /** Saltreach Stone Room, a shed on a tidal creek: six stones, and what is on them. Invented throughout. */
 export function sampleStudio(): SampleStudio {
@@ -23,6 +24,7 @@ export function sampleStudio(): SampleStudio {
     inks: sampleInks,
     materials: sampleMaterials,
     hours: sampleHours,
+    testStones: [{ id: 'saltreach-test-stone-1', draft: sampleTestStone }],
     works: [
       work('neap', 'S-04', 'Neap', { stage: 'grained' }),
       work('slack-water', 'S-03', 'Slack Water', {

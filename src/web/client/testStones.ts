@@ -70,3 +70,5 @@ export function logTestStone(id: string, event: TestStoneEventInput): Promise<un
 }
 
 export const findingsTableAddress = (id: string) => `/api/test-stones/${id}/reading.csv`;
+
+export const answerSheetAddress = (id: string) => `/api/test-stones/${id}/answer.pdf`;

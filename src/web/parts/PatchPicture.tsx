@@ -56,14 +56,14 @@ export function PatchPicture({
             type="button"
             style={place}
             aria-pressed={picked.has(id)}
-            aria-label={`${id}: ${words}`}
             onClick={() => onPick(id)}
           >
-            <span aria-hidden="true">{letter}</span>
+            <b>{letter}</b>
+            <span className="unseen">{`${id}: ${words}`}</span>
           </button>
         ) : (
           <span key={id} className="patch-letter" style={place} title={`${id}: ${words}`}>
-            <span>{letter}</span>
+            <b>{letter}</b>
           </span>
         );
       })}

@@ -10,10 +10,13 @@ const leastSidePx = 24;
 /** Outlines laid by hand may touch; more than this of the smaller one is an overlap. Our rule. */
 const touching = 0.02;
 
+/** What is judged of a test stone before it is read. */
+export type LaidStone = Pick<TestStone, 'sizeMm' | 'patches' | 'factors' | 'drawn' | 'ruler'>;
+
 const judged = ({ intention }: StonePatch) => intention === 'image' || intention === 'control';
 
 /** What to mind about a test stone before anything is read of it. */
-export function layoutCautions(stone: TestStone): TestStoneCaution[] {
+export function layoutCautions(stone: LaidStone): TestStoneCaution[] {
   const { patches, factors } = stone;
   const cautions: TestStoneCaution[] = [];
   const scale = wrongScaleSentence(stone);
@@ -83,7 +86,7 @@ function missingStrips(findings: readonly PatchFinding[]): string[] {
   return gone.length === groups.size ? [] : gone;
 }
 
-function replicated(image: readonly StonePatch[], { factors }: TestStone): boolean {
+function replicated(image: readonly StonePatch[], { factors }: LaidStone): boolean {
   const squares = new Map<string, Set<string>>();
   for (const { square, treatment } of image) {
     if (factors.some(({ name }) => !(name in treatment))) continue;
@@ -93,7 +96,7 @@ function replicated(image: readonly StonePatch[], { factors }: TestStone): boole
   return [...squares.values()].some((alike) => alike.size > 1);
 }
 
-function smallPatches(stone: TestStone): string[] {
+function smallPatches(stone: LaidStone): string[] {
   const scale = pxPerMm(stone);
   if (scale === null) return [];
   return stone.patches

@@ -2,12 +2,13 @@ import { useQuery } from '@tanstack/react-query';
 import type { TestStoneAnswer, TreatmentHold } from '../../../records/testStoneAnswer.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import {
+  answerSheetAddress,
   readTestStone,
   readTestStoneAnswer,
   testStoneAnswerKey,
   testStoneReadingKey,
 } from '../../client/testStones.ts';
-import { ButtonLink } from '../../parts/Button.tsx';
+import { ButtonFile, ButtonLink } from '../../parts/Button.tsx';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
@@ -63,7 +64,11 @@ export function AnswerPage({ stone }: TestStonePageParts) {
   const answer = asked.data;
   return (
     <>
-      <PageHead stamp={`What ${stone.name} answers`} headline={headlineOf(answer)} />
+      <PageHead stamp={`What ${stone.name} answers`} headline={headlineOf(answer)}>
+        <ButtonFile kind="act" href={answerSheetAddress(stone.id)}>
+          Print the answer
+        </ButtonFile>
+      </PageHead>
       <div className="test-stone-two">
         <PatchPicture
           label="What became of each patch"
