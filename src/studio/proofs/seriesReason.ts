@@ -5,7 +5,7 @@ import type {
   SeriesTone,
   ToneCourse,
 } from '../../records/proofSeries.ts';
-import { darknessWords, listWords, pullWords } from './seriesWords.ts';
+import { alikeDarknessWords, darknessWords, listWords, pullWords } from './seriesWords.ts';
 import { fewestPulls, tonePoints } from './toneCourses.ts';
 
 /** What a reason is told from: too few pulls to fit, or what the fit says. */
@@ -71,15 +71,17 @@ function outside({ tones, tolerance }: Fitted): readonly ToneCourse[] {
 
 /** `over the next two pulls the darks change by 0.02 (90 % interval 0.01 to 0.03)`. */
 function changes(tones: readonly ToneCourse[]): string {
-  const each = tones.map(({ tone, change: { value, low, high } }, i) => {
-    const between = `${signed(low)} to ${signed(high)}`;
-    return `the ${tone} ${i === 0 ? 'change by ' : 'by '}${signed(value)} (${i === 0 ? '90 % interval ' : ''}${between})`;
+  const said = alikeDarknessWords(
+    tones.flatMap(({ change: { value, low, high } }) => [value, low, high]),
+  ).map(signed);
+  const each = tones.map(({ tone }, i) => {
+    const [value, low, high] = said.slice(3 * i);
+    return `the ${tone} ${i === 0 ? 'change by ' : 'by '}${value} (${i === 0 ? '90 % interval ' : ''}${low} to ${high})`;
   });
   return `over the next two pulls ${listWords(each)}`;
 }
 
-function signed(change: number): string {
-  const words = darknessWords(change);
+function signed(words: string): string {
   return words.startsWith('-') ? words.replace('-', '−') : Number(words) === 0 ? words : `+${words}`;
 }
 

@@ -5,6 +5,12 @@ export function darknessWords(darkness: number): string {
   return Number(short) === rounded ? short : rounded.toFixed(3);
 }
 
+/** Darknesses that stand beside each other, all with as many decimals as the one that needs most. */
+export function alikeDarknessWords(darknesses: readonly number[]): readonly string[] {
+  const decimals = Math.max(...darknesses.map((one) => darknessWords(one).split('.')[1]!.length));
+  return darknesses.map((one) => (Math.round(one * 1000) / 1000 || 0).toFixed(decimals));
+}
+
 /** `a`, `a and b`, `a, b and c`. */
 export function listWords(words: readonly string[]): string {
   return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;

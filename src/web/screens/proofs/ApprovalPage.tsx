@@ -5,7 +5,13 @@ import type { PullEntry } from '../../../records/pullTones.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import type { Approval } from '../../../records/workSeries.ts';
 import { agreementWords, doubtSentence, pullsReadBy } from '../../../studio/proofs/goodToPrint.ts';
-import { capital, darknessWords, listWords, pullWords } from '../../../studio/proofs/seriesWords.ts';
+import {
+  alikeDarknessWords,
+  capital,
+  darknessWords,
+  listWords,
+  pullWords,
+} from '../../../studio/proofs/seriesWords.ts';
 import { eyeSigma } from '../../../studio/proofs/workSeries.ts';
 import { giveApproval } from '../../client/series.ts';
 import { workAspect } from '../../managers/proofs/workFrame.ts';
@@ -68,10 +74,12 @@ export function ApprovalPage({ work, proofs }: ProofsPageParts) {
 
 function Standard({ work, proofs, standard }: ProofsPageParts & { standard: Approval }) {
   const pull = proofs.pulls.find(({ id }) => id === standard.pullId);
-  const told = seriesTones.flatMap((tone: SeriesTone) => {
+  const read = seriesTones.flatMap((tone: SeriesTone) => {
     const value = standard.tones[tone];
-    return value === null ? [] : [`${tone} ${darknessWords(value)}`];
+    return value === null ? [] : [{ tone, value }];
   });
+  const said = read.length === 0 ? [] : alikeDarknessWords(read.map(({ value }) => value));
+  const told = read.map(({ tone }, i) => `${tone} ${said[i]}`);
   const unsure =
     standard.photograph === null ? doubtSentence(pullsReadBy('eye', eyeSigma), standard.tolerance) : null;
   return (
