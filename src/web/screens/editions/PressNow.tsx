@@ -43,6 +43,7 @@ function chargeWords({ lastCharge, stillSeconds }: LedgerState): string {
 function minutesOf(seconds: number): string {
   const minutes = Math.floor(seconds / 60);
   if (minutes < 1) return 'under a minute';
+  if (minutes >= 2 * 24 * 60) return `${Math.floor(minutes / 60 / 24)} days`;
   if (minutes >= 120) return `${Math.floor(minutes / 60)} hours`;
   return minutes === 1 ? '1 minute' : `${minutes} minutes`;
 }
