@@ -1,6 +1,6 @@
 import multipart from '@fastify/multipart';
 import swagger from '@fastify/swagger';
-import fastify from 'fastify';
+import fastify, { type FastifyReply } from 'fastify';
 import { createJsonSchemaTransform, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import type { Services } from '../application/openServices.ts';
 import { failure } from '../foundation/failure.ts';
@@ -74,6 +74,13 @@ const noHosts: ReadonlySet<string> = new Set();
 /** How phones reach this machine while nobody opened the network. */
 export const noNetwork: NetworkState = { open: false, addresses: [], certificate: null };
 
+function sendError(reply: FastifyReply, error: unknown): FastifyReply {
+  const known = failureOfError(error);
+  if (known) return sendFailure(reply, known);
+  console.error('request failed:', error);
+  return sendFailure(reply, failure('internal', { why: 'the server met something unexpected' }));
+}
+
 /** The HTTP server with its guards and routes, not yet listening. */
 export async function buildApp(services: Services, options: AppOptions): Promise<App> {
   const app: App = fastify({
@@ -81,6 +88,8 @@ export async function buildApp(services: Services, options: AppOptions): Promise
     requestTimeout: requestTimeoutMs,
     forceCloseConnections: true,
     routerOptions: { maxParamLength: 120 },
+    // what is refused before there is a route for it goes past no hook
+    frameworkErrors: (error, _request, reply) => sendError(reply.headers(securityHeaders), error),
   }).withTypeProvider<ZodTypeProvider>();
   app.setValidatorCompiler(requestCheck);
   // answers come typed from the use cases; checking them again would only take time
@@ -102,12 +111,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
     const fault = judgeCaller(caller, hosts) ?? (await admit(request, door));
     if (fault) return sendFailure(reply, fault);
   });
-  app.setErrorHandler(async (error, _request, reply) => {
-    const known = failureOfError(error);
-    if (known) return sendFailure(reply, known);
-    console.error('request failed:', error);
-    return sendFailure(reply, failure('internal', { why: 'the server met something unexpected' }));
-  });
+  app.setErrorHandler(async (error, _request, reply) => sendError(reply, error));
 
   await app.register(multipart, {
     throwFileSizeLimit: false,

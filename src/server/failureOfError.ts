@@ -30,6 +30,10 @@ export function failureOfError(error: unknown): Failure | null {
     case 'FST_INVALID_MULTIPART_CONTENT_TYPE':
     case 'FST_NO_FORM_DATA':
       return failure('upload-malformed', { why: 'it is no multipart form' });
+    // a path that cannot be decoded, or with a name longer than any
+    case 'FST_ERR_BAD_URL':
+    case 'FST_ERR_MAX_PARAM_LENGTH':
+      return failure('not-found', { what: 'such page' });
     // nobody is left to hear it
     case 'ECONNRESET':
       return failure('body-malformed', { why: 'it broke off' });

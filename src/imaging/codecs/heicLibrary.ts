@@ -12,9 +12,42 @@ export interface HeicPixels {
  * and keeps its heap (about 6 bytes a pixel) until the thread ends.
  */
 export async function decodeHeic(bytes: Uint8Array): Promise<HeicPixels> {
-  // The library writes to the terminal when data are missing, so a short file must not reach it.
   if (endsEarly(bytes)) throw new Error('the file ends before its data do');
-  return decode({ buffer: bytes });
+  const turn = last.then(() => decodeQuietly(bytes));
+  last = turn.catch(() => {});
+  return turn;
+}
+
+/** The decoding before this one: only one at a time may listen to what the library says. */
+let last: Promise<unknown> = Promise.resolve();
+
+/** How the library begins what it writes to the terminal when it fails; why it failed is told there alone. */
+const complaints =
+  /^(?:Decoding image failed|Could not (?:create|parse|get)|Error loading image|No images found)/;
+
+async function decodeQuietly(bytes: Uint8Array): Promise<HeicPixels> {
+  const { log } = console;
+  let why: string | null = null;
+  console.log = (...parts: unknown[]) => {
+    if (complaints.test(String(parts[0]))) why ??= reasonIn(parts);
+    else log(...parts);
+  };
+  try {
+    return await decode({ buffer: bytes });
+  } catch (error) {
+    throw why === null ? error : new Error(why);
+  } finally {
+    console.log = log;
+  }
+}
+
+/** The library's own sentence where it gave one, else how it began. */
+function reasonIn(parts: readonly unknown[]): string {
+  for (const part of parts.slice(1)) {
+    if (typeof part === 'string') return part;
+    if (typeof part === 'object' && part !== null && 'message' in part) return String(part.message);
+  }
+  return String(parts[0]);
 }
 
 /** Whether a top-level box (ISO/IEC 14496-12, 4.2) reaches past the end of the file. */

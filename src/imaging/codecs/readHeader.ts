@@ -1,5 +1,6 @@
 import { failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
+import { heicSizes } from './heicSizes.ts';
 import { describeUnknown, type PictureKind, pictureKind } from './pictureKind.ts';
 import { openPicture, type PictureMetadata } from './pictureLibrary.ts';
 
@@ -12,6 +13,8 @@ export interface PictureLimits {
 export const defaultPictureLimits: PictureLimits = { megapixels: 60, megabytes: 100 };
 
 const smallestSidePx = 16;
+/** Longer sides are no picture, whatever the other one is; the widest that a JPEG can state. */
+const longestSidePx = 65_535;
 
 /** What a picture's header says. */
 export interface PictureHeader {
@@ -48,6 +51,12 @@ export async function readHeader(
   }
   const kind = pictureKind(bytes);
   if (!kind) return fail(failure('picture-unknown-kind', { file, found: describeUnknown(bytes) }));
+  // the libraries look at one of its pictures each, and not at the same one
+  for (const [width, height] of kind === 'heic' ? heicSizes(bytes) : []) {
+    if (isTooLarge(width, height, limits)) {
+      return fail(failure('picture-too-large', { file, width, height, limit: limits.megapixels }));
+    }
+  }
   let metadata: PictureMetadata;
   try {
     metadata = await openPicture(bytes).metadata();
@@ -57,6 +66,10 @@ export async function readHeader(
   return judgeHeader(kind, metadata, file, limits);
 }
 
+function isTooLarge(width: number, height: number, limits: PictureLimits): boolean {
+  return Math.max(width, height) > longestSidePx || (width * height) / 1e6 > limits.megapixels;
+}
+
 function judgeHeader(
   kind: PictureKind,
   metadata: PictureMetadata,
@@ -64,7 +77,7 @@ function judgeHeader(
   limits: PictureLimits,
 ): Result<PictureHeader> {
   const { width, height } = metadata.autoOrient;
-  if ((width * height) / 1e6 > limits.megapixels) {
+  if (isTooLarge(width, height, limits)) {
     return fail(failure('picture-too-large', { file, width, height, limit: limits.megapixels }));
   }
   if (Math.min(width, height) < smallestSidePx) {

@@ -1,6 +1,8 @@
 import { blankTiffPlace } from './blankTiffPlace.ts';
 
 const exifMark = 'Exif\0\0';
+/** EXIF blocks that are looked at: a file has one for each of its few pictures, a hostile one millions. */
+const blocksLookedAt = 64;
 
 /**
  * A HEIC with its place data overwritten where it lies, so that no offset in the file changes: every EXIF block
@@ -9,12 +11,18 @@ const exifMark = 'Exif\0\0';
  */
 export function heicWithoutPlace(bytes: Uint8Array): Uint8Array {
   const copy = Buffer.from(bytes);
-  for (let at = copy.indexOf(exifMark, 0, 'latin1'); at >= 0; at = copy.indexOf(exifMark, at + 1, 'latin1')) {
+  let blocks = 0;
+  let at = copy.indexOf(exifMark, 0, 'latin1');
+  for (; at >= 0 && blocks < blocksLookedAt; at = copy.indexOf(exifMark, at + 1, 'latin1')) {
     blankTiffPlace(copy.subarray(at + exifMark.length));
+    blocks++;
   }
-  for (let at = copy.indexOf('<x:xmpmeta'); at >= 0; at = copy.indexOf('<x:xmpmeta', at + 1)) {
+  at = copy.indexOf('<x:xmpmeta');
+  while (at >= 0) {
     const end = copy.indexOf('</x:xmpmeta>', at);
-    if (end >= 0) copy.fill(0x20, at, end);
+    if (end < 0) break;
+    copy.fill(0x20, at, end);
+    at = copy.indexOf('<x:xmpmeta', end);
   }
   return new Uint8Array(copy.buffer, copy.byteOffset, copy.byteLength);
 }

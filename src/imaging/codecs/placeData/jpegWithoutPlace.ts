@@ -1,4 +1,5 @@
 import { blankTiffPlace } from './blankTiffPlace.ts';
+import { createKeptParts } from './keptParts.ts';
 
 const exifMark = 'Exif\0\0';
 const xmpMark = 'http://ns.adobe.com/x';
@@ -9,25 +10,30 @@ const xmpMark = 'http://ns.adobe.com/x';
  * further pictures with headers of their own. A file that can't be followed is kept from that point on as it is.
  */
 export function jpegWithoutPlace(bytes: Uint8Array): Uint8Array {
-  const parts: Uint8Array[] = [bytes.subarray(0, 2)];
+  const kept = createKeptParts(bytes);
+  kept.keep(0, 2);
   let at = 2;
-  while (at + 4 <= bytes.length) {
-    if (bytes[at] !== 0xff) return join([...parts, bytes.subarray(at)]);
+  while (at + 4 <= bytes.length && bytes[at] === 0xff) {
     const marker = bytes[at + 1]!;
-    if (marker === 0xd9) return join([...parts, bytes.subarray(at, at + 2)]);
+    if (marker === 0xd9) {
+      kept.keep(at, at + 2);
+      return kept.join();
+    }
     if (marker === 0xff) {
       at++;
       continue;
     }
-    const end = at + 2 + ((bytes[at + 2]! << 8) | bytes[at + 3]!);
-    const segment = bytes.subarray(at, end);
-    at = end;
-    if (marker === 0xda) {
-      at = scanEnd(bytes, end);
-      parts.push(segment, bytes.subarray(end, at));
-    } else if (!holdsPlaceOnly(marker, segment)) parts.push(withoutGps(marker, segment));
+    const start = at;
+    const end = start + 2 + ((bytes[start + 2]! << 8) | bytes[start + 3]!);
+    at = marker === 0xda ? scanEnd(bytes, end) : end;
+    const segment = bytes.subarray(start, end);
+    if (holdsPlaceOnly(marker, segment)) continue;
+    const cleaned = withoutGps(marker, segment);
+    if (cleaned === segment) kept.keep(start, at);
+    else kept.put(cleaned);
   }
-  return join([...parts, bytes.subarray(at)]);
+  kept.keep(at, bytes.length);
+  return kept.join();
 }
 
 /** Where the entropy-coded data ends: the next marker that is neither a stuffed byte nor a restart. */
@@ -52,9 +58,8 @@ function withoutGps(marker: number, segment: Uint8Array): Uint8Array {
 }
 
 function textAt(bytes: Uint8Array, offset: number, text: string): boolean {
-  return [...text].every((letter, index) => bytes[offset + index] === letter.charCodeAt(0));
-}
-
-function join(parts: readonly Uint8Array[]): Uint8Array {
-  return new Uint8Array(Buffer.concat(parts));
+  for (let index = 0; index < text.length; index++) {
+    if (bytes[offset + index] !== text.charCodeAt(index)) return false;
+  }
+  return true;
 }

@@ -1,5 +1,6 @@
 import { crc32 } from 'node:zlib';
 import { blankTiffPlace } from './blankTiffPlace.ts';
+import { createKeptParts } from './keptParts.ts';
 
 /** Text chunks can hold XMP and raw EXIF or IPTC profiles, and none of them bears on the picture. */
 const textChunks = new Set(['iTXt', 'tEXt', 'zTXt']);
@@ -7,19 +8,20 @@ const textChunks = new Set(['iTXt', 'tEXt', 'zTXt']);
 /** A PNG without place data, its picture data unchanged: GPS is taken out of `eXIf`, text chunks are dropped. */
 export function pngWithoutPlace(bytes: Uint8Array): Uint8Array {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  const parts: Uint8Array[] = [bytes.subarray(0, 8)];
+  const kept = createKeptParts(bytes);
+  kept.keep(0, 8);
   let at = 8;
   while (at + 12 <= bytes.length) {
     const end = at + 12 + view.getUint32(at);
     if (end > bytes.length) break;
-    const chunk = bytes.subarray(at, end);
-    const type = String.fromCharCode(...chunk.subarray(4, 8));
-    if (type === 'eXIf') parts.push(withoutGps(chunk));
-    else if (!textChunks.has(type)) parts.push(chunk);
+    const type = String.fromCharCode(bytes[at + 4]!, bytes[at + 5]!, bytes[at + 6]!, bytes[at + 7]!);
+    if (type === 'eXIf') kept.put(withoutGps(bytes.subarray(at, end)));
+    else if (!textChunks.has(type)) kept.keep(at, end);
     at = end;
-    if (type === 'IEND') return new Uint8Array(Buffer.concat(parts));
+    if (type === 'IEND') return kept.join();
   }
-  return new Uint8Array(Buffer.concat([...parts, bytes.subarray(at)]));
+  kept.keep(at, bytes.length);
+  return kept.join();
 }
 
 function withoutGps(chunk: Uint8Array): Uint8Array {
