@@ -35,7 +35,10 @@ export function PatchPicture({
 }) {
   const [width, height] = sizeMm;
   return (
-    <fieldset className="patch-picture" style={{ aspectRatio: `${width} / ${height}` }}>
+    <fieldset
+      className="patch-picture"
+      style={{ aspectRatio: `${width} / ${height}`, maxWidth: `calc(82vh * ${width / height})` }}
+    >
       <legend className="unseen">{label}</legend>
       <div className="patch-picture-below">{picture}</div>
       <svg viewBox={`0 0 ${width} ${height}`} preserveAspectRatio="none" aria-hidden="true">
