@@ -1,5 +1,6 @@
 import { setTimeout } from 'node:timers/promises';
 import { expect, it } from 'vitest';
+import type { KnownHolds } from '../../src/records/knownHolds.ts';
 import type { BlindSitting, TestStoneReading } from '../../src/records/patchReading.ts';
 import type { TestStone } from '../../src/records/testStone.ts';
 import { layGrid } from '../../src/studio/trials/reading/layGrid.ts';
@@ -179,4 +180,29 @@ it('gives out its answer as a page to print', async () => {
       .toString(),
   ).toBe('%PDF-');
   expect((await studio.call('/api/test-stones/nowhere/answer.pdf')).status).toBe(404);
+});
+
+it('adds to what is known here of media and etches, a stone counted once', async () => {
+  const studio = await studioUnderTest();
+  const drawn = await studio.photograph('held.png', 1);
+  const print = await studio.photograph('print.png', 2);
+  const stone = await entered(studio, {
+    factors: [...factors, { name: 'etch', givenTo: 'stone' }],
+    patches: patches().map((patch) => ({ ...patch, treatment: { medium: 'crayon-2', etch: 'gum alone' } })),
+    drawn: { photograph: drawn.id },
+    prints: [{ id: 'first', name: 'First proof', photograph: print.id }],
+  });
+  await read(studio, stone);
+  const known = await studio.json<KnownHolds>('/api/known-holds');
+  expect(known).toMatchObject({ stones: 1, etches: ['gum alone'] });
+  expect(known.media).toHaveLength(1);
+  // The catalogue's name, and the row that the table has for it.
+  expect(known.media[0]).toMatchObject({ medium: 'crayon #2', advice: { basis: expect.any(String) } });
+  expect(known.media[0]!.holds[0]).toMatchObject({
+    testStones: 1,
+    works: 0,
+    certainty: 'little',
+    share: { patches: 6, unit: 'strip' },
+  });
+  expect(known.media[0]!.holds[0]!.verdict).not.toBe('holds');
 });
