@@ -121,6 +121,7 @@ export async function writeEdition(parts: YearParts, id: string, seed: number, o
     };
     await log('reading', { impression, ...tones, ageMinutes: 10 }, 0.5);
   }
+  await log('paused', { gummed: true, words: 'printed: closed down under gum' }, 4);
   await of.printed();
   moment = Math.max(moment, clock.now().getTime()) + 2 * dayMs;
   for (const [index, impression] of impressions.entries()) {
