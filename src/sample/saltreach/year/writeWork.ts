@@ -160,7 +160,7 @@ async function proof(parts: YearParts, names: YearNames, run: RunWriter, work: Y
     inkGrams: 40,
     modifier: '',
     modifierPercent: null,
-    strings: [{ at: clock.now().toISOString(), cm: 1 + soft / 40, note: '' }],
+    strings: [{ at: clock.now().toISOString(), cm: Math.round(2 + soft / 20) / 2, note: '' }],
     verdict,
     verdictWords: work.trouble ?? '',
     note: '',
