@@ -13,6 +13,8 @@ export interface CreateComparisonParts extends EntryParts {
   readonly events: Pick<ComparisonEvents, 'announce'>;
   readonly now: () => Date;
   readonly newId: () => string;
+  /** True while the invented studio's own are told. */
+  readonly sample?: boolean;
 }
 
 /**
@@ -32,7 +34,7 @@ export async function createComparison(
     title: request.title,
     createdAt: at,
     state: 'waiting',
-    sample: false,
+    sample: parts.sample ?? false,
     request,
     finding: null,
     failure: null,

@@ -125,7 +125,8 @@ async function withStone(
   return ok({ work: now, settings });
 }
 
-async function keepReading(
+/** Keeps a reading that came with the program, if this engine made it. */
+export async function keepReading(
   store: Store,
   keyed: Awaited<ReturnType<typeof printJob>>,
   reading: KeptReading | null,

@@ -1,16 +1,16 @@
 import { createReport } from '../../../application/papers/reports.ts';
-import { pulledWorkId } from '../samplePulls.ts';
 import { must } from './must.ts';
 import type { YearParts } from './yearClock.ts';
 
-/** The account that the Trust is owed: every work of the year, the edition, the measured print. */
+/** The account that the Trust is owed: every work of the year, the edition, the measured prints. */
 export async function writeReport(
   parts: YearParts,
   id: string,
   given: { readonly works: readonly string[]; readonly edition: string },
 ): Promise<void> {
   const { store } = parts;
-  const photographs = (await store.works.find(pulledWorkId))!.photographs.map(({ photograph }) => photograph);
+  const works = await Promise.all(given.works.map((work) => store.works.find(work)));
+  const photographs = works.flatMap((work) => work!.photographs.map(({ photograph }) => photograph));
   const comparisons = await store.comparisons.ofPhotographs(photographs);
   must(
     await createReport(

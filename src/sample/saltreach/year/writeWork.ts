@@ -7,8 +7,10 @@ import { type Random, seededRandom } from '../../../foundation/random.ts';
 import type { KeptPlan, PlanChoices } from '../../../records/keptPlan.ts';
 import type { WorkInput } from '../../../records/work.ts';
 import { must } from './must.ts';
+import { type PrintWriter, printWriter } from './writePrint.ts';
 import { beginRun, type RunWriter } from './writeRun.ts';
 import type { YearParts } from './yearClock.ts';
+import { isMeasured } from './yearPrints.ts';
 import type { YearWork } from './yearWorks.ts';
 
 /** Where ids of one telling of the year begin, so that a folder may hold it many times over. */
@@ -57,6 +59,8 @@ export async function writeWork(
     note: work.note,
   };
   must(await createWork({ ...parts, newId: () => id }, input));
+  const print = isMeasured(work) ? await printWriter(parts, work, id) : null;
+  await print?.drawn();
   const plan = must(await planWork(parts, id, choicesOf(names.tannicBatch)));
   const run = await beginRun(parts, random, id, work.actor);
   await run.log('picked', { tool: 'batch', id: names.tannicBatch, words: 'tannic solution at hand' });
@@ -66,7 +70,7 @@ export async function writeWork(
   run.wait(work.restHours * hour);
   await washoutAndBase(run, work, random);
   await rollUp(run, work);
-  await proof(parts, names, run, work);
+  await proof(parts, names, run, work, print);
   await run.stage('close-down', 12);
   run.wait(30 * hour);
   await run.stage('regrain', 70);
@@ -114,16 +118,18 @@ async function pourEtch(run: RunWriter, actor: string, { plan }: KeptPlan, names
 }
 
 async function washoutAndBase(run: RunWriter, work: YearWork, random: Random): Promise<void> {
-  if (work.actor === 'J.O.')
+  // the apprentice logs the washout where the print is to be measured
+  const remembered = work.actor === 'J.O.' && !isMeasured(work);
+  if (remembered)
     await run.log('remembered', { stage: 'washout', seconds: 180, words: 'about three minutes' });
   else await run.stage('washout', 2.5);
   const ml = 5 * (3 + Math.floor(4 * random()));
   await run.log('poured', {
     material: 'Low-odour white spirit',
     materialId: 'saltreach-material-washout',
-    how: work.actor === 'J.O.' ? 'remembered' : 'measured',
+    how: remembered ? 'remembered' : 'measured',
     amount: { value: ml, unit: 'ml' },
-    mark: work.actor === 'J.O.' ? null : 5,
+    mark: remembered ? null : 5,
     stage: 'washout',
   });
   await run.stage('base', 1);
@@ -144,7 +150,13 @@ async function rollUp(run: RunWriter, work: YearWork): Promise<void> {
   if (work.trouble === null) await run.log('gum-off', {}, 1);
 }
 
-async function proof(parts: YearParts, names: YearNames, run: RunWriter, work: YearWork): Promise<void> {
+async function proof(
+  parts: YearParts,
+  names: YearNames,
+  run: RunWriter,
+  work: YearWork,
+  print: PrintWriter | null,
+): Promise<void> {
   const { clock } = parts;
   const id = names.work(work.id);
   const inkId = `${id}-ink`;
@@ -188,6 +200,7 @@ async function proof(parts: YearParts, names: YearNames, run: RunWriter, work: Y
   await run.log('stage-started', { stage: 'proofs' }, 3);
   for (const [index, [lights, middles, darks]] of work.proofs.entries()) {
     run.wait(11);
+    const last = index === work.proofs.length - 1;
     const pull = {
       number: index + 1,
       kind: 'proof' as const,
@@ -201,7 +214,7 @@ async function proof(parts: YearParts, names: YearNames, run: RunWriter, work: Y
       packing: null,
       roller: { id: 'saltreach-roller-heron', words: 'Heron' },
       who: work.actor,
-      photographs: [],
+      photographs: print !== null && last ? [await print.proofPhotograph()] : [],
       eye: { lights, middles, darks, ageMinutes: 5, who: work.actor },
       faults: work.trouble !== null && index === 2 ? [{ words: work.trouble, closed: null }] : [],
       remarks: '',
@@ -210,5 +223,6 @@ async function proof(parts: YearParts, names: YearNames, run: RunWriter, work: Y
     if (work.trouble !== null && index === 2) await run.log('trouble', { words: work.trouble });
   }
   await run.log('stage-ended', { stage: 'proofs' }, 6);
+  await print?.compared();
   await run.log('gummed', {}, 3);
 }
