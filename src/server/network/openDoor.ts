@@ -39,6 +39,11 @@ export async function openDoor({ address, port, answer, certificate }: DoorOptio
   const plain = createServer(limits, secure ? pointTo(`https://${inUrl(address)}:${port}`) : answer);
   const front = secure ? inFrontOf(secure, plain) : plain;
   front.maxConnections = connectionsAllowed;
+  const open = new Set<Socket>();
+  front.on('connection', (socket: Socket) => {
+    open.add(socket);
+    socket.once('close', () => open.delete(socket));
+  });
   await new Promise<void>((listening, failed) => {
     front.once('error', failed);
     front.listen({ host: address, port }, () => {
@@ -54,7 +59,7 @@ export async function openDoor({ address, port, answer, certificate }: DoorOptio
     close: () =>
       new Promise((closed) => {
         front.close(() => closed());
-        for (const server of [secure, plain]) server?.closeAllConnections();
+        for (const socket of open) socket.destroy();
       }),
   };
 }

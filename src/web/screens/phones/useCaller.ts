@@ -18,6 +18,11 @@ export function useCaller(): { readonly caller: Caller | undefined; readonly ask
     enabled: !own,
     staleTime: Number.POSITIVE_INFINITY,
     retry: false,
+    // a screen that comes does not ask again; the clock does, until the server is back
+    retryOnMount: false,
+    refetchInterval: ({ state }) => (state.status === 'error' ? 5000 : false),
   });
-  return own ? { caller: thisMachine, asking: false } : { caller: query.data, asking: query.isPending };
+  return own
+    ? { caller: thisMachine, asking: false }
+    : { caller: query.data, asking: query.isPending && query.errorUpdateCount === 0 };
 }
