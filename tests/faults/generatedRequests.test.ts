@@ -23,3 +23,18 @@ it.each(['%', '%E0%A4%A', 'x'.repeat(130)])(
     expect(await answer.json()).toMatchObject({ code: 'not-found', remedy: expect.any(String) });
   },
 );
+
+it('a form that ends anywhere is refused as one, and nothing of it stays', async () => {
+  const { call } = await serverUnderTest();
+  const head = '--edge\r\ncontent-disposition: form-data; name="photograph"; filename="a.png"\r\n\r\n';
+  const whole = `${head}no picture\r\n--edge--\r\n`;
+  for (let length = 0; length < whole.length - 2; length += 3) {
+    const answer = await call('/api/photographs', {
+      method: 'POST',
+      headers: { 'content-type': 'multipart/form-data; boundary=edge' },
+      body: whole.slice(0, length),
+    });
+    expect([400, 415], `cut at ${length}`).toContain(answer.status);
+    expect(await answer.json()).toMatchObject({ code: expect.stringMatching(/^(upload|picture)-/) });
+  }
+});

@@ -1,6 +1,7 @@
 import { failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import { heicSizes } from './heicSizes.ts';
+import { jpegScanCount } from './jpegScans.ts';
 import { describeUnknown, type PictureKind, pictureKind } from './pictureKind.ts';
 import { openPicture, type PictureMetadata } from './pictureLibrary.ts';
 
@@ -15,6 +16,8 @@ export const defaultPictureLimits: PictureLimits = { megapixels: 60, megabytes: 
 const smallestSidePx = 16;
 /** Longer sides are no picture, whatever the other one is; the widest that a JPEG can state. */
 const longestSidePx = 65_535;
+/** Scans of a JPEG: no program writes as many, and each is work for the whole picture. */
+const mostScans = 100;
 
 /** What a picture's header says. */
 export interface PictureHeader {
@@ -51,6 +54,11 @@ export async function readHeader(
   }
   const kind = pictureKind(bytes);
   if (!kind) return fail(failure('picture-unknown-kind', { file, found: describeUnknown(bytes) }));
+  const scans = kind === 'jpeg' ? jpegScanCount(bytes) : 0;
+  if (scans > mostScans) {
+    const why = `it goes over itself in ${scans} scans; at most ${mostScans} are read`;
+    return fail(failure('picture-damaged', { file, why }));
+  }
   // the libraries look at one of its pictures each, and not at the same one
   for (const [width, height] of kind === 'heic' ? heicSizes(bytes) : []) {
     if (isTooLarge(width, height, limits)) {

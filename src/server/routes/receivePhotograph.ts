@@ -1,8 +1,9 @@
+import type { MultipartFile } from '@fastify/multipart';
 import type { FastifyRequest } from 'fastify';
 import { type AddedPhotograph, addPhotograph } from '../../application/addPhotograph.ts';
 import type { Services } from '../../application/openServices.ts';
 import { failure } from '../../foundation/failure.ts';
-import { fail, type Result } from '../../foundation/result.ts';
+import { fail, ok, type Result } from '../../foundation/result.ts';
 
 /** Reads the one photograph of a multipart form as it arrives, and takes it in. */
 export async function receivePhotograph(
@@ -10,7 +11,9 @@ export async function receivePhotograph(
   services: Services,
 ): Promise<Result<AddedPhotograph>> {
   if (!request.isMultipart()) return fail(failure('upload-malformed', { why: 'it is no multipart form' }));
-  const part = await request.file();
+  const first = await firstFile(request);
+  if (!first.ok) return first;
+  const part = first.value;
   if (part === undefined) return fail(failure('upload-malformed', { why: 'it holds no file' }));
   const added =
     part.fieldname === 'photograph'
@@ -22,4 +25,14 @@ export async function receivePhotograph(
     request.raw.resume();
   }
   return added;
+}
+
+/** The form's first file. What the reader of forms says of one that breaks off before it carries no code. */
+async function firstFile(request: FastifyRequest): Promise<Result<MultipartFile | undefined>> {
+  try {
+    return ok(await request.file());
+  } catch (error) {
+    if (!(error instanceof Error) || 'code' in error) throw error;
+    return fail(failure('upload-malformed', { why: 'it broke off' }));
+  }
 }

@@ -1,3 +1,4 @@
+import { jpegScanEnd } from '../jpegScans.ts';
 import { blankTiffPlace } from './blankTiffPlace.ts';
 import { createKeptParts } from './keptParts.ts';
 
@@ -25,7 +26,7 @@ export function jpegWithoutPlace(bytes: Uint8Array): Uint8Array {
     }
     const start = at;
     const end = start + 2 + ((bytes[start + 2]! << 8) | bytes[start + 3]!);
-    at = marker === 0xda ? scanEnd(bytes, end) : end;
+    at = marker === 0xda ? jpegScanEnd(bytes, end) : end;
     const segment = bytes.subarray(start, end);
     if (holdsPlaceOnly(marker, segment)) continue;
     const cleaned = withoutGps(marker, segment);
@@ -34,17 +35,6 @@ export function jpegWithoutPlace(bytes: Uint8Array): Uint8Array {
   }
   kept.keep(at, bytes.length);
   return kept.join();
-}
-
-/** Where the entropy-coded data ends: the next marker that is neither a stuffed byte nor a restart. */
-function scanEnd(bytes: Uint8Array, from: number): number {
-  let at = bytes.indexOf(0xff, from);
-  while (at >= 0 && at + 1 < bytes.length) {
-    const next = bytes[at + 1]!;
-    if (next !== 0 && next !== 0xff && !(next >= 0xd0 && next <= 0xd7)) return at;
-    at = bytes.indexOf(0xff, at + (next === 0xff ? 1 : 2));
-  }
-  return bytes.length;
 }
 
 function holdsPlaceOnly(marker: number, segment: Uint8Array): boolean {
