@@ -24,6 +24,25 @@ it.each(['%', '%E0%A4%A', 'x'.repeat(130)])(
   },
 );
 
+it('a form without the edge that it names is refused as one', async () => {
+  const { call } = await serverUnderTest();
+  for (const type of [
+    'multipart/form-data',
+    'multipart/form-data; boundary=',
+    'multipart/form-data; boundary=x',
+  ]) {
+    const answer = await call('/api/photographs', {
+      method: 'POST',
+      headers: { 'content-type': type },
+      body: '--edge--\r\n',
+    });
+    expect([answer.status, ((await answer.json()) as { code: string }).code], type).toEqual([
+      400,
+      'upload-malformed',
+    ]);
+  }
+});
+
 it('a form that ends anywhere is refused as one, and nothing of it stays', async () => {
   const { call } = await serverUnderTest();
   const head = '--edge\r\ncontent-disposition: form-data; name="photograph"; filename="a.png"\r\n\r\n';

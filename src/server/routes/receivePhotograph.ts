@@ -33,6 +33,6 @@ async function firstFile(request: FastifyRequest): Promise<Result<MultipartFile 
     return ok(await request.file());
   } catch (error) {
     if (!(error instanceof Error) || 'code' in error) throw error;
-    return fail(failure('upload-malformed', { why: 'it broke off' }));
+    return fail(failure('upload-malformed', { why: 'it broke off, or its form cannot be followed' }));
   }
 }
