@@ -71,7 +71,7 @@ export function PouredAmountFields({
         >
           −
         </button>
-        <output>{said}</output>
+        <output>{set ? said : `– ${unit}`}</output>
         <button
           type="button"
           className="bench-target"

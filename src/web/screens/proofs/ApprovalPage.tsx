@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
+import { valueWords } from '../../../paper/charts/toneValueWords.ts';
 import { type SeriesTone, seriesTones } from '../../../records/proofSeries.ts';
 import type { PullEntry } from '../../../records/pullTones.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
@@ -79,7 +80,13 @@ function Standard({ work, proofs, standard }: ProofsPageParts & { standard: Appr
     return value === null ? [] : [{ tone, value }];
   });
   const said = read.length === 0 ? [] : alikeDarknessWords(read.map(({ value }) => value));
-  const told = read.map(({ tone }, i) => `${tone} ${said[i]}`);
+  // as it was read then; an interval of another reading since would not be its own
+  const reading = proofs.series.pulls.find(({ id }) => id === standard.pullId)?.tones;
+  const told = read.map(({ tone, value }, i) => {
+    const now = reading?.[tone];
+    const own = now && Math.abs(now.value - value) < 0.0005 && standard.photograph !== null;
+    return `${tone} ${own ? valueWords(now) : said[i]}`;
+  });
   const unsure =
     standard.photograph === null ? doubtSentence(pullsReadBy('eye', eyeSigma), standard.tolerance) : null;
   return (
