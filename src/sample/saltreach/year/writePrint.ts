@@ -27,7 +27,7 @@ export interface PrintWriter {
   drawn(): Promise<void>;
   /** The photograph of the last proof, for its pull. */
   proofPhotograph(): Promise<PullPhotograph>;
-  /** Measures the last proof against the drawn stone. */
+  /** Measures the last proof, once it was photographed, against the drawn stone. */
   compared(): Promise<void>;
 }
 
@@ -41,6 +41,7 @@ export async function printWriter(parts: YearParts, work: YearWork, workId: stri
     return must(await addPhotograph(parts, { fileName, content: once(bytes) })).photograph.id;
   };
   const stone = await photograph('stone', kept.stoneBytes);
+  let print = '';
   const place = async () => {
     const found = (await store.works.find(workId))!;
     return { found, settings: await settingsOf(store, found) };
@@ -58,9 +59,9 @@ export async function printWriter(parts: YearParts, work: YearWork, workId: stri
       must(await changeWork(parts, workId, { version: found.version + 1, zones: read }));
     },
     async proofPhotograph() {
-      const id = await photograph('print', kept.printBytes);
+      print = await photograph('print', kept.printBytes);
       const ageMinutes = photographedAfterMinutes;
-      const shown = { photograph: id, takenAt: null, ageMinutes, corners: kept.print, chips: [] };
+      const shown = { photograph: print, takenAt: null, ageMinutes, corners: kept.print, chips: [] };
       const { found, settings } = await place();
       if (current) {
         const { stone: stoneTones, print: printTones } = current;
@@ -73,7 +74,7 @@ export async function printWriter(parts: YearParts, work: YearWork, workId: stri
       return shown;
     },
     async compared() {
-      const request = await requestOf(work, kept, stone, await photograph('print', kept.printBytes));
+      const request = requestOf(work, kept, stone, print);
       if (current) {
         const { comparison, files } = current;
         const pictures = { stone: files.get('stone.jpg')!, proof: files.get('proof.jpg')! };
@@ -92,12 +93,7 @@ export async function printWriter(parts: YearParts, work: YearWork, workId: stri
   };
 }
 
-async function requestOf(
-  work: YearWork,
-  kept: KeptPrint,
-  stone: string,
-  print: string,
-): Promise<ComparisonRequest> {
+function requestOf(work: YearWork, kept: KeptPrint, stone: string, print: string): ComparisonRequest {
   const side = { repeat: null, flat: null };
   return {
     title: `${work.title}, last proof`,
