@@ -79,12 +79,17 @@ export function EditionPage({ edition }: { edition: Edition }) {
   );
 }
 
+function piecesWords(pieces: number): string {
+  return pieces === 1 ? 'one piece' : `${pieces} pieces`;
+}
+
 function PlanFigures({ plan }: { plan: EditionPlan }) {
   const { tearDown, inkGrams, minutes, rackPlaces } = plan;
   return (
     <div className="edition-figures">
       <Figure value={tearDown?.parentSheets == null ? '–' : String(tearDown.parentSheets)}>
-        sheets to buy{tearDown?.pieces.length ? `, ${tearDown.pieces.length} from each` : ': size not known'}
+        sheets to buy
+        {tearDown?.pieces.length ? `, ${piecesWords(tearDown.pieces.length)} from each` : ': size not known'}
       </Figure>
       <Figure value={inkGrams ? rangeOf(inkGrams) : '–'} {...(inkGrams ? { beside: 'g' } : {})}>
         ink{inkGrams ? `, ${basisWords(inkGrams)}` : ': inked area not known'}

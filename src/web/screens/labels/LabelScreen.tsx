@@ -1,7 +1,7 @@
 import '../entries/Entries.css';
 import './Labels.css';
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { Link, useSearch } from 'wouter';
 import type { Paper } from '../../../records/paper.ts';
 import { printLabel } from '../../../studio/editions/printLabels.ts';
@@ -101,7 +101,7 @@ function LabelTicks({
     what: 'stones' | 'batches' | 'editions',
     label: string,
     options: readonly (readonly [string, string])[],
-    none: string,
+    none: ReactNode,
   ) =>
     options.length === 0 ? (
       <p className="soft">{none}</p>
@@ -148,7 +148,9 @@ function LabelTicks({
         'batches',
         'Bottles',
         batches.map(({ id, name }) => [id, name]),
-        'No bottle is in the batch log yet.',
+        <>
+          No bottle is in the batch log yet. <Link href="/batches/new">Log one</Link>
+        </>,
       )}
     </>
   );
