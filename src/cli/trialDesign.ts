@@ -3,6 +3,7 @@ import { trialWishSchema } from '../contract/trialWish.ts';
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
 import type { TrialDesign, TrialPower } from '../records/trialDesign.ts';
+import { designCautions } from '../studio/trials/design/designCautions.ts';
 import { designTrial } from '../studio/trials/design/designTrial.ts';
 import { type OptionList, readArguments, required } from './arguments.ts';
 import { checkFolder, writeFolder } from './outputFolder.ts';
@@ -35,21 +36,12 @@ export async function trialDesign(words: readonly string[]): Promise<Result<stri
     : written;
 }
 
-/** What the design's own warnings don't say already. */
-const toldByAudit: ReadonlySet<string> = new Set([
-  'place',
-  'place-leans',
-  'block-apart',
-  'never-apart',
-  'cells-missing',
-]);
-
-function sentences({ wish, patches, patchMm, power, cheapest, warnings, audit = [] }: TrialDesign): string[] {
+function sentences(design: TrialDesign): string[] {
+  const { wish, patches, patchMm, power, cheapest } = design;
   const told = [
     `${patches.length} patches of ${patchMm.toFixed(0)} mm on ${wish.stones === 1 ? 'one stone' : `${wish.stones} stones`}.`,
     ...power.map((each) => powerSentence(each, wish)),
-    ...warnings,
-    ...audit.filter(({ code }) => toldByAudit.has(code)).map(({ message }) => message),
+    ...designCautions(design),
     'list.csv stays sealed until all patches are read; its seal stands in design.json.',
   ];
   if (cheapest === 'none')

@@ -54,6 +54,7 @@ import { addSuspectRoutes } from './routes/suspectRoutes.ts';
 import { addTestStoneReadingRoutes } from './routes/testStoneReadingRoutes.ts';
 import { addTestStoneRoutes } from './routes/testStoneRoutes.ts';
 import { addTestStoneSheetRoutes } from './routes/testStoneSheetRoutes.ts';
+import { addTrialRoutes } from './routes/trialRoutes.ts';
 import { addWorkProtocolRoutes } from './routes/workProtocolRoutes.ts';
 import { addWorkRoutes } from './routes/workRoutes.ts';
 import { addZonesFileRoutes } from './routes/zonesFileRoutes.ts';
@@ -149,6 +150,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addRoomRoutes(app);
   addMaterialRoutes(app, services);
   addTestStoneRoutes(app, services);
+  addTrialRoutes(app, services);
   addTestStoneSheetRoutes(app, services);
   addKnownHoldsRoutes(app, services);
   addTestStoneReadingRoutes(app, services);

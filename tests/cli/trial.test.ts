@@ -99,7 +99,7 @@ describe('stonetone trial analyse', () => {
       /--whole or --sub/,
     );
     expectFailure(await stonetone('trial', 'guess'), 'argument-unknown', /guess/);
-    expectFailure(await stonetone('trial'), 'argument-missing', /design or analyse/);
+    expectFailure(await stonetone('trial'), 'argument-missing', /design, read or analyse/);
   });
 });
 

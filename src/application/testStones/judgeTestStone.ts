@@ -7,7 +7,7 @@ import { validateZones } from '../comparison/validateZones.ts';
 import { patchZones } from './patchZones.ts';
 
 /** As many zones as a comparison takes. */
-const mostPatches = 500;
+export const mostPatches = 500;
 
 type Records = Pick<KeptRecords, 'stones' | 'works' | 'photographs'>;
 

@@ -1,8 +1,8 @@
-import { createHash } from 'node:crypto';
 import { trialTemplatePdf } from '../../paper/sheets/trialTemplateSheet.ts';
 import type { Paper } from '../../records/paper.ts';
 import type { TrialAssignment, TrialDesign } from '../../records/trialDesign.ts';
 import { csvLine } from './csvLine.ts';
+import { sealedList } from './sealedList.ts';
 
 /** All that a design may be written as. */
 export const trialDesignFileNames = ['design.json', 'template.pdf', 'list.csv', 'readings.csv'] as const;
@@ -16,24 +16,16 @@ export async function trialDesignFiles(
   paper: Paper,
   createdAt: Date,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
-  const { whole, sub, perStone } = design.wish;
-  const listed = [
-    csvLine(['code', ...(perStone ? [perStone.name] : []), ...(whole ? [whole.name] : []), sub.name]),
-    ...list.map((each) =>
-      csvLine([each.code, ...(perStone ? [each.perStone!] : []), ...(whole ? [each.whole!] : []), each.sub]),
-    ),
-  ].join('');
-  // Whoever reads keeps the design; the list that is opened afterwards must be this one.
-  const seal = createHash('sha256').update(listed).digest('hex');
+  const { text, seal } = sealedList(design.wish, list);
   const toFill = [
     csvLine(['code', 'stone', 'strip', 'reading']),
     ...design.patches.map(({ code, stone, strip }) => csvLine([code, String(stone), `${stone}${strip}`, ''])),
   ];
-  const bytes = (text: string) => new TextEncoder().encode(text);
+  const bytes = (words: string) => new TextEncoder().encode(words);
   return new Map<string, Uint8Array>([
     ['design.json', bytes(`${JSON.stringify({ ...design, seal }, null, 1)}\n`)],
     ['template.pdf', await trialTemplatePdf({ design, paper, createdAt })],
-    ['list.csv', bytes(listed)],
+    ['list.csv', bytes(text)],
     ['readings.csv', bytes(toFill.join(''))],
   ]);
 }

@@ -6,7 +6,11 @@ import { chartInk, svgText } from './chartInk.ts';
  * The patches of one stone with their codes, as SVG content whose unit is the millimetre of the stone; mirrored, places are
  * turned over and words are not.
  */
-export function trialTemplateMarks(design: TrialDesign, stone: number, mirrored: boolean) {
+export function trialTemplateMarks(
+  design: Pick<TrialDesign, 'wish' | 'patches'>,
+  stone: number,
+  mirrored: boolean,
+) {
   const { widthMm, heightMm } = design.wish.stone;
   const { sidesMm, endsMm } = design.wish.border;
   const at = ([x, y]: Point): Point => [mirrored ? widthMm - x : x, y];

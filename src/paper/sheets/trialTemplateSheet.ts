@@ -6,7 +6,7 @@ import { type TrueSizeMap, tilePageSvg } from './etchMap/tilePage.ts';
 import { picturePagesPdf } from './pdfDocument.ts';
 
 export interface TrialTemplateInput {
-  readonly design: TrialDesign;
+  readonly design: Pick<TrialDesign, 'wish' | 'patches'>;
   readonly paper: Paper;
   /** Kept in the file's own data; the same date and input give the same bytes. */
   readonly createdAt: Date;

@@ -22,7 +22,8 @@ export function alwaysInPlace(wish: TrialWish, laid: Laid): boolean {
   return auditPlaces(rowsOf(wish, laid), factorsOf(wish)).some(({ weight }) => weight === 'no-cause');
 }
 
-function factorsOf({ whole, sub, perStone, layout }: TrialWish): TestFactor[] {
+/** What is varied in a trial, and to what it is given at once. */
+export function factorsOf({ whole, sub, perStone, layout }: TrialWish): TestFactor[] {
   return [
     ...(perStone ? [{ name: perStone.name, givenTo: 'stone' as const }] : []),
     ...(whole

@@ -1,0 +1,98 @@
+import { z } from 'zod';
+import type { Services } from '../../application/openServices.ts';
+import {
+  designOfTrial,
+  enterStonesOfTrial,
+  listOfTrial,
+  templateOfTrial,
+} from '../../application/trials/planTrial.ts';
+import { testStoneSchema } from '../../contract/testStone.ts';
+import {
+  trialDesignSchema,
+  trialListQuerySchema,
+  trialTemplateQuerySchema,
+} from '../../contract/trialDesign.ts';
+import { trialWishSchema } from '../../contract/trialWish.ts';
+import type { TestStone } from '../../records/testStone.ts';
+import type { App } from '../app.ts';
+import { sendFailure, sendRefusal } from '../failureReply.ts';
+import { answerOf } from './answerOf.ts';
+import { refusals } from './refusals.ts';
+import { sendSheet } from './sendSheet.ts';
+
+const tags = ['test stones'];
+
+/** Test stones that are planned: laid out, on paper, and entered. Designs are not kept; the same wish gives the same one. */
+export function addTrialRoutes(app: App, services: Services): void {
+  app.post(
+    '/api/trial-designs',
+    {
+      schema: {
+        tags,
+        summary: 'Lay a test out and say what it could notice; nothing is kept',
+        body: trialWishSchema,
+        response: { 200: trialDesignSchema, ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const designed = await designOfTrial(request.body);
+      return designed.ok ? reply.send(designed.value) : sendFailure(reply, designed.error);
+    },
+  );
+
+  app.get(
+    '/api/trial-designs/template.pdf',
+    {
+      schema: {
+        tags,
+        summary: 'The template of a test’s stones at true size, on tiles, as seen and mirrored',
+        querystring: trialTemplateQuerySchema,
+      },
+    },
+    async (request, reply) =>
+      sendSheet(reply, await templateOfTrial(services, request.query.wish, request.query.paper)),
+  );
+
+  app.get(
+    '/api/trial-designs/list.csv',
+    {
+      schema: {
+        tags,
+        summary: 'Who gets what, for whoever draws and etches; sealed for whoever reads',
+        querystring: trialListQuerySchema,
+      },
+    },
+    async (request, reply) => {
+      const list = await listOfTrial(request.query.wish);
+      if (!list.ok) return sendFailure(reply, list.error);
+      return reply
+        .type('text/csv; charset=utf-8')
+        .header('content-disposition', 'attachment; filename="list.csv"')
+        .header('cache-control', 'no-cache')
+        .send(list.value);
+    },
+  );
+
+  app.post(
+    '/api/trial-designs/test-stones',
+    {
+      schema: {
+        tags,
+        summary: 'Enter the test stones of a test, all or none, with patches and what each gets',
+        body: trialWishSchema,
+        response: {
+          201: answerOf<{ readonly testStones: readonly TestStone[] }>(
+            z.object({ testStones: z.array(testStoneSchema) }),
+          ),
+          ...refusals,
+        },
+      },
+    },
+    async (request, reply) => {
+      const entered = await enterStonesOfTrial(services, request.body);
+      return entered.ok
+        ? reply.code(201).send({ testStones: entered.value })
+        : sendRefusal(reply, entered.error);
+    },
+  );
+}

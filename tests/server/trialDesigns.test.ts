@@ -1,0 +1,84 @@
+import { expect, it } from 'vitest';
+import type { TestStone } from '../../src/records/testStone.ts';
+import type { TrialDesign } from '../../src/records/trialDesign.ts';
+import { type Refusal, studioUnderTest } from './studioUnderTest.ts';
+
+const wish = {
+  title: 'Which etch holds which medium',
+  stone: { widthMm: 300, heightMm: 400 },
+  stones: 2,
+  whole: { name: 'etch', levels: ['None', 'gum alone', 'tannic'] },
+  sub: { name: 'medium', levels: ['crayon-2', 'tusche-water'] },
+  patchRepeats: 2,
+  control: 'None',
+  seed: 7,
+  wanted: 0.3,
+};
+
+const query = (of: object) => `wish=${encodeURIComponent(JSON.stringify(of))}`;
+
+it('is laid out, told what it could notice, and given out with its sealed list', async () => {
+  const studio = await studioUnderTest();
+  const designed = await studio.send<TrialDesign>('POST', '/api/trial-designs', wish);
+  expect(designed.status, JSON.stringify(designed.body)).toBe(200);
+  const { patches, power, warnings, seal, cheapest } = designed.body;
+  expect(patches).toHaveLength(24);
+  expect(power.map(({ of }) => of)).toEqual(['low', 'middle', 'high']);
+  expect(warnings.join(' ')).toContain('Two replicates are usually few');
+  expect(cheapest).toMatchObject({ stones: expect.any(Number) });
+  expect(JSON.stringify(designed.body), 'nothing of who gets what').not.toContain('"sub":"crayon-2"');
+  const list = await studio.call(`/api/trial-designs/list.csv?${query(wish)}`);
+  const bytes = new Uint8Array(await list.arrayBuffer());
+  expect(Buffer.from(await crypto.subtle.digest('SHA-256', bytes)).toString('hex')).toBe(seal);
+  expect(Buffer.from(bytes).toString().split('\r\n')[0]).toBe('code,etch,medium');
+  const template = await studio.call(`/api/trial-designs/template.pdf?${query(wish)}&paper=a4`);
+  expect(template.headers.get('content-type')).toBe('application/pdf');
+  expect((await studio.call('/api/trial-designs/list.csv?wish=nothing')).status).toBe(400);
+});
+
+it('becomes test stones with what each patch gets, as the list has it', async () => {
+  const studio = await studioUnderTest();
+  const entered = await studio.send<{ testStones: TestStone[] }>(
+    'POST',
+    '/api/trial-designs/test-stones',
+    wish,
+  );
+  expect(entered.status, JSON.stringify(entered.body)).toBe(201);
+  const [first, second] = entered.body.testStones;
+  expect(first).toMatchObject({
+    name: 'Which etch holds which medium, stone 1 of 2',
+    sizeMm: [270, 350],
+    factors: [
+      { name: 'etch', givenTo: 'strip' },
+      { name: 'medium', givenTo: 'patch' },
+    ],
+  });
+  const text = await (await studio.call(`/api/trial-designs/list.csv?${query(wish)}`)).text();
+  const listed = text.trim().split('\r\n').slice(1);
+  expect(
+    [...first!.patches, ...second!.patches].map(
+      ({ id, treatment }) => `${id},${treatment.etch},${treatment.medium}`,
+    ),
+  ).toEqual(listed);
+  for (const { treatment, intention } of first!.patches)
+    expect(intention).toBe(treatment.etch === 'None' ? 'control' : 'image');
+  const { testStones } = await studio.json<{ testStones: TestStone[] }>('/api/test-stones');
+  expect(testStones).toHaveLength(2);
+});
+
+it('is refused where its patches do not fit, and nothing is entered', async () => {
+  const studio = await studioUnderTest();
+  const small = { ...wish, stone: { widthMm: 60, heightMm: 80 } };
+  for (const path of ['/api/trial-designs', '/api/trial-designs/test-stones'])
+    expect(await studio.send<Refusal>('POST', path, small)).toMatchObject({
+      status: 422,
+      body: { code: 'trial-does-not-fit' },
+    });
+  const levels = Array.from({ length: 24 }, (_, index) => `level ${index}`);
+  const many = { ...wish, control: null, sub: { name: 'medium', levels }, patchRepeats: 12 };
+  expect(await studio.send<Refusal>('POST', '/api/trial-designs', many)).toMatchObject({
+    status: 422,
+    body: { code: 'patches-too-many' },
+  });
+  expect((await studio.json<{ testStones: TestStone[] }>('/api/test-stones')).testStones).toEqual([]);
+});
