@@ -50,6 +50,7 @@ const RoomQuestionScreen = lazy(() => import('./room/RoomQuestionScreen.tsx'));
 const StoneScreen = lazy(() => import('./stone/StoneScreen.tsx'));
 const TestStoneList = lazy(() => import('./testStones/TestStoneList.tsx'));
 const NewTestStone = lazy(() => import('./testStones/NewTestStone.tsx'));
+const PlanTest = lazy(() => import('./testStones/PlanTest.tsx'));
 const TestStoneScreen = lazy(() => import('./testStones/TestStoneScreen.tsx'));
 const KnownHolds = lazy(() => import('./known/KnownHolds.tsx'));
 const TableList = lazy(() => import('./tables/TableList.tsx'));
@@ -129,6 +130,9 @@ export function App() {
             </Route>
             <Route path="/test-stones/new">
               <NewTestStone />
+            </Route>
+            <Route path="/test-stones/plan">
+              <PlanTest />
             </Route>
             <Route path="/test-stones/:id/:view?">
               {({ id, view }) => <TestStoneScreen key={id} id={id} view={view ?? ''} />}

@@ -2,6 +2,7 @@ import '../entries/Entries.css';
 import { Link } from 'wouter';
 import type { TestStone } from '../../../records/testStone.ts';
 import { listTestStones, testStonesKey } from '../../client/testStones.ts';
+import { ButtonLink } from '../../parts/Button.tsx';
 import { FoundStatus } from '../../parts/FoundStatus.tsx';
 import { ListPage } from '../../parts/ListPage.tsx';
 import { ListTools } from '../../parts/ListTools.tsx';
@@ -14,7 +15,8 @@ const first = (
     Begin with a stone that you have already: squares in rows, a medium in each, etched as you like. Give its
     size and how many rows and columns it has; then say what every row and column got, and add a photograph of
     the drawn stone and one of a print. Stonetone reads every square, and says what the stone can tell and
-    what it can’t.
+    what it can’t. With no stone yet, <Link href="/test-stones/plan">plan a test</Link>: say what you want to
+    know, and it is laid out for you.
   </p>
 );
 
@@ -36,7 +38,12 @@ export default function TestStoneList() {
       emptyWords={first}
     >
       {!nothingYet && (
-        <ListTools label="Search names, media, etches" typed={list.typed} onType={list.setTyped} />
+        <>
+          <p className="list-foot">
+            <ButtonLink href="/test-stones/plan">Plan a test</ButtonLink>
+          </p>
+          <ListTools label="Search names, media, etches" typed={list.typed} onType={list.setTyped} />
+        </>
       )}
       <FoundStatus found={pages.isSuccess && !pages.isPlaceholderData && narrowed ? items.length : null} />
       {items.length > 0 && (

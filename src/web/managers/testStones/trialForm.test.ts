@@ -1,0 +1,37 @@
+import { expect, it } from 'vitest';
+import { trialWishSchema } from '../../../contract/trialWish.ts';
+import { startingTrial, type TypedTrial, trialTroubles, wishOf } from './trialForm.ts';
+
+const medium = { id: 1, name: 'medium', levels: 'crayon 2, wash', reach: 'patch' } as const;
+const etch = { id: 2, name: 'etch', levels: 'None, gum, tannic', reach: 'strip' } as const;
+const powder = { id: 3, name: 'powder', levels: 'yes, no', reach: 'stone' } as const;
+
+function typed(more: Partial<TypedTrial>): TypedTrial {
+  return { ...startingTrial(7), title: 'T-5', treatments: [medium, etch], ...more };
+}
+
+it('is a wish that the server takes, laid out as its treatments are given', () => {
+  const asked = wishOf(typed({ control: 'None' }));
+  expect(trialWishSchema.parse(asked)).toEqual(asked);
+  expect(asked).toMatchObject({ layout: 'split-plot', whole: { name: 'etch' }, control: 'None', seed: 7 });
+  const patchwise = wishOf(typed({ treatments: [medium, { ...etch, reach: 'patch' }], stripRepeats: 2 }));
+  expect(trialWishSchema.parse(patchwise)).toMatchObject({ layout: 'blocked', stripRepeats: 1 });
+  const alone = wishOf(typed({ treatments: [medium], lay: 'row-column', control: 'gone' }));
+  expect(trialWishSchema.parse(alone)).toMatchObject({ layout: 'row-column', whole: null, control: null });
+  const three = wishOf(typed({ treatments: [medium, etch, powder], stones: 4 }));
+  expect(trialWishSchema.parse(three)).toMatchObject({ perStone: { levels: ['yes', 'no'] } });
+});
+
+it('says what stands in the way, and asks for nothing until then', () => {
+  const told = (more: Partial<TypedTrial>) => {
+    expect(wishOf(typed(more))).toBeNull();
+    return trialTroubles(typed(more)).join(' ');
+  };
+  expect(told({ title: ' ' })).toContain('name');
+  expect(told({ treatments: [{ ...medium, levels: 'wash, wash' }, etch] })).toContain('two levels of medium');
+  expect(told({ treatments: [{ ...medium, reach: 'strip' }] })).toContain('each patch');
+  expect(told({ treatments: [medium, etch, { ...powder, reach: 'strip' }] })).toContain('whole strips');
+  expect(told({ treatments: [medium, etch, { ...powder, reach: 'patch' }] })).toContain('whole stones');
+  expect(told({ treatments: [medium, etch, powder], stones: 3 })).toContain('powder has 2 levels');
+  expect(told({ treatments: [medium, { ...etch, name: 'medium' }] })).toContain('one name');
+});

@@ -1,0 +1,138 @@
+import './TestStones.css';
+import './PlanTest.css';
+import { useQueryClient } from '@tanstack/react-query';
+import { type FormEvent, useRef, useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import type { TestStone } from '../../../records/testStone.ts';
+import type { CheapestTrial, TrialDesign } from '../../../records/trialDesign.ts';
+import { testStoneKey, testStonesKey } from '../../client/testStones.ts';
+import { designTest, enterTestStones } from '../../client/trialDesigns.ts';
+import {
+  controlsOf,
+  hasStrips,
+  sizedAs,
+  startingTrial,
+  type TypedTrial,
+  trialTroubles,
+  wishOf,
+} from '../../managers/testStones/trialForm.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Choice } from '../../parts/Choice.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { useSaving } from '../useSaving.ts';
+import { PlannedTest } from './PlannedTest.tsx';
+import { TestSizeFields } from './TestSizeFields.tsx';
+import { TreatmentFields } from './TreatmentFields.tsx';
+
+/** A number for the lots: the same one draws the same lots again. */
+const drawSeed = () => Math.floor(Math.random() * 1_000_000);
+
+/** Plans a test: what one wants to know, how it lies on the stone, and what it could notice. */
+export default function PlanTest() {
+  const [, go] = useLocation();
+  const queries = useQueryClient();
+  const laying = useSaving<TrialDesign>();
+  const entering = useSaving<readonly TestStone[]>();
+  const [typed, setTyped] = useState<TypedTrial>(() => startingTrial(drawSeed()));
+  const [design, setDesign] = useState<TrialDesign | null>(null);
+  const [tried, setTried] = useState(false);
+  const wish = wishOf(typed);
+  const troubles = tried ? trialTroubles(typed) : [];
+  // What is laid out for words that were changed meanwhile is not shown.
+  const latest = useRef(typed);
+  const put = (next: TypedTrial) => {
+    latest.current = next;
+    setTyped(next);
+    setDesign(null);
+    laying.forget();
+    entering.forget();
+  };
+  const change = (changes: Partial<TypedTrial>) => put({ ...typed, ...changes });
+  const layOut = async (next: TypedTrial) => {
+    const asked = wishOf(next);
+    if (!asked) return;
+    const laid = await laying.send(() => designTest(asked));
+    if (latest.current === next) setDesign(laid);
+  };
+  const lay = (event: FormEvent) => {
+    event.preventDefault();
+    setTried(true);
+    void layOut(typed);
+  };
+  const takeSize = (cheapest: CheapestTrial) => {
+    const next = sizedAs(typed, cheapest);
+    put(next);
+    void layOut(next);
+  };
+  const enter = async () => {
+    if (!wish) return;
+    const entered = await entering.send(() => enterTestStones(wish));
+    if (!entered) return;
+    for (const stone of entered) queries.setQueryData(testStoneKey(stone.id), stone);
+    void queries.invalidateQueries({ queryKey: testStonesKey });
+    go(entered.length === 1 ? `/test-stones/${entered[0]!.id}/patches` : '/test-stones');
+  };
+  const anyLevel = 'each with every other';
+  return (
+    <>
+      <PageHead stamp={<Link href="/test-stones">Test stones</Link>} headline="Plan a test" />
+      <div className="test-stone-two plan-test">
+        <form className="test-stone-form" aria-label="What the test is to tell" onSubmit={lay}>
+          <Field
+            label="What do you want to know?"
+            hint="The test’s name, such as: which etch holds which medium."
+            value={typed.title}
+            maxLength={120}
+            onChange={(event) => change({ title: event.target.value })}
+          />
+          <TreatmentFields
+            treatments={typed.treatments}
+            onTreatments={(treatments) => change({ treatments })}
+          />
+          <p className="soft">
+            What is easy to vary is given to each patch by itself and told most sharply. What is laid over a
+            whole strip, or a whole stone, counts once for it, however many patches lie there.
+          </p>
+          <Choice
+            label="The control: what the others are compared with"
+            hint="Best something that you know, on every stone; None is a level like any other."
+            value={typed.control ?? ''}
+            options={[['', `none: ${anyLevel}`], ...controlsOf(typed).map((one) => [one, one] as const)]}
+            onChoose={(one) => change({ control: one === '' ? null : one })}
+          />
+          <TestSizeFields typed={typed} strips={hasStrips(typed)} onChange={change} />
+          {troubles.length > 0 && (
+            <Notice kind="trouble" title="Not yet:">
+              {troubles.join(' ')}
+            </Notice>
+          )}
+          {laying.trouble && <FailureNotice failure={laying.trouble} />}
+          <Button kind={design ? 'plain' : 'act'} type="submit" disabled={laying.pending}>
+            {laying.pending ? 'Drawing lots and weighing it …' : design ? 'Lay it out again' : 'Lay it out'}
+          </Button>
+        </form>
+        {design && wish ? (
+          <PlannedTest
+            design={design}
+            wish={wish}
+            pending={entering.pending}
+            trouble={entering.trouble}
+            onSize={takeSize}
+            onEnter={() => void enter()}
+          />
+        ) : (
+          <div className="plan-nothing" role="status">
+            <p className="soft">
+              {laying.pending
+                ? 'It is drawn by lot, and tried at low, middle and high scatter: a few seconds.'
+                : 'The layout, what it could notice and what it could not tell apart come here once you lay it out.'}
+            </p>
+          </div>
+        )}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,121 @@
+import { useEffect, useRef, useState } from 'react';
+import type { CheapestTrial, TrialDesign, TrialWish } from '../../../records/trialDesign.ts';
+import { designCautions } from '../../../studio/trials/design/designCautions.ts';
+import type { ShownFailure } from '../../client/shownFailure.ts';
+import { sealedListAddress, templateAddress } from '../../client/trialDesigns.ts';
+import { Button, ButtonFile } from '../../parts/Button.tsx';
+import { CautionList } from '../../parts/CautionList.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Figure } from '../../parts/Figure.tsx';
+import { PatchPicture } from '../../parts/PatchPicture.tsx';
+import { Picks } from '../../parts/Picks.tsx';
+import { TestPower } from './TestPower.tsx';
+
+/** Patches narrower than this share of the stone have no room for their code. */
+const leastShare = 0.07;
+
+/** A test that is laid out: to scale, what it could notice, what to mind, its sheets, and its stones to be entered. */
+export function PlannedTest({
+  design,
+  wish,
+  pending,
+  trouble,
+  onSize,
+  onEnter,
+}: {
+  design: TrialDesign;
+  wish: TrialWish;
+  pending: boolean;
+  trouble: ShownFailure | null;
+  onSize: (cheapest: CheapestTrial) => void;
+  onEnter: () => void;
+}) {
+  const [stone, setStone] = useState('1');
+  const place = useRef<HTMLElement>(null);
+  // On a phone it comes below what was pressed, on a desk above it.
+  useEffect(() => place.current?.focus(), []);
+  const { widthMm, heightMm } = wish.stone;
+  const own = design.patches.filter((patch) => `${patch.stone}` === stone);
+  const roomy = design.patchMm / widthMm > leastShare;
+  const many = wish.stones > 1;
+  return (
+    <section
+      ref={place}
+      tabIndex={-1}
+      className="test-stone-form plan-result"
+      aria-label="The test as it is laid out"
+    >
+      <Figure value={`${design.patches.length}`} beside={`patches of ${design.patchMm.toFixed(0)} mm`}>
+        {many ? `${own.length} on each of ${wish.stones} stones` : 'on one stone'}
+      </Figure>
+      {many && (
+        <Picks
+          label="Stone"
+          value={stone}
+          options={Array.from(
+            { length: wish.stones },
+            (_, index) => [`${index + 1}`, `${index + 1}`] as const,
+          )}
+          onPick={setStone}
+        />
+      )}
+      <PatchPicture
+        label={`Stone ${stone}, to scale`}
+        sizeMm={[widthMm, heightMm]}
+        patches={own.map(({ code, polygonMm }) => ({
+          id: code,
+          polygonMm,
+          letter: roomy ? code.slice(stone.length) : '',
+          words: 'patch',
+        }))}
+        picked={new Set()}
+        onPick={null}
+        picture={<BorderLine wish={wish} />}
+      />
+      <p className="soft">
+        {widthMm} × {heightMm} mm, drawn to scale; what each patch gets stands in the list alone. Mark the
+        corners of the dashed line with a crayon that surely prints: the photographs of stone and prints are
+        laid on them.
+      </p>
+      <TestPower design={design} onSize={onSize} />
+      <CautionList cautions={designCautions(design)} />
+      <div className="plan-sheets">
+        <ButtonFile href={templateAddress(wish, 'a4')}>Template, true size, A4</ButtonFile>
+        <ButtonFile href={templateAddress(wish, 'letter')}>Template, Letter</ButtonFile>
+        <ButtonFile href={sealedListAddress(wish)}>The sealed list</ButtonFile>
+      </div>
+      <p className="soft">
+        The list says who gets what: for whoever draws and etches, not for whoever reads. Its seal begins with{' '}
+        <b className="plan-seal">{design.seal?.slice(0, 12)}</b>.
+      </p>
+      <p>
+        The test stone’s page of patches shows what each got, also before it is read. Whoever reads by eye
+        keeps to its page <i>By eye</i>, which shows patches one by one without it.
+      </p>
+      {trouble && <FailureNotice failure={trouble} />}
+      <Button kind="act" disabled={pending} onClick={onEnter}>
+        {many ? `Make the ${wish.stones} test stones of it` : 'Make the test stone of it'}
+      </Button>
+    </section>
+  );
+}
+
+/** Where the border ends: the rectangle that the test stone is read in. */
+function BorderLine({ wish: { stone, border } }: { wish: TrialWish }) {
+  return (
+    <svg
+      className="plan-border"
+      viewBox={`0 0 ${stone.widthMm} ${stone.heightMm}`}
+      preserveAspectRatio="none"
+      aria-hidden="true"
+    >
+      <rect
+        x={border.sidesMm}
+        y={border.endsMm}
+        width={stone.widthMm - 2 * border.sidesMm}
+        height={stone.heightMm - 2 * border.endsMm}
+        vectorEffect="non-scaling-stroke"
+      />
+    </svg>
+  );
+}

@@ -1,0 +1,111 @@
+import type { TypedTrial } from '../../managers/testStones/trialForm.ts';
+import { Fold } from '../../parts/Fold.tsx';
+import { NumberField } from '../../parts/NumberField.tsx';
+import { Picks } from '../../parts/Picks.tsx';
+
+/** How large a test is: its stones, what is repeated on them, and how small a difference matters. */
+export function TestSizeFields({
+  typed,
+  strips,
+  onChange,
+}: {
+  typed: TypedTrial;
+  /** Something is given to whole strips. */
+  strips: boolean;
+  onChange: (changes: Partial<TypedTrial>) => void;
+}) {
+  const whole =
+    (field: 'widthMm' | 'heightMm' | 'stones' | 'patchRepeats' | 'stripRepeats' | 'seed') =>
+    (value: number | null) => {
+      if (value !== null) onChange({ [field]: Math.round(value) });
+    };
+  return (
+    <>
+      <div className="test-stone-fields">
+        <NumberField
+          label="Width of the stone"
+          unit="mm"
+          value={typed.widthMm}
+          least={60}
+          most={3000}
+          onValue={whole('widthMm')}
+        />
+        <NumberField
+          label="Height of the stone"
+          unit="mm"
+          value={typed.heightMm}
+          least={60}
+          most={3000}
+          onValue={whole('heightMm')}
+        />
+        <NumberField
+          label="Stones"
+          hint="The true replicates; two are usually few."
+          value={typed.stones}
+          least={1}
+          most={24}
+          onValue={whole('stones')}
+        />
+        <NumberField
+          label={strips ? 'Patches alike in a strip' : 'Patches alike in a block'}
+          value={typed.patchRepeats}
+          least={1}
+          most={12}
+          onValue={whole('patchRepeats')}
+        />
+        {strips && (
+          <NumberField
+            label="Strips alike on a stone"
+            value={typed.stripRepeats}
+            least={1}
+            most={6}
+            onValue={whole('stripRepeats')}
+          />
+        )}
+        <NumberField
+          label="Smallest difference that matters"
+          unit="coverage"
+          hint="0.1: a tone of 0.30 comes out as 0.40. Empty: not said."
+          value={typed.wanted}
+          least={0.01}
+          most={1}
+          needed={false}
+          onValue={(wanted) => onChange({ wanted })}
+        />
+      </div>
+      <Fold title="Camera, lots and layout">
+        <div className="test-stone-form">
+          {!strips && (
+            <Picks<TypedTrial['lay']>
+              label="Patches lie"
+              value={typed.lay}
+              options={[
+                ['blocked', 'in two blocks, head and tail'],
+                ['row-column', 'in rows and columns'],
+              ]}
+              onPick={(lay) => onChange({ lay })}
+            />
+          )}
+          <NumberField
+            label="Long side of the camera’s picture"
+            unit="px"
+            hint="So that no patch is too small to be read. Empty: 12 mm at least."
+            value={typed.cameraPixels}
+            least={200}
+            most={100_000}
+            needed={false}
+            onValue={(cameraPixels) => onChange({ cameraPixels })}
+          />
+          <NumberField
+            label="Number that the lots are drawn from"
+            hint="The same number draws the same lots."
+            value={typed.seed}
+            least={0}
+            most={4_294_967_295}
+            onValue={whole('seed')}
+          />
+        </div>
+      </Fold>
+    </>
+  );
+}

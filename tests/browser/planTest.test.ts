@@ -1,0 +1,61 @@
+import { expect, inject, it } from 'vitest';
+import type { TestStone } from '../../src/records/testStone.ts';
+import { describeInBrowser } from './pages.ts';
+import { expectSoundScreen } from './screenRules.ts';
+
+describeInBrowser('a test that is planned', (pages) => {
+  it('is laid out, weighed, and its stones are entered', async () => {
+    const page = await pages.atDesk('/test-stones');
+    await page.getByRole('link', { name: 'Plan a test' }).click();
+    await page.getByRole('heading', { name: 'Plan a test' }).waitFor();
+    await page.getByRole('button', { name: 'Lay it out' }).click();
+    await page.getByText('Give the test a name.').waitFor();
+    await page.getByLabel('What do you want to know?').fill('T-91: which etch');
+    await page.getByLabel('Levels of medium').fill('crayon-2, tusche-water');
+    await page.getByLabel('Levels of etch').fill('None, gum alone, tannic');
+    await page.getByLabel('The control').selectOption('None');
+    await page.getByLabel('Stones', { exact: true }).fill('2');
+    await page.getByLabel('Smallest difference that matters').fill('0.3');
+    await expectSoundScreen(page, 'a test to be planned');
+    await page.getByRole('button', { name: 'Lay it out' }).click();
+    const result = page.getByRole('region', { name: 'The test as it is laid out' });
+    await result.getByText('6 on each of 2 stones').waitFor();
+    await result.getByRole('row', { name: /^middling/ }).waitFor();
+    await result.getByText(/Two replicates are usually few: a difference/).waitFor();
+    await result.getByText(/The cheapest that notices 0.3/).waitFor();
+    await expectSoundScreen(page, 'a test that is laid out');
+    await result.getByRole('button', { name: 'Plan it so' }).click();
+    await page.getByText('Drawing lots and weighing it').waitFor();
+    await page.getByRole('region', { name: 'The test as it is laid out' }).waitFor();
+    await page.getByLabel('Stones', { exact: true }).fill('2');
+    await page.getByLabel('Strips alike on a stone').fill('1');
+    await page.getByRole('button', { name: 'Lay it out' }).click();
+    const sheet = await result.getByRole('link', { name: /Template, true size/ }).getAttribute('href');
+    const pdf = await fetch(inject('address') + sheet);
+    expect(pdf.headers.get('content-type')).toBe('application/pdf');
+    await result.getByRole('button', { name: 'Make the 2 test stones of it' }).click();
+    await page.getByRole('link', { name: /T-91: which etch, stone 2 of 2/ }).waitFor();
+    await page.getByRole('link', { name: /T-91: which etch, stone 1 of 2/ }).click();
+    await page.getByRole('link', { name: 'Patches' }).click();
+    await page.getByRole('button', { name: / 1A1: .*etch/ }).waitFor();
+    await expectSoundScreen(page, 'the patches of a planned test stone');
+    const id = new URL(page.url()).pathname.split('/')[2]!;
+    const kept = (await (await fetch(`${inject('address')}/api/test-stones/${id}`)).json()) as TestStone;
+    expect(kept.patches.map(({ treatment }) => Object.keys(treatment).sort())).toEqual(
+      Array.from({ length: 6 }, () => ['etch', 'medium']),
+    );
+  });
+
+  it('changed, it is laid out anew before anything can be made of it', async () => {
+    const page = await pages.atDesk('/test-stones/plan');
+    await page.getByLabel('What do you want to know?').fill('T-92');
+    await page.getByLabel('Levels of medium').fill('crayon-2, tusche-water');
+    await page.getByLabel('Levels of etch').fill('gum alone, tannic');
+    await page.getByRole('button', { name: 'Lay it out' }).click();
+    await page.getByRole('button', { name: 'Make the 3 test stones of it' }).waitFor();
+    await page.getByLabel('Height of the stone').fill('80');
+    expect(await page.getByRole('button', { name: /^Make the/ }).count()).toBe(0);
+    await page.getByRole('button', { name: 'Lay it out' }).click();
+    await page.getByText(/do not fit on a stone of 300 × 80 mm/).waitFor();
+  });
+});
