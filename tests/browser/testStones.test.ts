@@ -119,4 +119,29 @@ describeInBrowser('test stones', (pages) => {
     await page.getByRole('heading', { name: 'Treatments' }).waitFor();
     await expectSoundScreen(page, 'what a test stone answers');
   });
+
+  it('a ruler in the photograph of the stone tells whether the size is right', async () => {
+    const { stoneCorners } = JSON.parse(readFileSync(picture('measured.json'), 'utf8'));
+    const { id } = await post<TestStone>('/api/test-stones', {
+      name: 'T-83',
+      sizeMm: [400, 300],
+      drawn: { photograph: await uploaded('measured-stone.jpg'), corners: stoneCorners },
+    });
+    const page = await pages.atDesk(`/test-stones/${id}/photographs`);
+    await page.getByRole('button', { name: 'A ruler in the picture?' }).click();
+    await page.getByRole('heading', { name: 'Set two marks on the ruler' }).waitFor();
+    const keep = page.getByRole('button', { name: 'Keep the ruler' });
+    expect(await keep.isDisabled(), 'without a length').toBe(true);
+    await page.getByLabel('Between them, as the ruler tells it').fill('50');
+    await page.getByRole('button', { name: /^Mark 2: another mark/ }).press('ArrowLeft');
+    await expectSoundScreen(page, 'the ruler of a test stone');
+    await keep.click();
+    await page.getByText(/The ruler’s 50 mm measure/).waitFor();
+    await expectSoundScreen(page, 'a ruler that disagrees');
+    const kept = await (await fetch(`${inject('address')}/api/test-stones/${id}`)).json();
+    expect((kept as TestStone).ruler).toMatchObject({ lengthMm: 50 });
+    await page.getByRole('button', { name: 'Set the ruler anew' }).click();
+    await page.getByRole('button', { name: 'There is no ruler' }).click();
+    await page.getByRole('button', { name: 'A ruler in the picture?' }).waitFor();
+  });
 });

@@ -15,15 +15,25 @@ export function startingCorners(widthPx: number, heightPx: number): Corners {
 }
 
 /** The marks with one of them put at `toPx`, kept within the photograph and to hundredths of a pixel. */
-export function moveCorner(corners: Corners, index: CornerIndex, toPx: Point, sizePx: Point): Corners {
+export function moveCorner<Marks extends readonly Point[]>(
+  corners: Marks,
+  index: CornerIndex,
+  toPx: Point,
+  sizePx: Point,
+): Marks {
   const keep = (value: number, size: number) => Math.round(Math.min(Math.max(value, 0), size) * 100) / 100;
   const moved: Point = [keep(toPx[0], sizePx[0]), keep(toPx[1], sizePx[1])];
-  return corners.map((corner, at) => (at === index ? moved : corner)) as unknown as Corners;
+  return corners.map((corner, at) => (at === index ? moved : corner)) as unknown as Marks;
 }
 
 /** The marks with one of them moved on by `byPx`, kept as `moveCorner` keeps it. */
-export function pushCorner(corners: Corners, index: CornerIndex, byPx: Point, sizePx: Point): Corners {
-  const [x, y] = corners[index];
+export function pushCorner<Marks extends readonly Point[]>(
+  corners: Marks,
+  index: CornerIndex,
+  byPx: Point,
+  sizePx: Point,
+): Marks {
+  const [x, y] = corners[index]!;
   return moveCorner(corners, index, [x + byPx[0], y + byPx[1]], sizePx);
 }
 
@@ -65,9 +75,12 @@ export function cornerTrouble(corners: Corners): 'crossed' | 'flat' | null {
 }
 
 /** The mark nearest to a place, and how far it is. */
-export function nearestCorner(corners: Corners, atPx: Point): { index: CornerIndex; distancePx: number } {
-  const distances = cornerIndexes.map((index) => distance(corners[index], atPx));
-  const index = cornerIndexes.reduce((best, at) => (distances[at]! < distances[best]! ? at : best));
+export function nearestCorner(
+  corners: readonly Point[],
+  atPx: Point,
+): { index: CornerIndex; distancePx: number } {
+  const distances = corners.map((corner) => distance(corner, atPx));
+  const index = distances.indexOf(Math.min(...distances)) as CornerIndex;
   return { index, distancePx: distances[index]! };
 }
 

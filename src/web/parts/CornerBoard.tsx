@@ -5,7 +5,6 @@ import type { Corners, Point } from '../../science/geometry/point.ts';
 import { previewAddress } from '../client/photographs.ts';
 import {
   type CornerIndex,
-  cornerIndexes,
   moveCorner,
   nearestCorner,
   pushCorner,
@@ -13,10 +12,10 @@ import {
 } from '../managers/cornerMarks.ts';
 
 /**
- * A photograph with four numbered marks on it, joined in order. Marks are dragged, pushed by arrow keys,
- * or called by a press beside them. `names` say what each mark stands for.
+ * A photograph with numbered marks on it, four corners or two lines of a ruler, joined in order. Marks are dragged, pushed by
+ * arrow keys, or called by a press beside them. `names` say what each mark stands for; no two are alike.
  */
-export function CornerBoard({
+export function CornerBoard<Marks extends readonly Point[] = Corners>({
   photograph,
   corners,
   names,
@@ -26,11 +25,11 @@ export function CornerBoard({
   onMagnify,
 }: {
   photograph: PhotographEntry;
-  corners: Corners;
-  names: readonly [string, string, string, string];
+  corners: Marks;
+  names: readonly string[];
   active: CornerIndex;
   onActive: (index: CornerIndex) => void;
-  onCorners: (corners: Corners) => void;
+  onCorners: (corners: Marks) => void;
   onMagnify: (closer: boolean) => void;
 }) {
   const board = useRef<HTMLDivElement>(null);
@@ -54,7 +53,7 @@ export function CornerBoard({
     const near = (distancePx / widthPx) * box.width < 32;
     held.current = {
       index,
-      off: near ? [corners[index][0] - pressed[0], corners[index][1] - pressed[1]] : [0, 0],
+      off: near ? [corners[index]![0] - pressed[0], corners[index]![1] - pressed[1]] : [0, 0],
     };
     board.current!.setPointerCapture(event.pointerId);
     marks.current[index]?.focus({ preventScroll: true });
@@ -98,25 +97,28 @@ export function CornerBoard({
           <polygon className="corner-rim" points={corners.map((corner) => corner.join(',')).join(' ')} />
           <polygon className="corner-line" points={corners.map((corner) => corner.join(',')).join(' ')} />
         </svg>
-        {cornerIndexes.map((index) => (
-          <button
-            key={index}
-            ref={(element) => {
-              marks.current[index] = element;
-            }}
-            type="button"
-            className={index === active ? 'corner-mark active' : 'corner-mark'}
-            aria-label={`Mark ${index + 1}: ${names[index]}. At ${Math.round(corners[index][0])}, ${Math.round(corners[index][1])} px. Arrow keys move it by 1, with Shift by 10.`}
-            style={{
-              left: `${(corners[index][0] / widthPx) * 100}%`,
-              top: `${(corners[index][1] / heightPx) * 100}%`,
-            }}
-            onFocus={() => onActive(index)}
-            onKeyDown={(event) => key(event, index)}
-          >
-            <span aria-hidden="true">{index + 1}</span>
-          </button>
-        ))}
+        {corners.map(([x, y], at) => {
+          const index = at as CornerIndex;
+          return (
+            <button
+              key={names[index]}
+              ref={(element) => {
+                marks.current[index] = element;
+              }}
+              type="button"
+              className={index === active ? 'corner-mark active' : 'corner-mark'}
+              aria-label={`Mark ${index + 1}: ${names[index]}. At ${Math.round(x)}, ${Math.round(y)} px. Arrow keys move it by 1, with Shift by 10.`}
+              style={{
+                left: `${(x / widthPx) * 100}%`,
+                top: `${(y / heightPx) * 100}%`,
+              }}
+              onFocus={() => onActive(index)}
+              onKeyDown={(event) => key(event, index)}
+            >
+              <span aria-hidden="true">{index + 1}</span>
+            </button>
+          );
+        })}
       </div>
     </div>
   );

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { PhotographEntry } from '../../../records/comparisonEntry.ts';
-import type { TestPhotograph, TestPrint } from '../../../records/testStone.ts';
+import type { SeenRuler, TestPhotograph, TestPrint } from '../../../records/testStone.ts';
 import type { Corners } from '../../../science/geometry/point.ts';
 import { addPhotograph, previewAddress } from '../../client/photographs.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
@@ -11,10 +11,16 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { PictureButton } from '../../parts/PictureButton.tsx';
 import { CornersPanel } from './CornersPanel.tsx';
+import { RulerLine } from './RulerLine.tsx';
+import { RulerPanel } from './RulerPanel.tsx';
 import type { TestStonePageParts } from './testStonePageParts.ts';
 
-/** What is being set: corners on the stone's photograph, or on a print's. */
-type Setting = { readonly of: 'stone' } | { readonly of: 'print'; readonly id: string } | null;
+/** What is being set: corners on the stone's photograph or a print's, or the ruler on the stone's. */
+type Setting =
+  | { readonly of: 'stone' }
+  | { readonly of: 'ruler' }
+  | { readonly of: 'print'; readonly id: string }
+  | null;
 
 /** The drawn stone and its prints, with the same four corners on each. */
 export function PhotographsPage({ stone, save, saving, keep }: TestStonePageParts) {
@@ -66,19 +72,33 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
           });
     if (saved) setSetting(null);
   };
+  const setRuler = async (ruler: SeenRuler | null) => {
+    if (await save({ ruler })) setSetting(null);
+  };
   const read = async () => {
     const asked = await saving.send(() => measureTestStone(stone.id));
     if (!asked) return;
     keep(asked);
     go(`/test-stones/${stone.id}`);
   };
+  if (setting?.of === 'ruler' && drawn)
+    return (
+      <RulerPanel
+        key={drawn.photograph}
+        shown={drawn}
+        ruler={stone.ruler}
+        pending={saving.pending}
+        onRuler={(ruler) => void setRuler(ruler)}
+        onLeave={() => setSetting(null)}
+      />
+    );
   const shown =
-    setting === null
+    setting === null || setting.of === 'ruler'
       ? null
       : setting.of === 'stone'
         ? drawn
         : (prints.find(({ id }) => id === setting.id) ?? null);
-  if (setting !== null && shown)
+  if (setting !== null && setting.of !== 'ruler' && shown)
     return (
       <CornersPanel
         key={shown.photograph}
@@ -113,7 +133,10 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
         <li>
           <h2 className="big">The drawn stone</h2>
           {drawn ? (
-            <Shown shown={drawn} label="The drawn stone" onSet={() => setSetting({ of: 'stone' })} />
+            <>
+              <Shown shown={drawn} label="The drawn stone" onSet={() => setSetting({ of: 'stone' })} />
+              {drawn.corners && <RulerLine stone={stone} onSet={() => setSetting({ of: 'ruler' })} />}
+            </>
           ) : (
             <p className="soft">
               Photograph it before it is etched, square on, with all four corners and a grey card in the
