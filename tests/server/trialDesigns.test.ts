@@ -1,5 +1,8 @@
+import { setTimeout } from 'node:timers/promises';
 import { expect, it } from 'vitest';
+import type { TestStoneReading } from '../../src/records/patchReading.ts';
 import type { TestStone } from '../../src/records/testStone.ts';
+import type { TestStoneAnswer } from '../../src/records/testStoneAnswer.ts';
 import type { TrialDesign } from '../../src/records/trialDesign.ts';
 import { type Refusal, studioUnderTest } from './studioUnderTest.ts';
 
@@ -64,6 +67,35 @@ it('becomes test stones with what each patch gets, as the list has it', async ()
     expect(intention).toBe(treatment.etch === 'None' ? 'control' : 'image');
   const { testStones } = await studio.json<{ testStones: TestStone[] }>('/api/test-stones');
   expect(testStones).toHaveLength(2);
+});
+
+it('is read and answers like any other test stone', async () => {
+  const studio = await studioUnderTest();
+  const { body } = await studio.send<{ testStones: TestStone[] }>(
+    'POST',
+    '/api/trial-designs/test-stones',
+    wish,
+  );
+  for (const [index, { id }] of body.testStones.entries()) {
+    const drawn = await studio.photograph('held.png', 2 * index + 1);
+    const print = await studio.photograph('print.png', 2 * index + 2);
+    const path = `/api/test-stones/${id}`;
+    const saved = await studio.send('PATCH', path, {
+      version: 1,
+      drawn: { photograph: drawn.id },
+      prints: [{ id: 'first', name: 'First proof', photograph: print.id }],
+    });
+    expect(saved.status, JSON.stringify(saved.body)).toBe(200);
+    expect((await studio.send('POST', `${path}/readings`)).status).toBe(202);
+    while ((await studio.json<TestStoneReading>(`${path}/reading`)).judgedBy === null) await setTimeout(10);
+  }
+  const [first, second] = body.testStones;
+  const answer = await studio.json<TestStoneAnswer>(
+    `/api/test-stones/${first!.id}/answer?with=${second!.id}`,
+  );
+  const of = (etch: string, medium: string) =>
+    answer.holds.find(({ treatment }) => treatment.etch === etch && treatment.medium === medium);
+  expect(of('gum alone', 'crayon-2')).toMatchObject({ share: { patches: 4, unit: 'stone' } });
 });
 
 it('is refused where its patches do not fit, and nothing is entered', async () => {
