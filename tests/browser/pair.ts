@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { inject } from 'vitest';
 import type { ComparisonEntry, PhotographEntry } from '../../src/records/comparisonEntry.ts';
@@ -59,7 +60,7 @@ export async function enteredComparison(
 
 function uploaded(path: string): Promise<PhotographEntry> {
   const form = new FormData();
-  form.append('photograph', new Blob([readFileSync(path)]), 'photograph.jpg');
+  form.append('photograph', new Blob([readFileSync(path)]), basename(path));
   return asked('/api/photographs', { method: 'POST', body: form });
 }
 

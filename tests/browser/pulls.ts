@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import { inject } from 'vitest';
 import type { PhotographEntry } from '../../src/records/comparisonEntry.ts';
 import type { PullEntry } from '../../src/records/pullTones.ts';
@@ -45,7 +46,8 @@ export async function printedWork(name: string): Promise<WorkEntry> {
 /** Copies a picture in, and answers its id. */
 export async function uploaded(path: string): Promise<string> {
   const form = new FormData();
-  form.append('photograph', new Blob([readFileSync(path)]), 'photograph.jpg');
+  // the first name under which a photograph comes in is kept: other checks of the same one look for its own
+  form.append('photograph', new Blob([readFileSync(path)]), basename(path));
   const answer = await fetch(`${inject('address')}/api/photographs`, { method: 'POST', body: form });
   return ((await answer.json()) as PhotographEntry).id;
 }
