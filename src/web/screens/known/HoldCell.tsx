@@ -59,7 +59,8 @@ export function HoldCell({ etch, hold }: { etch: string; hold: KnownHold | null 
         {percent(share.low)}–{percent(share.high)} % <span className="soft">hold</span>
       </p>
       <p className="soft">
-        {share.unitsHeld} of {share.units} {units} held throughout; {share.patches} places
+        {share.unitsHeld} of {share.units} {units} held throughout; {share.patches}{' '}
+        {share.patches === 1 ? 'place' : 'places'}
         {lost > 0 && `, ${lost} lost or weak`}
         {counts.filled > 0 && `, ${counts.filled} filled`}
       </p>
