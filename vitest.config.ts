@@ -27,6 +27,8 @@ export default defineConfig({
           testTimeout: 300_000,
           hookTimeout: 120_000,
           // A tap is on the disk in milliseconds, but two browsers on a busy core can hold it up for seconds.
+          // What such a moment still breaks is tried once more, and the closing lines name it.
+          retry: 1,
           expect: { poll: { timeout: 20_000 } },
         },
       },
