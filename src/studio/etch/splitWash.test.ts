@@ -45,7 +45,7 @@ test('a crumb goes to the neighbour around it, a place of working size stays, an
   );
   expect(areasOf(split)).toEqual({ light: expect.closeTo(54, 9), dark: expect.closeTo(6, 9) });
   expect(split.parts[0]!.outlinesMm).toHaveLength(2);
-  expect(split.why).toContain('1 places under 4 cm²');
+  expect(split.why).toContain('1 place under 4 cm² went to its neighbour');
 });
 
 test('crumbs in a row merge whatever their order, and no place under the smallest is left', () => {

@@ -84,7 +84,8 @@ function splitWords(
     parts.length === 1
       ? `measured tone counts as ${parts[0]!.strength} all over (${steps})`
       : `split by measured tone into ${names} (${steps})`,
-    ...(merged > 0 ? [`${merged} places under ${smallestCm2} cm² went to their neighbours`] : []),
+    ...(merged === 1 ? [`1 place under ${smallestCm2} cm² went to its neighbour`] : []),
+    ...(merged > 1 ? [`${merged} places under ${smallestCm2} cm² went to their neighbours`] : []),
     ...(unread > 0
       ? [`${Math.round((100 * unread) / inside)} % of it could not be read and counts as light`]
       : []),
