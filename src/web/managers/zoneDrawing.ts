@@ -44,8 +44,10 @@ export function withZone(drawing: Drawing, id: string, changes: ZoneChanges): Dr
   return { ...drawing, zones };
 }
 
-/** What an outline is once it is closed, but for its id and its points. */
-export type ClosedAs = (drawing: Drawing) => Omit<WorkZone, 'id' | 'polygonMm'>;
+/** What an outline is once it is closed, but for its points; a free id is found where none is given. */
+export type ClosedAs = (
+  drawing: Drawing,
+) => Omit<WorkZone, 'id' | 'polygonMm'> & Partial<Pick<WorkZone, 'id'>>;
 
 /** A zone of which nothing is said yet, named for its place in the row. */
 export const namedZone: ClosedAs = ({ zones }) => ({
@@ -61,7 +63,7 @@ export function withClosedOutline(
 ): { drawing: Drawing; id: string } | null {
   const { outline, zones } = drawing;
   if (!outline || outline.length < 3) return null;
-  const id = freeId(zones);
+  const id = said.id ?? freeId(zones);
   const zone: WorkZone = { ...said, id, polygonMm: outline };
   return { drawing: { ...drawing, zones: [...zones, zone], outline: null }, id };
 }

@@ -16,7 +16,8 @@ export function StoneFace({
 }: {
   view: LinkedView;
   stoneMm: Point;
-  head: Edge;
+  /** null: where it lies is not known, or doesn’t matter. */
+  head: Edge | null;
   rectangle: WorkRectangle | null;
   /** False where a photograph shows the face. */
   bare: boolean;
@@ -40,7 +41,7 @@ export function StoneFace({
       {borders && free.width > 0 && free.height > 0 && <rect {...free} className="gum-border" />}
       {laid && <rect {...laid} className="work-rectangle under" />}
       {laid && <rect {...laid} className="work-rectangle" />}
-      <HeadMark whole={whole} head={head} />
+      {head && <HeadMark whole={whole} head={head} />}
     </g>
   );
 }

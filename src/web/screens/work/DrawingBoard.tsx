@@ -9,9 +9,8 @@ import type { DeskState, ZoneDesk } from '../../managers/zoneDesk.ts';
 import { StoneBoard } from '../../parts/StoneBoard.tsx';
 import { StoneFace } from '../../parts/StoneFace.tsx';
 import { ZoneMarks } from '../../parts/ZoneMarks.tsx';
-import { type BoardThing, boardWords } from './boardWords.ts';
-import { PhotographUnder, useShownPhotograph } from './PhotographUnder.tsx';
-import type { WorkDesk } from './useWorkDesk.ts';
+import { type BoardThing, boardLabel, boardWords } from './boardWords.ts';
+import { type BoardStone, PhotographUnder, useShownPhotograph } from './PhotographUnder.tsx';
 
 /** The stone with its zones, or other outlines, to be drawn and mended by mouse, finger or keys. */
 export function DrawingBoard({
@@ -19,14 +18,17 @@ export function DrawingBoard({
   faulty,
   others = [],
   thing = 'zone',
+  whole = true,
   letterOf,
   beneath,
 }: {
-  desk: Pick<WorkDesk, 'desk' | 'state' | 'work'>;
+  desk: { readonly desk: ZoneDesk; readonly state: DeskState; readonly work: BoardStone };
   faulty: ReadonlySet<string>;
   others?: readonly WorkZone[];
   /** What an outline is called. */
   thing?: BoardThing;
+  /** False where a rectangle on the stone is shown, which has neither head nor borders. */
+  whole?: boolean;
   letterOf?: (zone: WorkZone, index: number) => string;
   /** What lies on the stone beneath the marks, in screen px. */
   beneath?: (view: LinkedView) => ReactNode;
@@ -42,7 +44,7 @@ export function DrawingBoard({
   return (
     <StoneBoard
       stoneMm={stoneMm}
-      label={`${work.stone.name} from above, with its ${thing}s`}
+      label={boardLabel(work.stone.name, thing)}
       user={user}
       place={placeInHand(state)}
       onKey={(event, board) => onKey(event, board, desk, drawing)}
@@ -52,9 +54,10 @@ export function DrawingBoard({
           <StoneFace
             view={view}
             stoneMm={stoneMm}
-            head={state.drawing.head}
+            head={whole ? state.drawing.head : null}
             rectangle={state.drawing.rectangle}
             bare={photograph.laid === null}
+            borders={whole}
           />
           {beneath?.(view)}
           <ZoneMarks

@@ -2,11 +2,15 @@ import { useQuery } from '@tanstack/react-query';
 import type { AttachedPhotograph } from '../../../records/attachedPhotograph.ts';
 import type { PhotographEntry } from '../../../records/comparisonEntry.ts';
 import type { Work, WorkRectangle } from '../../../records/work.ts';
-import type { WorkEntry } from '../../../records/workEntry.ts';
 import { openPhotograph } from '../../client/photographs.ts';
 import { markedPlace } from '../../managers/photographPlane.ts';
 import { LaidPhotograph } from '../../parts/LaidPhotograph.tsx';
 import type { BoardView } from '../../parts/StoneBoard.tsx';
+
+/** A stone, or a rectangle on one, that is drawn upon, with its photographs. */
+export interface BoardStone extends Pick<Work, 'photographs'> {
+  readonly stone: { readonly name: string; readonly widthMm: number; readonly heightMm: number };
+}
 
 /** The photograph that lies under the drawing; `laid` null where none can. */
 export interface ShownPhotograph {
@@ -30,7 +34,7 @@ export function bestPhotograph({ photographs }: Pick<Work, 'photographs'>): Atta
 }
 
 /** Looks up the photograph to lay under the drawing; the bare outline stands until it is here. */
-export function useShownPhotograph(work: WorkEntry, rectangle: WorkRectangle | null): ShownPhotograph {
+export function useShownPhotograph(work: BoardStone, rectangle: WorkRectangle | null): ShownPhotograph {
   const best = bestPhotograph(work);
   const found = useQuery({
     queryKey: ['photograph', best?.photograph],

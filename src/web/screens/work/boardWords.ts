@@ -1,9 +1,25 @@
 import type { DeskState } from '../../managers/zoneDesk.ts';
 
-/** What is drawn on a board: zones of a work, or areas of its proofs. */
-export type BoardThing = 'zone' | 'area';
+/** What is drawn on a board: zones of a work, areas of its proofs, or patches of a test stone. */
+export type BoardThing = 'zone' | 'area' | 'patch';
 
-const oneOf: Readonly<Record<BoardThing, string>> = { zone: 'a zone', area: 'an area' };
+const oneOf: Readonly<Record<BoardThing, string>> = {
+  zone: 'a zone',
+  area: 'an area',
+  patch: 'a patch',
+};
+
+/** What a board shows, for those who don’t see it. */
+export function boardLabel(stone: string, thing: BoardThing): string {
+  switch (thing) {
+    case 'zone':
+      return `${stone} from above, with its zones`;
+    case 'area':
+      return `${stone} from above, with its areas`;
+    case 'patch':
+      return `${stone} from above, with its patches`;
+  }
+}
 
 /** What can be done on the board now, in a line under it, for a finger (`coarse`) or for mouse and keys. */
 export function boardWords(state: DeskState, coarse: boolean, thing: BoardThing): string {
