@@ -27,6 +27,8 @@ const hold = z.object({
   testStones: count,
   works: count,
   pooled: share,
+  pooledLow: share,
+  pooledHigh: share,
 });
 
 /** What the room knows of media and etches. */

@@ -23,8 +23,10 @@ export interface KnownHold {
   readonly counts: Readonly<Record<Hold, number>>;
   readonly testStones: number;
   readonly works: number;
-  /** Pulled towards what the medium does under all etches, as `pooledBy` says; no interval: an aid, not a finding. */
+  /** Pulled towards what the medium does under all etches, as `pooledBy` says, with its 95 % interval: an aid, not a finding. */
   readonly pooled: number;
+  readonly pooledLow: number;
+  readonly pooledHigh: number;
 }
 
 /** What the etch table asks for, and what sources say of it. */

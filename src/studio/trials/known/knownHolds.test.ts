@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { normalDraw, seededRandom } from '../../../foundation/random.ts';
 import type { HoldObservation } from '../../../records/knownHolds.ts';
 import { knownHolds } from './knownHolds.ts';
 
@@ -53,7 +54,51 @@ it('draws a share towards its medium as stated, which can be done by hand', () =
   // The medium: (2 held + 0.5) of (4 + 1) = 0.5; under a (2 + 2 · 0.5) of (2 + 2).
   expect(a!.pooled).toBeCloseTo(0.75, 9);
   expect(b!.pooled).toBeCloseTo(0.25, 9);
+  // Variance 0.75 · 0.25 / (2 + 1) of its own, (2 / 4)² · 0.25 / (5 + 1) of the medium's: beta of size 1.571, 1.178 and 0.393
+  // (R 4.2.2, qbeta).
+  expect(a!.pooledLow).toBeCloseTo(0.1005869425, 6);
+  expect(a!.pooledHigh).toBeCloseTo(0.9999322096, 6);
   expect(known.media[0]!.found).toMatch(/no rule for crayon #2: test a patch first/);
+});
+
+/** The mean share over stones whose log odds scatter about `odds`. */
+function meanShare(odds: number, scatter: number): number {
+  const places = Array.from({ length: 161 }, (_, k) => (k - 80) / 20);
+  const weights = places.map((z) => Math.exp((-z * z) / 2));
+  const sum = places.reduce((all, z, k) => all + weights[k]! / (1 + Math.exp(-odds - scatter * z)), 0);
+  return sum / weights.reduce((all, weight) => all + weight, 0);
+}
+
+it('the interval of a pooled share holds the truth as often as it says, stones differing', () => {
+  let [inside, all] = [0, 0];
+  for (let room = 0; room < 500; room++) {
+    const random = seededRandom(7 * room + 5);
+    const odds = new Map<string, number>();
+    for (const medium of ['a', 'b', 'c']) {
+      const own = 0.5 + 1.5 * normalDraw(random);
+      for (const etch of ['x', 'y']) odds.set(medium + etch, own + 1.2 * normalDraw(random));
+    }
+    const seenHere: HoldObservation[] = [];
+    for (let stone = 0; stone < 5; stone++) {
+      const ofStone = normalDraw(random);
+      for (const etch of ['x', 'y']) {
+        const ofStrip = ofStone + 0.7 * normalDraw(random);
+        for (const medium of ['a', 'b', 'c', 'a', 'b', 'c']) {
+          const held = random() < 1 / (1 + Math.exp(-odds.get(medium + etch)! - ofStrip));
+          const hold = held ? 'held' : 'lost';
+          seenHere.push({ stone: `S-${stone}`, from: 'test-stone', strip: etch, medium, etch, hold });
+        }
+      }
+    }
+    for (const { medium, holds } of knownHolds(seenHere, () => null).media)
+      for (const { etch, pooledLow, pooledHigh } of holds) {
+        const truth = meanShare(odds.get(medium + etch)!, Math.hypot(1, 0.7));
+        inside += Number(pooledLow <= truth && truth <= pooledHigh);
+        all += 1;
+      }
+  }
+  expect(inside / all).toBeGreaterThanOrEqual(0.92);
+  expect(inside / all).toBeLessThanOrEqual(0.98);
 });
 
 it('knows nothing of nothing', () => {

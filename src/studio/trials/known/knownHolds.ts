@@ -8,10 +8,8 @@ import type {
 import { type Alike, alikeAmong, treatmentHold } from '../answer/holdShares.ts';
 import type { TrialPatchRow } from '../answer/trialPatches.ts';
 import { foundWords } from './foundWords.ts';
+import { pooledBy, pooledShares } from './pooledShare.ts';
 
-/** The pull towards the medium's own share counts as much as this many stones: our rule, until this room has its own. */
-const priorStones = 2;
-const pooledBy = `Each share is drawn towards the share of its medium under all etches as if ${priorStones} more stones had shown that; a medium's own share starts from one stone of which half held. A rule of ours, stated so that it can be done by hand.`;
 /** From so many stones on a share says more than luck: our rule. */
 const someStones = 3;
 
@@ -53,9 +51,10 @@ function knownMedium(
     const { share, verdict, counts } = treatmentHold(own, { medium, etch }, alike);
     return share ? [{ etch, share, verdict, counts }] : [];
   });
-  const held = found.reduce((sum, { share }) => sum + share.value * share.counted, 0.5);
-  const counted = found.reduce((sum, { share }) => sum + share.counted, 1);
-  const holds = found.map(({ etch, share, verdict, counts }): KnownHold => {
+  const pooled = pooledShares(
+    found.map(({ share: { value, counted } }) => ({ hits: value * counted, counted })),
+  );
+  const holds = found.map(({ etch, share, verdict, counts }, index): KnownHold => {
     const seen = observations.filter((one) => one.medium === medium && one.etch === etch);
     const stonesFrom = (from: HoldObservation['from']) =>
       new Set(seen.filter((one) => one.from === from).map(({ stone }) => stone)).size;
@@ -69,7 +68,7 @@ function knownMedium(
       counts,
       testStones: stonesFrom('test-stone'),
       works: stonesFrom('work'),
-      pooled: (share.value * share.counted + (priorStones * held) / counted) / (share.counted + priorStones),
+      ...pooled[index]!,
     };
   });
   return { medium, holds, advice, found: foundWords(medium, holds, advice) };

@@ -17,7 +17,7 @@ export function HoldCell({ etch, hold }: { etch: string; hold: KnownHold | null 
         <p className="soft">not tried here</p>
       </li>
     );
-  const { share, certainty, verdict, counts, testStones, works, pooled } = hold;
+  const { share, certainty, verdict, counts, testStones, works, pooled, pooledLow, pooledHigh } = hold;
   const units = `${share.unit}${share.units === 1 ? '' : 's'}`;
   const lost = counts.lost + counts.weak;
   return (
@@ -64,8 +64,9 @@ export function HoldCell({ etch, hold }: { etch: string; hold: KnownHold | null 
         {lost > 0 && `, ${lost} lost or weak`}
         {counts.filled > 0 && `, ${counts.filled} filled`}
       </p>
+      <p className="soft">{sources(testStones, works)}</p>
       <p className="soft">
-        {sources(testStones, works)}; pooled with its medium {percent(pooled)} %
+        pooled with its medium {percent(pooled)} % ({percent(pooledLow)}–{percent(pooledHigh)} %)
       </p>
     </li>
   );
