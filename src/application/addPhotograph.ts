@@ -9,6 +9,7 @@ import type { Store } from '../store/openStore.ts';
 import { photographEntryOf } from './photographEntryOf.ts';
 import { type IngestedPhotograph, uploadNames } from './pictures/ingestPhotograph.ts';
 import type { PictureDesk } from './pictures/pictureDesk.ts';
+import { shownFileName } from './shownFileName.ts';
 
 export interface Upload {
   /** As the person's machine calls it; only its last part is kept, and it never becomes a path. */
@@ -40,7 +41,7 @@ export async function addPhotograph(
   parts: AddPhotographParts,
   upload: Upload,
 ): Promise<Result<AddedPhotograph>> {
-  const fileName = shownName(upload.fileName);
+  const fileName = shownFileName(upload.fileName);
   const folder = join(parts.store.folder.incoming, randomUUID());
   try {
     await mkdir(folder);
@@ -52,13 +53,6 @@ export async function addPhotograph(
   } finally {
     await rm(folder, { recursive: true, force: true });
   }
-}
-
-/** The last part of a name, without control characters, at most 200 characters. */
-function shownName(given: string): string {
-  const last = given.split(/[\\/]/).at(-1) ?? '';
-  const clean = last.replace(/\p{C}/gu, '').trim().slice(-200);
-  return clean === '' ? 'photograph' : clean;
 }
 
 async function receive(parts: AddPhotographParts, upload: Upload, to: string): Promise<Result<null>> {

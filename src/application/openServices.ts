@@ -28,6 +28,9 @@ import { createPullQueue, type PullQueue } from './pulls/pullQueue.ts';
 import { resumePulls } from './pulls/resumePulls.ts';
 import { limitConcurrency } from './threads/limitConcurrency.ts';
 import { threadModule } from './threads/runInThread.ts';
+import { sweepUploads } from './uploads/sweepUploads.ts';
+import { createUploadAllowance, type DailyUploads, type UploadAllowance } from './uploads/uploadAllowance.ts';
+import { createUploadTurns, type UploadTurns } from './uploads/uploadTurns.ts';
 
 /** All that the use cases are given, for one open data folder. */
 export interface Services extends Pick<DeviceParts, 'pairing' | 'tokenKey' | 'shutOut'> {
@@ -53,6 +56,8 @@ export interface Services extends Pick<DeviceParts, 'pairing' | 'tokenKey' | 'sh
   readonly editionSheets: EditionSheetDesk;
   readonly exports: ExportDesk;
   readonly copies: DailyCopies;
+  readonly uploadTurns: UploadTurns;
+  readonly uploadAllowance: UploadAllowance;
   /** Ends what runs (measuring resumes at the next start) and closes the data folder. */
   close(): Promise<void>;
 }
@@ -67,9 +72,14 @@ export interface ServiceOptions {
   readonly pullModule?: URL;
   /** Where a copy goes once a day; none are made unless given. */
   readonly copiesFolder?: string;
+  /** How much a device may send within a day, where not the usual. */
+  readonly dailyUploads?: DailyUploads;
   /** The machine's clock unless given. */
   readonly now?: () => Date;
 }
+
+/** How often uploads are looked through for those whose day is over, ms. */
+const sweepEveryMs = 3_600_000;
 
 /** Opens a data folder with everything that works on it, and goes on measuring what was left waiting. */
 export async function openServices(options: ServiceOptions): Promise<Result<Services>> {
@@ -109,6 +119,9 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
   await placeStartingTables({ store, now });
   await resumeInterrupted(store);
   await resumePulls(store);
+  await sweepUploads({ store, now });
+  const sweeping = setInterval(() => void sweepUploads({ store, now }).catch(console.error), sweepEveryMs);
+  sweeping.unref();
   queue.wake();
   pullQueue.wake();
   const warming = warmFolds({ store, runFolds });
@@ -133,10 +146,13 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     editionSheets,
     exports,
     copies,
+    uploadTurns: createUploadTurns(),
+    uploadAllowance: createUploadAllowance(now, options.dailyUploads),
     pairing: createPairingDesk(now),
     tokenKey,
     shutOut: createAnnouncer<string>(),
     async close() {
+      clearInterval(sweeping);
       await Promise.all([
         queue.stop(),
         pullQueue.stop(),

@@ -10,6 +10,7 @@ import { proofFailures } from './failures/proofFailures.ts';
 import { recordFailures } from './failures/recordFailures.ts';
 import { servingFailures } from './failures/servingFailures.ts';
 import { testStoneFailures } from './failures/testStoneFailures.ts';
+import { uploadFailures } from './failures/uploadFailures.ts';
 
 /**
  * The one registry of modelled failures: code, sentence, what to do.
@@ -28,6 +29,7 @@ export const failureRegistry = {
   ...backupFailures,
   ...paperFailures,
   ...deviceFailures,
+  ...uploadFailures,
 } as const;
 
 export type FailureCode = keyof typeof failureRegistry;

@@ -56,6 +56,7 @@ import { addTestStoneRoutes } from './routes/testStoneRoutes.ts';
 import { addTestStoneSheetRoutes } from './routes/testStoneSheetRoutes.ts';
 import { addTrialRoutes } from './routes/trialRoutes.ts';
 import { addWorkProtocolRoutes } from './routes/workProtocolRoutes.ts';
+import { addUploadRoutes } from './routes/uploadRoutes.ts';
 import { addWorkRoutes } from './routes/workRoutes.ts';
 import { addZonesFileRoutes } from './routes/zonesFileRoutes.ts';
 import { addZoneToneRoutes } from './routes/zoneToneRoutes.ts';
@@ -159,6 +160,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addPhotographRoutes(app, services);
   addProtocolRoute(app, services);
   addWorkProtocolRoutes(app, services);
+  await addUploadRoutes(app, services);
   addReportRoutes(app, services);
   addBookRoutes(app, services);
   addEventRoutes(app, services);

@@ -111,3 +111,8 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'address-not-here': 500,
   'certificate-unusable': 500,
 };
+  'upload-gap': 409,
+  'upload-unfinished': 409,
+  'upload-differs': 422,
+  'uploads-unfinished': 429,
+  'uploads-too-many': 429,

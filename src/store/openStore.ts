@@ -7,6 +7,7 @@ import { type DataFolder, dataFolderAt, prepareDataFolder, sweepIncoming } from 
 import { type NetworkFiles, networkFilesIn } from './files/networkFiles.ts';
 import { type PhotographFiles, photographFilesIn } from './files/photographFiles.ts';
 import { type ResultFiles, resultFilesIn } from './files/resultFiles.ts';
+import { type UploadFiles, uploadFilesIn } from './files/uploadFiles.ts';
 import { type Decide, decideIn, type KeptRecords, keptRecordsIn } from './keptRecords.ts';
 import { type ComparisonRepository, comparisonRepositoryIn } from './repositories/comparisonRepository.ts';
 import { type SuspectRepository, suspectRepositoryIn } from './repositories/suspectRepository.ts';
@@ -21,6 +22,7 @@ export interface Store extends KeptRecords {
   readonly decide: Decide;
   readonly photographFiles: PhotographFiles;
   readonly networkFiles: NetworkFiles;
+  readonly uploadFiles: UploadFiles;
   readonly resultFiles: ResultFiles<ComparisonRecord>;
   /** What the photographs of pulls were read to be. */
   readonly pullFiles: ResultFiles<PullTones>;
@@ -42,6 +44,7 @@ async function openLocked(folder: DataFolder, release: () => void): Promise<Resu
     decide: decideIn(database),
     photographFiles: photographFilesIn(folder),
     networkFiles: networkFilesIn(folder),
+    uploadFiles: uploadFilesIn(folder),
     resultFiles: resultFilesIn(folder, 'comparison.json'),
     pullFiles: resultFilesIn(folder, 'pull.json'),
     async close() {

@@ -273,10 +273,12 @@ describe('what a device may do', () => {
     expect(may.sort()).toMatchInlineSnapshot(`
       [
         "DELETE /api/comparisons/{id}/measuring",
+        "DELETE /api/uploads/{id}",
         "PATCH /api/batches/{id}",
         "PATCH /api/inks/{id}",
         "PATCH /api/stones/{id}",
         "PATCH /api/test-stones/{id}",
+        "PATCH /api/uploads/{id}",
         "PATCH /api/works/{id}",
         "PATCH /api/works/{id}/pulls/{pull}",
         "POST /api/batches",
@@ -295,6 +297,8 @@ describe('what a device may do', () => {
         "POST /api/runs/{id}/events",
         "POST /api/test-stones/{id}/events",
         "POST /api/test-stones/{id}/readings",
+        "POST /api/uploads",
+        "POST /api/uploads/{id}/photograph",
         "POST /api/works/{id}/approvals",
         "POST /api/works/{id}/day-plan",
         "POST /api/works/{id}/pulls",

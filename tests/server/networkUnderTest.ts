@@ -14,6 +14,8 @@ export interface Asked {
   /** The cookie pair that it shows. */
   readonly cookie?: string;
   readonly body?: unknown;
+  /** A body that is no JSON. */
+  readonly text?: string;
   readonly headers?: Readonly<Record<string, string>>;
 }
 
@@ -44,14 +46,23 @@ const network: NetworkState = {
   certificate: null,
 };
 
-export async function networkUnderTest(
-  given: { readonly dataFolder?: string; readonly network?: NetworkState } = {},
-): Promise<NetworkUnderTest> {
-  const dataFolder = given.dataFolder ?? (await folderUnderTest());
-  const clock = { now: Date.parse('2026-03-04T09:00:00Z') };
-  const opened = await openServices({ dataFolder, largestBytes: 1e6, now: () => new Date(clock.now) });
+async function servicesAt(dataFolder: string, now: () => Date): Promise<Services> {
+  const opened = await openServices({ dataFolder, largestBytes: 1e6, now });
   if (!opened.ok) throw new Error(opened.error.message);
-  const services = opened.value;
+  return opened.value;
+}
+
+export async function networkUnderTest(
+  given: {
+    readonly dataFolder?: string;
+    readonly network?: NetworkState;
+    /** Services of their own; they are closed here. */
+    readonly services?: Services;
+  } = {},
+): Promise<NetworkUnderTest> {
+  const dataFolder = given.services?.store.folder.root ?? given.dataFolder ?? (await folderUnderTest());
+  const clock = { now: Date.parse('2026-03-04T09:00:00Z') };
+  const services = given.services ?? (await servicesAt(dataFolder, () => new Date(clock.now)));
   const app = await buildApp(services, {
     hosts: () => new Set(['localhost:4180']),
     networkHosts: () => new Set([doorAddress]),
@@ -63,7 +74,7 @@ export async function networkUnderTest(
   });
   async function ask(
     path: string,
-    { method = 'GET', from = '192.168.7.31', cookie, body, headers }: Asked = {},
+    { method = 'GET', from = '192.168.7.31', cookie, body, text, headers }: Asked = {},
   ): Promise<Answered> {
     const answer = await app.inject({
       method,
@@ -76,13 +87,14 @@ export async function networkUnderTest(
         ...headers,
       },
       ...(body !== undefined && { payload: JSON.stringify(body) }),
+      ...(text !== undefined && { payload: text }),
     });
-    const text = answer.body;
+    const said = answer.body;
     return {
       status: answer.statusCode,
       headers: answer.headers,
-      text,
-      json: text.startsWith('{') ? JSON.parse(text) : null,
+      text: said,
+      json: said.startsWith('{') ? JSON.parse(said) : null,
     };
   }
   const here = (path: string, asked: Asked = {}) => ask(path, { ...asked, from: '127.0.0.1' });

@@ -9,6 +9,8 @@ export interface DataFolder {
   readonly lock: string;
   /** Half-made files; emptied at every start. */
   readonly incoming: string;
+  /** Photographs that are sent in pieces, while they are; in no backup. */
+  readonly uploads: string;
   readonly photographs: string;
   readonly results: string;
   /** Can be made again from the photographs at any time. */
@@ -25,6 +27,7 @@ export function dataFolderAt(folder: string): DataFolder {
     database: join(root, 'stonetone.sqlite'),
     lock: join(root, 'stonetone.lock'),
     incoming: join(root, 'incoming'),
+    uploads: join(root, 'uploads'),
     photographs: join(root, 'photographs'),
     results: join(root, 'results'),
     cache: join(root, 'cache'),
@@ -34,7 +37,7 @@ export function dataFolderAt(folder: string): DataFolder {
 
 /** Makes what is missing. Throws the file system's error where it cannot. */
 export async function prepareDataFolder(folder: DataFolder): Promise<void> {
-  for (const place of [folder.root, folder.photographs, folder.results, folder.cache]) {
+  for (const place of [folder.root, folder.uploads, folder.photographs, folder.results, folder.cache]) {
     await ensureFolder(place);
   }
 }

@@ -17,6 +17,8 @@ export interface Operation {
   readonly body: JsonSchema | null;
   /** Whether it takes a photograph as a multipart form. */
   readonly upload: boolean;
+  /** Whether it takes bytes as they are. */
+  readonly bytes: boolean;
   /** Whether it draws a sheet, packs an archive or searches a photograph: some 100 times the work of the others. */
   readonly heavy: boolean;
 }
@@ -44,6 +46,7 @@ export function describedOperations({ paths }: Description): readonly Operation[
           parameters,
           body: requestBody?.content['application/json']?.schema ?? null,
           upload: method === 'post' && path === '/api/photographs',
+          bytes: method === 'patch' && path === '/api/uploads/{id}',
           heavy: /\.(pdf|docx|zip)$|\/corners$|\/zone-tones$|\/download$|^\/api\/copies/.test(path),
         })),
   );

@@ -1,4 +1,5 @@
 import type { Random } from '../../../src/foundation/random.ts';
+import { startOf } from '../../server/uploadPieces.ts';
 import { brokenText, brokenValue, hostileValue } from './brokenValue.ts';
 import { oneOf, wholeBetween } from './choose.ts';
 import type { Operation } from './describedOperations.ts';
@@ -102,9 +103,17 @@ export function madeRequest(
     const form = uploadForm(parts, spoilt === 'body');
     payload = form.payload;
     headers['content-type'] = form.contentType;
+  } else if (operation.bytes) {
+    const whole = Buffer.from(parts.pictures[0]!);
+    // most begin at the beginning, so that some photograph becomes whole
+    if (sound && random() < 0.7) url = url.replace(/from=\d+/, 'from=0');
+    payload = spoilt === 'body' ? whole.subarray(wholeBetween(random, 0, whole.length - 1)) : whole;
+    headers['content-type'] = 'application/octet-stream';
   } else if (operation.body) {
     const again = operation.path === '/api/protocols' ? known.remembered('protocol.json') : null;
-    const value = withOwnFolder(again ?? soundValue(operation.body, making), operation, parts.scratch);
+    const told = operation.path === '/api/uploads' ? startOf(parts.pictures[0]!) : null;
+    const made = again ?? told ?? soundValue(operation.body, making);
+    const value = withOwnFolder(made, operation, parts.scratch);
     const sent =
       spoilt === 'body' ? withOwnFolder(brokenValue(value, random), operation, parts.scratch) : value;
     payload = Buffer.from(JSON.stringify(sent) ?? '');
@@ -119,9 +128,9 @@ export function madeRequest(
   return { operation, method, url, headers, payload, sound };
 }
 
-function spoiltPart({ body, upload, parameters }: Operation, random: Random): string {
+function spoiltPart({ body, upload, bytes, parameters }: Operation, random: Random): string {
   const parts = ['headers', 'method'];
-  if (body || upload) parts.push('body', 'body', 'body', 'body', 'type');
+  if (body || upload || bytes) parts.push('body', 'body', 'body', 'body', 'type');
   if (body) parts.push('text');
   if (parameters.some((parameter) => parameter.in === 'path')) parts.push('path');
   if (parameters.some((parameter) => parameter.in === 'query')) parts.push('query', 'query');
