@@ -143,7 +143,8 @@ function nextOf(
 function wordsOf({ stage, open, gummed, inked }: Condition, wet: boolean): string {
   const done = open ? `${lineRule(stage).name} under way` : stagePast[stage];
   if (wet) return `${done}, etch on the stone`;
-  const gum = { yes: 'gummed', no: 'not gummed', unknown: 'gummed or not: unknown' }[gummed];
+  const face = stage === 'gum-border' ? 'the face not gummed' : 'not gummed';
+  const gum = { yes: 'gummed', no: face, unknown: 'gummed or not: unknown' }[gummed];
   return inked === 'yes' ? `${done}, inked, ${gum}` : `${done}, ${gum}`;
 }
 

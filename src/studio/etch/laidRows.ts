@@ -16,3 +16,8 @@ export function laidRows(plan: EtchPlan): LaidRow[] {
       : [{ row: zone, name }];
   });
 }
+
+/** The zones that a plan has no rule for: nobody is led to lay them, so that it must be said. */
+export function unruledZones(plan: EtchPlan): readonly PlannedZone[] {
+  return plan.zones.filter(({ etch }) => etch === null);
+}

@@ -51,6 +51,18 @@ describe('what the bench shows', () => {
     expect(view.places[0]?.state).toBe('lit');
   });
 
+  it('says from the beginning which zones no rule leads', () => {
+    const [first, ...others] = kept.plan.zones;
+    const unruled = { ...first!, id: 'wash', letter: 'W', name: 'Wash', etch: null, strength: null };
+    const plan = { ...kept.plan, zones: [first!, ...others, unruled] };
+    const fold = foldRun([], plan);
+    const state = runState({ run, work, plan: { ...kept, plan }, fold, now: new Date(begin) });
+    expect(benchView(plan, state, 1).facts).toEqual([
+      'W, Wash: no rule in this plan, so nothing here leads its etch',
+    ]);
+    expect(aBench().look(0).facts).toEqual([]);
+  });
+
   it('runs by the clock from the beginning, tapped or not', () => {
     const bench = aBench();
     bench.log(0, 'stage-started', onStone);

@@ -2,7 +2,7 @@ import type { DueMove, RunFactKind, RunState } from '../../../records/bench.ts';
 import type { EtchPlan } from '../../../records/etch.ts';
 import type { LineStage } from '../../../records/run.ts';
 import { buffingRounds, endSigns } from '../../../studio/etch/endSigns.ts';
-import { laidRows } from '../../../studio/etch/laidRows.ts';
+import { laidRows, unruledZones } from '../../../studio/etch/laidRows.ts';
 import { type AskedMove, askedMoves } from './askedMove.ts';
 import { type BenchTaps, beginTap, buffingTaps, etchingTaps } from './benchTaps.ts';
 import { amountOfEtch } from './freePlaces.ts';
@@ -68,7 +68,7 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
   const nameOf = (place: string) => lowered(rows.get(place)?.name ?? place);
   const amountOf = (place: string) => rows.get(place)?.amount ?? null;
   const { moves } = state;
-  const facts = shownFactWords(state.facts);
+  const facts = [...unruledWords(plan), ...shownFactWords(state.facts)];
   const rest = {
     letter: null,
     seconds: null,
@@ -139,6 +139,13 @@ function askedWords(
   const { action, zone } = asked.step;
   if (asked.when === 'unlogged' && action === 'lay') return `Is the ${nameOf(zone)} laid? Then log it`;
   return asked.when === 'next' ? `Next: ${lowered(step(action, zone))}` : step(action, zone);
+}
+
+/** Which zones nothing leads, for want of a rule. */
+function unruledWords(plan: EtchPlan): readonly string[] {
+  return unruledZones(plan).map(
+    ({ letter, name }) => `${letter}, ${name}: no rule in this plan, so nothing here leads its etch`,
+  );
 }
 
 /** What was not as planned and a printer should see, each once, oldest first. */

@@ -7,9 +7,16 @@ import type {
 } from '../../../records/etch.ts';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
+import { unruledZones } from '../../../studio/etch/laidRows.ts';
 
-/** The finding of a plan: whether the people there can keep it, and how long it takes. */
-export function planHeadline({ plan, request }: KeptPlan): string {
+/** The finding of a plan: whether the people there can keep it, how long it takes, and which zones it leaves out. */
+export function planHeadline(kept: KeptPlan): string {
+  const without = unruledZones(kept.plan).map(({ letter }) => letter);
+  const finding = keptWords(kept);
+  return without.length === 0 ? finding : `${finding}; no rule yet for ${without.join(', ')}`;
+}
+
+function keptWords({ plan, request }: KeptPlan): string {
   const who = request.people === 1 ? 'One person' : 'Two people';
   const end = Math.max(0, ...plan.schedule.steps.map(({ to }) => to));
   switch (plan.schedule.feasible) {
