@@ -110,9 +110,9 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'network-closed': 409,
   'address-not-here': 500,
   'certificate-unusable': 500,
-};
   'upload-gap': 409,
   'upload-unfinished': 409,
   'upload-differs': 422,
   'uploads-unfinished': 429,
   'uploads-too-many': 429,
+};
