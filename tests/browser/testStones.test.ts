@@ -89,6 +89,60 @@ describeInBrowser('test stones', (pages) => {
     await expectSoundScreen(page, 'the test stones');
   });
 
+  it('patches are drawn over the photograph, named, sized, taken back, and not lost by a reload', async () => {
+    const { stoneCorners } = JSON.parse(readFileSync(picture('measured.json'), 'utf8'));
+    const { id } = await post<TestStone>('/api/test-stones', {
+      name: 'T-84',
+      sizeMm: [400, 300],
+      factors: [{ name: 'medium' }],
+      drawn: { photograph: await uploaded('measured-stone.jpg'), corners: stoneCorners },
+    });
+    const page = await pages.atDesk(`/test-stones/${id}/patches`);
+    await page.getByRole('heading', { name: 'Where does each patch lie?' }).waitFor();
+    await page.locator('.stone-board-area img').first().waitFor();
+    await expectSoundScreen(page, 'no patch drawn yet');
+    const drawn = async (kind: string) => {
+      await page.getByRole('button', { name: kind }).click();
+      for (const key of ['Enter', 'Shift+ArrowRight', 'Enter', 'Shift+ArrowDown', 'Enter', 'c'])
+        await page.keyboard.press(key);
+    };
+    await drawn('Draw a patch');
+    await page.getByLabel('It goes by').fill('moon');
+    await page.getByLabel('It goes by').press('Enter');
+    const place = page.getByRole('region', { name: 'Where moon lies' });
+    await place.getByLabel('Width').fill('40');
+    await page.getByLabel('medium', { exact: true }).fill('wash');
+    await expectSoundScreen(page, 'a patch in hand');
+    // A finger's way: the letter carries the whole patch.
+    const letter = (await page.locator('.zone-mark .zone-letter').boundingBox())!;
+    const [x, y] = [letter.x + letter.width / 2, letter.y + letter.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x - 120, y, { steps: 4 });
+    await page.mouse.up();
+    await expect.poll(() => place.getByLabel('From the left').inputValue()).not.toBe('200');
+    await page.getByRole('button', { name: 'Take back' }).click();
+    await expect.poll(() => place.getByLabel('From the left').inputValue()).toBe('200');
+    await drawn('Draw a stop-out');
+    await page.getByText('Not saved yet; a reload, or another page, keeps it.').waitFor();
+    await page.getByRole('link', { name: 'Reading', exact: true }).click();
+    await page.getByRole('link', { name: 'Patches, not saved' }).waitFor();
+    await page.reload();
+    await page.getByRole('link', { name: 'Patches, not saved' }).click();
+    await page.getByText('What was unsaved at the last visit is here again.').waitFor();
+    await page.getByRole('button', { name: /1: stop-out/ }).waitFor();
+    await page.getByRole('button', { name: 'Save the patches' }).click();
+    await page.getByRole('status').getByText('Saved.').waitFor();
+    const answer = await fetch(`${inject('address')}/api/test-stones/${id}`);
+    const { patches } = (await answer.json()) as TestStone;
+    expect(patches).toMatchObject([
+      { id: 'moon', intention: 'image', treatment: { medium: 'wash' } },
+      { id: '1', intention: 'stop-out', treatment: {} },
+    ]);
+    const across = patches[0]!.polygonMm.map(([left]) => left);
+    expect(Math.max(...across) - Math.min(...across)).toBe(40);
+  });
+
   it('one that is read is looked at, put right by hand, read blind and answers', async () => {
     const { id, patches } = await readStone('T-82');
     const page = await pages.atDesk(`/test-stones/${id}`);

@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import type { TestStone, TestStoneDraft } from '../../../records/testStone.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { openTestStone, saveTestStone, testStoneKey, testStonesKey } from '../../client/testStones.ts';
+import { readPatches } from '../../managers/testStones/unsavedPatches.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { useSaving } from '../useSaving.ts';
 import { AnswerPage } from './AnswerPage.tsx';
@@ -58,7 +59,7 @@ export default function TestStoneScreen({ id, view }: { id: string; view: string
             href={`/test-stones/${id}${path === '' ? '' : `/${path}`}`}
             aria-current={path === view ? 'page' : undefined}
           >
-            {words}
+            {path === 'patches' && view !== path && laidBy(id) ? 'Patches, not saved' : words}
           </Link>
         ))}
       </nav>
@@ -70,6 +71,11 @@ export default function TestStoneScreen({ id, view }: { id: string; view: string
       )}
     </>
   );
+}
+
+/** Whether patches of this stone lie on the shelf, unsaved. */
+function laidBy(id: string): boolean {
+  return readPatches(window.sessionStorage, id) !== null;
 }
 
 function pageOf(view: string, parts: TestStonePageParts) {

@@ -9,6 +9,7 @@ import { sameDrawing } from '../../managers/drawingDifferences.ts';
 import { keepUnsaved, readUnsaved } from '../../managers/unsavedDrawing.ts';
 import { type DeskState, ZoneDesk } from '../../managers/zoneDesk.ts';
 import { drawingOf } from '../../managers/zoneDrawing.ts';
+import { useKeptOnLeaving } from '../useKeptOnLeaving.ts';
 import { useQuiet } from './useQuiet.ts';
 
 /** A work on its desk: what is drawn, whether that is saved, and what came of saving. */
@@ -50,23 +51,12 @@ export function useWorkDesk(entry: WorkEntry): WorkDesk {
   const kept = useMemo(() => drawingOf(base.work), [base]);
   const unsaved = useMemo(() => !sameDrawing(drawing, kept), [drawing, kept]);
 
-  useEffect(() => {
-    const toKeep = unsaved || drawing.outline ? { version: base.version, drawing } : null;
+  const lay = () => {
+    const last = desk.current().drawing;
+    const toKeep = last.outline || !sameDrawing(last, kept) ? { version: base.version, drawing: last } : null;
     keepUnsaved(window.sessionStorage, entry.id, toKeep);
-  }, [unsaved, drawing, base.version, entry.id]);
-  // Whoever leaves while the hand still moves takes the last stroke along.
-  useEffect(() => {
-    const leave = () => {
-      const last = desk.current().drawing;
-      if (last.outline || !sameDrawing(last, kept))
-        keepUnsaved(window.sessionStorage, entry.id, { version: base.version, drawing: last });
-    };
-    window.addEventListener('pagehide', leave);
-    return () => {
-      window.removeEventListener('pagehide', leave);
-      leave();
-    };
-  }, [desk, kept, base.version, entry.id]);
+  };
+  useKeptOnLeaving(lay, drawing, base);
 
   /** Takes a work in as it is kept; a drawing that is another becomes one step that can be undone. */
   const adopt = (work: WorkEntry) => {

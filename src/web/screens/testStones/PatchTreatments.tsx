@@ -1,0 +1,106 @@
+import { type ReactNode, useState } from 'react';
+import type { StonePatch, TestStone } from '../../../records/testStone.ts';
+import { patchesStamp, patchLetter } from '../../managers/testStones/patchLetters.ts';
+import { pickedAfter, type Reach } from '../../managers/testStones/pickedPatches.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Fold } from '../../parts/Fold.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { PatchPicture } from '../../parts/PatchPicture.tsx';
+import { Picks } from '../../parts/Picks.tsx';
+import { DrawnStone } from './DrawnStone.tsx';
+import { FactorFields } from './FactorFields.tsx';
+import { GridFields } from './GridFields.tsx';
+import { PatchFields } from './PatchFields.tsx';
+import type { PatchDesk } from './usePatchDesk.ts';
+
+/** What patches got: typed for a whole row or column at once. */
+export function PatchTreatments({
+  stone,
+  desk,
+  saves,
+  told,
+  onDraw,
+}: {
+  stone: TestStone;
+  desk: PatchDesk;
+  /** The button that saves. */
+  saves: ReactNode;
+  /** What came of saving. */
+  told: ReactNode;
+  onDraw: () => void;
+}) {
+  const { patches, factors, grid } = desk;
+  const [picked, setPicked] = useState<ReadonlySet<string>>(new Set());
+  const [reach, setReach] = useState<Reach>('row');
+  return (
+    <>
+      <PageHead stamp={patchesStamp(stone.name, patches.length)} headline="What did each patch get?">
+        {saves}
+      </PageHead>
+      <div className="test-stone-two">
+        <div className="test-stone-form">
+          {told}
+          <Picks<Reach>
+            label="A press on a patch picks"
+            value={reach}
+            options={[
+              ['row', 'its row'],
+              ['column', 'its column'],
+              ['patch', 'it alone'],
+            ]}
+            onPick={setReach}
+          />
+          {picked.size === 0 ? (
+            <p className="soft">
+              Press a patch on the stone to pick its row; then type what it got. Pick several rows to type for
+              all of them.
+            </p>
+          ) : (
+            <PatchFields
+              key={[...picked].join(' ')}
+              patches={patches}
+              factors={factors}
+              picked={picked}
+              onPatches={desk.say}
+              onDone={() => setPicked(new Set())}
+            />
+          )}
+          <Button onClick={onDraw}>Draw and move patches</Button>
+          <Fold title="What was varied, and how it was given">
+            <FactorFields factors={factors} onFactors={desk.vary} />
+          </Fold>
+          {grid && (
+            <Fold title="Where the squares lie">
+              <GridFields
+                grid={grid}
+                onGrid={(next) => {
+                  desk.lay(next);
+                  setPicked(new Set());
+                }}
+              />
+            </Fold>
+          )}
+        </div>
+        <PatchPicture
+          label="Patches on the stone"
+          sizeMm={stone.sizeMm}
+          patches={patches.map((patch) => ({
+            id: patch.id,
+            polygonMm: patch.polygonMm,
+            letter: patchLetter(patch),
+            words: treatmentWords(patch),
+          }))}
+          picked={picked}
+          onPick={(id) => setPicked(pickedAfter(patches, picked, id, reach))}
+          picture={<DrawnStone stone={stone} />}
+        />
+      </div>
+    </>
+  );
+}
+
+function treatmentWords({ treatment, intention }: StonePatch): string {
+  const levels = Object.entries(treatment).map(([factor, level]) => `${factor} ${level}`);
+  const what = intention === 'image' ? [] : [intention];
+  return [...what, ...(levels.length === 0 ? ['nothing typed'] : levels)].join(', ');
+}
