@@ -29,6 +29,7 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'picture-coding': 2,
   'file-too-large': 2,
   'picture-too-small': 2,
+  'picture-too-slow': 2,
   'zones-malformed': 2,
   'zone-outside': 2,
   'zone-self-crossing': 2,

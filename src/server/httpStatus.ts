@@ -23,6 +23,7 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'picture-coding': 422,
   'file-too-large': 413,
   'picture-too-small': 422,
+  'picture-too-slow': 422,
   'zones-malformed': 422,
   'zone-outside': 422,
   'zone-self-crossing': 422,

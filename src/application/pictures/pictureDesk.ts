@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { access, rm } from 'node:fs/promises';
 import { join } from 'node:path';
+import { failure } from '../../foundation/failure.ts';
 import { ok, type Result } from '../../foundation/result.ts';
 import { moveDurably } from '../../store/files/durableFiles.ts';
 import type { Store } from '../../store/openStore.ts';
@@ -11,7 +12,7 @@ import type { TonesAnswer } from '../zoneTones/readTones.ts';
 import type { TonePlace } from '../zoneTones/tonePlace.ts';
 import type { CornerSuggestion, PictureAnswers, PictureTask } from './pictureTask.ts';
 
-/** Heavy work on single photographs, off the main thread, two at a time. */
+/** Heavy work on single photographs, off the main thread, two at a time; `picture-too-slow` where one takes for ever. */
 export interface PictureDesk {
   /** Reads an upload whole; see `ingestPhotograph`. */
   ingest(folder: string, fileName: string): Promise<PictureAnswers['ingest']>;
@@ -32,6 +33,8 @@ export interface PictureDesk {
 }
 
 const tasksAtOnce = 2;
+/** A photograph of 100 megapixels takes ten seconds or so; what takes longer than this must not hold a place for ever, ms. */
+const pictureWithinMs = 120_000;
 
 /** The desk for the photographs of an open store. */
 export function createPictureDesk(store: Pick<Store, 'folder' | 'photographFiles'>): PictureDesk {
@@ -43,7 +46,11 @@ export function createPictureDesk(store: Pick<Store, 'folder' | 'photographFiles
     task: Extract<PictureTask, { kind: Kind }>,
   ): Promise<PictureAnswers[Kind] | Result<never>> {
     const module = threadModule(import.meta.url, 'pictureThread');
-    const ended = await threads.run<PictureAnswers[Kind]>(module, task);
+    const late = failure('picture-too-slow', {
+      file: task.fileName,
+      seconds: pictureWithinMs / 1000,
+    });
+    const ended = await threads.run<PictureAnswers[Kind]>(module, task, { withinMs: pictureWithinMs, late });
     return ended.ok ? ended.value : ended;
   }
 

@@ -1,14 +1,21 @@
-import { failure } from '../../foundation/failure.ts';
+import { type Failure, failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import { limitConcurrency } from './limitConcurrency.ts';
 import { type RunningThread, runInThread } from './runInThread.ts';
 
 /** Heavy work off the main thread, so many pieces at a time, each in a thread of its own. */
 export interface ThreadDesk {
-  /** Waits for a place, runs a module on `data`, and hands over its answer; `cancelled` or `internal` without one. */
-  run<Answer>(module: URL, data: unknown): Promise<Result<Answer>>;
+  /** Waits for a place, runs a module on `data`, and hands over its answer; `cancelled`, `internal` or what the limit says without one. */
+  run<Answer>(module: URL, data: unknown, limit?: TimeLimit): Promise<Result<Answer>>;
   /** Ends all work where it stands; what is asked for later is cancelled. */
   stop(): Promise<void>;
+}
+
+/** How long a piece of work may take, and what is said of one that takes longer. */
+export interface TimeLimit {
+  /** From the start of its thread, ms: waiting for a place does not count. */
+  readonly withinMs: number;
+  readonly late: Failure;
 }
 
 /** A desk with room for `atOnce` threads. */
@@ -17,19 +24,27 @@ export function createThreadDesk(atOnce: number): ThreadDesk {
   const threads = new Set<RunningThread<unknown>>();
   let stopped = false;
   return {
-    run<Answer>(module: URL, data: unknown): Promise<Result<Answer>> {
+    run<Answer>(module: URL, data: unknown, limit?: TimeLimit): Promise<Result<Answer>> {
       return limited(async () => {
         if (stopped) return fail(failure('cancelled'));
         const thread = runInThread<never, Answer>(module, data);
         threads.add(thread);
+        let late = false;
+        const timer =
+          limit &&
+          setTimeout(() => {
+            late = true;
+            void thread.terminate();
+          }, limit.withinMs);
         const end = await thread.end;
+        clearTimeout(timer);
         threads.delete(thread);
         void thread.terminate();
         switch (end.kind) {
           case 'answered':
             return ok(end.answer);
           case 'terminated':
-            return fail(failure('cancelled'));
+            return fail(limit && late ? limit.late : failure('cancelled'));
           case 'crashed':
             return fail(failure('internal', { why: end.why }));
           default:

@@ -43,6 +43,10 @@ export const pictureFailures = {
     sentence: '{file} is only {width} x {height} px, too small to measure anything.',
     remedy: 'Give the photograph at full size.',
   },
+  'picture-too-slow': {
+    sentence: '{file} was not read within {seconds} s and was given up.',
+    remedy: 'Try again when less is going on; if it happens again, export the photograph as a JPEG.',
+  },
   'chips-malformed': {
     sentence: 'The chips could not be read: {why}.',
     remedy: 'See docs for the form of chips.json.',

@@ -1,5 +1,3 @@
-import decode from 'heic-decode';
-
 /** A decoded HEIC picture: upright (its own turn applied), 8-bit RGBA, row by row. */
 export interface HeicPixels {
   readonly width: number;
@@ -33,6 +31,8 @@ async function decodeQuietly(bytes: Uint8Array): Promise<HeicPixels> {
     else log(...parts);
   };
   try {
+    // a third of a second of a core to load: only whoever meets such a file waits for it
+    const { default: decode } = await import('heic-decode');
     return await decode({ buffer: bytes });
   } catch (error) {
     throw why === null ? error : new Error(why);
