@@ -164,6 +164,7 @@ export const testStoneEventInputSchema = z.discriminatedUnion('kind', [
     }),
   ),
   event('sitting-begun', z.object({ print: idSchema, seed: z.int().min(0).max(4_294_967_295) })),
+  event('list-opened', z.object({ why: z.string().trim().min(1, 'say why').max(1000) })),
   event('seen', z.object({ sitting: idSchema, patch: word, hold: hold.describe('null: could not tell') })),
 ]) satisfies z.ZodType<TestStoneEventInput>;
 

@@ -1,4 +1,5 @@
 import type { Corners, Point } from '../science/geometry/point.ts';
+import type { OwnEtch, TreatmentKind } from './testPlan.ts';
 
 /**
  * What a patch is for: `image` is meant to print; `control` too, and is what others are compared with; a `guide` line may
@@ -96,8 +97,41 @@ export interface TestStoneDraft {
   readonly note: string;
 }
 
+/** How a test stone came of a plan. */
+export interface PlannedAs {
+  /** The planned test that it was made of; null: it was asked for whole, over HTTP. */
+  readonly planId: string | null;
+  /** SHA-256 of the list of who gets what. */
+  readonly seal: string;
+  /** The stone that it was laid out for, and the border outside the rectangle that it is read in. */
+  readonly stoneMm: Point;
+  readonly borderMm: Point;
+  /** By treatment. */
+  readonly kinds: Readonly<Record<string, TreatmentKind>>;
+  readonly ownEtches: readonly OwnEtch[];
+}
+
+/** Whether the list of who got what is still sealed. */
+export interface ListState {
+  readonly sealed: boolean;
+  /** Patches that have no verdict yet, on the print that has most. */
+  readonly untold: number;
+  /** null: nobody opened it by an act of their own. */
+  readonly opened: {
+    readonly at: string;
+    readonly by: string;
+    readonly why: string;
+    /** Patches that had no verdict then; more than 0: before it was read. */
+    readonly untold: number;
+  } | null;
+}
+
 /** A test stone as it is kept. */
 export interface TestStone extends TestStoneDraft {
+  /** Left out: it was not made of a plan. */
+  readonly planned?: PlannedAs | undefined;
+  /** Of a planned one as it is shown; while it is sealed, patches are shown without what they got. Never kept. */
+  readonly list?: ListState | undefined;
   readonly id: string;
   readonly archived: boolean;
   /** Raised at every save; a save must name the version it started from. */

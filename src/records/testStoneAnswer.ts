@@ -117,7 +117,8 @@ export type AuditCode =
   | 'prints-not-replicates'
   | 'no-control'
   | 'cells-missing'
-  | 'unread-unevenly';
+  | 'unread-unevenly'
+  | 'opened-early';
 
 /** One thing that stands between a difference and its cause. */
 export interface AuditFinding {

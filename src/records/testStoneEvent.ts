@@ -18,6 +18,11 @@ export type TestStoneHappening =
   | {
       readonly kind: 'seen';
       readonly payload: { readonly sitting: string; readonly patch: string; readonly hold: Hold | null };
+    }
+  /** The list of who got what was opened; `untold` (the server counts): patches that had no verdict then. */
+  | {
+      readonly kind: 'list-opened';
+      readonly payload: { readonly why: string; readonly untold?: number | undefined };
     };
 
 /** As it is sent; sent again under one client id it is the same one. */

@@ -51,6 +51,7 @@ import { addSecondEtchRoutes } from './routes/secondEtchRoutes.ts';
 import { addSeriesRoutes } from './routes/seriesRoutes.ts';
 import { addStoneRoutes } from './routes/stoneRoutes.ts';
 import { addSuspectRoutes } from './routes/suspectRoutes.ts';
+import { addTestPlanRoutes } from './routes/testPlanRoutes.ts';
 import { addTestStoneReadingRoutes } from './routes/testStoneReadingRoutes.ts';
 import { addTestStoneRoutes } from './routes/testStoneRoutes.ts';
 import { addTestStoneSheetRoutes } from './routes/testStoneSheetRoutes.ts';
@@ -151,6 +152,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addRoomRoutes(app);
   addMaterialRoutes(app, services);
   addTestStoneRoutes(app, services);
+  addTestPlanRoutes(app, services);
   addTrialRoutes(app, services);
   addTestStoneSheetRoutes(app, services);
   addKnownHoldsRoutes(app, services);

@@ -28,6 +28,7 @@ import { type RunRepository, runRepositoryIn } from './repositories/runRepositor
 import { type SeriesRepository, seriesRepositoryIn } from './repositories/seriesRepository.ts';
 import { type StoneRepository, stoneRepositoryIn } from './repositories/stoneRepository.ts';
 import { type StudioRepository, studioRepositoryIn } from './repositories/studioRepository.ts';
+import { type TestPlanRepository, testPlanRepositoryIn } from './repositories/testPlanRepository.ts';
 import { type TestStoneRepository, testStoneRepositoryIn } from './repositories/testStoneRepository.ts';
 import { type WorkRepository, workRepositoryIn } from './repositories/workRepository.ts';
 
@@ -42,6 +43,7 @@ export interface KeptRecords {
   readonly pullMeasurings: PullMeasuringRepository;
   readonly series: SeriesRepository;
   readonly testStones: TestStoneRepository;
+  readonly testPlans: TestPlanRepository;
   readonly editions: EditionRepository;
   readonly ledgers: LedgerRepository;
   readonly etchTables: EtchTableRepository;
@@ -78,6 +80,7 @@ export function keptRecordsIn(database: Kysely<Tables>): KeptRecords {
     pullMeasurings: pullMeasuringRepositoryIn(database),
     series: seriesRepositoryIn(database),
     testStones: testStoneRepositoryIn(database),
+    testPlans: testPlanRepositoryIn(database),
     editions: editionRepositoryIn(database),
     ledgers: ledgerRepositoryIn(database),
     etchTables: etchTableRepositoryIn(database),

@@ -39,7 +39,7 @@ it('is laid out, told what it could notice, and given out with its sealed list',
   expect((await studio.call('/api/trial-designs/list.csv?wish=nothing')).status).toBe(400);
 });
 
-it('becomes test stones with what each patch gets, as the list has it', async () => {
+it('becomes test stones with what each patch gets, as the list has it, sealed until it is opened', async () => {
   const studio = await studioUnderTest();
   const entered = await studio.send<{ testStones: TestStone[] }>(
     'POST',
@@ -58,12 +58,19 @@ it('becomes test stones with what each patch gets, as the list has it', async ()
   });
   const text = await (await studio.call(`/api/trial-designs/list.csv?${query(wish)}`)).text();
   const listed = text.trim().split('\r\n').slice(1);
-  expect(
-    [...first!.patches, ...second!.patches].map(
-      ({ id, treatment }) => `${id},${treatment.etch},${treatment.medium}`,
-    ),
-  ).toEqual(listed);
-  for (const { treatment, intention } of first!.patches)
+  expect(first).toMatchObject({ list: { sealed: true, untold: 12, opened: null } });
+  const told = ({ patches }: TestStone) =>
+    patches.map(({ id, treatment }) => `${id},${treatment.etch},${treatment.medium}`);
+  expect(told(first!)[0], 'sealed').toBe('1A1,undefined,undefined');
+  const open = async ({ id }: TestStone) => {
+    const payload = { why: 'to be drawn here' };
+    const event = { clientId: 'open', actor: 'P.R.', kind: 'list-opened', payload };
+    expect((await studio.send('POST', `/api/test-stones/${id}/events`, event)).status).toBe(201);
+    return studio.json<TestStone>(`/api/test-stones/${id}`);
+  };
+  const opened = [await open(first!), await open(second!)];
+  expect(opened.flatMap(told)).toEqual(listed);
+  for (const { treatment, intention } of opened[0]!.patches)
     expect(intention).toBe(treatment.etch === 'None' ? 'control' : 'image');
   const { testStones } = await studio.json<{ testStones: TestStone[] }>('/api/test-stones');
   expect(testStones).toHaveLength(2);

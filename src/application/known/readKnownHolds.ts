@@ -3,7 +3,7 @@ import type { HoldObservation, KnownHolds, TableAdvice } from '../../records/kno
 import type { Medium } from '../../records/medium.ts';
 import { mediumCatalogue } from '../../studio/etch/mediumCatalogue.ts';
 import { knownHolds } from '../../studio/trials/known/knownHolds.ts';
-import { readTestStoneReading } from '../testStones/readTestStoneReading.ts';
+import { shownTestStoneReading } from '../testStones/shownTestStone.ts';
 import { holdsOfWork } from './holdsOfWork.ts';
 import type { KnownParts } from './knownParts.ts';
 
@@ -35,7 +35,8 @@ async function ofTestStones(parts: KnownParts): Promise<HoldObservation[]> {
   for (let after: string | null = null, more = true; more; ) {
     const listed = await parts.store.testStones.list({ search: '', archived: 'no', after, limit: pageSize });
     for (const stone of listed?.page ?? []) {
-      const reading = await readTestStoneReading(parts, stone.id);
+      // what is sealed still tells nothing here
+      const reading = await shownTestStoneReading(parts, stone.id);
       if (!reading.ok) continue;
       for (const { treatment, strip, square, hold, intention } of reading.value.findings) {
         const { medium, etch } = treatment;

@@ -4,18 +4,31 @@ import type { TestStone } from '../../records/testStone.ts';
 import type { TestStoneEvent, TestStoneEventInput } from '../../records/testStoneEvent.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import type { SavingParts } from '../saving.ts';
-import { noSuchTestStone } from './testStones.ts';
+import { noSuchTestStone } from './noSuchTestStone.ts';
+import type { ReadingParts } from './readTestStoneReading.ts';
+import { listStateOf } from './shownTestStone.ts';
+
+export interface LogParts extends Pick<SavingParts, 'now'> {
+  readonly store: SavingParts['store'] & ReadingParts['store'];
+}
+
+/** Patches without a verdict, counted before a decision is open: readings lie in files. */
+async function untoldOn(store: ReadingParts['store'], id: string): Promise<number> {
+  const stone = await store.testStones.find(id);
+  return (stone && (await listStateOf({ store }, stone)))?.untold ?? 0;
+}
 
 /**
- * Keeps a correction, the beginning of a blind reading, or an answer of one. Sent again under the same client id, gives the
+ * Keeps a correction, the opening of a list, the beginning of a blind reading, or an answer of one. Sent again under the same client id, gives the
  * event as it was kept first.
  * @returns `not-found` without the test stone, `reference-unknown` for a print, patch or sitting that it doesn't have
  */
-export function logTestStoneEvent(
-  { store, now }: Pick<SavingParts, 'store' | 'now'>,
+export async function logTestStoneEvent(
+  { store, now }: LogParts,
   testStoneId: string,
   input: TestStoneEventInput,
 ): Promise<Result<TestStoneEvent>> {
+  const untold = input.kind === 'list-opened' ? await untoldOn(store, testStoneId) : null;
   return store.decide<TestStoneEvent, Failure>(async (records) => {
     const kept = await records.testStones.eventOf(testStoneId, input.clientId);
     if (kept) return ok(kept);
@@ -24,7 +37,13 @@ export function logTestStoneEvent(
     const events = await records.testStones.events(testStoneId);
     const unknown = unknownPart(stone, events, input);
     if (unknown) return fail(unknown);
-    const event = { ...input, sequence: events.length + 1, at: now().toISOString() } as TestStoneEvent;
+    const told = input.kind === 'list-opened' ? { ...input.payload, untold: untold ?? 0 } : input.payload;
+    const event = {
+      ...input,
+      payload: told,
+      sequence: events.length + 1,
+      at: now().toISOString(),
+    } as TestStoneEvent;
     await records.testStones.addEvent(testStoneId, event);
     return ok(event);
   });
@@ -60,6 +79,8 @@ function unknownPart(
       );
       return missing('sitting', payload.sitting, begun) ?? patch(payload.patch);
     }
+    case 'list-opened':
+      return null;
     default:
       return kind satisfies never;
   }

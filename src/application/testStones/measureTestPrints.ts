@@ -4,8 +4,8 @@ import type { ComparisonRequest } from '../../records/comparisonEntry.ts';
 import type { TestPrint, TestStone } from '../../records/testStone.ts';
 import type { Store } from '../../store/openStore.ts';
 import { type CreateComparisonParts, createComparison } from '../createComparison.ts';
+import { noSuchTestStone } from './noSuchTestStone.ts';
 import { patchZones } from './patchZones.ts';
-import { noSuchTestStone } from './testStones.ts';
 
 export interface MeasurePrintsParts extends CreateComparisonParts {
   readonly store: CreateComparisonParts['store'] & Pick<Store, 'testStones' | 'decide'>;

@@ -2,7 +2,7 @@ import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { BlindSitting } from '../../records/patchReading.ts';
 import type { Store } from '../../store/openStore.ts';
 import { sittingsIn } from '../../studio/trials/reading/foldTestStoneEvents.ts';
-import { noSuchTestStone } from './testStones.ts';
+import { noSuchTestStone } from './noSuchTestStone.ts';
 
 /** Blind readings of a test stone, oldest first; or `not-found`. */
 export async function readSittings(

@@ -1,9 +1,11 @@
 import { failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { TestStoneAnswer, TrialDeviation } from '../../records/testStoneAnswer.ts';
+import { withOpenings } from '../../studio/trials/answer/openedEarly.ts';
 import type { ReadRunParts } from '../bench/readRun.ts';
 import { limitConcurrency } from '../threads/limitConcurrency.ts';
 import { runInThread, threadModule } from '../threads/runInThread.ts';
+import { readLists } from './readLists.ts';
 import { readLogDeviations } from './readLogDeviations.ts';
 import { readTestStoneFindings } from './readTestStoneFindings.ts';
 import type { ReadingParts } from './readTestStoneReading.ts';
@@ -17,7 +19,7 @@ export type AnswerParts = ReadingParts & ReadRunParts;
 /**
  * What test stones answer together, each by the print that it is judged by; stones that aren't read count for nothing. The
  * logs of their works say what went otherwise than planned. Worked out in a thread of its own.
- * @returns `not-found` for a stone that is not kept here, `internal` where the thread broke
+ * @returns `list-sealed` where nobody may see yet what patches of one got, `not-found` for a stone that is not kept here, `internal` where the thread broke
  */
 export async function readTestStoneAnswer(
   parts: AnswerParts,
@@ -25,6 +27,8 @@ export async function readTestStoneAnswer(
 ): Promise<Result<TestStoneAnswer>> {
   const stones = await readTestStoneFindings(parts, ids);
   if (!stones.ok) return stones;
+  const lists = await readLists(parts, ids);
+  if (!lists.ok) return lists;
   const module = threadModule(import.meta.url, 'testStoneAnswerThread');
   const deviations: TrialDeviation[] = [];
   for (const [index, id] of [...new Set(ids)].entries()) {
@@ -33,7 +37,7 @@ export async function readTestStoneAnswer(
   }
   const input = { stones: stones.value, deviations };
   const ended = await oneAtATime(() => runInThread<never, TestStoneAnswer>(module, input).end);
-  if (ended.kind === 'answered') return ok(ended.answer);
+  if (ended.kind === 'answered') return ok(withOpenings(ended.answer, lists.value));
   return fail(
     failure('internal', { why: ended.kind === 'crashed' ? ended.why : 'no answer was worked out' }),
   );

@@ -1,7 +1,7 @@
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { TestStoneFindings } from '../../records/testStoneAnswer.ts';
+import { noSuchTestStone } from './noSuchTestStone.ts';
 import { type ReadingParts, readTestStoneReading } from './readTestStoneReading.ts';
-import { noSuchTestStone } from './testStones.ts';
 
 /** What was found on test stones, each by the print that it is judged by; `not-found` for one that is not kept here. */
 export async function readTestStoneFindings(

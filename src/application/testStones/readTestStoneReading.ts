@@ -13,7 +13,7 @@ import { holdRule } from '../../studio/trials/reading/readHold.ts';
 import { readPatches } from '../../studio/trials/reading/readPatches.ts';
 import { findingCautions, layoutCautions } from '../../studio/trials/reading/testStoneCautions.ts';
 import { printRequest, sameReading } from './measureTestPrints.ts';
-import { noSuchTestStone } from './testStones.ts';
+import { noSuchTestStone } from './noSuchTestStone.ts';
 
 export interface ReadingParts {
   readonly store: Pick<Store, 'testStones' | 'comparisons' | 'resultFiles'>;
@@ -31,9 +31,7 @@ export async function readTestStoneReading(
 ): Promise<Result<TestStoneReading>> {
   const stone = await parts.store.testStones.find(id);
   if (stone === null) return fail(noSuchTestStone());
-  const corrections = correctionsIn(await parts.store.testStones.events(id));
-  const prints: ReadPrint[] = [];
-  for (const print of stone.prints) prints.push(await readPrint(parts, stone, print, corrections));
+  const prints = await readAll(parts, stone);
   const judged = judgedPrint(stone, prints);
   return ok({
     schema: 'stonetone/test-stone-reading/1',
@@ -45,6 +43,18 @@ export async function readTestStoneReading(
     findings: judged?.reading.patches ?? [],
     cautions: [...layoutCautions(stone), ...(judged?.cautions ?? [])],
   });
+}
+
+/** Every print of a test stone as it was read, in their order. */
+export async function readPrints(parts: ReadingParts, stone: TestStone): Promise<readonly PrintReading[]> {
+  return (await readAll(parts, stone)).map(({ reading }) => reading);
+}
+
+async function readAll(parts: ReadingParts, stone: TestStone): Promise<ReadPrint[]> {
+  const corrections = correctionsIn(await parts.store.testStones.events(stone.id));
+  const prints: ReadPrint[] = [];
+  for (const print of stone.prints) prints.push(await readPrint(parts, stone, print, corrections));
+  return prints;
 }
 
 /** The print that was chosen, where it is read; the last that was read where none was chosen. */

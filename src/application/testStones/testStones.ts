@@ -7,8 +7,14 @@ import type { PageQuery } from '../../store/repositories/pageMark.ts';
 import { badMark } from '../badMark.ts';
 import { type Changes, refused, type Saved, type SavingParts, stale, withChanges } from '../saving.ts';
 import { judgeTestStone } from './judgeTestStone.ts';
+import { noSuchTestStone } from './noSuchTestStone.ts';
+import type { ReadingParts } from './readTestStoneReading.ts';
+import { listStateOf } from './shownTestStone.ts';
 
 type Parts = Pick<SavingParts, 'store' | 'now'>;
+interface ChangeParts extends Parts {
+  readonly store: Parts['store'] & ReadingParts['store'];
+}
 interface ReadParts {
   readonly store: Pick<KeptRecords, 'testStones'>;
 }
@@ -16,11 +22,6 @@ interface ReadParts {
 export interface TestStonePage {
   readonly testStones: readonly TestStone[];
   readonly next: string | null;
-}
-
-/** The failure for a test stone that is not there. */
-export function noSuchTestStone(): Failure {
-  return failure('not-found', { what: 'such test stone' });
 }
 
 /** A page of test stones, newest first; `body-malformed` where `after` marks no place. */
@@ -60,13 +61,16 @@ export function createTestStone(
 
 /**
  * Saves what a person changed about a test stone.
- * @returns `stale-save` with the test stone as it is now, `archived`, `not-found`, or a fault of `judgeTestStone`
+ * @returns `list-sealed` where patches or factors of a sealed one were changed, `stale-save` with the test stone as it is now,
+ *   `archived`, `not-found`, or a fault of `judgeTestStone`
  */
-export function changeTestStone(
-  parts: Parts,
+export async function changeTestStone(
+  parts: ChangeParts,
   id: string,
   { version, ...changes }: Changes<TestStoneDraft>,
 ): Promise<Saved<TestStone>> {
+  const sealed = await sealedFault(parts, id, changes);
+  if (sealed) return refused(sealed);
   return saveTestStone(parts, id, version, async (kept, records) => {
     if (kept.archived) return refused(failure('archived', { what: `The test stone ${kept.name}` }));
     const next = withChanges<TestStone>(kept, changes);
@@ -82,6 +86,18 @@ export function archiveTestStone(
   { version, archived }: { readonly version: number; readonly archived: boolean },
 ): Promise<Saved<TestStone>> {
   return saveTestStone(parts, id, version, async (kept) => ok({ ...kept, archived }));
+}
+
+/** Whoever may not see what patches got can't say it either: what they send would wipe it out. */
+async function sealedFault(
+  { store }: ChangeParts,
+  id: string,
+  { patches, factors }: Partial<TestStoneDraft>,
+): Promise<Failure | null> {
+  if (patches === undefined && factors === undefined) return null;
+  const stone = await store.testStones.find(id);
+  const list = stone && (await listStateOf({ store }, stone));
+  return list?.sealed ? failure('list-sealed', { what: stone!.name, untold: list.untold }, 'patches') : null;
 }
 
 function saveTestStone(

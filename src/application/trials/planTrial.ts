@@ -1,11 +1,15 @@
 import { failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { Paper } from '../../records/paper.ts';
-import type { TestStone } from '../../records/testStone.ts';
+import type { SaveRefusal } from '../../records/saving.ts';
+import type { OwnEtch, TreatmentKind } from '../../records/testPlan.ts';
+import type { PlannedAs, TestStone } from '../../records/testStone.ts';
 import type { TrialDesign, TrialWish } from '../../records/trialDesign.ts';
+import type { KeptRecords } from '../../store/keptRecords.ts';
 import { stoneShape } from '../../studio/trials/design/drawnTreatments.ts';
 import { stonesOfTrial } from '../../studio/trials/design/stonesOfTrial.ts';
 import type { TrialLayout } from '../../studio/trials/design/trialLayout.ts';
+import { kindOfName } from '../../studio/trials/design/wishOfPlan.ts';
 import { refused, type Saved, type SavingParts } from '../saving.ts';
 import { judgePatches, mostPatches } from '../testStones/judgeTestStone.ts';
 import { limitConcurrency } from '../threads/limitConcurrency.ts';
@@ -40,40 +44,63 @@ export function templateOfTrial(
   return inThread({ ask: 'template', wish, paper, createdAt: now() });
 }
 
+/** What a planned test says beside its wish of the stones that are made of it. */
+export interface TrialOrigin {
+  readonly planId: string;
+  readonly kinds: Readonly<Record<string, TreatmentKind>>;
+  readonly ownEtches: readonly OwnEtch[];
+  /** Notes what was made of it, in the same decision; a failure leaves nothing made. */
+  readonly note: (records: KeptRecords, testStones: readonly TestStone[]) => Promise<Saved<null>>;
+}
+
 /**
  * Enters the test stones of a trial, all or none, with patches and what each gets; fails as `designOfTrial` does, or where the
  * rectangle inside the border is no size for a test stone.
+ * @param origin the planned test that they are made of; null: none is kept.
  */
 export async function enterStonesOfTrial(
   { store, now, newId, sample }: SavingParts,
   wish: TrialWish,
+  origin: TrialOrigin | null = null,
 ): Promise<Saved<readonly TestStone[]>> {
   const layout = await inThread<TrialLayout>({ ask: 'layout', wish });
   if (!layout.ok) return refused(layout.error);
-  const planned = stonesOfTrial(wish, layout.value);
-  const fault = planned.map(judgePatches).find((each) => each !== null);
+  const laid = stonesOfTrial(wish, layout.value);
+  const fault = laid.map(judgePatches).find((each) => each !== null);
   if (fault) return refused(fault);
-  const { seal } = sealedList(wish, layout.value.list);
-  return store.decide(async (records) => {
+  const planned: PlannedAs = {
+    planId: origin?.planId ?? null,
+    seal: sealedList(wish, layout.value.list).seal,
+    stoneMm: [wish.stone.widthMm, wish.stone.heightMm],
+    borderMm: [wish.border.sidesMm, wish.border.endsMm],
+    kinds: origin?.kinds ?? kindsByName(laid),
+    ownEtches: origin?.ownEtches ?? [],
+  };
+  return store.decide<readonly TestStone[], SaveRefusal<never>>(async (records) => {
     const createdAt = now().toISOString();
-    const entered: TestStone[] = [];
-    for (const each of planned) {
-      const stone: TestStone = {
+    const entered = laid.map(
+      (each): TestStone => ({
         ...each,
         ...bare,
-        note: `Drawn by lot from the number ${wish.seed}; the list’s seal is ${seal}.`,
+        note: `Drawn by lot from the number ${wish.seed}; the list’s seal is ${planned.seal}.`,
+        planned,
         id: newId(),
         archived: false,
         version: 1,
         createdAt,
         changedAt: createdAt,
         sample: sample ?? false,
-      };
-      await records.testStones.add(stone);
-      entered.push(stone);
-    }
-    return ok(entered);
+      }),
+    );
+    for (const stone of entered) await records.testStones.add(stone);
+    const noted = origin ? await origin.note(records, entered) : ok(null);
+    return noted.ok ? ok(entered) : refused(noted.error.failure);
   });
+}
+
+function kindsByName(laid: readonly Pick<TestStone, 'factors'>[]): PlannedAs['kinds'] {
+  const names = (laid[0]?.factors ?? []).map(({ name }) => name);
+  return Object.fromEntries(names.map((name) => [name, kindOfName(name)]));
 }
 
 /** What nobody knows yet of a stone that is only planned. */

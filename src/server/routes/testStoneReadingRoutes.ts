@@ -5,7 +5,11 @@ import { logTestStoneEvent, readTestStoneEvents } from '../../application/testSt
 import { measureTestPrints } from '../../application/testStones/measureTestPrints.ts';
 import { readSittings } from '../../application/testStones/readSittings.ts';
 import { readTestStoneAnswer } from '../../application/testStones/readTestStoneAnswer.ts';
-import { readTestStoneReading } from '../../application/testStones/readTestStoneReading.ts';
+import {
+  listStateOf,
+  shownTestStone,
+  shownTestStoneReading,
+} from '../../application/testStones/shownTestStone.ts';
 import { readTestStone } from '../../application/testStones/testStones.ts';
 import { idSchema } from '../../contract/common.ts';
 import {
@@ -40,7 +44,8 @@ export function addTestStoneReadingRoutes(app: App, services: Services): void {
     },
     async (request, reply) => {
       const asked = await measureTestPrints(services, request.params.id);
-      return asked.ok ? reply.code(202).send(asked.value) : sendFailure(reply, asked.error);
+      if (!asked.ok) return sendFailure(reply, asked.error);
+      return reply.code(202).send(await shownTestStone(services, asked.value));
     },
   );
 
@@ -55,7 +60,7 @@ export function addTestStoneReadingRoutes(app: App, services: Services): void {
       },
     },
     async (request, reply) => {
-      const reading = await readTestStoneReading(services, request.params.id);
+      const reading = await shownTestStoneReading(services, request.params.id);
       return reading.ok ? reply.send(reading.value) : sendFailure(reply, reading.error);
     },
   );
@@ -67,13 +72,16 @@ export function addTestStoneReadingRoutes(app: App, services: Services): void {
       const { id } = request.params;
       const stone = await readTestStone(services, id);
       if (!stone.ok) return sendFailure(reply, stone.error);
-      const reading = await readTestStoneReading(services, id);
+      const reading = await shownTestStoneReading(services, id);
       if (!reading.ok) return sendFailure(reply, reading.error);
+      const list = await listStateOf(services, stone.value);
       return reply
         .type('text/csv; charset=utf-8')
         .header('content-disposition', 'attachment; filename="patches.csv"')
         .header('cache-control', 'no-cache')
-        .send(findingsTable(stone.value.name, stone.value.factors, reading.value.findings));
+        .send(
+          findingsTable(stone.value.name, list?.sealed ? [] : stone.value.factors, reading.value.findings),
+        );
     },
   );
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Services } from '../../application/openServices.ts';
+import { shownSaved, shownTestStone, shownTestStones } from '../../application/testStones/shownTestStone.ts';
 import {
   archiveTestStone,
   changeTestStone,
@@ -39,7 +40,9 @@ export function addTestStoneRoutes(app: App, services: Services): void {
     },
     async (request, reply) => {
       const page = await listTestStones(services, request.query);
-      return page.ok ? reply.send(page.value) : sendFailure(reply, page.error);
+      if (!page.ok) return sendFailure(reply, page.error);
+      const testStones = await shownTestStones(services, page.value.testStones);
+      return reply.send({ testStones, next: page.value.next });
     },
   );
 
@@ -64,7 +67,8 @@ export function addTestStoneRoutes(app: App, services: Services): void {
     { schema: { tags, summary: 'Read a test stone', params, response: { 200: entry, ...refusals } } },
     async (request, reply) => {
       const found = await readTestStone(services, request.params.id);
-      return found.ok ? reply.send(found.value) : sendFailure(reply, found.error);
+      if (!found.ok) return sendFailure(reply, found.error);
+      return reply.send(await shownTestStone(services, found.value));
     },
   );
 
@@ -80,7 +84,8 @@ export function addTestStoneRoutes(app: App, services: Services): void {
       },
     },
     async (request, reply) => {
-      const saved = await changeTestStone(services, request.params.id, request.body);
+      const changed = await changeTestStone(services, request.params.id, request.body);
+      const saved = await shownSaved(services, changed);
       return saved.ok ? reply.send(saved.value) : sendRefusal(reply, saved.error);
     },
   );
@@ -97,7 +102,8 @@ export function addTestStoneRoutes(app: App, services: Services): void {
       },
     },
     async (request, reply) => {
-      const saved = await archiveTestStone(services, request.params.id, request.body);
+      const archived = await archiveTestStone(services, request.params.id, request.body);
+      const saved = await shownSaved(services, archived);
       return saved.ok ? reply.send(saved.value) : sendRefusal(reply, saved.error);
     },
   );

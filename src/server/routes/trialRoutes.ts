@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Services } from '../../application/openServices.ts';
+import { shownTestStones } from '../../application/testStones/shownTestStone.ts';
 import {
   designOfTrial,
   enterStonesOfTrial,
@@ -78,7 +79,8 @@ export function addTrialRoutes(app: App, services: Services): void {
     {
       schema: {
         tags,
-        summary: 'Enter the test stones of a test, all or none, with patches and what each gets',
+        summary:
+          'Enter the test stones of a test, all or none; who gets what stays sealed until they are read',
         body: trialWishSchema,
         response: {
           201: answerOf<{ readonly testStones: readonly TestStone[] }>(
@@ -90,9 +92,8 @@ export function addTrialRoutes(app: App, services: Services): void {
     },
     async (request, reply) => {
       const entered = await enterStonesOfTrial(services, request.body);
-      return entered.ok
-        ? reply.code(201).send({ testStones: entered.value })
-        : sendRefusal(reply, entered.error);
+      if (!entered.ok) return sendRefusal(reply, entered.error);
+      return reply.code(201).send({ testStones: await shownTestStones(services, entered.value) });
     },
   );
 }

@@ -93,4 +93,8 @@ export const dataOfVersions: readonly (readonly string[])[] = [
     `INSERT INTO devices VALUES ('phone', 'Bench phone', 'a seal', '2026-03-15T00:00:00.000Z', '2026-03-16T00:00:00.000Z',
       '2026-03-17T00:00:00.000Z')`,
   ],
+  [
+    `INSERT INTO test_plans VALUES ('planned', '2026-03-18T00:00:00.000Z', '2026-03-18T00:00:00.000Z', 2, 0, 0, 't-5', 0,
+      '{"title":"T-5","treatments":[],"testStones":[]}')`,
+  ],
 ];

@@ -201,6 +201,10 @@ describe('migrations', () => {
       if (version >= 15) await expectImpressions(database);
       if (version >= 17) await expectTestStones(database);
       if (version >= 18) await expectDevices(database);
+      if (version >= 19) {
+        const { testPlans } = keptRecordsIn(database);
+        expect(await testPlans.find('planned')).toMatchObject({ title: 'T-5', version: 2 });
+      }
       await close();
     }
   });

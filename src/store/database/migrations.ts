@@ -12,6 +12,7 @@ import { recordMigration } from './recordMigration.ts';
 import { runMigration } from './runMigration.ts';
 import { studioMigration } from './studioMigration.ts';
 import { suspectMigration } from './suspectMigration.ts';
+import { testPlanMigration } from './testPlanMigration.ts';
 import { testStoneMigration } from './testStoneMigration.ts';
 
 /**
@@ -76,4 +77,5 @@ export const migrations: readonly (readonly string[])[] = [
   pullSuspectMigration,
   testStoneMigration,
   deviceMigration,
+  testPlanMigration,
 ];

@@ -18,7 +18,14 @@ export interface TestStoneEventTable {
   readonly payload_json: string;
 }
 
+/** Planned tests. */
+export interface TestPlanTable extends EditedTable {
+  /** 1 once test stones were made of it. */
+  readonly made: number;
+}
+
 export interface TestStoneTables {
+  readonly test_plans: TestPlanTable;
   readonly test_stones: EditedTable;
   readonly test_stone_photographs: TestStonePhotographTable;
   readonly test_stone_events: TestStoneEventTable;

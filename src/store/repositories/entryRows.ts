@@ -15,7 +15,15 @@ interface Entry {
 }
 
 /** Tables that hold such entries, newest first. */
-type EntryTable = 'materials' | 'reports' | 'foreign_protocols' | 'kit' | 'batches' | 'inks' | 'test_stones';
+type EntryTable =
+  | 'materials'
+  | 'reports'
+  | 'foreign_protocols'
+  | 'kit'
+  | 'batches'
+  | 'inks'
+  | 'test_stones'
+  | 'test_plans';
 
 /** What a list is narrowed to: columns and what they must hold; null or left out does not narrow. */
 type Narrowed<Columns> = { readonly [Column in keyof Columns]?: Columns[Column] | null };

@@ -1,0 +1,28 @@
+import type { TestPlan } from '../../records/testPlan.ts';
+import type { TestPlanEntry } from '../../records/testPlanEntry.ts';
+import type { KeptRecords } from '../../store/keptRecords.ts';
+import { planTroubles, wishOfPlan } from '../../studio/trials/design/wishOfPlan.ts';
+import { judgeLevels, type KnownLevels } from './judgeLevels.ts';
+
+export type PlanRecords = Pick<KeptRecords, 'media' | 'etchTables'>;
+
+/** A planned test with what follows from it. */
+export async function testPlanEntryOf(records: PlanRecords, plan: TestPlan): Promise<TestPlanEntry> {
+  return {
+    ...plan,
+    wish: wishOfPlan(plan),
+    troubles: planTroubles(plan),
+    levels: judgeLevels(plan, await knownLevels(records)),
+  };
+}
+
+/** The studio's own media, and the newest version of every etch table. */
+export async function knownLevels({ media, etchTables }: PlanRecords): Promise<KnownLevels> {
+  const ownMedia = (await media.list()).map(({ id, name, rule }) => ({ id, name, rule }));
+  const tables = [];
+  for (const { id } of await etchTables.list()) {
+    const found = await etchTables.find(id);
+    if (found) tables.push(found.table);
+  }
+  return { ownMedia, tables };
+}
