@@ -127,6 +127,8 @@ export interface AuditFinding {
   readonly weight: 'no-cause' | 'caution' | 'note';
   /** Factors whose differences it touches. */
   readonly factors: readonly string[];
+  /** Of its one factor the sets of levels within which differences still stand; left out: none does, or the model tells. */
+  readonly sets?: readonly (readonly string[])[];
   readonly message: string;
   /** The test that would settle it; null where none is needed. */
   readonly test: string | null;

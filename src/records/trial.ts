@@ -74,6 +74,7 @@ export type TrialWarningCode =
   | 'cells-missing'
   | 'no-replicate'
   | 'same-split'
+  | 'never-apart'
   | 'one-block'
   | 'few-blocks'
   | 'variance-below-zero'

@@ -83,7 +83,8 @@ function estimatesOf(
     const units = new Set(mean.rows.map((row) => strata.units[indexOf.get(row)!])).size;
     const common = { term: mean.term, level: mean.level, patches: mean.rows.length, units };
     const plain = mean.rows.reduce((sum, row) => sum + row.response, 0) / mean.rows.length;
-    if (!fit) return { ...common, value: plain, standardError: null, df: null, low: null, high: null };
+    if (!fit || !mean.told)
+      return { ...common, value: plain, standardError: null, df: null, low: null, high: null };
     const { value, standardError, degreesOfFreedom: df } = contrastOf(fit, mean.weights);
     // Without a second strip or stone, how far another one would differ was never seen.
     const known = replicated || (strata.leftOut.length === 0 && strata.subPlotDf > 0);
@@ -103,8 +104,13 @@ function differencesOf(
     const most = stratumDf(stratum, strata);
     const levels = model.means.filter((mean) => mean.term === term);
     // Every pair of combinations is seldom asked for, and would widen every interval.
-    if (most === 0 || levels.length < 2 || term.includes(' × ')) return [];
-    return trialDifferences(fit, term, levels, controlAmong(levels, control), most);
+    if (most === 0 || term.includes(' × ')) return [];
+    const sets = [...new Set(levels.map(({ set }) => set))]
+      .map((set) => levels.filter((level) => level.set === set))
+      .filter((set) => set.length > 1);
+    return sets.flatMap((set) =>
+      trialDifferences(fit, term, set, controlAmong(set, control), most, sets.length),
+    );
   });
 }
 

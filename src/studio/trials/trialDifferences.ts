@@ -22,8 +22,8 @@ interface Pair {
   readonly against: Level;
 }
 
-/** All differences of a family share one chance of a false one. */
-const level = 0.95;
+/** All differences of a treatment share this one chance of a false one. */
+const falseClaims = 0.05;
 /** Standard errors that differ by less than this are taken for equal: what rounding leaves. */
 const alike = 1e-6;
 
@@ -34,6 +34,7 @@ const alike = 1e-6;
  * @param levels at least two.
  * @param control the name of the control among them; null: none.
  * @param mostDf degrees of freedom of the stratum.
+ * @param families how many such sets of levels the treatment falls into: they share its chance of a false claim evenly.
  */
 export function trialDifferences(
   fit: MixedFit,
@@ -41,6 +42,7 @@ export function trialDifferences(
   levels: readonly Level[],
   control: string | null,
   mostDf: number,
+  families = 1,
 ): TrialDifference[] {
   const base = levels.find((one) => one.level === control);
   const pairs: Pair[] = base
@@ -49,7 +51,7 @@ export function trialDifferences(
   const rows = pairs.map((pair) => pair.level.weights.map((weight, k) => weight - pair.against.weights[k]!));
   const contrasts = rows.map((row) => contrastOf(fit, row, mostDf));
   const family = base ? 'to control' : 'all pairs';
-  const rule = ruleOf(fit, rows, contrasts, levels.length, family);
+  const rule = ruleOf(fit, rows, contrasts, levels.length, family, 1 - falseClaims / families);
   return pairs.map((pair, i) => {
     const { value, standardError, degreesOfFreedom: df } = contrasts[i]!;
     const bound = rule.boundOf(df);
@@ -62,7 +64,7 @@ export function trialDifferences(
       df,
       low: value - bound * standardError,
       high: value + bound * standardError,
-      p: Math.min(1, Math.max(0, rule.chanceBeyond(Math.abs(value) / standardError, df))),
+      p: Math.min(1, Math.max(0, families * rule.chanceBeyond(Math.abs(value) / standardError, df))),
       family,
       correction: rule.correction,
     };
@@ -81,16 +83,17 @@ function ruleOf(
   contrasts: readonly Contrast[],
   levels: number,
   family: TrialDifference['family'],
+  level: number,
 ): FamilyRule {
   const sizes = contrasts.map((contrast) => contrast.standardError);
   const even = Math.max(...sizes) - Math.min(...sizes) <= alike * Math.max(...sizes);
   if (family === 'all pairs' && even) {
     const within = (score: number, df: number) => studentizedRangeBelow(score * Math.SQRT2, levels, df);
-    return familyRule('Tukey', within);
+    return familyRule('Tukey', within, level);
   }
   if (family === 'to control' && even && tiedByHalf(fit, rows)) {
     const ties = rows.map(() => Math.SQRT1_2);
-    return familyRule('Dunnett', (score, df) => allWithinOfControl(score, ties, df));
+    return familyRule('Dunnett', (score, df) => allWithinOfControl(score, ties, df), level);
   }
   return {
     correction: 'Bonferroni',
@@ -102,6 +105,7 @@ function ruleOf(
 function familyRule(
   correction: FamilyRule['correction'],
   within: (score: number, df: number) => number,
+  level: number,
 ): FamilyRule {
   // One bound serves a whole family as a rule; finding it takes some ten milliseconds.
   const bounds = new Map<number, number>();

@@ -1,10 +1,15 @@
 import type { Stratum, TrialColumns, TrialRow } from '../../records/trial.ts';
+import { estimableBy, independentColumns, setsOf } from '../../science/statistics/mixed/estimable.ts';
 
 /** A sum of coefficients that means something to a printer. */
 interface Marginal {
   readonly term: string;
   readonly level: string;
   readonly weights: readonly number[];
+  /** Can it be told free of the other treatment? */
+  readonly told: boolean;
+  /** Which levels of its term can be compared: those of one number. */
+  readonly set: number;
   readonly rows: readonly TrialRow[];
 }
 
@@ -19,11 +24,14 @@ export interface TrialModel {
   readonly means: readonly Marginal[];
   /** Combinations of the two treatments that no patch got. */
   readonly missingCells: readonly string[];
+  /** Levels that never stood apart from the other treatment, by term: the sets within which they can be compared. */
+  readonly apart: readonly { readonly term: string; readonly sets: readonly (readonly string[])[] }[];
 }
 
 /**
  * The treatments' part of a trial's model: one mean for every combination where each was tried, so that a level's mean
- * counts every level of the other treatment alike; else the sum of both treatments' effects.
+ * counts every level of the other treatment alike; else the sum of both treatments' effects, of which what can't be told apart
+ * is left out.
  * @param rows at least one; every named column of it filled.
  */
 export function trialModel(rows: readonly TrialRow[], columns: TrialColumns): TrialModel {
@@ -44,70 +52,90 @@ export function trialModel(rows: readonly TrialRow[], columns: TrialColumns): Tr
         ];
   const meanOf = (ws: readonly (string | null)[], ss: readonly (string | null)[]) =>
     average(ws.flatMap((w) => ss.map((s) => regressors(w, s))));
-  const against = (levels: readonly number[][]) => levels.slice(1).map((row) => subtract(row, levels[0]!));
+  const design = rows.map((row) => regressors(row.whole, row.sub));
+  const kept = independentColumns(design);
+  const told = estimableBy(design);
+  const reduced = (weights: readonly number[]) => kept.map((k) => weights[k]!);
+  const comparable = (means: readonly number[][]) =>
+    setsOf([...means.keys()], (one, other) => told(subtract(means[one]!, means[other]!)));
+  const against = (means: readonly number[][], sets: readonly (readonly number[])[]) =>
+    sets.flatMap(([first, ...others]) => others.map((one) => reduced(subtract(means[one]!, means[first!]!))));
 
   const wholeMeans = whole.map((w) => meanOf([w], sub));
   const subMeans = sub.map((s) => meanOf(whole, [s]));
+  const wholeSets = comparable(wholeMeans);
+  const subSets = comparable(subMeans);
   const terms: TrialModel['terms'][number][] = [];
-  if (columns.whole !== null && whole.length > 1)
-    terms.push({ term: columns.whole, stratum: 'whole-plot', hypotheses: against(wholeMeans) });
-  if (columns.sub !== null && sub.length > 1)
-    terms.push({ term: columns.sub, stratum: 'sub-plot', hypotheses: against(subMeans) });
+  const ofWhole = against(wholeMeans, wholeSets);
+  const ofSub = against(subMeans, subSets);
+  if (columns.whole !== null && ofWhole.length > 0)
+    terms.push({ term: columns.whole, stratum: 'whole-plot', hypotheses: ofWhole });
+  if (columns.sub !== null && ofSub.length > 0)
+    terms.push({ term: columns.sub, stratum: 'sub-plot', hypotheses: ofSub });
   if (terms.length === 2 && full) {
     const hypotheses = whole.slice(1).flatMap((w) =>
       sub.slice(1).map((s) => {
         const here = subtract(regressors(w, s), regressors(w, sub[0]!));
-        return subtract(here, subtract(regressors(whole[0]!, s), regressors(whole[0]!, sub[0]!)));
+        return reduced(subtract(here, subtract(regressors(whole[0]!, s), regressors(whole[0]!, sub[0]!))));
       }),
     );
     terms.push({ term: `${columns.whole} × ${columns.sub}`, stratum: 'sub-plot', hypotheses });
   }
-  const means: Marginal[] = [];
-  if (columns.whole !== null)
-    for (const [i, level] of whole.entries())
-      means.push(
-        marginal(
-          columns.whole,
-          level!,
-          wholeMeans[i]!,
-          rows.filter((row) => row.whole === level),
-        ),
-      );
-  if (columns.sub !== null)
-    for (const [i, level] of sub.entries())
-      means.push(
-        marginal(
-          columns.sub,
-          level!,
-          subMeans[i]!,
-          rows.filter((row) => row.sub === level),
-        ),
-      );
-  if (columns.whole !== null && columns.sub !== null && full)
-    for (const cell of cells)
-      means.push(
-        marginal(
-          `${columns.whole} × ${columns.sub}`,
-          `${cell.w} × ${cell.s}`,
-          regressors(cell.w, cell.s),
-          rows.filter(inCell(cell)),
-        ),
-      );
+  const marginal = (
+    term: string,
+    level: string,
+    weights: readonly number[],
+    set: number,
+    own: readonly TrialRow[],
+  ): Marginal => ({ term, level, weights: reduced(weights), told: told(weights), set, rows: own });
+  const marginals = (
+    term: string | null,
+    levels: readonly (string | null)[],
+    weights: readonly number[][],
+    sets: readonly (readonly number[])[],
+    of: 'whole' | 'sub',
+  ) =>
+    term === null
+      ? []
+      : levels.map((level, k) =>
+          marginal(
+            term,
+            level!,
+            weights[k]!,
+            sets.findIndex((set) => set.includes(k)),
+            rows.filter((row) => row[of] === level),
+          ),
+        );
+  const ofCells =
+    columns.whole !== null && columns.sub !== null && full
+      ? cells.map((cell) =>
+          marginal(
+            `${columns.whole} × ${columns.sub}`,
+            `${cell.w} × ${cell.s}`,
+            regressors(cell.w, cell.s),
+            0,
+            rows.filter(inCell(cell)),
+          ),
+        )
+      : [];
   return {
-    design: rows.map((row) => regressors(row.whole, row.sub)),
+    design: design.map(reduced),
     terms,
-    means,
+    means: [
+      ...marginals(columns.whole, whole, wholeMeans, wholeSets, 'whole'),
+      ...marginals(columns.sub, sub, subMeans, subSets, 'sub'),
+      ...ofCells,
+    ],
     missingCells: missing.map((cell) => `${cell.w} × ${cell.s}`),
+    apart: [
+      ...(columns.whole !== null && wholeSets.length > 1
+        ? [{ term: columns.whole, sets: wholeSets.map((set) => set.map((k) => whole[k]!)) }]
+        : []),
+      ...(columns.sub !== null && subSets.length > 1
+        ? [{ term: columns.sub, sets: subSets.map((set) => set.map((k) => sub[k]!)) }]
+        : []),
+    ],
   };
-}
-
-function marginal(
-  term: string,
-  level: string,
-  weights: readonly number[],
-  rows: readonly TrialRow[],
-): Marginal {
-  return { term, level, weights, rows };
 }
 
 /** The different names in the order in which they first come; `[null]` where the column is not there. */

@@ -1,5 +1,6 @@
 import type { TrialColumns, TrialRow, TrialWarning, TrialWarningCode } from '../../records/trial.ts';
 import type { MixedFit } from '../../science/statistics/mixed/varianceComponents.ts';
+import { listWords } from './listWords.ts';
 import { sameSplits } from './sameSplits.ts';
 import type { TrialModel } from './trialModel.ts';
 import type { TrialStrata } from './trialStrata.ts';
@@ -30,6 +31,17 @@ export function tableWarnings(
     code: 'same-split',
     message: `${pair.one} and ${pair.other} always change together: no cause can be assigned between them.`,
   }));
+  for (const { term, sets } of model.apart) {
+    const standing = sets.filter((set) => set.length > 1);
+    if (standing.length === 0) continue;
+    const sentences = sets.map((set) => listWords(set)).join('; ');
+    found.push(
+      say(
+        'never-apart',
+        `Levels of ${term} fall into sets that never came with the same other treatment: ${sentences}. Within a set they are compared; between sets no cause can be assigned.`,
+      ),
+    );
+  }
   if (model.missingCells.length > 0)
     found.push(
       say(

@@ -1,7 +1,11 @@
-import type { TestFactor } from '../../../records/testStone.ts';
-import type { TestStoneAnswer, TestStoneFindings, TrialDeviation } from '../../../records/testStoneAnswer.ts';
-import { rankOf } from '../../../science/statistics/mixed/rankOf.ts';
-import { auditTrial, withoutCause } from '../audit/auditTrial.ts';
+import type {
+  AuditFinding,
+  TestStoneAnswer,
+  TestStoneFindings,
+  TrialDeviation,
+} from '../../../records/testStoneAnswer.ts';
+import { auditTrial } from '../audit/auditTrial.ts';
+import { anyStands, standingSets } from '../audit/standingSets.ts';
 import {
   causeSentences,
   factorSentences,
@@ -13,7 +17,6 @@ import { controlLevel } from './controlLevel.ts';
 import { holdOdds } from './holdOdds.ts';
 import { openQuestions } from './openQuestions.ts';
 import { toneAnswer, toneRows } from './toneAnswer.ts';
-import { toneModel } from './toneModel.ts';
 import { positionEffects, toneResiduals } from './tonePosition.ts';
 import { trialHolds } from './trialHolds.ts';
 import { type TrialPatchRow, trialPatches } from './trialPatches.ts';
@@ -24,23 +27,42 @@ import { levelNames } from './trialUnits.ts';
  * each treatment was given to; what no cause can be assigned to; what to test next.
  * @param stones at least one; several are one trial where they share factors.
  * @param deviations what the run's log says went otherwise than planned; none before the run.
+ * @param progress told from 0 to 1.
  */
 export function answerTestStone(
   stones: readonly TestStoneFindings[],
   deviations: readonly TrialDeviation[],
+  progress: (share: number) => void = () => {},
 ): TestStoneAnswer {
   const patches = trialPatches(stones);
   const { rows, factors } = patches;
   const audit = auditTrial(patches, deviations);
-  const blocked = withoutCause(audit);
+  const varied = factors.filter(({ name }) => levelNames(rows, name).length > 1);
+  const standing = standingSets(rows, varied, audit);
   const { holds, levelHolds, alike } = trialHolds(rows, factors);
   const controlOf = (factor: string) => controlLevel(rows, factor);
+  progress(0.3);
   const tone = toneRows(rows);
-  const { tones, tests, contrasts, components, warnings } = toneAnswer(tone, factors, blocked, controlOf);
-  const free = factors.filter(({ name }) => !blocked.has(name));
-  const odds = holdOdds(rows, free, alike.value, controlOf);
-  const apart = independentFactors(tone.rows, factors);
-  const position = positionEffects(tone, apart);
+  const toned = varied.filter(({ name }) => levelNames(tone.rows, name).length > 1);
+  const beside = toned.filter(({ name }) => outsideModel(audit, name) && !anyStands(standing, name));
+  const inModel = toned.filter((factor) => !beside.includes(factor));
+  const { tones, tests, contrasts, components, warnings } = toneAnswer(
+    tone,
+    inModel,
+    beside,
+    standingSets(tone.rows, toned, audit),
+    controlOf,
+  );
+  progress(0.6);
+  const odds = holdOdds(
+    rows,
+    varied.filter(({ name }) => anyStands(standing, name)),
+    standing,
+    alike.value,
+    controlOf,
+  );
+  progress(0.8);
+  const position = positionEffects(tone, toned);
   return {
     schema: 'stonetone/test-stone-answer/1',
     stones: [...new Set(stones.map(({ stone }) => stone))],
@@ -56,7 +78,7 @@ export function answerTestStone(
     components,
     audit,
     position,
-    residuals: toneResiduals(tone, apart),
+    residuals: toneResiduals(tone, toned),
     words: [
       ...causeSentences(audit),
       ...holds.filter(({ verdict }) => verdict !== 'open').map(holdSentence),
@@ -74,16 +96,14 @@ export function answerTestStone(
   };
 }
 
-/** Factors that a least-squares fit can tell apart, in their order. */
-function independentFactors(rows: readonly TrialPatchRow[], factors: readonly TestFactor[]): TestFactor[] {
-  const kept: TestFactor[] = [];
-  for (const factor of rows.length === 0 ? [] : factors) {
-    const tried = [...kept, factor];
-    const needed = tried.reduce((sum, { name }) => sum + levelNames(rows, name).length - 1, 1);
-    if (levelNames(rows, factor.name).length > 1 && rankOf(toneModel(rows, tried).design) >= needed)
-      kept.push(factor);
-  }
-  return kept;
+/** Treatments that strips, stones or places tell as well stay out of the model, which keeps those for scatter. */
+function outsideModel(audit: readonly AuditFinding[], factor: string): boolean {
+  return audit.some(
+    ({ code, weight, factors }) =>
+      weight === 'no-cause' &&
+      factors.includes(factor) &&
+      (code === 'no-replicate' || code === 'block-apart' || code === 'place'),
+  );
 }
 
 function filledNote(rows: readonly TrialPatchRow[], told: boolean): string[] {

@@ -2,6 +2,7 @@ import type { TestFactor } from '../../../records/testStone.ts';
 import type { HoldOdds } from '../../../records/testStoneAnswer.ts';
 import { normalQuantile } from '../../../science/statistics/distributions.ts';
 import { fitProportionalOdds } from '../../../science/statistics/ordinal/proportionalOdds.ts';
+import type { StandingSets } from '../audit/standingSets.ts';
 import type { TrialPatchRow } from './trialPatches.ts';
 import { countUnits, groupsOf, levelNames, unitOf } from './trialUnits.ts';
 
@@ -16,13 +17,14 @@ const ridge = 1 / 2.5 ** 2;
 /**
  * Odds of a better hold between the levels of each factor, by a penalised proportional-odds model. Patches of one unit that a
  * factor was given to count together as far as they are alike.
- * @param factors those to whose differences a cause can be assigned.
+ * @param factors those of which some levels can be compared. @param standing which ones.
  * @param alike how alike patches of one unit hold, 0..1.
  * @param controlOf the level that others are compared with; null: the first.
  */
 export function holdOdds(
   rows: readonly TrialPatchRow[],
   factors: readonly TestFactor[],
+  standing: StandingSets,
   alike: number,
   controlOf: (factor: string) => string | null,
 ): HoldOdds[] {
@@ -30,13 +32,16 @@ export function holdOdds(
   const used = ladder.filter((step) => read.some(({ hold }) => hold === step));
   const varied = factors.filter(({ name }) => levelNames(read, name).length > 1);
   if (used.length < 2) return [];
-  return varied.flatMap((factor) => oddsOf(read, varied, factor, used, alike, controlOf(factor.name)));
+  return varied.flatMap((factor) =>
+    oddsOf(read, varied, factor, standing.get(factor.name) ?? [], used, alike, controlOf(factor.name)),
+  );
 }
 
 function oddsOf(
   rows: readonly TrialPatchRow[],
   factors: readonly TestFactor[],
   factor: TestFactor,
+  sets: readonly (readonly string[])[],
   used: readonly string[],
   alike: number,
   control: string | null,
@@ -55,22 +60,18 @@ function oddsOf(
   );
   if (!fit) return [];
   const at = (level: string) => columns.findIndex((one) => one.name === factor.name && one.level === level);
-  const base = control !== null && levels.includes(control) ? control : levels[0]!;
   const reach = normalQuantile(0.975);
-  return levels
-    .filter((level) => level !== base)
-    .map((level) => {
+  return sets.flatMap((set) => {
+    const here = set.filter((level) => levels.includes(level));
+    const base = control !== null && here.includes(control) ? control : here[0];
+    return here.flatMap((level) => {
+      if (base === undefined || level === base) return [];
       const [i, j] = [at(level), at(base)];
       const difference = fit.coefficients[i]! - fit.coefficients[j]!;
       const variance = fit.covariance[i]![i]! + fit.covariance[j]![j]! - 2 * fit.covariance[i]![j]!;
       const spread = reach * Math.sqrt(variance);
-      return {
-        factor: factor.name,
-        level,
-        against: base,
-        odds: Math.exp(difference),
-        low: Math.exp(difference - spread),
-        high: Math.exp(difference + spread),
-      };
+      const odds = [difference, difference - spread, difference + spread].map(Math.exp);
+      return [{ factor: factor.name, level, against: base, odds: odds[0]!, low: odds[1]!, high: odds[2]! }];
     });
+  });
 }

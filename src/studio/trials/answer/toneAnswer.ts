@@ -7,6 +7,7 @@ import {
   fitVarianceComponents,
   type MixedFit,
 } from '../../../science/statistics/mixed/varianceComponents.ts';
+import type { StandingSets } from '../audit/standingSets.ts';
 import { trialDifferences } from '../trialDifferences.ts';
 import { type ToneModel, toneModel } from './toneModel.ts';
 import { type ToneStrata, toneStrata } from './toneStrata.ts';
@@ -37,22 +38,21 @@ export function toneRows(rows: readonly TrialPatchRow[]): ToneRows {
 
 /**
  * Tones by a mixed model: every factor against the scatter of the unit that it was given to, by restricted maximum likelihood.
- * Factors to whose differences no cause can be assigned get means and no test.
- * @param blocked names of those. @param controlOf the level of a factor that others are compared with; null: all pairs.
+ * Only levels that can be compared are; means that can't be told free of another treatment carry no interval.
+ * @param factors of more than one level, those that no unit repeats left out. @param standing what can be compared.
+ * @param plain factors beside the model: they get means and no test.
+ * @param controlOf the level of a factor that others are compared with; null: all pairs.
  */
 export function toneAnswer(
   { rows, tones }: ToneRows,
   factors: readonly TestFactor[],
-  blocked: ReadonlySet<string>,
+  plain: readonly TestFactor[],
+  standing: StandingSets,
   controlOf: (factor: string) => string | null,
 ): ToneAnswer {
-  const varied = factors.filter(({ name }) => new Set(rows.map((row) => row.levels[name])).size > 1);
-  const free = varied.filter(({ name }) => !blocked.has(name));
-  const plain = varied
-    .filter(({ name }) => blocked.has(name))
-    .flatMap((factor) => plainMeans(rows, tones, factor));
   if (rows.length === 0) return { tones: [], tests: [], contrasts: [], components: [], warnings: [] };
-  const model = toneModel(rows, free);
+  const plainOf = (some: readonly TestFactor[]) => some.flatMap((factor) => plainMeans(rows, tones, factor));
+  const model = toneModel(rows, factors);
   const strata = toneStrata(rows, model.design);
   const fit = fitVarianceComponents(
     model.design,
@@ -61,7 +61,7 @@ export function toneAnswer(
   );
   if (!fit)
     return {
-      tones: [...free.flatMap((factor) => plainMeans(rows, tones, factor)), ...plain],
+      tones: plainOf([...factors, ...plain]),
       tests: [],
       contrasts: [],
       components: [],
@@ -69,21 +69,25 @@ export function toneAnswer(
         'Tones are too few, or too much alike, to tell treatments from scatter: means are given without intervals.',
       ],
     };
+  const fitted: Fitted = { rows, model, strata, fit, standing };
   return {
-    tones: [...free.flatMap((factor) => fittedMeans(rows, factor, model, strata, fit)), ...plain],
-    tests: [
-      ...free.map((factor) => testOf(rows, factor, model, strata, fit)),
-      ...togetherTest(rows, free, model, strata, fit),
-    ],
-    contrasts: free.flatMap((factor) =>
-      contrastsOf(rows, factor, model, strata, fit, controlOf(factor.name)),
-    ),
+    tones: [...factors.flatMap((factor) => fittedMeans(fitted, tones, factor)), ...plainOf(plain)],
+    tests: [...factors.flatMap((factor) => testOf(fitted, factor)), ...togetherTest(fitted, factors)],
+    contrasts: factors.flatMap((factor) => contrastsOf(fitted, factor, controlOf(factor.name))),
     components: [...strata.groupings.map(({ of }) => of), 'patch'].map((of, k) => ({
       of,
       variance: fit.variances[k]!,
     })),
     warnings: [],
   };
+}
+
+interface Fitted {
+  readonly rows: readonly TrialPatchRow[];
+  readonly model: ToneModel;
+  readonly strata: ToneStrata;
+  readonly fit: MixedFit;
+  readonly standing: StandingSets;
 }
 
 function plainMeans(
@@ -115,31 +119,31 @@ function levelsOf(model: ToneModel, factor: TestFactor) {
   return model.levels.find((one) => one.factor === factor.name)!.levels;
 }
 
+/** Levels of a factor that can be compared, two at least in each set. */
+function comparable({ model, standing }: Fitted, factor: TestFactor) {
+  const levels = levelsOf(model, factor);
+  return (standing.get(factor.name) ?? [])
+    .filter((set) => set.length > 1)
+    .map((set) => levels.filter(({ level }) => set.includes(level)));
+}
+
 function fittedMeans(
-  rows: readonly TrialPatchRow[],
+  { rows, model, strata, fit }: Fitted,
+  tones: readonly number[],
   factor: TestFactor,
-  model: ToneModel,
-  strata: ToneStrata,
-  fit: MixedFit,
 ): LevelTone[] {
   const unit = unitOf(factor, rows);
   // A mean is one of another such unit on another stone: it scatters as far as the coarsest that was repeated.
   const known = trialUnits
     .slice(0, trialUnits.indexOf(unit) + 1)
     .every((of) => strata.df[of] > 0 || single(rows, of));
-  return levelsOf(model, factor).map(({ level, weights }) => {
-    const own = rows.filter((row) => row.levels[factor.name] === level);
-    const { value, standardError, degreesOfFreedom } = contrastOf(fit, weights);
+  const plain = plainMeans(rows, tones, factor);
+  return levelsOf(model, factor).map(({ level, mean }): LevelTone => {
+    const found = plain.find((one) => one.level === level)!;
+    if (mean === null) return found;
+    const { value, standardError, degreesOfFreedom } = contrastOf(fit, mean);
     const reach = studentQuantile(0.975, degreesOfFreedom) * standardError;
-    return {
-      factor: factor.name,
-      level,
-      value,
-      low: known ? value - reach : null,
-      high: known ? value + reach : null,
-      patches: own.length,
-      units: countUnits(own, unit),
-    };
+    return { ...found, value, low: known ? value - reach : null, high: known ? value + reach : null };
   });
 }
 
@@ -148,37 +152,29 @@ function single(rows: readonly TrialPatchRow[], of: (typeof trialUnits)[number])
   return countUnits(rows, of) === 1;
 }
 
-function testOf(
-  rows: readonly TrialPatchRow[],
-  factor: TestFactor,
-  model: ToneModel,
-  strata: ToneStrata,
-  fit: MixedFit,
-): FactorTest {
-  const [first, ...others] = levelsOf(model, factor);
-  const hypotheses = others.map(({ weights }) => weights.map((weight, k) => weight - first!.weights[k]!));
-  return jointly(factor.name, unitOf(factor, rows), hypotheses, strata, fit);
+function testOf(fitted: Fitted, factor: TestFactor): FactorTest[] {
+  const hypotheses = comparable(fitted, factor).flatMap(([first, ...others]) =>
+    others.map(({ weights }) => weights.map((weight, k) => weight - first!.weights[k]!)),
+  );
+  return hypotheses.length === 0
+    ? []
+    : [jointly(fitted, factor.name, unitOf(factor, fitted.rows), hypotheses)];
 }
 
-function togetherTest(
-  rows: readonly TrialPatchRow[],
-  factors: readonly TestFactor[],
-  { together }: ToneModel,
-  strata: ToneStrata,
-  fit: MixedFit,
-): FactorTest[] {
-  if (!together) return [];
+/** Asked only where every level of both can be compared. */
+function togetherTest(fitted: Fitted, factors: readonly TestFactor[]): FactorTest[] {
+  const { rows, model, standing } = fitted;
+  if (!model.together || factors.some(({ name }) => standing.get(name)?.length !== 1)) return [];
   const units = factors.map((factor) => trialUnits.indexOf(unitOf(factor, rows)));
   const name = factors.map((factor) => factor.name).join(' × ');
-  return [jointly(name, trialUnits[Math.max(...units)]!, together, strata, fit)];
+  return [jointly(fitted, name, trialUnits[Math.max(...units)]!, model.together)];
 }
 
 function jointly(
+  { strata, fit }: Fitted,
   factor: string,
   unit: FactorTest['unit'],
   hypotheses: readonly (readonly number[])[],
-  strata: ToneStrata,
-  fit: MixedFit,
 ): FactorTest {
   const most = strata.df[unit];
   if (most <= 0) return { factor, unit, df: hypotheses.length, denDf: null, f: null, p: null };
@@ -186,14 +182,10 @@ function jointly(
   return { factor, unit, df, denDf, f, p };
 }
 
-function contrastsOf(
-  rows: readonly TrialPatchRow[],
-  factor: TestFactor,
-  model: ToneModel,
-  strata: ToneStrata,
-  fit: MixedFit,
-  control: string | null,
-): TrialDifference[] {
+function contrastsOf(fitted: Fitted, factor: TestFactor, control: string | null): TrialDifference[] {
+  const { rows, strata, fit } = fitted;
   const most = strata.df[unitOf(factor, rows)];
-  return most > 0 ? trialDifferences(fit, factor.name, levelsOf(model, factor), control, most) : [];
+  if (most <= 0) return [];
+  const sets = comparable(fitted, factor);
+  return sets.flatMap((set) => trialDifferences(fit, factor.name, set, control, most, sets.length));
 }

@@ -34,13 +34,15 @@ function deviationIn(
   what: string,
 ): AuditFinding[] {
   const hit = levelNames(touched, factor.name);
+  const others = levelNames(rows, factor.name).filter((level) => !hit.includes(level));
   const whole = hit.every((level) => countOf(rows, factor, level) === countOf(touched, factor, level));
-  if (whole && hit.length < levelNames(rows, factor.name).length)
+  if (whole && others.length > 0)
     return [
       {
         code: 'one-arm',
         weight: 'no-cause',
         factors: [factor.name],
+        sets: [hit, others],
         message: `${what}: all of ${listWords(hit)} and nothing else. No cause can be assigned between that and ${factor.name}.`,
         test: `Repeat ${listWords(hit)} as planned, beside one other ${factor.name}.`,
       },

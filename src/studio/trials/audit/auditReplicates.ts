@@ -96,6 +96,7 @@ function blockApart(
       code: 'block-apart',
       weight: 'no-cause',
       factors: [factor.name],
+      sets: sets.map(({ names }) => names),
       message: `${listWords(first.names)} lie on one ${size}, ${listWords(second.names)} on another: no cause can be assigned between ${factor.name} and ${size}.`,
       test: `Put ${first.names[0]!} and ${second.names[0]!} side by side on every ${size}.`,
     },

@@ -4,7 +4,7 @@ import { rankOf } from '../../../science/statistics/mixed/rankOf.ts';
 import type { TrialPatchRow } from '../answer/trialPatches.ts';
 import { levelNames } from '../answer/trialUnits.ts';
 import { listWords } from '../listWords.ts';
-import { comparableSets } from './comparable.ts';
+import { type ComparableSet, comparableSets } from './comparable.ts';
 
 /** Treatments that never vary apart from one another, and combinations that were never tried. */
 export function auditTreatments(
@@ -41,10 +41,18 @@ function neverApart(rows: readonly TrialPatchRow[], one: string, other: string):
       code: 'never-apart',
       weight: 'no-cause',
       factors: [one, other],
-      message: `${told}: no cause can be assigned between ${one} and ${other}.`,
+      message: `${told}: no cause can be assigned between ${one} and ${other}.${stillWords(sets)}`,
       test: `Try ${first!.names[0]!} and ${second!.names[0]!} each with ${first!.partners[0]!} and with ${second!.partners[0]!}, places drawn by lot, on two stones or more.`,
     },
   ];
+}
+
+/** What can be compared all the same: whatever came with the same things. */
+function stillWords(sets: readonly ComparableSet[]): string {
+  const left = sets.flatMap(({ names, partners }) =>
+    [names, partners].filter((some) => some.length > 1).map((some) => listWords(some)),
+  );
+  return left.length === 0 ? '' : ` What stands is a comparison within each of these: ${left.join('; ')}.`;
 }
 
 /** Three or more treatments of which none is tied to another one, but all together are. */

@@ -30,11 +30,6 @@ export function auditTrial(
   return found.toSorted((a, b) => heaviest.indexOf(a.weight) - heaviest.indexOf(b.weight));
 }
 
-/** Factors to whose differences no cause can be assigned, however often they were repeated. */
-export function withoutCause(audit: readonly AuditFinding[]): ReadonlySet<string> {
-  return new Set(audit.flatMap(({ weight, factors }) => (weight === 'no-cause' ? factors : [])));
-}
-
 function controlsMissing(rows: readonly TrialPatchRow[], factors: readonly TestFactor[]): AuditFinding[] {
   const varied = factors.filter(({ name }) => levelNames(rows, name).length > 1);
   const controlled = rows.some(({ control }) => control);
