@@ -1,25 +1,21 @@
-import { failure } from '../../foundation/failure.ts';
 import { ok } from '../../foundation/result.ts';
 import type { Material, MaterialDraft } from '../../records/material.ts';
-import type { SaveRefusal } from '../../records/saving.ts';
-import { type Changes, refused, type Saved, type SavingParts, stale, withChanges } from '../saving.ts';
+import { archiveEntry, type EntryKind, isArchived, newEntry, saveEntry } from '../keptEntry.ts';
+import { type Changes, type Saved, type SavingParts, withChanges } from '../saving.ts';
 import { noSuchMaterial } from './findMaterial.ts';
 
 type Parts = Pick<SavingParts, 'store' | 'now'>;
 
+const kind: EntryKind<Material> = {
+  shelf: ({ materials }) => materials,
+  named: ({ name }) => name,
+  missing: noSuchMaterial,
+};
+
 /** Enters a material into the register. */
 export function createMaterial(parts: SavingParts, draft: MaterialDraft): Promise<Saved<Material>> {
   return parts.store.decide(async ({ materials }) => {
-    const createdAt = parts.now().toISOString();
-    const material: Material = {
-      ...draft,
-      id: parts.newId(),
-      archived: false,
-      version: 1,
-      createdAt,
-      changedAt: createdAt,
-      sample: parts.sample ?? false,
-    };
+    const material: Material = newEntry(parts, draft);
     await materials.add(material);
     return ok(material);
   });
@@ -34,10 +30,8 @@ export function changeMaterial(
   id: string,
   { version, ...changes }: Changes<MaterialDraft>,
 ): Promise<Saved<Material>> {
-  return saveMaterial(parts, id, version, (kept) =>
-    kept.archived
-      ? refused(failure('archived', { what: kept.name }))
-      : ok(withChanges<Material>(kept, changes)),
+  return saveEntry(parts, kind, id, version, (kept) =>
+    kept.archived ? isArchived(kept.name) : ok(withChanges<Material>(kept, changes)),
   );
 }
 
@@ -48,25 +42,7 @@ export function changeMaterial(
 export function archiveMaterial(
   parts: Parts,
   id: string,
-  { version, archived }: { readonly version: number; readonly archived: boolean },
+  change: { readonly version: number; readonly archived: boolean },
 ): Promise<Saved<Material>> {
-  return saveMaterial(parts, id, version, (kept) => ok({ ...kept, archived }));
-}
-
-function saveMaterial(
-  { store, now }: Parts,
-  id: string,
-  version: number,
-  change: (kept: Material) => Saved<Material>,
-): Promise<Saved<Material>> {
-  return store.decide<Material, SaveRefusal<Material>>(async ({ materials }) => {
-    const kept = await materials.find(id);
-    if (kept === null) return refused(noSuchMaterial());
-    if (kept.version !== version) return stale(kept.name, { yours: version, kept: kept.version }, kept);
-    const changed = change(kept);
-    if (!changed.ok) return refused(changed.error.failure);
-    const next: Material = { ...changed.value, version: version + 1, changedAt: now().toISOString() };
-    await materials.save(next, version);
-    return ok(next);
-  });
+  return archiveEntry(parts, kind, id, change);
 }

@@ -1,16 +1,22 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { Report, ReportDraft } from '../../records/report.ts';
-import type { SaveRefusal } from '../../records/saving.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import type { PageQuery } from '../../store/repositories/pageMark.ts';
 import { badMark } from '../badMark.ts';
-import { type Changes, refused, type Saved, type SavingParts, stale, withChanges } from '../saving.ts';
+import { archiveEntry, type EntryKind, isArchived, newEntry, saveEntry } from '../keptEntry.ts';
+import { type Changes, refused, type Saved, type SavingParts, withChanges } from '../saving.ts';
 
 type Parts = Pick<SavingParts, 'store' | 'now'>;
 interface ReadParts {
   readonly store: Pick<KeptRecords, 'reports'>;
 }
+
+const kind: EntryKind<Report> = {
+  shelf: ({ reports }) => reports,
+  named: ({ title }) => `the report ${title}`,
+  missing: noSuchReport,
+};
 
 export interface ReportPage {
   readonly reports: readonly Report[];
@@ -35,23 +41,11 @@ export async function readReport({ store }: ReadParts, id: string): Promise<Resu
 }
 
 /** Enters a report; `reference-unknown` for a work or an edition that is not kept here. */
-export function createReport(
-  { store, now, newId, sample }: SavingParts,
-  draft: ReportDraft,
-): Promise<Saved<Report>> {
-  return store.decide(async (records) => {
+export function createReport(parts: SavingParts, draft: ReportDraft): Promise<Saved<Report>> {
+  return parts.store.decide(async (records) => {
     const unknown = await judgeChosen(records, draft);
     if (unknown) return refused(unknown);
-    const createdAt = now().toISOString();
-    const report: Report = {
-      ...draft,
-      id: newId(),
-      archived: false,
-      version: 1,
-      createdAt,
-      changedAt: createdAt,
-      sample: sample ?? false,
-    };
+    const report: Report = newEntry(parts, draft);
     await records.reports.add(report);
     return ok(report);
   });
@@ -66,8 +60,8 @@ export function changeReport(
   id: string,
   { version, ...changes }: Changes<ReportDraft>,
 ): Promise<Saved<Report>> {
-  return saveReport(parts, id, version, async (kept, records) => {
-    if (kept.archived) return refused(failure('archived', { what: `The report ${kept.title}` }));
+  return saveEntry(parts, kind, id, version, async (kept, records) => {
+    if (kept.archived) return isArchived(`The report ${kept.title}`);
     const next = withChanges<Report>(kept, changes);
     const unknown = await judgeChosen(records, next);
     return unknown ? refused(unknown) : ok(next);
@@ -78,9 +72,9 @@ export function changeReport(
 export function archiveReport(
   parts: Parts,
   id: string,
-  { version, archived }: { readonly version: number; readonly archived: boolean },
+  change: { readonly version: number; readonly archived: boolean },
 ): Promise<Saved<Report>> {
-  return saveReport(parts, id, version, async (kept) => ok({ ...kept, archived }));
+  return archiveEntry(parts, kind, id, change);
 }
 
 /** Comparisons may go later; works and editions never do. */
@@ -95,23 +89,4 @@ async function judgeChosen(
     if ((await editions.find(id)) === null)
       return failure('reference-unknown', { what: 'edition', id }, `editions[${index}]`);
   return null;
-}
-
-function saveReport(
-  { store, now }: Parts,
-  id: string,
-  version: number,
-  change: (kept: Report, records: KeptRecords) => Promise<Saved<Report>>,
-): Promise<Saved<Report>> {
-  return store.decide<Report, SaveRefusal<Report>>(async (records) => {
-    const kept = await records.reports.find(id);
-    if (kept === null) return refused(noSuchReport());
-    if (kept.version !== version)
-      return stale(`the report ${kept.title}`, { yours: version, kept: kept.version }, kept);
-    const changed = await change(kept, records);
-    if (!changed.ok) return refused(changed.error.failure);
-    const next: Report = { ...changed.value, version: version + 1, changedAt: now().toISOString() };
-    await records.reports.save(next, version);
-    return ok(next);
-  });
 }

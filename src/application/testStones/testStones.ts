@@ -1,11 +1,11 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
-import type { SaveRefusal } from '../../records/saving.ts';
 import type { TestStone, TestStoneDraft } from '../../records/testStone.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import type { PageQuery } from '../../store/repositories/pageMark.ts';
 import { badMark } from '../badMark.ts';
-import { type Changes, refused, type Saved, type SavingParts, stale, withChanges } from '../saving.ts';
+import { archiveEntry, type EntryKind, isArchived, newEntry, saveEntry } from '../keptEntry.ts';
+import { type Changes, refused, type Saved, type SavingParts, withChanges } from '../saving.ts';
 import { judgeTestStone } from './judgeTestStone.ts';
 import { noSuchTestStone } from './noSuchTestStone.ts';
 import type { ReadingParts } from './readTestStoneReading.ts';
@@ -18,6 +18,12 @@ interface ChangeParts extends Parts {
 interface ReadParts {
   readonly store: Pick<KeptRecords, 'testStones'>;
 }
+
+const kind: EntryKind<TestStone> = {
+  shelf: ({ testStones }) => testStones,
+  named: ({ name }) => `the test stone ${name}`,
+  missing: noSuchTestStone,
+};
 
 export interface TestStonePage {
   readonly testStones: readonly TestStone[];
@@ -37,23 +43,11 @@ export async function readTestStone({ store }: ReadParts, id: string): Promise<R
 }
 
 /** Enters a test stone; or the first fault of `judgeTestStone`. */
-export function createTestStone(
-  { store, now, newId, sample }: SavingParts,
-  draft: TestStoneDraft,
-): Promise<Saved<TestStone>> {
-  return store.decide(async (records) => {
+export function createTestStone(parts: SavingParts, draft: TestStoneDraft): Promise<Saved<TestStone>> {
+  return parts.store.decide(async (records) => {
     const fault = await judgeTestStone(records, draft);
     if (fault) return refused(fault);
-    const createdAt = now().toISOString();
-    const stone: TestStone = {
-      ...draft,
-      id: newId(),
-      archived: false,
-      version: 1,
-      createdAt,
-      changedAt: createdAt,
-      sample: sample ?? false,
-    };
+    const stone: TestStone = newEntry(parts, draft);
     await records.testStones.add(stone);
     return ok(stone);
   });
@@ -71,8 +65,8 @@ export async function changeTestStone(
 ): Promise<Saved<TestStone>> {
   const sealed = await sealedFault(parts, id, changes);
   if (sealed) return refused(sealed);
-  return saveTestStone(parts, id, version, async (kept, records) => {
-    if (kept.archived) return refused(failure('archived', { what: `The test stone ${kept.name}` }));
+  return saveEntry(parts, kind, id, version, async (kept, records) => {
+    if (kept.archived) return isArchived(`The test stone ${kept.name}`);
     const next = withChanges<TestStone>(kept, changes);
     const fault = await judgeTestStone(records, next);
     return fault ? refused(fault) : ok(next);
@@ -83,9 +77,9 @@ export async function changeTestStone(
 export function archiveTestStone(
   parts: Parts,
   id: string,
-  { version, archived }: { readonly version: number; readonly archived: boolean },
+  change: { readonly version: number; readonly archived: boolean },
 ): Promise<Saved<TestStone>> {
-  return saveTestStone(parts, id, version, async (kept) => ok({ ...kept, archived }));
+  return archiveEntry(parts, kind, id, change);
 }
 
 /** Whoever may not see what patches got can't say it either: what they send would wipe it out. */
@@ -98,23 +92,4 @@ async function sealedFault(
   const stone = await store.testStones.find(id);
   const list = stone && (await listStateOf({ store }, stone));
   return list?.sealed ? failure('list-sealed', { what: stone!.name, untold: list.untold }, 'patches') : null;
-}
-
-function saveTestStone(
-  { store, now }: Parts,
-  id: string,
-  version: number,
-  change: (kept: TestStone, records: KeptRecords) => Promise<Saved<TestStone>>,
-): Promise<Saved<TestStone>> {
-  return store.decide<TestStone, SaveRefusal<TestStone>>(async (records) => {
-    const kept = await records.testStones.find(id);
-    if (kept === null) return refused(noSuchTestStone());
-    if (kept.version !== version)
-      return stale(`the test stone ${kept.name}`, { yours: version, kept: kept.version }, kept);
-    const changed = await change(kept, records);
-    if (!changed.ok) return refused(changed.error.failure);
-    const next: TestStone = { ...changed.value, version: version + 1, changedAt: now().toISOString() };
-    await records.testStones.save(next, version);
-    return ok(next);
-  });
 }

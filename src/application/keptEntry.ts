@@ -1,0 +1,83 @@
+import { type Failure, failure } from '../foundation/failure.ts';
+import { ok } from '../foundation/result.ts';
+import type { SaveRefusal } from '../records/saving.ts';
+import type { KeptRecords } from '../store/keptRecords.ts';
+import { refused, type Saved, type SavingParts, stale } from './saving.ts';
+
+/** What a record of a list carries beside what a person writes. */
+interface EntryFields {
+  readonly id: string;
+  readonly archived: boolean;
+  /** Raised at every save. */
+  readonly version: number;
+  readonly createdAt: string;
+  readonly changedAt: string;
+  readonly sample: boolean;
+}
+
+/** A kind of record: where it is kept, and what it is called. */
+export interface EntryKind<Entry extends EntryFields> {
+  readonly shelf: (records: KeptRecords) => {
+    readonly find: (id: string) => Promise<Entry | null>;
+    readonly save: (entry: Entry, startedFrom: number) => Promise<unknown>;
+  };
+  /** In the middle of a sentence, such as `the report of May`. */
+  readonly named: (kept: Entry) => string;
+  readonly missing: () => Failure;
+}
+
+/** What a person wrote, as it is first kept. */
+export function newEntry<Draft extends object>(
+  { now, newId, sample }: Omit<SavingParts, 'store'>,
+  draft: Draft,
+): Draft & EntryFields {
+  const createdAt = now().toISOString();
+  return {
+    ...draft,
+    id: newId(),
+    archived: false,
+    version: 1,
+    createdAt,
+    changedAt: createdAt,
+    sample: sample ?? false,
+  };
+}
+
+/**
+ * Saves a changed record under its next version.
+ * @param version the one that the change started from
+ * @returns `not-found`, `stale-save` with the record as it is now, or what `change` refuses
+ */
+export function saveEntry<Entry extends EntryFields>(
+  { store, now }: Pick<SavingParts, 'store' | 'now'>,
+  { shelf, named, missing }: EntryKind<Entry>,
+  id: string,
+  version: number,
+  change: (kept: Entry, records: KeptRecords) => Saved<Entry> | Promise<Saved<Entry>>,
+): Promise<Saved<Entry>> {
+  return store.decide<Entry, SaveRefusal<Entry>>(async (records) => {
+    const kept = await shelf(records).find(id);
+    if (kept === null) return refused(missing());
+    if (kept.version !== version) return stale(named(kept), { yours: version, kept: kept.version }, kept);
+    const changed = await change(kept, records);
+    if (!changed.ok) return refused(changed.error.failure);
+    const next: Entry = { ...changed.value, version: version + 1, changedAt: now().toISOString() };
+    await shelf(records).save(next, version);
+    return ok(next);
+  });
+}
+
+/** Takes a record off its list, or brings it back; `stale-save` or `not-found`. */
+export function archiveEntry<Entry extends EntryFields>(
+  parts: Pick<SavingParts, 'store' | 'now'>,
+  kind: EntryKind<Entry>,
+  id: string,
+  { version, archived }: { readonly version: number; readonly archived: boolean },
+): Promise<Saved<Entry>> {
+  return saveEntry(parts, kind, id, version, (kept) => ok({ ...kept, archived }));
+}
+
+/** The refusal of a change to a record that is off its list. */
+export function isArchived(what: string) {
+  return refused(failure('archived', { what }));
+}
