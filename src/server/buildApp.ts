@@ -12,7 +12,7 @@ import { createAdmission, isSecure } from './guards/admitCaller.ts';
 import { doorOf } from './guards/doorOf.ts';
 import { securityHeaders, trustedAddressHeaders } from './guards/securityHeaders.ts';
 import { judgeCaller } from './guards/trustedCaller.ts';
-import { jsonLimitBytes, requestTimeoutMs } from './limits.ts';
+import { headTimeoutMs, idleTimeoutMs, jsonLimitBytes, requestTimeoutMs } from './limits.ts';
 import { requestCheck } from './requestCheck.ts';
 import { addApiDescription } from './routes/apiDescription.ts';
 import { addBatchRoutes } from './routes/batchRoutes.ts';
@@ -89,11 +89,13 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   const app: App = fastify({
     bodyLimit: jsonLimitBytes,
     requestTimeout: requestTimeoutMs,
+    connectionTimeout: idleTimeoutMs,
     forceCloseConnections: true,
     routerOptions: { maxParamLength: 120 },
     // what is refused before there is a route for it goes past no hook
     frameworkErrors: (error, _request, reply) => sendError(reply.headers(securityHeaders), error),
   }).withTypeProvider<ZodTypeProvider>();
+  app.server.headersTimeout = headTimeoutMs;
   app.setValidatorCompiler(requestCheck);
   // answers come typed from the use cases; checking them again would only take time
   app.setSerializerCompiler(() => JSON.stringify);

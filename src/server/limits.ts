@@ -4,5 +4,12 @@ export const uploadLimitBytes = 100e6;
 export const jsonLimitBytes = 4e6;
 /** How long a request may take to arrive, ms. */
 export const requestTimeoutMs = 300_000;
+/** How long the head of a request, or the first byte of a connection, may take, ms. */
+export const headTimeoutMs = 10_000;
+/**
+ * A connection on which nothing moves either way for so long is let go, ms: longer than any answer takes to be made, and
+ * far longer than a page's stream of events is ever silent.
+ */
+export const idleTimeoutMs = 600_000;
 /** How many pages may listen to the event stream at once. */
 export const eventListenersAllowed = 200;

@@ -17,8 +17,8 @@ const lightestFold = 20;
 /** Few enough that reading one page holds nobody up. */
 const eventsEach = 2000;
 
-/** A log of so many events is worth keeping its outcome on the disk; a shorter one is read in some milliseconds. */
-const longLog = 1000;
+/** A log of so many events is worth keeping its outcome on the disk: a rack shows hundreds of them at once. */
+const longLog = 10;
 /** Nothing was logged for so long, ms: time to keep what the log amounts to. */
 const quietMs = 10_000;
 
@@ -63,6 +63,7 @@ export function createRunFolds({
 }: RunFoldParts): RunFolds {
   const shelf = createFoldShelf(store, version);
   const waiting = new Map<string, NodeJS.Timeout>();
+  let keeping: Promise<unknown> = Promise.resolve();
   const folds = createNewest<Held>(eventsHeld, ({ events }) => Math.max(events, lightestFold));
   const logs = createNewest<Promise<RunEvent[]>>(logsHeld, () => 1);
 
@@ -73,19 +74,27 @@ export function createRunFolds({
     return reading;
   }
 
-  async function keep(runId: string): Promise<void> {
+  /**
+   * One after the other, so that a tap never waits behind many. Where keeping fails, the outcome is worked out again the
+   * next time: the log holds everything.
+   */
+  function keep(runId: string): Promise<unknown> {
     clearTimeout(waiting.get(runId));
     waiting.delete(runId);
+    keeping = keeping.then(() => keepNow(runId)).catch(() => {});
+    return keeping;
+  }
+
+  async function keepNow(runId: string): Promise<void> {
     const run = await store.runs.find(runId);
     if (run === null) return;
     const plan = run.planId === null ? null : await store.plans.findFirst(run.workId, run.planId);
     await shelf.keep(run, await of(run, plan));
   }
 
-  /** Where keeping fails, the outcome is worked out again the next time: the log holds everything. */
   function keepWhenQuiet(runId: string): void {
     clearTimeout(waiting.get(runId));
-    const timer = setTimeout(() => void keep(runId).catch(() => {}), quietMs);
+    const timer = setTimeout(() => void keep(runId), quietMs);
     waiting.set(runId, timer.unref());
   }
 
@@ -133,7 +142,8 @@ export function createRunFolds({
       if (event.sequence >= longFrom) keepWhenQuiet(runId);
     },
     async settle() {
-      await Promise.allSettled([...waiting.keys()].map(keep));
+      await Promise.all([...waiting.keys()].map(keep));
+      await keeping;
     },
   };
 }

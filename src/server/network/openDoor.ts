@@ -3,7 +3,7 @@ import { createServer as createSecureServer, type Server as SecureServer } from 
 import { createServer as createSocketServer, type Socket } from 'node:net';
 import type { ReadyCertificate } from '../../application/network/networkCertificate.ts';
 import { inUrl } from '../guards/doorOf.ts';
-import { requestTimeoutMs } from '../limits.ts';
+import { headTimeoutMs, idleTimeoutMs, requestTimeoutMs } from '../limits.ts';
 
 type Certificate = Pick<ReadyCertificate, 'certificate' | 'key'>;
 
@@ -25,8 +25,6 @@ export interface DoorOptions {
 
 /** How many connections one door holds; a browser opens six. */
 const connectionsAllowed = 400;
-/** How long the head of a request, or the first byte of a connection, may take, ms. */
-const headTimeoutMs = 10_000;
 
 /**
  * Listens on one address. With a certificate, whoever comes by plain http is told the https address instead.
@@ -37,6 +35,7 @@ export async function openDoor({ address, port, answer, certificate }: DoorOptio
   const secure =
     certificate && createSecureServer({ ...pem(certificate), ...limits, minVersion: 'TLSv1.2' }, answer);
   const plain = createServer(limits, secure ? pointTo(`https://${inUrl(address)}:${port}`) : answer);
+  for (const server of [plain, secure]) server?.setTimeout(idleTimeoutMs);
   const front = secure ? inFrontOf(secure, plain) : plain;
   front.maxConnections = connectionsAllowed;
   const open = new Set<Socket>();
