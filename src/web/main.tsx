@@ -3,7 +3,10 @@ import './look/tokens.css';
 import './look/base.css';
 import { createRoot } from 'react-dom/client';
 import { keepScreens } from './keepScreens.ts';
-import { App } from './screens/App.tsx';
+import { openWords } from './words/openWords.ts';
 
+// Words first: tables of words in the screens' modules are written as soon as those are loaded.
+await openWords();
+const { App } = await import('./screens/App.tsx');
 createRoot(document.getElementById('page')!).render(<App />);
 keepScreens();

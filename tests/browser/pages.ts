@@ -13,16 +13,27 @@ export interface Pages {
   onPhone(path: string): Promise<Page>;
 }
 
+/** What a file's browser is started with beside the usual. */
+interface BrowserWanted {
+  readonly args?: readonly string[];
+  /** What its pages may use without asking. */
+  readonly permissions?: readonly string[];
+}
+
 /** Checks in a real browser, one browser to a file; skipped where there is none. */
-export function describeInBrowser(name: string, checks: (pages: Pages) => void): void {
+export function describeInBrowser(
+  name: string,
+  checks: (pages: Pages) => void,
+  { args = [], permissions = [] }: BrowserWanted = {},
+): void {
   describe.skipIf(chromiumPath === null)(name, () => {
     let browser: Browser;
     beforeAll(async () => {
-      browser = await chromium.launch({ executablePath: chromiumPath!, args: ['--no-sandbox'] });
+      browser = await chromium.launch({ executablePath: chromiumPath!, args: ['--no-sandbox', ...args] });
     });
     afterAll(() => browser?.close());
     const open = async (path: string, options: BrowserContextOptions): Promise<Page> => {
-      const context = await browser.newContext({ reducedMotion: 'reduce', ...options });
+      const context = await browser.newContext({ locale: 'en-GB', reducedMotion: 'reduce', ...options });
       const page = await context.newPage();
       // A machine that runs the other checks beside these may keep a page waiting long; no time is judged here.
       page.setDefaultTimeout(60_000);

@@ -1,3 +1,4 @@
+import { say } from '../words/say.ts';
 /** A failure as the server tells it (`Failure`), or one that happened on the way to it. */
 export interface ShownFailure {
   readonly code: string;
@@ -21,8 +22,10 @@ export class FailedRequest extends Error {
 
 const unreachable: ShownFailure = {
   code: 'unreachable',
-  message: 'Stonetone does not answer.',
-  remedy: 'See that it is still running where you started it, then try again. Nothing you set here is lost.',
+  message: say('Stonetone does not answer.'),
+  remedy: say(
+    'See that it is still running where you started it, then try again. Nothing you set here is lost.',
+  ),
 };
 
 /** Turns whatever was thrown into words: a `FailedRequest` keeps its own, all else did not reach the server. */
@@ -40,14 +43,14 @@ export function failureFromBody(status: number, body: unknown): ShownFailure {
     return {
       code: String(code),
       message: String(message),
-      remedy: typeof remedy === 'string' ? remedy : 'Try again.',
+      remedy: typeof remedy === 'string' ? remedy : say('Try again.'),
       ...(typeof path === 'string' ? { path } : {}),
     };
   }
   return {
     code: `status-${status}`,
-    message: `Stonetone answered in a way this page does not know (${status}).`,
-    remedy: 'Load the page again; if it stays, tell the maintainers.',
+    message: say('Stonetone answered in a way this page does not know ({status}).', { status }),
+    remedy: say('Load the page again; if it stays, tell the maintainers.'),
   };
 }
 

@@ -2,14 +2,15 @@ import type { BlindSitting, TestStoneReading } from '../../records/patchReading.
 import type { TestStone, TestStoneDraft } from '../../records/testStone.ts';
 import type { TestStoneAnswer } from '../../records/testStoneAnswer.ts';
 import type { TestStoneEventInput } from '../../records/testStoneEvent.ts';
+import { say } from '../words/say.ts';
 import { ask, withJson } from './ask.ts';
 import { type ListQuery, pageAddress } from './pages.ts';
 
-export const testStonesKey = ['test stones'] as const;
-export const testStoneKey = (id: string) => ['test stone', id] as const;
-export const testStoneReadingKey = (id: string) => ['test stone', id, 'reading'] as const;
-export const testStoneSittingsKey = (id: string) => ['test stone', id, 'sittings'] as const;
-export const testStoneAnswerKey = (id: string) => ['test stone', id, 'answer'] as const;
+export const testStonesKey = [say('test stones')] as const;
+export const testStoneKey = (id: string) => [say('test stone'), id] as const;
+export const testStoneReadingKey = (id: string) => [say('test stone'), id, 'reading'] as const;
+export const testStoneSittingsKey = (id: string) => [say('test stone'), id, 'sittings'] as const;
+export const testStoneAnswerKey = (id: string) => [say('test stone'), id, 'answer'] as const;
 
 export interface TestStonePage {
   readonly testStones: readonly TestStone[];

@@ -1,4 +1,5 @@
 import type { Batch, BatchDraft, BatchEntry, BatchKind } from '../../records/batch.ts';
+import { say } from '../words/say.ts';
 import { numberText, numberTrouble, typedNumber } from './typedNumber.ts';
 
 /** A batch of any kind as typed; what its kind does not have stays empty. */
@@ -20,22 +21,22 @@ export type BatchTyped = Readonly<
 >;
 
 export const batchFieldWords: Readonly<Record<keyof BatchTyped, string>> = {
-  name: 'Name on the bottle',
-  madeOn: 'Made on',
-  note: 'Note',
-  smell: 'It smells',
-  baume: 'Strength',
-  pH: 'pH, measured',
-  gramsPerLitre: 'Tannic acid',
-  gum: 'Does it hold gum?',
-  product: 'Product',
-  opened: 'Opened on',
-  lot: 'Lot number',
+  name: say('Name on the bottle'),
+  madeOn: say('Made on'),
+  note: say('Note'),
+  smell: say('It smells'),
+  baume: say('Strength'),
+  pH: say('pH, measured'),
+  gramsPerLitre: say('Tannic acid'),
+  gum: say('Does it hold gum?'),
+  product: say('Product'),
+  opened: say('Opened on'),
+  lot: say('Lot number'),
 };
 
 export const batchKindWords: Readonly<Record<BatchKind, string>> = {
-  gum: 'gum arabic',
-  tannic: 'tannic solution',
+  gum: say('gum arabic'),
+  tannic: say('tannic solution'),
   washout: 'washout',
   base: 'base',
 };
@@ -87,7 +88,7 @@ export function batchTroubles(
   typed: BatchTyped,
 ): Partial<Record<keyof BatchTyped, string | null>> {
   return {
-    name: typed.name.trim() === '' ? 'A name is needed, such as gum, November.' : null,
+    name: typed.name.trim() === '' ? say('A name is needed, such as gum, November.') : null,
     ...(kind === 'gum' && { baume: numberTrouble(typed.baume, 0, 40) }),
     ...((kind === 'gum' || kind === 'tannic') && { pH: numberTrouble(typed.pH, 0, 14) }),
     ...(kind === 'tannic' && { gramsPerLitre: numberTrouble(typed.gramsPerLitre, 0.001, 1000) }),
@@ -134,23 +135,33 @@ export function batchOfTyped(kind: BatchKind, typed: BatchTyped): BatchDraft {
 
 /** What is known of a batch, in few words; what is not known is named where a plan would miss it. */
 export function batchFacts(batch: BatchEntry): readonly string[] {
-  const pH = (value: number | null) => (value === null ? 'pH not measured' : `pH ${value}`);
+  const pH = (value: number | null) =>
+    value === null ? say('pH not measured') : say('pH {value}', { value });
   switch (batch.kind) {
     case 'gum':
       return [
-        batch.baume === null ? '°Bé not measured' : `${batch.baume} °Bé`,
+        batch.baume === null ? say('°Bé not measured') : say('{baume} °Bé', { baume: batch.baume }),
         pH(batch.pH),
-        batch.smell === null ? 'smell not noted' : `smells ${batch.smell}`,
+        batch.smell === null ? say('smell not noted') : say('smells {smell}', { smell: batch.smell }),
       ];
     case 'tannic':
       return [
-        batch.gramsPerLitre === null ? 'strength not stated' : `${batch.gramsPerLitre} g/l`,
+        batch.gramsPerLitre === null
+          ? say('strength not stated')
+          : say('{gramsPerLitre} g/l', { gramsPerLitre: batch.gramsPerLitre }),
         pH(batch.pH),
-        batch.gum === null ? 'gum or not: not stated' : batch.gum ? 'holds gum' : 'without gum',
+        batch.gum === null
+          ? say('gum or not: not stated')
+          : batch.gum
+            ? say('holds gum')
+            : say('without gum'),
       ];
     case 'washout':
     case 'base':
-      return [batch.product || 'product not noted', batch.lot && `lot ${batch.lot}`].filter(Boolean);
+      return [
+        batch.product || say('product not noted'),
+        batch.lot && say('lot {lot}', { lot: batch.lot }),
+      ].filter(Boolean);
     default:
       return batch satisfies never;
   }
@@ -161,22 +172,30 @@ export function batchCautions(batch: BatchEntry): readonly string[] {
   if (batch.kind === 'gum')
     return batch.smell === 'sour'
       ? [
-          'Sour gum can let ink emulsify and the bare stone take a tint: make fresh gum (common practice, no source).',
+          say(
+            'Sour gum can let ink emulsify and the bare stone take a tint: make fresh gum (common practice, no source).',
+          ),
         ]
       : [];
   if (batch.kind !== 'tannic') return [];
   const missing = [
-    batch.gramsPerLitre === null && 'its strength',
-    batch.pH === null && 'its pH',
-    batch.gum === null && 'whether it holds gum',
+    batch.gramsPerLitre === null && say('its strength'),
+    batch.pH === null && say('its pH'),
+    batch.gum === null && say('whether it holds gum'),
   ].filter((each) => each !== false);
   return [
     ...(missing.length > 0
-      ? [`A plan with this solution carries a caution until ${missing.join(', ')} is written down.`]
+      ? [
+          say('A plan with this solution carries a caution until {missing} is written down.', {
+            missing: missing.join(', '),
+          }),
+        ]
       : []),
     ...(batch.gum === false
       ? [
-          'Without gum: fresh gum and a tight buff follow before the stone rests (common practice, no source).',
+          say(
+            'Without gum: fresh gum and a tight buff follow before the stone rests (common practice, no source).',
+          ),
         ]
       : []),
   ];
@@ -184,9 +203,9 @@ export function batchCautions(batch: BatchEntry): readonly string[] {
 
 /** How old a batch is, in words; a bought one counts from its opening. */
 export function ageWords({ ageDays, kind, madeOn }: BatchEntry): string {
-  if (ageDays === null) return 'age not known';
+  if (ageDays === null) return say('age not known');
   const opened = (kind === 'washout' || kind === 'base') && madeOn === null;
-  if (ageDays <= 0) return opened ? 'opened today' : 'made today';
-  const days = ageDays === 1 ? '1 day' : `${ageDays} days`;
-  return opened ? `open for ${days}` : `${days} old`;
+  if (ageDays <= 0) return opened ? say('opened today') : say('made today');
+  const days = say('{ageDays, plural, one {1 day} other {{ageDays} days}}', { ageDays });
+  return opened ? say('open for {days}', { days }) : say('{days} old', { days });
 }

@@ -1,4 +1,5 @@
 import type { Point } from '../../science/geometry/point.ts';
+import { say } from '../words/say.ts';
 
 /** A grey chip on a photograph as it is being set. Photograph px. */
 export interface TypedChip {
@@ -132,7 +133,9 @@ export function chipAt(
 /** What keeps chips from being used; null when nothing does. */
 export function chipsTrouble(chips: readonly TypedChip[]): string | null {
   const missing = chips.findIndex(({ density }) => density === null);
-  return missing < 0 ? null : `Chip ${missing + 1} has no density yet: type it, or take the chip away.`;
+  return missing < 0
+    ? null
+    : say('Chip {missing} has no density yet: type it, or take the chip away.', { missing: missing + 1 });
 }
 
 function ordered(a: number, b: number, size: number): readonly [number, number] {

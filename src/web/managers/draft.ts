@@ -6,6 +6,7 @@ import type {
 } from '../../records/comparisonEntry.ts';
 import type { Chip, Zone } from '../../records/zone.ts';
 import type { Corners } from '../../science/geometry/point.ts';
+import { say } from '../words/say.ts';
 import { cornerTrouble, mirrored } from './cornerMarks.ts';
 
 export type SideName = 'stone' | 'proof';
@@ -113,7 +114,7 @@ export function titleFromFile(fileName: string): string {
     fileName
       .replace(/\.[a-z0-9]{2,5}$/i, '')
       .replace(/[_-]+/g, ' ')
-      .trim() || 'Untitled'
+      .trim() || say('Untitled')
   );
 }
 
@@ -140,8 +141,8 @@ export function draftFromEntry(
     height: String(request.sizeMm[1]),
     stone: side(request.stone),
     proof: side(request.proof),
-    zones: request.zones.length > 0 ? { fileName: 'zones as before', zones: request.zones } : null,
-    chips: request.chips.length > 0 ? { fileName: 'chips as before', chips: request.chips } : null,
+    zones: request.zones.length > 0 ? { fileName: say('zones as before'), zones: request.zones } : null,
+    chips: request.chips.length > 0 ? { fileName: say('chips as before'), chips: request.chips } : null,
   };
 }
 

@@ -1,4 +1,5 @@
 import type { WorkZone } from '../../records/work.ts';
+import { say } from '../words/say.ts';
 import type { Drawing } from './zoneDrawing.ts';
 
 type Drawn = Pick<Drawing, 'head' | 'rectangle' | 'zones'>;
@@ -13,17 +14,30 @@ export function drawingDifferences(here: Drawn, kept: Drawn): readonly string[] 
   return [
     ...(here.head === kept.head
       ? []
-      : [`The head lies at the ${kept.head} edge there, at the ${here.head} here.`]),
-    ...(same(here.rectangle, kept.rectangle) ? [] : ['The work rectangle is another there.']),
+      : [
+          say('The head lies at the {head} edge there, at the {head2} here.', {
+            head: kept.head,
+            head2: here.head,
+          }),
+        ]),
+    ...(same(here.rectangle, kept.rectangle) ? [] : [say('The work rectangle is another there.')]),
     ...here.zones.flatMap((zone) => {
       const other = keptZones.get(zone.id);
-      if (!other) return [`${zone.name} is only here.`];
+      if (!other) return [say('{zone} is only here.', { zone: zone.name })];
       const parts = differingParts(zone, other);
       return parts.length === 0
         ? []
-        : [`${zone.name}: ${listWords(parts)} ${parts.length > 1 ? 'differ' : 'differs'}.`];
+        : [
+            say('{zone}: {list} {count, plural, one {differs} other {differ}}.', {
+              zone: zone.name,
+              list: listWords(parts),
+              count: parts.length,
+            }),
+          ];
     }),
-    ...kept.zones.filter(({ id }) => !hereIds.has(id)).map(({ name }) => `${name} is only there.`),
+    ...kept.zones
+      .filter(({ id }) => !hereIds.has(id))
+      .map(({ name }) => say('{name} is only there.', { name })),
   ];
 }
 
@@ -34,17 +48,19 @@ export function sameDrawing(a: Drawn, b: Drawn): boolean {
 
 function differingParts(one: WorkZone, other: WorkZone): string[] {
   return [
-    ...(same(one.polygonMm, other.polygonMm) ? [] : ['the outline']),
-    ...(one.name === other.name ? [] : ['the name']),
-    ...(one.medium === other.medium ? [] : ['the medium']),
-    ...(one.deposit === other.deposit ? [] : ['the deposit']),
-    ...((one.intention ?? 'drawn') === (other.intention ?? 'drawn') ? [] : ['the intention']),
-    ...(same(one.tone, other.tone) ? [] : ['the tone']),
+    ...(same(one.polygonMm, other.polygonMm) ? [] : [say('the outline')]),
+    ...(one.name === other.name ? [] : [say('the name')]),
+    ...(one.medium === other.medium ? [] : [say('the medium')]),
+    ...(one.deposit === other.deposit ? [] : [say('the deposit')]),
+    ...((one.intention ?? 'drawn') === (other.intention ?? 'drawn') ? [] : [say('the intention')]),
+    ...(same(one.tone, other.tone) ? [] : [say('the tone')]),
   ];
 }
 
 function listWords(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+  return words.length < 2
+    ? words.join('')
+    : say('{words} and {words2}', { words: words.slice(0, -1).join(', '), words2: words.at(-1) });
 }
 
 function drawn({ head, rectangle, zones }: Drawn) {

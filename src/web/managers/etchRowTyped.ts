@@ -2,6 +2,7 @@ import type { Basis } from '../../foundation/measured.ts';
 import type { EtchRecipe, EtchRow } from '../../records/etch.ts';
 import type { EtchStrength } from '../../records/etchStrength.ts';
 import { minutesSeconds } from '../../studio/etch/clockWords.ts';
+import { say } from '../words/say.ts';
 import { numberText, numberTrouble, typedNumber } from './typedNumber.ts';
 import { typedSeconds } from './typedSeconds.ts';
 
@@ -79,14 +80,14 @@ export function emptyEtchRow(strength: EtchStrength): EtchRowTyped {
 /** What is wrong with a rule as typed, by field (`parts.0.parts` for a part); empty where nothing is. */
 export function etchRowTroubles(row: EtchRowTyped): Readonly<Record<string, string>> {
   const found: Record<string, string | null> = {
-    name: row.name.trim() === '' ? 'The etch needs a name, such as gum alone.' : null,
-    note: row.note.trim() === '' ? 'Say where it comes from, even if from memory.' : null,
+    name: row.name.trim() === '' ? say('The etch needs a name, such as gum alone.') : null,
+    note: row.note.trim() === '' ? say('Say where it comes from, even if from memory.') : null,
     ...(row.recipe === 'parts' ? partTroubles(row) : dropTroubles(row)),
     ...timeTroubles(row),
   };
   row.advice.forEach(({ source, advice }, index) => {
     if ((source.trim() === '') !== (advice.trim() === ''))
-      found[`advice.${index}`] = 'Both the source and what it says are needed.';
+      found[`advice.${index}`] = say('Both the source and what it says are needed.');
   });
   return Object.fromEntries(
     Object.entries(found).filter((entry): entry is [string, string] => entry[1] !== null),
@@ -96,7 +97,7 @@ export function etchRowTroubles(row: EtchRowTyped): Readonly<Record<string, stri
 function partTroubles({ parts }: EtchRowTyped): Record<string, string | null> {
   return Object.fromEntries(
     parts.flatMap(({ material, parts: text }, index) => [
-      [`parts.${index}.material`, material.trim() === '' ? 'What is it?' : null],
+      [`parts.${index}.material`, material.trim() === '' ? say('What is it?') : null],
       [`parts.${index}.parts`, numberTrouble(text, 0.01, 1000, { needed: true })],
     ]),
   );
@@ -105,26 +106,31 @@ function partTroubles({ parts }: EtchRowTyped): Record<string, string | null> {
 function dropTroubles({ acid, into, dropsLow, dropsHigh }: EtchRowTyped): Record<string, string | null> {
   const fewer = typedNumber(dropsHigh)! < typedNumber(dropsLow)!;
   return {
-    acid: acid.trim() === '' ? 'Which acid, and how strong?' : null,
-    into: into.trim() === '' ? 'Into what?' : null,
+    acid: acid.trim() === '' ? say('Which acid, and how strong?') : null,
+    into: into.trim() === '' ? say('Into what?') : null,
     dropsLow: numberTrouble(dropsLow, 0, 600, { needed: true }),
-    dropsHigh: numberTrouble(dropsHigh, 0, 600, { needed: true }) ?? (fewer ? 'Fewer than the least.' : null),
+    dropsHigh:
+      numberTrouble(dropsHigh, 0, 600, { needed: true }) ?? (fewer ? say('Fewer than the least.') : null),
   };
 }
 
 function timeTroubles(row: EtchRowTyped): Record<string, string | null> {
   const [low, wanted, high, moveWithin] = [row.low, row.wanted, row.high, row.moveWithin].map(typedSeconds);
   const noTime = (value: number | null | undefined) => Number.isNaN(value) || (value ?? 0) > 86_400;
-  const write = 'Write it as 1:30, or as seconds.';
+  const write = say('Write it as 1:30, or as seconds.');
   return {
-    low: low === null ? 'The least is needed, such as 1:30.' : noTime(low) ? write : null,
+    low: low === null ? say('The least is needed, such as 1:30.') : noTime(low) ? write : null,
     wanted: noTime(wanted)
       ? write
       : wanted !== null && (wanted! < low! || (high !== null && wanted! > high!))
-        ? 'It lies outside least and most.'
+        ? say('It lies outside least and most.')
         : null,
-    high: noTime(high) ? write : high !== null && high! < low! ? 'The most is less than the least.' : null,
-    moveWithin: !moveWithin || noTime(moveWithin) ? 'A time is needed, such as 0:45.' : null,
+    high: noTime(high)
+      ? write
+      : high !== null && high! < low!
+        ? say('The most is less than the least.')
+        : null,
+    moveWithin: !moveWithin || noTime(moveWithin) ? say('A time is needed, such as 0:45.') : null,
   };
 }
 

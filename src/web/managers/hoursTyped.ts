@@ -1,4 +1,5 @@
 import type { DayException, HourSpan } from '../../records/studio.ts';
+import { say } from '../words/say.ts';
 
 /** Hours as one writes them: `09:00–13:00, 14:00–17:30`; empty for none. */
 export function hoursText(hours: readonly HourSpan[]): string {
@@ -30,7 +31,7 @@ function typedClock(text: string): string | null {
 
 /** Days that differ, as one writes them: `2026-12-25 closed; 2026-12-28 10:00–12:00`. */
 export function exceptionsText(days: readonly DayException[]): string {
-  return days.map(({ date, hours }) => `${date} ${hoursText(hours) || 'closed'}`).join('; ');
+  return days.map(({ date, hours }) => `${date} ${hoursText(hours) || say('closed')}`).join('; ');
 }
 
 /**

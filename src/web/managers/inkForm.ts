@@ -1,32 +1,33 @@
 import type { Ink, InkDraft, InkEntry, InkVerdict } from '../../records/ink.ts';
 import type { InkAnswer } from '../../records/inkAnswer.ts';
 import { inkGrams, modifierPercent } from '../../studio/ink/inkMix.ts';
+import { say } from '../words/say.ts';
 import { numberText, numberTrouble, typedNumber } from './typedNumber.ts';
 
 /** A mix of ink as typed; the string log has a form of its own. */
 export type InkTyped = Readonly<Record<Exclude<keyof InkDraft, 'strings'>, string>>;
 
 export const inkFieldWords: Readonly<Record<keyof InkTyped, string>> = {
-  name: 'Name of the mix',
-  workId: 'Made for',
-  madeOn: 'Made on',
-  softInk: 'Soft ink',
-  stiffInk: 'Stiff ink',
-  softParts: 'Soft',
-  stiffParts: 'Stiff',
-  inkGrams: 'Both inks together',
-  modifier: 'Modifier',
-  modifierPercent: 'How much of it, on the ink',
-  verdict: 'What did the prints say?',
-  verdictWords: 'In words',
-  note: 'Note',
+  name: say('Name of the mix'),
+  workId: say('Made for'),
+  madeOn: say('Made on'),
+  softInk: say('Soft ink'),
+  stiffInk: say('Stiff ink'),
+  softParts: say('Soft'),
+  stiffParts: say('Stiff'),
+  inkGrams: say('Both inks together'),
+  modifier: say('Modifier'),
+  modifierPercent: say('How much of it, on the ink'),
+  verdict: say('What did the prints say?'),
+  verdictWords: say('In words'),
+  note: say('Note'),
 };
 
 export const inkVerdictWords: Readonly<Record<InkVerdict, string>> = {
-  good: 'printed well',
-  'too soft': 'too soft',
-  'too stiff': 'too stiff',
-  other: 'something else',
+  good: say('printed well'),
+  'too soft': say('too soft'),
+  'too stiff': say('too stiff'),
+  other: say('something else'),
 };
 
 /** A mix as a person would type it; a new one is made today and for the work given, if any. */
@@ -52,8 +53,8 @@ export function inkTyped(ink: Ink | null, today: string, workId = ''): InkTyped 
 export function inkTroubles(typed: InkTyped): Partial<Record<keyof InkTyped, string | null>> {
   const nothing = typedNumber(typed.softParts) === 0 && typedNumber(typed.stiffParts) === 0;
   return {
-    name: typed.name.trim() === '' ? 'A name is needed, such as mudbank black.' : null,
-    softParts: nothing ? 'One of the parts is above 0.' : numberTrouble(typed.softParts, 0, 1000),
+    name: typed.name.trim() === '' ? say('A name is needed, such as mudbank black.') : null,
+    softParts: nothing ? say('One of the parts is above 0.') : numberTrouble(typed.softParts, 0, 1000),
     stiffParts: numberTrouble(typed.stiffParts, 0, 1000),
     inkGrams: numberTrouble(typed.inkGrams, 0.1, 100_000),
     modifierPercent: numberTrouble(typed.modifierPercent, 0, 100),
@@ -86,13 +87,18 @@ export function weighingWords(typed: InkTyped): string | null {
   const { softParts, stiffParts, inkGrams: whole, modifierPercent: percent } = inkOfTyped(typed);
   if (softParts === null || stiffParts === null || whole === null) return null;
   const { softGrams, stiffGrams } = inkGrams((100 * softParts) / (softParts + stiffParts), whole);
-  const inks = `${gramsText(softGrams)} soft, ${gramsText(stiffGrams)} stiff`;
-  if (percent === null || percent === 0) return `Weigh ${inks}.`;
+  const inks = say('{grams} soft, {grams2} stiff', {
+    grams: gramsText(softGrams),
+    grams2: gramsText(stiffGrams),
+  });
+  if (percent === null || percent === 0) return say('Weigh {inks}.', { inks });
   const ofWhole = modifierPercent(percent, 100).ofWhole.toFixed(1);
   const same = ofWhole === percent.toFixed(1);
-  const share = same ? `${percent} % of it` : `${percent} % on the ink, which is ${ofWhole} % of the whole`;
+  const share = same
+    ? say('{percent} % of it', { percent })
+    : say('{percent} % on the ink, which is {ofWhole} % of the whole', { percent, ofWhole });
   const more = gramsText((whole * percent) / 100);
-  return `Weigh ${inks}, then ${more} of the modifier: ${share}.`;
+  return say('Weigh {inks}, then {more} of the modifier: {share}.', { inks, more, share });
 }
 
 /** What is known of a mix, in few words. */
@@ -104,13 +110,15 @@ export function inkFacts({
 }: InkEntry): readonly string[] {
   const last = strings.at(-1);
   return [
-    softPercent === null ? 'parts not stated' : `${partsText(softPercent)} soft to stiff`,
+    softPercent === null
+      ? say('parts not stated')
+      : say('{parts} soft to stiff', { parts: partsText(softPercent) }),
     percent === null
       ? modifier
-        ? `${modifier}, how much not stated`
+        ? say('{modifier}, how much not stated', { modifier })
         : ''
-      : `${percent} % ${modifier || 'modifier'}`,
-    last === undefined ? 'string not tried' : `string ${last.cm} cm`,
+      : `${percent} % ${modifier || say('modifier')}`,
+    last === undefined ? say('string not tried') : say('string {cm} cm', { cm: last.cm }),
   ].filter(Boolean);
 }
 
@@ -121,7 +129,7 @@ export function partsText(softPercent: number): string {
 
 /** Grams as a range with its unit; whole grams, as the film and the charge are from memory. */
 export function gramsRange({ low, high }: { readonly low: number; readonly high: number }): string {
-  return `${Math.round(low)} to ${Math.round(high)} g`;
+  return say('{low} to {high} g', { low: Math.round(low), high: Math.round(high) });
 }
 
 /** What the fields take over from a recommendation: the parts, and the grams in the middle of the range. */
@@ -144,5 +152,5 @@ export function typedOfInk(ink: Ink): Partial<InkTyped> {
 }
 
 function gramsText(grams: number): string {
-  return `${grams.toFixed(1).replace(/\.0$/, '')} g`;
+  return say('{grams} g', { grams: grams.toFixed(1).replace(/\.0$/, '') });
 }

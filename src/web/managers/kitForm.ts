@@ -1,13 +1,14 @@
 import type { KitDraft, KitEntry, KitTool } from '../../records/kit.ts';
+import { say } from '../words/say.ts';
 import { numberTrouble, typedNumber } from './typedNumber.ts';
 
 /** What each tool or set-up is called where one of them is meant. */
 export const kitToolWords: Readonly<Record<KitTool, string>> = {
-  roller: 'Roller',
-  ink: 'Ink',
-  press: 'Press set-up',
-  cloth: 'Cloth',
-  paper: 'Paper',
+  roller: say('Roller'),
+  ink: say('Ink'),
+  press: say('Press set-up'),
+  cloth: say('Cloth'),
+  paper: say('Paper'),
 };
 
 /** One line of the form of a tool or set-up. */
@@ -23,31 +24,37 @@ export interface KitField {
 /** What is asked of each tool beside its name; all of it may stay empty. */
 export const kitFields: Readonly<Record<KitTool, readonly KitField[]>> = {
   roller: [
-    { field: 'nap', label: 'Nap', kind: 'text' },
-    { field: 'conditionedOn', label: 'Conditioned on', kind: 'day' },
-    { field: 'widthMm', label: 'Width', unit: 'mm', kind: 'number', within: [1, 3000] },
+    { field: 'nap', label: say('Nap'), kind: 'text' },
+    { field: 'conditionedOn', label: say('Conditioned on'), kind: 'day' },
+    { field: 'widthMm', label: say('Width'), unit: 'mm', kind: 'number', within: [1, 3000] },
   ],
   ink: [
-    { field: 'softParts', label: 'Soft ink', unit: 'parts', kind: 'number', within: [0, 1000] },
-    { field: 'stiffParts', label: 'Stiff ink', unit: 'parts', kind: 'number', within: [0, 1000] },
-    { field: 'modifierPercent', label: 'Modifier', unit: '%', kind: 'number', within: [0, 100] },
-    { field: 'stringCm', label: 'A string of it breaks at', unit: 'cm', kind: 'number', within: [0, 100] },
+    { field: 'softParts', label: say('Soft ink'), unit: say('parts'), kind: 'number', within: [0, 1000] },
+    { field: 'stiffParts', label: say('Stiff ink'), unit: say('parts'), kind: 'number', within: [0, 1000] },
+    { field: 'modifierPercent', label: say('Modifier'), unit: '%', kind: 'number', within: [0, 100] },
+    {
+      field: 'stringCm',
+      label: say('A string of it breaks at'),
+      unit: 'cm',
+      kind: 'number',
+      within: [0, 100],
+    },
   ],
   press: [
     {
       field: 'pressureEighths',
-      label: 'Pressure from contact',
-      unit: 'eighths of a turn',
+      label: say('Pressure from contact'),
+      unit: say('eighths of a turn'),
       kind: 'number',
       within: [-80, 80],
     },
-    { field: 'packing', label: 'Packing', kind: 'text' },
-    { field: 'scraperMm', label: 'Scraper', unit: 'mm', kind: 'number', within: [1, 3000] },
+    { field: 'packing', label: say('Packing'), kind: 'text' },
+    { field: 'scraperMm', label: say('Scraper'), unit: 'mm', kind: 'number', within: [1, 3000] },
   ],
-  cloth: [{ field: 'cloth', label: 'What cloth', kind: 'text' }],
+  cloth: [{ field: 'cloth', label: say('What cloth'), kind: 'text' }],
   paper: [
-    { field: 'gramsPerM2', label: 'Weight', unit: 'g/m²', kind: 'number', within: [1, 2000] },
-    { field: 'damp', label: 'Damped', kind: 'yes-no' },
+    { field: 'gramsPerM2', label: say('Weight'), unit: 'g/m²', kind: 'number', within: [1, 2000] },
+    { field: 'damp', label: say('Damped'), kind: 'yes-no' },
   ],
 };
 
@@ -60,7 +67,7 @@ export function kitOfTyped(
 ): { readonly draft: KitDraft | null; readonly troubles: Readonly<Record<string, string>> } {
   const troubles: Record<string, string> = {};
   const name = (typed.name ?? '').trim();
-  if (name === '') troubles.name = 'It needs a name, as it is called here.';
+  if (name === '') troubles.name = say('It needs a name, as it is called here.');
   const facts: Record<string, unknown> = {};
   for (const { field, kind, within } of kitFields[tool]) {
     const text = (typed[field] ?? '').trim();
@@ -89,5 +96,5 @@ export function kitTyped(entry: KitEntry): KitTyped {
 /** What the fields of a tool are called. */
 export function kitFieldWords(tool: KitTool): Readonly<Record<string, string>> {
   const own = kitFields[tool].map(({ field, label }) => [field, label]);
-  return { name: 'Name', note: 'Note', ...Object.fromEntries(own) };
+  return { name: say('Name'), note: say('Note'), ...Object.fromEntries(own) };
 }

@@ -1,4 +1,5 @@
 import { fail, ok, type Result } from '../../foundation/result.ts';
+import { say } from '../words/say.ts';
 
 /** Why a file of zones or chips was not taken. */
 export interface ListFileTrouble {
@@ -19,22 +20,25 @@ export function readListFile<T>(
     list = JSON.parse(text);
   } catch {
     return fail({
-      message: 'This file is not JSON.',
-      remedy: 'Choose the file as it was saved, ending in .json.',
+      message: say('This file is not JSON.'),
+      remedy: say('Choose the file as it was saved, ending in .json.'),
     });
   }
   if (!Array.isArray(list))
     return fail({
-      message: 'This file holds no list.',
-      remedy: `It should be a list: [{ ${fields.join(', ')} }, …].`,
+      message: say('This file holds no list.'),
+      remedy: say("It should be a list: ['{' {fields} '}', …].", { fields: fields.join(', ') }),
     });
   const at = list.findIndex(
     (item) => typeof item !== 'object' || item === null || fields.some((field) => !(field in item)),
   );
   if (at >= 0)
     return fail({
-      message: `Item ${at + 1} in this file lacks one of: ${fields.join(', ')}.`,
-      remedy: 'Mend it there and choose the file again.',
+      message: say('Item {at} in this file lacks one of: {fields}.', {
+        at: at + 1,
+        fields: fields.join(', '),
+      }),
+      remedy: say('Mend it there and choose the file again.'),
     });
   return ok(list as readonly T[]);
 }

@@ -1,16 +1,17 @@
 import type { StrengthRule } from '../../records/medium.ts';
+import { say } from '../words/say.ts';
 
 /** What a medium asks for, as one of a list: a strength, or that the deposit or a test decides. */
 export type RuleChoice = (typeof ruleChoices)[number][0];
 
 export const ruleChoices = [
-  ['none', 'nothing known: test a patch first'],
-  ['by-deposit', 'what its deposit asks for: light, middle or dark'],
-  ['ground', 'the etch of bare ground'],
-  ['scant', 'the etch for media with little or no grease'],
-  ['light', 'the light etch'],
-  ['middle', 'the middle etch'],
-  ['dark', 'the dark etch'],
+  ['none', say('nothing known: test a patch first')],
+  ['by-deposit', say('what its deposit asks for: light, middle or dark')],
+  ['ground', say('the etch of bare ground')],
+  ['scant', say('the etch for media with little or no grease')],
+  ['light', say('the light etch')],
+  ['middle', say('the middle etch')],
+  ['dark', say('the dark etch')],
 ] as const;
 
 /** The rule of a choice. */
@@ -25,7 +26,7 @@ export function ruleWords(rule: StrengthRule): string {
   const choice = rule.kind === 'fixed' ? rule.strength : rule.kind;
   const words = ruleChoices.find(([each]) => each === choice)![1];
   const otherwise = rule.kind === 'by-deposit' ? rule.otherwise : null;
-  return otherwise ? `${words}; where none is known, ${otherwise}` : words;
+  return otherwise ? say('{words}; where none is known, {otherwise}', { words, otherwise }) : words;
 }
 
 /**

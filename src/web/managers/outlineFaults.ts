@@ -1,6 +1,7 @@
 import type { WorkZone } from '../../records/work.ts';
 import { outlineFault } from '../../science/geometry/outlineFault.ts';
 import type { Point } from '../../science/geometry/point.ts';
+import { say } from '../words/say.ts';
 
 type Fault = ReturnType<typeof outlineFault>;
 
@@ -23,7 +24,7 @@ export function faultWords(zones: readonly WorkZone[]): readonly string[] {
     const fault = faultOf(polygonMm);
     if (fault === null) return [];
     return fault === 'self-crossing'
-      ? [`The outline of ${name} crosses itself: move a point until it goes once round.`]
-      : [`${name} encloses nothing: draw its points apart, or take it away.`];
+      ? [say('The outline of {name} crosses itself: move a point until it goes once round.', { name })]
+      : [say('{name} encloses nothing: draw its points apart, or take it away.', { name })];
   });
 }

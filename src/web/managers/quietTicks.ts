@@ -1,4 +1,5 @@
 import type { LeavingList } from '../../records/rack.ts';
+import { say } from '../words/say.ts';
 import type { DraftShelf } from './draftKeeper.ts';
 import { stepKey } from './stepKey.ts';
 
@@ -21,7 +22,7 @@ function quietSteps({ stones, room }: LeavingList): readonly Quiet[] {
   );
   return [
     ...ofStones,
-    ...room.map((words, index) => ({ key: stepKey(null, index), name: `the room ${words}` })),
+    ...room.map((words, index) => ({ key: stepKey(null, index), name: say('the room {words}', { words }) })),
   ];
 }
 

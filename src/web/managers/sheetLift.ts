@@ -1,4 +1,5 @@
 import type { Point } from '../../science/geometry/point.ts';
+import { say } from '../words/say.ts';
 import { type LinkedView, type PlaceMm, toScreenPx } from './linkedView.ts';
 
 /** How far the sheet has been lifted off the stone from its left edge: 0 lies flat, 1 is off. */
@@ -88,7 +89,7 @@ export function liftByKey(lift: Lift, key: string, shift: boolean): Lift | null 
 
 /** The lift in words, for those who do not see it. */
 export function liftWords(lift: Lift): string {
-  if (lift <= 0) return 'The print lies flat on the stone';
-  if (lift >= 1) return 'The print is off; the whole stone shows';
-  return `The print is lifted ${Math.round(lift * 100)} % from the left`;
+  if (lift <= 0) return say('The print lies flat on the stone');
+  if (lift >= 1) return say('The print is off; the whole stone shows');
+  return say('The print is lifted {lift} % from the left', { lift: Math.round(lift * 100) });
 }

@@ -1,6 +1,7 @@
 import type { LineStage } from '../../records/run.ts';
 import type { RoomTime } from '../../records/studio.ts';
 import { lineStages } from '../../studio/bench/lineStages.ts';
+import { say } from '../words/say.ts';
 import type { Typed } from './typedMerge.ts';
 import { numberTrouble, typedNumber } from './typedNumber.ts';
 
@@ -14,7 +15,7 @@ export const handStages: readonly (readonly [LineStage, string])[] = lineStages
 
 function unlike(stage: LineStage, name: string): string {
   const shared = lineStages.some((one) => one.stage !== stage && one.name === name);
-  return shared && stage.startsWith('second-') ? `${name}, second time` : name;
+  return shared && stage.startsWith('second-') ? say('{name}, second time', { name }) : name;
 }
 
 /** A stage's fields: which, how many minutes at least and at most, how many people. */
@@ -46,11 +47,11 @@ export function timeTroubles(typed: Typed): Readonly<Record<string, string | nul
   for (const t of rows(typed)) {
     const [stage, low, high] = [typed[`${t}.stage`]!, typed[`${t}.low`]!, typed[`${t}.high`]!];
     const asked = { needed: true, whole: true };
-    troubles[`${t}.stage`] = named.has(stage) ? 'This stage has a line above.' : null;
+    troubles[`${t}.stage`] = named.has(stage) ? say('This stage has a line above.') : null;
     troubles[`${t}.low`] = numberTrouble(low, 1, mostMinutes, asked);
     troubles[`${t}.high`] =
       numberTrouble(high, 1, mostMinutes, asked) ??
-      (typedNumber(high)! < typedNumber(low)! ? 'At most is less than at least.' : null);
+      (typedNumber(high)! < typedNumber(low)! ? say('At most is less than at least.') : null);
     named.add(stage);
   }
   return troubles;

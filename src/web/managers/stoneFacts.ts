@@ -1,4 +1,5 @@
 import type { StoneDraft, StoneEntry } from '../../records/stoneEntry.ts';
+import { say } from '../words/say.ts';
 import { numberText, numberTrouble, typedNumber } from './typedNumber.ts';
 
 /** What a stone is, as typed. Corners clockwise from the top left. */
@@ -19,16 +20,16 @@ export type StoneFacts = Readonly<
 >;
 
 export const stoneFactWords: Readonly<Record<keyof StoneFacts, string>> = {
-  name: 'Name',
-  width: 'Width',
-  height: 'Height',
-  corner0: 'Thickness top left',
-  corner1: 'Thickness top right',
-  corner2: 'Thickness bottom right',
-  corner3: 'Thickness bottom left',
-  colour: 'Colour',
-  density: 'Density',
-  note: 'Note',
+  name: say('Name'),
+  width: say('Width'),
+  height: say('Height'),
+  corner0: say('Thickness top left'),
+  corner1: say('Thickness top right'),
+  corner2: say('Thickness bottom right'),
+  corner3: say('Thickness bottom left'),
+  colour: say('Colour'),
+  density: say('Density'),
+  note: say('Note'),
 };
 
 /** What is known of a stone as a person would type it; all empty for a new one. */
@@ -52,7 +53,7 @@ export function stoneFactsOf(stone: StoneEntry | null): StoneFacts {
 export function stoneFactTroubles(facts: StoneFacts): Partial<Record<keyof StoneFacts, string | null>> {
   const corner = (text: string) => numberTrouble(text, 5, 500);
   return {
-    name: facts.name.trim() === '' ? 'A name is needed, such as S-01.' : null,
+    name: facts.name.trim() === '' ? say('A name is needed, such as S-01.') : null,
     width: numberTrouble(facts.width, 20, 3000, { needed: true }),
     height: numberTrouble(facts.height, 20, 3000, { needed: true }),
     corner0: corner(facts.corner0),

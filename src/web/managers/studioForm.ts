@@ -1,23 +1,24 @@
 import type { StudioDraft, StudioPerson, StudioSettings } from '../../records/studio.ts';
 import { isTimeZone } from '../../science/calendar/zonedTime.ts';
+import { say } from '../words/say.ts';
 import { exceptionsText, hoursText, typedExceptions, typedHours } from './hoursTyped.ts';
 import { timeFields, timesOf, timeTroubles } from './stageTimesForm.ts';
 import type { Typed } from './typedMerge.ts';
 
 /** Monday first. */
 export const weekdayNames = [
-  'Monday',
-  'Tuesday',
-  'Wednesday',
-  'Thursday',
-  'Friday',
-  'Saturday',
-  'Sunday',
+  say('Monday'),
+  say('Tuesday'),
+  say('Wednesday'),
+  say('Thursday'),
+  say('Friday'),
+  say('Saturday'),
+  say('Sunday'),
 ] as const;
 
 const days = weekdayNames.map((_, index) => index);
-const hoursNeeded = 'Hours such as 09:00–13:00, 14:00–17:00; nothing where closed or away.';
-const datesNeeded = 'Days such as 2026-12-25 closed; 2026-12-28 10:00–12:00.';
+const hoursNeeded = say('Hours such as 09:00–13:00, 14:00–17:00; nothing where closed or away.');
+const datesNeeded = say('Days such as 2026-12-25 closed; 2026-12-28 10:00–12:00.');
 
 /** A person's fields: name, initials, one a weekday, days that differ. */
 export function personFields(index: number, person: StudioPerson | null): Typed {
@@ -55,7 +56,7 @@ function left(typed: Typed, index: number): boolean {
 export function studioTroubles(typed: Typed): Readonly<Record<string, string | null>> {
   const troubles: Record<string, string | null> = {
     ...timeTroubles(typed),
-    zone: isTimeZone(typed.zone!.trim()) ? null : 'A time zone such as Europe/London.',
+    zone: isTimeZone(typed.zone!.trim()) ? null : say('A time zone such as Europe/London.'),
     dates: typedExceptions(typed.dates!) ? null : datesNeeded,
   };
   for (const day of days) troubles[`open${day}`] = typedHours(typed[`open${day}`]!) ? null : hoursNeeded;
@@ -64,12 +65,12 @@ export function studioTroubles(typed: Typed): Readonly<Record<string, string | n
     if (!left(typed, index)) continue;
     const p = `person${index}`;
     const own = typed[`${p}.initials`]!.trim();
-    troubles[`${p}.name`] = typed[`${p}.name`]!.trim() === '' ? 'A name or what they are here.' : null;
+    troubles[`${p}.name`] = typed[`${p}.name`]!.trim() === '' ? say('A name or what they are here.') : null;
     troubles[`${p}.initials`] =
       own === '' || own.length > 8
-        ? 'Initials, 8 letters at most.'
+        ? say('Initials, 8 letters at most.')
         : initials.has(own)
-          ? 'Somebody else has these initials.'
+          ? say('Somebody else has these initials.')
           : null;
     initials.add(own);
     troubles[`${p}.dates`] = typedExceptions(typed[`${p}.dates`]!) ? null : datesNeeded;

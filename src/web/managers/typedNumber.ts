@@ -1,3 +1,4 @@
+import { say } from '../words/say.ts';
 /**
  * A number as typed, with comma or point.
  * @returns null where nothing is typed, NaN where it is no number.
@@ -15,9 +16,10 @@ export function numberTrouble(
   { needed = false, whole = false }: { readonly needed?: boolean; readonly whole?: boolean } = {},
 ): string | null {
   const value = typedNumber(text);
-  if (value === null) return needed ? `A number from ${least} to ${most} is needed.` : null;
-  if (!(value >= least && value <= most)) return `A number from ${least} to ${most}.`;
-  return whole && !Number.isInteger(value) ? 'A whole number.' : null;
+  if (value === null)
+    return needed ? say('A number from {least} to {most} is needed.', { least, most }) : null;
+  if (!(value >= least && value <= most)) return say('A number from {least} to {most}.', { least, most });
+  return whole && !Number.isInteger(value) ? say('A whole number.') : null;
 }
 
 /** A kept number as a person would type it; empty for null. */

@@ -2,6 +2,7 @@ import type { Edge } from '../../records/stone.ts';
 import type { WorkRectangle, WorkZone } from '../../records/work.ts';
 import type { Point } from '../../science/geometry/point.ts';
 import { zoneLetter } from '../../studio/etch/zoneLetters.ts';
+import { say } from '../words/say.ts';
 import type { SnapTargets } from './snapping.ts';
 
 /** What a person draws of a work on its stone. All places in stone mm. */
@@ -51,7 +52,7 @@ export type ClosedAs = (
 
 /** A zone of which nothing is said yet, named for its place in the row. */
 export const namedZone: ClosedAs = ({ zones }) => ({
-  name: `Zone ${zoneLetter(zones.length)}`,
+  name: say('Zone {zoneLetter}', { zoneLetter: zoneLetter(zones.length) }),
   medium: mediumNotSaid,
   tone: null,
 });

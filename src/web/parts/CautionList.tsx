@@ -1,5 +1,6 @@
 import './CautionList.css';
 import { useId } from 'react';
+import { say } from '../words/say.ts';
 import { Notice } from './Notice.tsx';
 
 /** What is to be minded with a plan. */
@@ -8,7 +9,7 @@ export function CautionList({ cautions }: { cautions: readonly string[] }) {
   return (
     <section aria-labelledby={id} className="caution-list">
       <h2 id={id} className="big">
-        To mind
+        {say('To mind')}
       </h2>
       {cautions.map((words) => (
         <Notice key={words} kind="caution" title="">

@@ -2,6 +2,8 @@ import { useQuery } from '@tanstack/react-query';
 import { Link } from 'wouter';
 import { copiesKey, readCopies } from '../client/copies.ts';
 import { dayText } from '../managers/localMoment.ts';
+import { say } from '../words/say.ts';
+import { sayRich } from '../words/sayRich.ts';
 import { Notice } from './Notice.tsx';
 
 /** Often enough for something that happens once a day, ms. */
@@ -15,12 +17,26 @@ export function CopiesNotice() {
   const good = copies.data?.lastGood;
   return (
     <div className="list-foot">
-      <Notice kind="caution" title="Today’s copy of the records could not be made.">
-        {failed.failure.message} {failed.failure.remedy} It is tried again every hour.{' '}
+      <Notice kind="caution" title={say('Today’s copy of the records could not be made.')}>
         {good
-          ? `The last good copy is of ${dayText(good.madeAt)}: ${good.file}.`
-          : 'There is no good copy yet.'}{' '}
-        <Link href="/keeping">See the copies</Link>
+          ? sayRich(
+              '{message} {remedy} It is tried again every hour. The last good copy is of {day}: {file}. <link>See the copies</link>',
+              {
+                message: failed.failure.message,
+                remedy: failed.failure.remedy,
+                day: dayText(good.madeAt),
+                file: good.file,
+                link: (words) => <Link href="/keeping">{words}</Link>,
+              },
+            )
+          : sayRich(
+              '{message} {remedy} It is tried again every hour. There is no good copy yet. <link>See the copies</link>',
+              {
+                message: failed.failure.message,
+                remedy: failed.failure.remedy,
+                link: (words) => <Link href="/keeping">{words}</Link>,
+              },
+            )}
       </Notice>
     </div>
   );

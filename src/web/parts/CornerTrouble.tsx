@@ -1,5 +1,6 @@
 import type { Corners } from '../../science/geometry/point.ts';
 import { cornerTrouble } from '../managers/cornerMarks.ts';
+import { say } from '../words/say.ts';
 import { Notice } from './Notice.tsx';
 
 /** What is wrong with four marks and how to set them; nothing where they are sound. */
@@ -9,9 +10,9 @@ export function CornerTrouble({ corners }: { corners: Corners }) {
   return (
     <Notice
       kind="trouble"
-      title={trouble === 'crossed' ? 'The sides cross.' : 'The marks lie almost on one line.'}
+      title={trouble === 'crossed' ? say('The sides cross.') : say('The marks lie almost on one line.')}
     >
-      Set them one after the other round the rectangle, in the order of their numbers.
+      {say('Set them one after the other round the rectangle, in the order of their numbers.')}
     </Notice>
   );
 }

@@ -1,4 +1,5 @@
 import './FileLine.css';
+import { say } from '../words/say.ts';
 import { FailureNotice } from './FailureNotice.tsx';
 
 /** One thing that may be added from a file: what it is for, what is held, and how to change or drop it. */
@@ -30,18 +31,23 @@ export function FileLine({
       </div>
       <div className="file-line-acts">
         {held && (
-          <button type="button" className="button quiet" onClick={onDrop} aria-label={`Leave out: ${title}`}>
-            Leave out
+          <button
+            type="button"
+            className="button quiet"
+            onClick={onDrop}
+            aria-label={say('Leave out: {title}', { title })}
+          >
+            {say('Leave out')}
           </button>
         )}
         <label className="button plain">
-          {busy ? 'Copying …' : held ? 'Change' : 'Add'}
+          {busy ? say('Copying …') : held ? say('Change') : say('Add')}
           <input
             className="unseen"
             type="file"
             accept={accept}
             disabled={busy}
-            aria-label={`${held ? 'Change' : 'Add'}: ${title}`}
+            aria-label={held ? say('Change: {title}', { title }) : say('Add: {title}', { title })}
             onChange={(event) => {
               const file = event.target.files?.[0];
               if (file) onFile(file);

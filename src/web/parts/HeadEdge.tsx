@@ -1,13 +1,14 @@
 import './HeadEdge.css';
 import type { CSSProperties } from 'react';
 import type { Edge } from '../../records/stone.ts';
+import { say } from '../words/say.ts';
 import { Picks } from './Picks.tsx';
 
 const edges: readonly (readonly [Edge, string])[] = [
-  ['top', 'top'],
-  ['right', 'right'],
-  ['bottom', 'bottom'],
-  ['left', 'left'],
+  ['top', say('top')],
+  ['right', say('right')],
+  ['bottom', say('bottom')],
+  ['left', say('left')],
 ];
 
 /** Which edge of the stone is the head of the image, with a small stone that shows it. */
@@ -29,7 +30,12 @@ export function HeadEdge({
         style={{ '--aspect': widthMm / heightMm } as CSSProperties}
         aria-hidden="true"
       />
-      <Picks label="The image’s head lies at the stone’s" value={head} options={edges} onPick={onPick} />
+      <Picks
+        label={say('The image’s head lies at the stone’s')}
+        value={head}
+        options={edges}
+        onPick={onPick}
+      />
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import type { KitTool } from '../../records/kit.ts';
 import { type KitTyped, kitFields } from '../managers/kitForm.ts';
+import { say } from '../words/say.ts';
 import { Field } from './Field.tsx';
 import { Picks } from './Picks.tsx';
 
@@ -19,8 +20,8 @@ export function KitFields({
   return (
     <>
       <Field
-        label="Name"
-        hint="As it is called here."
+        label={say('Name')}
+        hint={say('As it is called here.')}
         autoComplete="off"
         maxLength={200}
         value={typed.name ?? ''}
@@ -34,9 +35,9 @@ export function KitFields({
             label={label}
             value={typed[field] ?? ''}
             options={[
-              ['', 'not known'],
-              ['yes', 'yes'],
-              ['no', 'no'],
+              ['', say('not known')],
+              ['yes', say('yes')],
+              ['no', say('no')],
             ]}
             onPick={(value) => set(field, value)}
           />

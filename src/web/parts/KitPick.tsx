@@ -9,6 +9,7 @@ import { batchesKey, listBatches } from '../client/batches.ts';
 import { kitKey, lastPicksKey, listKitOf, readLastPicks } from '../client/kit.ts';
 import { shownFailure } from '../client/shownFailure.ts';
 import { kitToolWords } from '../managers/kitForm.ts';
+import { say } from '../words/say.ts';
 import { FailureNotice } from './FailureNotice.tsx';
 import { NewKit } from './NewKit.tsx';
 
@@ -26,7 +27,7 @@ interface Offered extends Picked {
 }
 
 /** What each tool is called where it is picked. */
-export const toolWords: Readonly<Record<RunTool, string>> = { ...kitToolWords, batch: 'Batch' };
+export const toolWords: Readonly<Record<RunTool, string>> = { ...kitToolWords, batch: say('Batch') };
 
 /**
  * Picks one of the studio's tools, set-ups or batches by a touch: what is in use here first, else what was picked last
@@ -66,7 +67,7 @@ export function KitPick({
             <button type="button" aria-pressed={one.id === picked?.id} onClick={() => pick(one)}>
               <b>{one.name}</b>
               {one.facts !== '' && <span>{one.facts}</span>}
-              <em>{one.id === picked?.id ? 'in use' : one.id === first ? 'used last' : ''}</em>
+              <em>{one.id === picked?.id ? say('in use') : one.id === first ? say('used last') : ''}</em>
             </button>
           </li>
         ))}
@@ -84,7 +85,7 @@ export function KitPick({
           />
         ) : (
           <button type="button" className="kit-new" onClick={() => setAdding(true)}>
-            Enter another {toolWords[tool].toLowerCase()}
+            {say('Enter another {toolWords}', { toolWords: toolWords[tool].toLowerCase() })}
           </button>
         ))}
     </section>
@@ -102,12 +103,17 @@ function ofKit(entry: KitEntry): Offered {
 }
 
 function ofBatch({ id, name, kind, ageDays }: BatchEntry): Offered {
-  const age = ageDays === null ? 'age not known' : ageDays === 1 ? '1 day old' : `${ageDays} days old`;
+  const age =
+    ageDays === null
+      ? say('age not known')
+      : say('{ageDays, plural, one {1 day old} other {{ageDays} days old}}', { ageDays });
   return { id, name, facts: `${kind}, ${age}`, words: `${kind}: ${name}` };
 }
 
 function nothingYet(tool: RunTool): string {
   if (tool === 'batch')
-    return 'No batch is logged yet. Gum, tannic solution, washout and base are logged under Mixing.';
-  return `No ${toolWords[tool].toLowerCase()} is in the kit yet. Enter it once; from then on it is picked.`;
+    return say('No batch is logged yet. Gum, tannic solution, washout and base are logged under Mixing.');
+  return say('No {toolWords} is in the kit yet. Enter it once; from then on it is picked.', {
+    toolWords: toolWords[tool].toLowerCase(),
+  });
 }

@@ -8,6 +8,8 @@ import { LiftPainter } from '../managers/liftPainter.ts';
 import { toStoneMm } from '../managers/linkedView.ts';
 import { liftWords } from '../managers/sheetLift.ts';
 import { withSurroundings, zoneAt, zoneBounds } from '../managers/zonePlace.ts';
+import { say } from '../words/say.ts';
+import { sayRich } from '../words/sayRich.ts';
 import type { ShownMarks } from './MapLegend.tsx';
 import { useLiftScene } from './useLiftScene.ts';
 
@@ -154,7 +156,9 @@ export function LiftPicture({
         ref={area}
         className="lift-area"
         role="group"
-        aria-label="The stone with its print. Arrow keys move it, plus and minus bring it closer and farther, 0 shows all."
+        aria-label={say(
+          'The stone with its print. Arrow keys move it, plus and minus bring it closer and farther, 0 shows all.',
+        )}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is moved and brought closer by keys
         tabIndex={0}
         // Seen whole, a finger going up or down moves the page; closer, it moves the stone.
@@ -169,8 +173,8 @@ export function LiftPicture({
         {!scene && (
           <p className="lift-waiting">
             {failed
-              ? 'The pictures could not be loaded. Load the page again.'
-              : 'Laying the print on the stone …'}
+              ? say('The pictures could not be loaded. Load the page again.')
+              : say('Laying the print on the stone …')}
           </p>
         )}
         {scene && (
@@ -178,7 +182,7 @@ export function LiftPicture({
             className="lift-grip"
             role="slider"
             tabIndex={0}
-            aria-label="Lift the print off the stone"
+            aria-label={say('Lift the print off the stone')}
             aria-valuemin={0}
             aria-valuemax={100}
             aria-valuenow={Math.round(desk.state.lift * 100)}
@@ -190,14 +194,16 @@ export function LiftPicture({
       </div>
       <div className="lift-keys">
         <p>
-          Pull the sheet’s edge<span className="with-keys">, or use the arrow keys on it</span>. Shown as on
-          the stone.
+          {sayRich(
+            'Pull the sheet’s edge<span>, or use the arrow keys on it</span>. Shown as on the stone.',
+            { span: (words) => <span className="with-keys">{words}</span> },
+          )}
         </p>
         <button type="button" onClick={() => desk.zoom(1.6)}>
-          Closer
+          {say('Closer')}
         </button>
         <button type="button" onClick={() => desk.zoom(1 / 1.6)}>
-          Farther
+          {say('Farther')}
         </button>
         <button
           type="button"
@@ -206,7 +212,7 @@ export function LiftPicture({
             desk.travelTo(null, desk.state.lift, calm() ? 0 : 300, performance.now());
           }}
         >
-          Whole
+          {say('Whole')}
         </button>
       </div>
     </div>

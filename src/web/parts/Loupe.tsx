@@ -4,6 +4,7 @@ import type { PhotographEntry } from '../../records/comparisonEntry.ts';
 import type { Point } from '../../science/geometry/point.ts';
 import { levelFor, tilesIn } from '../managers/tilePyramid.ts';
 import { TileShelf } from '../managers/tileShelf.ts';
+import { say } from '../words/say.ts';
 
 /**
  * A loupe over a photograph, at full size or more: `centrePx` lies under the cross.
@@ -71,7 +72,7 @@ export function Loupe({
       ref={canvas}
       className="loupe"
       role="img"
-      aria-label="The mark under a loupe"
+      aria-label={say('The mark under a loupe')}
       onPointerDown={(event) => {
         event.preventDefault();
         event.currentTarget.setPointerCapture(event.pointerId);

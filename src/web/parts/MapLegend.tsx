@@ -1,15 +1,16 @@
 import './MapLegend.css';
 import type { ReactNode } from 'react';
 import { type MapKind, mapKinds } from '../look/mapInk.ts';
+import { say } from '../words/say.ts';
 import { HatchSwatch } from './HatchSwatch.tsx';
 
 /** What is marked on the picture. */
 export type ShownMarks = Readonly<Record<MapKind | 'zones', boolean>>;
 
 const words: Readonly<Record<MapKind, readonly [word: string, meaning: string]>> = {
-  lost: ['Lost', 'did not print'],
-  filled: ['Filled in', 'whites closed'],
-  scum: ['Scum or tint', 'ink on bare ground'],
+  lost: [say('Lost'), say('did not print')],
+  filled: [say('Filled in'), say('whites closed')],
+  scum: [say('Scum or tint'), say('ink on bare ground')],
 };
 
 /** The map's signs with their words; each can be hidden and shown, and so can the zones where there are any. */
@@ -38,15 +39,15 @@ export function MapLegend({
   );
   return (
     <fieldset className="map-legend">
-      <legend className="unseen">Marks on the picture</legend>
+      <legend className="unseen">{say('Marks on the picture')}</legend>
       {mapKinds.map((kind) => line(kind, <HatchSwatch kind={kind} />, ...words[kind]))}
       {zoned &&
         line(
           'zones',
           <b className="zone-swatch" aria-hidden="true">
-            A
+            {say('A')}
           </b>,
-          'Zones',
+          say('Zones'),
         )}
     </fieldset>
   );

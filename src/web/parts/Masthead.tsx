@@ -1,21 +1,23 @@
 import './Masthead.css';
 import { Link, useLocation } from 'wouter';
 import { protocolAddress } from '../client/photographs.ts';
+import { say } from '../words/say.ts';
+import { sayRich } from '../words/sayRich.ts';
 
 /** The rooms, each with the addresses that lie in it. */
 const rooms: readonly { readonly name: string; readonly href: string; readonly within: RegExp }[] = [
-  { name: 'Rack', href: '/', within: /^\/($|leaving(\/|$))/ },
-  { name: 'Stones', href: '/stones', within: /^\/stones(\/|$)/ },
-  { name: 'Works', href: '/works', within: /^\/(works|changes)(\/|$)/ },
-  { name: 'Week', href: '/week', within: /^\/(week|studio)(\/|$)/ },
-  { name: 'Comparisons', href: '/comparisons', within: /^\/(comparisons|new)(\/|$)/ },
-  { name: 'Tests', href: '/test-stones', within: /^\/test-stones(\/|$)/ },
-  { name: 'Tables', href: '/tables', within: /^\/(tables|known)(\/|$)/ },
-  { name: 'Mixing', href: '/mixing', within: /^\/(mixing|batches|inks)(\/|$)/ },
-  { name: 'Reports', href: '/reports', within: /^\/reports(\/|$)/ },
-  { name: 'Keeping', href: '/keeping', within: /^\/(keeping|protocols|labels)(\/|$)/ },
-  { name: 'Phones', href: '/phones', within: /^\/(phones|join)(\/|$)/ },
-  { name: 'Room', href: '/room', within: /^\/(room|materials)(\/|$)/ },
+  { name: say('Rack'), href: '/', within: /^\/($|leaving(\/|$))/ },
+  { name: say('Stones'), href: '/stones', within: /^\/stones(\/|$)/ },
+  { name: say('Works'), href: '/works', within: /^\/(works|changes)(\/|$)/ },
+  { name: say('Week'), href: '/week', within: /^\/(week|studio)(\/|$)/ },
+  { name: say('Comparisons'), href: '/comparisons', within: /^\/(comparisons|new)(\/|$)/ },
+  { name: say('Tests'), href: '/test-stones', within: /^\/test-stones(\/|$)/ },
+  { name: say('Tables'), href: '/tables', within: /^\/(tables|known)(\/|$)/ },
+  { name: say('Mixing'), href: '/mixing', within: /^\/(mixing|batches|inks)(\/|$)/ },
+  { name: say('Reports'), href: '/reports', within: /^\/reports(\/|$)/ },
+  { name: say('Keeping'), href: '/keeping', within: /^\/(keeping|protocols|labels)(\/|$)/ },
+  { name: say('Phones'), href: '/phones', within: /^\/(phones|join)(\/|$)/ },
+  { name: say('Room'), href: '/room', within: /^\/(room|materials)(\/|$)/ },
 ];
 
 /** The head of every screen: whose page it is, and the rooms there are. */
@@ -24,20 +26,25 @@ export function Masthead() {
   return (
     <header className="masthead">
       <a className="past-the-head" href="#main">
-        Past the head of the page
+        {say('Past the head of the page')}
       </a>
       <Link href="/" className="masthead-name">
         Stonetone
       </Link>
-      <nav aria-label="Rooms">
+      <nav aria-label={say('Rooms')}>
         {rooms.map(({ name, href, within }) => (
           <Link key={href} href={href} aria-current={within.test(path) ? 'page' : undefined}>
             {name}
           </Link>
         ))}
       </nav>
+      <Link href="/words" className="masthead-paper" aria-current={path === '/words' ? 'page' : undefined}>
+        {say('Language')}
+      </Link>
       <a href={protocolAddress} className="masthead-paper">
-        How to photograph <span className="soft">PDF</span>
+        {sayRich('How to photograph <span>PDF</span>', {
+          span: (words) => <span className="soft">{words}</span>,
+        })}
       </a>
     </header>
   );

@@ -1,6 +1,7 @@
 import './MeasuredStone.css';
 import type { PhotographEntry } from '../../records/comparisonEntry.ts';
 import type { Corners } from '../../science/geometry/point.ts';
+import { say } from '../words/say.ts';
 import { StraightenedPhotograph } from './StraightenedPhotograph.tsx';
 
 /** What lies between the marks on the stone, with the two lengths along its sides; unknown ones are left open. */
@@ -18,17 +19,17 @@ export function MeasuredStone({
   return (
     <div className="measured-stone">
       <p className="measured-across">
-        <b>1</b> <span>{widthMm === null ? 'width' : `${widthMm} mm`}</span> <b>2</b>
+        <b>1</b> <span>{widthMm === null ? say('width') : say('{widthMm} mm', { widthMm })}</span> <b>2</b>
       </p>
       <p className="measured-down">
-        <span>{heightMm === null ? 'height' : `${heightMm} mm`}</span> <b>4</b>
+        <span>{heightMm === null ? say('height') : say('{heightMm} mm', { heightMm })}</span> <b>4</b>
       </p>
       <StraightenedPhotograph
         photograph={photograph}
         corners={corners}
         {...(widthMm !== null && heightMm !== null && { aspect: widthMm / heightMm })}
         longestPx={250}
-        label="The stone between the marks"
+        label={say('The stone between the marks')}
         shownLabel={false}
       />
     </div>

@@ -1,4 +1,5 @@
 import './MirrorDrawing.css';
+import { say } from '../words/say.ts';
 
 /** A small drawing of why the marks change sides: stone and print, the same sign on both, as in a mirror. */
 export function MirrorDrawing() {
@@ -7,7 +8,9 @@ export function MirrorDrawing() {
       <svg
         viewBox="4 0 332 168"
         role="img"
-        aria-label="On the stone, marks 1 to 4 run clockwise from top left. On the print, mark 1 is at top right, 2 at top left, 3 at bottom left, 4 at bottom right."
+        aria-label={say(
+          'On the stone, marks 1 to 4 run clockwise from top left. On the print, mark 1 is at top right, 2 at top left, 3 at bottom left, 4 at bottom right.',
+        )}
       >
         <path d="M40 26H130V120H40Z" fill="var(--stone)" />
         <path d="M210 26H300V120H210Z" fill="var(--sheet)" />
@@ -44,10 +47,10 @@ export function MirrorDrawing() {
         </g>
         <g className="mirror-words" textAnchor="middle">
           <text x="85" y="156">
-            stone
+            {say('stone')}
           </text>
           <text x="255" y="156">
-            print
+            {say('print')}
           </text>
         </g>
       </svg>

@@ -3,6 +3,7 @@ import type { KitEntry, KitTool } from '../../records/kit.ts';
 import { addKit } from '../client/kit.ts';
 import { type ShownFailure, shownFailure } from '../client/shownFailure.ts';
 import { type KitTyped, kitOfTyped } from '../managers/kitForm.ts';
+import { say } from '../words/say.ts';
 import { Button } from './Button.tsx';
 import { FailureNotice } from './FailureNotice.tsx';
 import { KitFields } from './KitFields.tsx';
@@ -47,10 +48,10 @@ export function NewKit({
       {refused && <FailureNotice failure={refused} />}
       <div className="kit-form-act">
         <Button kind="act" type="submit" disabled={busy}>
-          {busy ? 'Entering …' : 'Enter and pick it'}
+          {busy ? say('Entering …') : say('Enter and pick it')}
         </Button>
         <Button kind="quiet" onClick={onLeave}>
-          Leave it
+          {say('Leave it')}
         </Button>
       </div>
     </form>

@@ -3,6 +3,7 @@ import { type DragEvent, useId, useState } from 'react';
 import type { PhotographEntry } from '../../records/comparisonEntry.ts';
 import { previewAddress } from '../client/photographs.ts';
 import type { ShownFailure } from '../client/shownFailure.ts';
+import { say } from '../words/say.ts';
 import { FailureNotice } from './FailureNotice.tsx';
 import { PictureButton } from './PictureButton.tsx';
 
@@ -56,18 +57,18 @@ export function PhotographPlaceholder({
         ) : (
           <label htmlFor={`${id}-file`} className="photograph-bare">
             {over ? (
-              'Let go'
+              say('Let go')
             ) : (
               <>
-                <span className="with-keys">Drop the photograph here, or press to choose it</span>
-                <span className="with-fingers">Press to take or choose the photograph</span>
+                <span className="with-keys">{say('Drop the photograph here, or press to choose it')}</span>
+                <span className="with-fingers">{say('Press to take or choose the photograph')}</span>
               </>
             )}
           </label>
         )}
         {upload.share !== null && (
           <p className="photograph-copying" role="status">
-            Copying it in, {Math.round(upload.share * 100)} %
+            {say('Copying it in, {share}', { share: Math.round(upload.share * 100) })} %
           </p>
         )}
       </div>
@@ -78,16 +79,24 @@ export function PhotographPlaceholder({
           </h2>
           <p className="soft">
             {photograph
-              ? `${photograph.fileName}, ${photograph.widthPx} × ${photograph.heightPx} px`
+              ? say('{fileName}, {widthPx} × {heightPx} px', {
+                  fileName: photograph.fileName,
+                  widthPx: photograph.widthPx,
+                  heightPx: photograph.heightPx,
+                })
               : advice}
           </p>
         </div>
         <PictureButton
           id={`${id}-file`}
-          aria-label={`${photograph ? 'Choose another' : 'Choose a'} photograph: ${title}`}
+          aria-label={
+            photograph
+              ? say('Choose another photograph: {title}', { title })
+              : say('Choose a photograph: {title}', { title })
+          }
           onPicture={upload.take}
         >
-          {photograph ? 'Choose another' : 'Choose a photograph'}
+          {photograph ? say('Choose another') : say('Choose a photograph')}
         </PictureButton>
       </div>
       {upload.trouble && <FailureNotice failure={upload.trouble} />}

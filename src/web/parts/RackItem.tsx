@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import type { ComparisonSummary } from '../../records/comparisonEntry.ts';
 import { comparisonFile } from '../client/comparisons.ts';
+import { say } from '../words/say.ts';
 import { dayWords, stateWords } from './entryWords.ts';
 import { StoneSlab } from './StoneSlab.tsx';
 
@@ -31,7 +32,7 @@ export function RackItem({ comparison }: { comparison: ComparisonSummary }) {
           <span className="rack-title">{title}</span>
           <span className="big rack-finding">{finding ?? stateWords(comparison)}</span>
           <span className="soft">{dayWords(createdAt)}</span>
-          {sample && <span className="rack-sample">Sample from Saltreach, an invented studio</span>}
+          {sample && <span className="rack-sample">{say('Sample from Saltreach, an invented studio')}</span>}
         </span>
       </Link>
     </li>

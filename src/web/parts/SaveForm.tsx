@@ -1,6 +1,7 @@
 import './SaveForm.css';
 import { type FormEvent, type ReactNode, useEffect, useRef } from 'react';
 import type { ShownFailure } from '../client/shownFailure.ts';
+import { say } from '../words/say.ts';
 import { Button } from './Button.tsx';
 import { FailureNotice } from './FailureNotice.tsx';
 
@@ -68,16 +69,16 @@ export function SaveForm({
       </div>
       <div className="save-form-acts">
         <Button kind={actKind} type="submit" disabled={pending}>
-          {pending ? 'Saving …' : stale ? 'Save mine' : act}
+          {pending ? say('Saving …') : stale ? say('Save mine') : act}
         </Button>
         {stale && (
           <Button onClick={form.takeKept} disabled={pending}>
-            Take what is kept
+            {say('Take what is kept')}
           </Button>
         )}
         {onLeave && (
           <Button kind="quiet" onClick={onLeave}>
-            Leave it as it was
+            {say('Leave it as it was')}
           </Button>
         )}
       </div>
@@ -89,25 +90,25 @@ function StaleLines({ stale, words }: { stale: StaleForm; words: Readonly<Record
   const shown = ({ field, kept }: { readonly field: string; readonly kept: string }) => (
     <div key={field}>
       <dt>{words[field] ?? field}</dt>
-      <dd>{kept === '' ? 'empty' : kept}</dd>
+      <dd>{kept === '' ? say('empty') : kept}</dd>
     </div>
   );
   return (
     <div className="save-form-stale">
       {stale.clashes.length > 0 && (
         <>
-          <p className="stamp">Kept meanwhile, where you typed something else</p>
+          <p className="stamp">{say('Kept meanwhile, where you typed something else')}</p>
           <dl>{stale.clashes.map(shown)}</dl>
         </>
       )}
       {stale.taken.length > 0 && (
         <>
-          <p className="stamp">Kept meanwhile, and taken into your form</p>
+          <p className="stamp">{say('Kept meanwhile, and taken into your form')}</p>
           <dl>{stale.taken.map(shown)}</dl>
         </>
       )}
       {stale.clashes.length + stale.taken.length === 0 && (
-        <p>What they changed is elsewhere: saving yours takes nothing away from it.</p>
+        <p>{say('What they changed is elsewhere: saving yours takes nothing away from it.')}</p>
       )}
     </div>
   );

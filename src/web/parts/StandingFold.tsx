@@ -5,6 +5,7 @@ import { useState } from 'react';
 import type { Standing } from '../../records/bench.ts';
 import { readWaits, waitsKey } from '../client/rack.ts';
 import { bandSpan, bandWords, basisWords, rangeWords, verdictWords } from '../managers/standingWords.ts';
+import { say } from '../words/say.ts';
 
 /**
  * How long a stone may wait by practice, with its basis, and how stones printed here that were left so long: kept folded,
@@ -14,7 +15,7 @@ export function StandingFold({ standing }: { standing: Standing }) {
   const [opened, setOpened] = useState(false);
   return (
     <details className="fold" onToggle={(event) => setOpened(opened || event.currentTarget.open)}>
-      <summary>How long it may wait</summary>
+      <summary>{say('How long it may wait')}</summary>
       <div className="fold-inside">{opened && <StandingDetail standing={standing} />}</div>
     </details>
   );
@@ -25,7 +26,7 @@ function StandingDetail({ standing }: { standing: Standing }) {
   return (
     <dl className="standing-detail">
       <div>
-        <dt>By practice</dt>
+        <dt>{say('By practice')}</dt>
         {range ? (
           <>
             <dd>{rangeWords(range).join('; ')}</dd>
@@ -36,8 +37,8 @@ function StandingDetail({ standing }: { standing: Standing }) {
         ) : (
           <dd>
             {standing.verdict === 'now'
-              ? 'nothing waits: work on it is under way'
-              : 'no time is known that it must or may not wait'}
+              ? say('nothing waits: work on it is under way')
+              : say('no time is known that it must or may not wait')}
           </dd>
         )}
       </div>
@@ -52,25 +53,32 @@ function OwnRecord({ standing: { wait, verdict } }: { standing: Standing }) {
   const record = found.data.find((one) => one.wait === wait);
   return (
     <div>
-      <dt>In this room</dt>
+      <dt>{say('In this room')}</dt>
       {record?.bands.map((band) => (
         <dd key={band.verdict}>
           <b>
-            left {bandSpan(band)} ({verdictWords[band.verdict]}
-            {band.verdict === verdict && ', as it stands'})
+            {say('left {bandSpan} ({verdictWords}{verdict})', {
+              bandSpan: bandSpan(band),
+              verdictWords: verdictWords[band.verdict],
+              verdict: band.verdict === verdict && say(', as it stands'),
+            })}
           </b>
           : {bandWords(band)}
         </dd>
       ))}
       {(record?.bands.length ?? 0) === 0 && (
         <dd>
-          unknown: no print is measured yet of a stone that waited so. Attach the print’s photograph to its
-          work and compare it.
+          {say(
+            'unknown: no print is measured yet of a stone that waited so. Attach the print’s photograph to its work and compare it.',
+          )}
         </dd>
       )}
       {(record?.unmeasured ?? 0) > 0 && (
         <dd className="soft">
-          {record!.unmeasured} more {record!.unmeasured === 1 ? 'wait' : 'waits'} with no measured print after
+          {say(
+            '{unmeasured} more {unmeasured, plural, one {wait} other {waits}} with no measured print after',
+            { unmeasured: record!.unmeasured },
+          )}
         </dd>
       )}
     </div>

@@ -1,6 +1,7 @@
 import './StandingWords.css';
 import type { Standing } from '../../records/bench.ts';
 import { bestByWords, sinceWords, verdictWords } from '../managers/standingWords.ts';
+import { say } from '../words/say.ts';
 import { GumMark } from './GumMark.tsx';
 import { StandingFold } from './StandingFold.tsx';
 
@@ -17,10 +18,11 @@ export function StandingWords({ standing, now }: { standing: Standing; now: Date
       </p>
       {next && (
         <p>
-          <b>Next: {next.words}</b>; {verdictWords[verdict]}, {bestByWords(standing, now)}
+          <b>{say('Next: {next}', { next: next.words })}</b>; {verdictWords[verdict]},{' '}
+          {bestByWords(standing, now)}
         </p>
       )}
-      {risk && <p className="standing-risk">At risk: {risk}</p>}
+      {risk && <p className="standing-risk">{say('At risk: {risk}', { risk })}</p>}
       <StandingFold standing={standing} />
     </div>
   );

@@ -11,6 +11,7 @@ import {
 import type { Point } from '../../science/geometry/point.ts';
 import { BoardHand, type BoardUser } from '../managers/boardHand.ts';
 import type { LinkedView } from '../managers/linkedView.ts';
+import { say } from '../words/say.ts';
 
 /** What a board shows, handed to whoever draws on it. */
 export interface BoardView {
@@ -93,13 +94,13 @@ export function StoneBoard({
       <div className="stone-board-foot">
         <div className="stone-board-view">
           <button type="button" onClick={() => board.zoom(1.6)}>
-            Closer
+            {say('Closer')}
           </button>
           <button type="button" onClick={() => board.zoom(1 / 1.6)}>
-            Farther
+            {say('Farther')}
           </button>
           <button type="button" onClick={() => board.whole()}>
-            Whole
+            {say('Whole')}
           </button>
         </div>
         {foot}

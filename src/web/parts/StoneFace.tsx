@@ -4,6 +4,7 @@ import type { WorkRectangle } from '../../records/work.ts';
 import type { Point } from '../../science/geometry/point.ts';
 import { borderRules } from '../../studio/stones/borderCheck.ts';
 import { type LinkedView, toScreenPx } from '../managers/linkedView.ts';
+import { say } from '../words/say.ts';
 
 /** The stone itself on the board, in screen px: its face, its gum borders, its head, and the work rectangle. */
 export function StoneFace({
@@ -67,7 +68,7 @@ function HeadMark({
     <g transform={`translate(${atX} ${atY}) rotate(${turn})`} className="head-mark">
       <path d={`M${-half} 4H-30M30 4H${half}`} />
       <text y="4" textAnchor="middle">
-        head
+        {say('head')}
       </text>
     </g>
   );

@@ -2,6 +2,7 @@ import './StoneOnRack.css';
 import { type CSSProperties, memo } from 'react';
 import { Link } from 'wouter';
 import type { StoneSummary } from '../../records/stoneEntry.ts';
+import { say } from '../words/say.ts';
 import { GumMark } from './GumMark.tsx';
 import { StoneDrawing } from './StoneDrawing.tsx';
 import { StoneSlab } from './StoneSlab.tsx';
@@ -34,14 +35,16 @@ export const StoneOnRack = memo(function StoneOnRack({
         <span className="on-rack-words">
           <span className="big on-rack-name">{name}</span>
           <span className="soft">
-            {widthMm} × {heightMm} mm{colour && `, ${colour}`}
+            {say('{widthMm} × {heightMm} mm{colour}', { widthMm, heightMm, colour: colour && `, ${colour}` })}
           </span>
           <span className="on-rack-standing">
-            {work ? workStageWords[work.stage] : archived ? 'off the rack' : 'free'}
+            {work ? workStageWords[work.stage] : archived ? say('off the rack') : say('free')}
           </span>
           {gum && <GumMark gum={gum} />}
           {work && <span className="soft">{work.title}</span>}
-          {sample && <span className="on-rack-sample">Sample from Saltreach, an invented studio</span>}
+          {sample && (
+            <span className="on-rack-sample">{say('Sample from Saltreach, an invented studio')}</span>
+          )}
         </span>
       </Link>
     </li>

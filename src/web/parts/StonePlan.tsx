@@ -1,9 +1,10 @@
 import './StonePlan.css';
 import type { CSSProperties, ReactNode } from 'react';
 import type { CornerThicknessMm } from '../../records/stone.ts';
+import { say } from '../words/say.ts';
 import { stoneTint } from './stoneTint.ts';
 
-const places = ['top left', 'top right', 'bottom right', 'bottom left'] as const;
+const places = [say('top left'), say('top right'), say('bottom right'), say('bottom left')] as const;
 
 /**
  * A stone seen from above in its true proportions, its two lengths along the sides and its thickness written in the
@@ -26,18 +27,18 @@ export function StonePlan({
   return (
     <div className="stone-plan" style={{ '--aspect': aspect, ...stoneTint(colour) } as CSSProperties}>
       <p className="stone-plan-across">
-        <span>{widthMm === null ? 'width' : `${widthMm} mm`}</span>
+        <span>{widthMm === null ? say('width') : say('{widthMm} mm', { widthMm })}</span>
       </p>
       <p className="stone-plan-down">
-        <span>{heightMm === null ? 'height' : `${heightMm} mm`}</span>
+        <span>{heightMm === null ? say('height') : say('{heightMm} mm', { heightMm })}</span>
       </p>
       <div className="stone-plan-face">
         {children}
         {corners.map((thickness, index) => (
           <span key={places[index]} className={`stone-plan-corner at-${index}`}>
-            <span className="unseen">thickness {places[index]} </span>
+            <span className="unseen">{say('thickness {places}', { places: places[index] })} </span>
             {thickness === null ? '–' : thickness}
-            {thickness !== null && <small> mm</small>}
+            {thickness !== null && <small> {say('mm')}</small>}
           </span>
         ))}
       </div>

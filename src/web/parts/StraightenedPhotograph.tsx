@@ -4,6 +4,7 @@ import type { Corners, Point } from '../../science/geometry/point.ts';
 import { previewAddress } from '../client/photographs.ts';
 import { cornerAspect } from '../managers/cornerMarks.ts';
 import { straightening } from '../managers/straightened.ts';
+import { say } from '../words/say.ts';
 
 const previewPx = 800;
 
@@ -38,7 +39,7 @@ export function StraightenedPhotograph({
         {laid && (
           <img
             src={previewAddress(photograph.id, previewPx)}
-            alt={`${label}, as on the stone`}
+            alt={say('{label}, as on the stone', { label })}
             width={previewPx}
             height={photograph.heightPx * shrink}
             style={{ transform: laid }}

@@ -1,5 +1,6 @@
 import './Sure.css';
 import { type ReactNode, useEffect, useRef } from 'react';
+import { say } from '../words/say.ts';
 import { Button } from './Button.tsx';
 
 /** Asks once more before something is gone for good. Escape and the first button leave all as it is. */
@@ -25,7 +26,7 @@ export function Sure({
       </h2>
       {children}
       <div>
-        <Button onClick={onLeave}>Keep it</Button>
+        <Button onClick={onLeave}>{say('Keep it')}</Button>
         <Button kind="danger" onClick={onAct}>
           {act}
         </Button>

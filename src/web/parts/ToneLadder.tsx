@@ -1,6 +1,7 @@
 import './ToneLadder.css';
 import { coverageGrey } from '../../paper/charts/chartInk.ts';
 import type { LadderStep } from '../managers/ladderSteps.ts';
+import { say } from '../words/say.ts';
 import { coverageParts } from './figures.ts';
 import { HatchSwatch } from './HatchSwatch.tsx';
 
@@ -27,7 +28,7 @@ export function ToneLadder({
       <tbody>
         <tr className="ladder-field">
           <th scope="row" rowSpan={2}>
-            drawn
+            {say('drawn')}
           </th>
           {steps.map((step) => (
             <td key={step.drawn} style={{ background: coverageGrey(step.drawn) }} aria-hidden="true" />
@@ -40,7 +41,7 @@ export function ToneLadder({
         </tr>
         <tr className="ladder-field">
           <th scope="row" rowSpan={2}>
-            print
+            {say('print')}
           </th>
           {steps.map((step) => (
             <td key={step.drawn} style={{ background: coverageGrey(step.printed) }} aria-hidden="true" />

@@ -6,6 +6,7 @@ import { zoneLetter } from '../../studio/etch/zoneLetters.ts';
 import { letterPlace } from '../managers/letterPlace.ts';
 import { type LinkedView, toScreenPx } from '../managers/linkedView.ts';
 import type { DeskState } from '../managers/zoneDesk.ts';
+import { say } from '../words/say.ts';
 
 /** The zones on the board with their letters, the one in hand with its points, and the outline being drawn. */
 export function ZoneMarks({
@@ -132,7 +133,10 @@ function OpenOutline({
 function DrawnTo({ words }: { words: string }) {
   return (
     <text className="zone-drawn-to" x="14" y="-12">
-      on {words === 'stone border' ? 'the border' : words === 'edge' ? 'an edge' : 'a point'}
+      {say('on {words, select, yes {the border} other {{words2, select, yes {an edge} other {a point}}}}', {
+        words: words === 'stone border' ? 'yes' : 'no',
+        words2: words === 'edge' ? 'yes' : 'no',
+      })}
     </text>
   );
 }

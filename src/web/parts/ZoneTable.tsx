@@ -2,6 +2,7 @@ import './ZoneTable.css';
 import type { CoverageInterval, ZoneResult } from '../../records/comparison.ts';
 import { changeMeaning, changeWord } from '../../studio/proofs/changeWords.ts';
 import { zoneLetter } from '../managers/zonePlace.ts';
+import { say } from '../words/say.ts';
 import { coverageParts } from './figures.ts';
 import { HatchSwatch } from './HatchSwatch.tsx';
 
@@ -22,11 +23,11 @@ export function ZoneTable({
     <table className="zone-table">
       <thead>
         <tr>
-          <th scope="col">zone</th>
-          <th scope="col">drawn</th>
-          <th scope="col">print</th>
+          <th scope="col">{say('zone')}</th>
+          <th scope="col">{say('drawn')}</th>
+          <th scope="col">{say('print')}</th>
           <th scope="col">
-            <span className="unseen">what became of it</span>
+            <span className="unseen">{say('what became of it')}</span>
           </th>
         </tr>
       </thead>
@@ -47,7 +48,7 @@ export function ZoneTable({
             </td>
             {zone.printed === null && zone.covered < offTheSheet ? (
               <td colSpan={2} className="soft">
-                off the sheet
+                {say('off the sheet')}
               </td>
             ) : (
               <>
@@ -77,7 +78,7 @@ function Became({ change }: Pick<ZoneResult, 'change'>) {
 
 function Coverage({ reading }: { reading: CoverageInterval | null }) {
   const figure = coverageParts(reading);
-  if (!figure) return <span className="soft">not known</span>;
+  if (!figure) return <span className="soft">{say('not known')}</span>;
   return (
     <>
       {figure.value} <small>{figure.plusMinus}</small>

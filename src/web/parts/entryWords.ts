@@ -1,35 +1,36 @@
 import type { ComparisonSummary, MeasuringStage } from '../../records/comparisonEntry.ts';
 import { isoMomentWords } from '../../science/calendar/dateWords.ts';
 import { localText } from '../managers/localMoment.ts';
+import { say } from '../words/say.ts';
 
 /** The stages of a measurement, in order. */
 export const stages: readonly MeasuringStage[] = ['reading', 'matching', 'light', 'tones', 'maps', 'sheets'];
 
 /** What is being done in a stage. */
 export const stageWords: Readonly<Record<MeasuringStage, string>> = {
-  reading: 'Reading the photographs',
-  matching: 'Laying the print on the stone',
-  light: 'Finding the bare ground and the light',
-  tones: 'Measuring the tones',
-  maps: 'Mapping what was lost and what filled in',
-  sheets: 'Drawing the sheet to pin up',
+  reading: say('Reading the photographs'),
+  matching: say('Laying the print on the stone'),
+  light: say('Finding the bare ground and the light'),
+  tones: say('Measuring the tones'),
+  maps: say('Mapping what was lost and what filled in'),
+  sheets: say('Drawing the sheet to pin up'),
 };
 
 /** Where a comparison without a finding stands. */
 export function stateWords({ state, progress }: Pick<ComparisonSummary, 'state' | 'progress'>): string {
   switch (state) {
     case 'waiting':
-      return 'Waiting for its turn';
+      return say('Waiting for its turn');
     case 'measuring':
-      return progress ? stageWords[progress.stage] : 'Being measured';
+      return progress ? stageWords[progress.stage] : say('Being measured');
     case 'measured':
-      return 'Measured';
+      return say('Measured');
     case 'refused':
-      return 'Could not be compared';
+      return say('Could not be compared');
     case 'failed':
-      return 'The measurement stopped';
+      return say('The measurement stopped');
     case 'cancelled':
-      return 'Cancelled before it was measured';
+      return say('Cancelled before it was measured');
     default: {
       const unheard: never = state;
       return unheard;

@@ -1,16 +1,17 @@
 import type { WorkStage } from '../../records/work.ts';
+import { say } from '../words/say.ts';
 
 /** What was done last to the stone, as the trade says it. */
 export const workStageWords: Readonly<Record<WorkStage, string>> = {
-  grained: 'grained, to be drawn on',
-  drawn: 'drawn, not etched',
-  'first-etch': 'first etch given',
-  'washed-out': 'washed out, base on',
-  'rolled-up': 'rolled up',
-  'trial-proofs': 'trial proofs pulled',
-  'second-etch': 'second etch given',
-  proofs: 'proofing',
-  edition: 'edition printing',
-  'closed-down': 'closed down',
-  regrained: 'regrained, work gone',
+  grained: say('grained, to be drawn on'),
+  drawn: say('drawn, not etched'),
+  'first-etch': say('first etch given'),
+  'washed-out': say('washed out, base on'),
+  'rolled-up': say('rolled up'),
+  'trial-proofs': say('trial proofs pulled'),
+  'second-etch': say('second etch given'),
+  proofs: say('proofing'),
+  edition: say('edition printing'),
+  'closed-down': say('closed down'),
+  regrained: say('regrained, work gone'),
 };

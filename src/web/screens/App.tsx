@@ -3,6 +3,7 @@ import { lazy, Suspense } from 'react';
 import { Route, Switch, useRoute } from 'wouter';
 import { FailedRequest } from '../client/shownFailure.ts';
 import { Masthead } from '../parts/Masthead.tsx';
+import { say } from '../words/say.ts';
 import { ComparisonList } from './ComparisonList.tsx';
 import { NotFound } from './NotFound.tsx';
 import { Doorway } from './phones/Doorway.tsx';
@@ -55,6 +56,7 @@ const TestStoneScreen = lazy(() => import('./testStones/TestStoneScreen.tsx'));
 const KnownHolds = lazy(() => import('./known/KnownHolds.tsx'));
 const TableList = lazy(() => import('./tables/TableList.tsx'));
 const TableScreen = lazy(() => import('./tables/TableScreen.tsx'));
+const WordsScreen = lazy(() => import('./words/WordsScreen.tsx'));
 const WorkList = lazy(() => import('./WorkList.tsx'));
 const WorkScreen = lazy(() => import('./WorkScreen.tsx'));
 
@@ -76,7 +78,7 @@ export function App() {
     <Doorway queries={queries}>
       {!atBench && !atPress && <Masthead />}
       <main id="main" tabIndex={-1}>
-        <Suspense fallback={<p className="unseen">Opening …</p>}>
+        <Suspense fallback={<p className="unseen">{say('Opening …')}</p>}>
           <Switch>
             <Route path="/">
               <RackScreen />
@@ -194,6 +196,9 @@ export function App() {
             </Route>
             <Route path="/join">
               <PhonesScreen />
+            </Route>
+            <Route path="/words">
+              <WordsScreen />
             </Route>
             <Route path="/week">
               <WeekScreen />

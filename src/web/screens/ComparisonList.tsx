@@ -8,14 +8,15 @@ import { ListPage } from '../parts/ListPage.tsx';
 import { RackItem } from '../parts/RackItem.tsx';
 import { ShowMore } from '../parts/ShowMore.tsx';
 import { StoneSlab } from '../parts/StoneSlab.tsx';
+import { say } from '../words/say.ts';
 import { usePages } from './usePages.ts';
 
 /** What to do first. */
 const first = (
   <p>
-    First photograph a drawn stone, then a print pulled from it, both square and under the same light.
-    Stonetone lays one on the other and says what was lost, what filled in, and whether that is more than the
-    noise.
+    {say(
+      'First photograph a drawn stone, then a print pulled from it, both square and under the same light. Stonetone lays one on the other and says what was lost, what filled in, and whether that is more than the noise.',
+    )}
   </p>
 );
 
@@ -29,18 +30,18 @@ export function ComparisonList() {
   const onlySample = search === '' && comparisons.length > 0 && comparisons.every(({ sample }) => sample);
   return (
     <ListPage
-      stamp="Comparisons"
-      headline="What printed, against what was drawn"
-      act={{ href: '/new', words: 'Compare a print' }}
+      stamp={say('Comparisons')}
+      headline={say('What printed, against what was drawn')}
+      act={{ href: '/new', words: say('Compare a print') }}
       failed={pages.error}
       empty={nothingYet}
-      emptyTitle="Nothing on the rack yet"
+      emptyTitle={say('Nothing on the rack yet')}
       emptyWords={first}
       noteClass="list-note"
     >
       {!nothingYet && (comparisons.length > 0 || search !== '') && !onlySample && (
         <search className="list-search">
-          <label htmlFor="list-search">Search titles and findings</label>
+          <label htmlFor="list-search">{say('Search titles and findings')}</label>
           <input
             id="list-search"
             type="search"
@@ -53,7 +54,7 @@ export function ComparisonList() {
       {comparisons.length > 0 && (
         <ul
           className={comparisons.length <= 2 && search === '' ? 'rack few' : 'rack'}
-          aria-label="Comparisons"
+          aria-label={say('Comparisons')}
         >
           {comparisons.map((comparison) => (
             <RackItem key={comparison.id} comparison={comparison} />
@@ -62,11 +63,11 @@ export function ComparisonList() {
         </ul>
       )}
       {search !== '' && pages.isSuccess && comparisons.length === 0 && (
-        <p className="list-note">Nothing here has “{search}” in its title or finding.</p>
+        <p className="list-note">{say('Nothing here has “{search}” in its title or finding.', { search })}</p>
       )}
       {pages.hasNextPage && (
         <p className="list-note">
-          <ShowMore pages={pages}>Show older ones</ShowMore>
+          <ShowMore pages={pages}>{say('Show older ones')}</ShowMore>
         </p>
       )}
     </ListPage>
@@ -84,11 +85,12 @@ function YoursBeside() {
           </StoneSlab>
         </span>
         <span className="rack-words">
-          <span className="rack-title">Yours</span>
-          <span className="big rack-finding">Photograph a drawn stone and a print from it</span>
+          <span className="rack-title">{say('Yours')}</span>
+          <span className="big rack-finding">{say('Photograph a drawn stone and a print from it')}</span>
           <span className="soft">
-            Stonetone lays one on the other and says what was lost, what filled in, and whether that is more
-            than the noise.
+            {say(
+              'Stonetone lays one on the other and says what was lost, what filled in, and whether that is more than the noise.',
+            )}
           </span>
         </span>
       </Link>

@@ -4,6 +4,7 @@ import { entryKey } from '../client/events.ts';
 import { FailedRequest, shownFailure } from '../client/shownFailure.ts';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
+import { say } from '../words/say.ts';
 import { Measuring } from './Measuring.tsx';
 import { NotFound } from './NotFound.tsx';
 import { Result } from './Result.tsx';
@@ -24,7 +25,7 @@ export default function ComparisonScreen({ id, page }: { id: string; page: strin
     if (found.error instanceof FailedRequest && trouble.code === 'not-found') return <NotFound />;
     return (
       <>
-        <PageHead stamp="Comparisons" headline="This comparison could not be opened" />
+        <PageHead stamp={say('Comparisons')} headline={say('This comparison could not be opened')} />
         <div className="list-note">
           <FailureNotice failure={trouble} />
         </div>
@@ -32,7 +33,7 @@ export default function ComparisonScreen({ id, page }: { id: string; page: strin
     );
   }
   const entry = found.data;
-  if (!entry) return <p className="unseen">Opening …</p>;
+  if (!entry) return <p className="unseen">{say('Opening …')}</p>;
   switch (entry.state) {
     case 'waiting':
     case 'measuring':

@@ -18,14 +18,16 @@ import { Loupe } from '../parts/Loupe.tsx';
 import { MirrorDrawing } from '../parts/MirrorDrawing.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { StraightenedPhotograph } from '../parts/StraightenedPhotograph.tsx';
+import { say } from '../words/say.ts';
+import { sayRich } from '../words/sayRich.ts';
 import { draftKeeper, useDraft } from './useDraft.ts';
 
-const stoneNames = ['top left', 'top right', 'bottom right', 'bottom left'] as const;
+const stoneNames = [say('top left'), say('top right'), say('bottom right'), say('bottom left')] as const;
 const printNames = [
-  'where the stone’s top left came to lie',
-  'where the stone’s top right came to lie',
-  'where the stone’s bottom right came to lie',
-  'where the stone’s bottom left came to lie',
+  say('where the stone’s top left came to lie'),
+  say('where the stone’s top right came to lie'),
+  say('where the stone’s bottom right came to lie'),
+  say('where the stone’s bottom left came to lie'),
 ] as const;
 
 const magnifications = [1, 2, 4, 8];
@@ -34,8 +36,8 @@ const magnifications = [1, 2, 4, 8];
 const checkPx = 166;
 
 const headlines = {
-  stone: 'Set four marks on the stone',
-  proof: 'Set the same four marks on the print',
+  stone: say('Set four marks on the stone'),
+  proof: say('Set the same four marks on the print'),
 } as const;
 
 /** Second and third step: the work rectangle's corners on one photograph, under a loupe. */
@@ -47,7 +49,7 @@ export function CornersStep({ side }: { side: SideName }) {
   const { photograph, corners, setBy } = draft[side];
   const looked = useSuggestedCorners(side);
   if (!photograph) return null;
-  if (!corners) return <PageHead stamp="Looking for the corners" headline={headlines[side]} />;
+  if (!corners) return <PageHead stamp={say('Looking for the corners')} headline={headlines[side]} />;
   const names = side === 'stone' ? stoneNames : printNames;
   const trouble = cornerTrouble(corners);
   const set = (next: Corners) => draftKeeper.change((current) => withCorners(current, side, next, 'hand'));
@@ -60,7 +62,9 @@ export function CornersStep({ side }: { side: SideName }) {
       <div className="corners-head">
         <PageHead
           stamp={
-            side === 'stone' ? 'The stone, clockwise from top left' : 'The print is the stone’s mirror image'
+            side === 'stone'
+              ? say('The stone, clockwise from top left')
+              : say('The print is the stone’s mirror image')
           }
           headline={headlines[side]}
         />
@@ -91,17 +95,22 @@ export function CornersStep({ side }: { side: SideName }) {
             <b className="big">{active + 1}</b> <span>{names[active]}</span>
           </p>
           <p className="soft">
-            <span>{magnified === 1 ? 'Full size,' : `${magnified} × full size,`}</span>{' '}
             <span>
-              at {corners[active][0].toFixed(0)}, {corners[active][1].toFixed(0)} px
+              {say('{magnified, plural, one {Full size,} other {{magnified} × full size,}}', { magnified })}
+            </span>{' '}
+            <span>
+              {say('at {corners}, {corners2} px', {
+                corners: corners[active][0].toFixed(0),
+                corners2: corners[active][1].toFixed(0),
+              })}
             </span>
           </p>
           <div className="corners-closer">
             <Button kind="quiet" onClick={() => magnify(true)} disabled={magnified === 8}>
-              Closer
+              {say('Closer')}
             </Button>
             <Button kind="quiet" onClick={() => magnify(false)} disabled={magnified === 1}>
-              Farther
+              {say('Farther')}
             </Button>
           </div>
         </div>
@@ -110,51 +119,55 @@ export function CornersStep({ side }: { side: SideName }) {
         <div className="corners-words">
           <CornerTrouble corners={corners} />
           <p>
-            {setBy === 'tool' && 'Stonetone set these by what it found; look at each. '}
-            {looked === 'none' &&
-              setBy !== 'hand' &&
-              'Nothing like a rectangle was found, so they stand anywhere. '}
-            <span className="with-keys">
-              Drag a mark, or push it with the arrow keys (Shift: by ten); plus and minus bring the loupe
-              closer and farther, Tab goes to the next mark.
-            </span>
-            <span className="with-fingers">Drag a mark; the loupe shows what the finger hides.</span> For the
-            last pixel, push the picture inside the loupe.
+            {sayRich(
+              '{setBy}{looked}<span>Drag a mark, or push it with the arrow keys (Shift: by ten); plus and minus bring the loupe closer and farther, Tab goes to the next mark.</span><span2>Drag a mark; the loupe shows what the finger hides.</span2> For the last pixel, push the picture inside the loupe.',
+              {
+                setBy: setBy === 'tool' && say('Stonetone set these by what it found; look at each. '),
+                looked:
+                  looked === 'none' &&
+                  setBy !== 'hand' &&
+                  say('Nothing like a rectangle was found, so they stand anywhere. '),
+                span: (words) => <span className="with-keys">{words}</span>,
+                span2: (words) => <span className="with-fingers">{words}</span>,
+              },
+            )}
           </p>
           {side === 'stone' ? (
             <p className="soft">
-              The marks enclose the rectangle whose size you know: corner marks, or the edges of the drawing.
+              {say(
+                'The marks enclose the rectangle whose size you know: corner marks, or the edges of the drawing.',
+              )}
             </p>
           ) : (
             <div className="corners-mirror">
               <MirrorDrawing />
               <div>
-                <p>On a print that lies upright, mark 1 is at its top right.</p>
+                <p>{say('On a print that lies upright, mark 1 is at its top right.')}</p>
                 <Button kind="quiet" onClick={() => set(handedOn(corners))}>
-                  Turned? Hand each number on
+                  {say('Turned? Hand each number on')}
                 </Button>
               </div>
             </div>
           )}
           {side === 'proof' && draft.stone.photograph && draft.stone.corners && (
             <div className="corners-check">
-              <p className="stamp">As they will be compared, both as on the stone</p>
+              <p className="stamp">{say('As they will be compared, both as on the stone')}</p>
               <div>
                 <StraightenedPhotograph
                   photograph={draft.stone.photograph}
                   corners={draft.stone.corners}
                   longestPx={checkPx}
-                  label="Stone"
+                  label={say('Stone')}
                 />
                 <StraightenedPhotograph
                   photograph={photograph}
                   corners={corners}
                   aspectOf={draft.stone.corners}
                   longestPx={checkPx}
-                  label="Print, turned over"
+                  label={say('Print, turned over')}
                 />
               </div>
-              <p className="soft">Both must stand the same way round.</p>
+              <p className="soft">{say('Both must stand the same way round.')}</p>
             </div>
           )}
         </div>
@@ -164,7 +177,7 @@ export function CornersStep({ side }: { side: SideName }) {
             disabled={trouble !== null}
             onClick={() => go(side === 'stone' ? '/new/print' : '/new/size')}
           >
-            {side === 'stone' ? 'Now the print' : 'Now the size'}
+            {side === 'stone' ? say('Now the print') : say('Now the size')}
           </Button>
         </div>
       </div>

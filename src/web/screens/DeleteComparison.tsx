@@ -7,6 +7,7 @@ import { shownFailure } from '../client/shownFailure.ts';
 import { Button } from '../parts/Button.tsx';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { Sure } from '../parts/Sure.tsx';
+import { say } from '../words/say.ts';
 
 /** Deletes a comparison, after asking once more. */
 export function DeleteComparison({ id, title }: { id: string; title: string }) {
@@ -23,20 +24,20 @@ export function DeleteComparison({ id, title }: { id: string; title: string }) {
   return (
     <div>
       <Button kind="quiet" onClick={() => setAsking(true)}>
-        Delete this comparison
+        {say('Delete this comparison')}
       </Button>
       {remove.isError && <FailureNotice failure={shownFailure(remove.error)} />}
       {asking && (
         <Sure
-          title={`Delete “${title}”?`}
-          act="Delete"
+          title={say('Delete “{title}”?', { title })}
+          act={say('Delete')}
           onLeave={() => setAsking(false)}
           onAct={() => {
             setAsking(false);
             remove.mutate();
           }}
         >
-          <p>Its measurements, maps and sheets go with it and cannot be had back.</p>
+          <p>{say('Its measurements, maps and sheets go with it and cannot be had back.')}</p>
         </Sure>
       )}
     </div>

@@ -2,19 +2,20 @@ import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
 import { comparisonDownload, comparisonFile } from '../client/comparisons.ts';
 import { Fold } from '../parts/Fold.tsx';
 import './DownloadList.css';
+import { say } from '../words/say.ts';
 
 const fileWords: Readonly<Record<string, string>> = {
-  'sheet.pdf': 'Sheet to pin up, two pages (PDF)',
-  'overlay.png': 'Print on stone with the map (PNG)',
-  'stone.jpg': 'The stone, straightened (JPEG)',
-  'proof.jpg': 'The print, straightened and turned over (JPEG)',
-  'lost.png': 'Map of what was lost (PNG)',
-  'filled.png': 'Map of what filled in (PNG)',
-  'scum.png': 'Map of scum or tint (PNG)',
-  'sheet.png': 'Where the sheet lay (PNG)',
-  'ladder.svg': 'Tone ladder (SVG)',
-  'curve.svg': 'Tone curve (SVG)',
-  'comparison.json': 'All numbers (JSON)',
+  'sheet.pdf': say('Sheet to pin up, two pages (PDF)'),
+  'overlay.png': say('Print on stone with the map (PNG)'),
+  'stone.jpg': say('The stone, straightened (JPEG)'),
+  'proof.jpg': say('The print, straightened and turned over (JPEG)'),
+  'lost.png': say('Map of what was lost (PNG)'),
+  'filled.png': say('Map of what filled in (PNG)'),
+  'scum.png': say('Map of scum or tint (PNG)'),
+  'sheet.png': say('Where the sheet lay (PNG)'),
+  'ladder.svg': say('Tone ladder (SVG)'),
+  'curve.svg': say('Tone curve (SVG)'),
+  'comparison.json': say('All numbers (JSON)'),
 };
 
 /** Everything of a comparison to take away, each with what it is. */
@@ -24,10 +25,10 @@ export function DownloadList({ entry }: { entry: ComparisonEntry }) {
   const place = (name: string) => (order.indexOf(name) === -1 ? order.length : order.indexOf(name));
   const files = [...entry.files].sort((a, b) => place(a) - place(b));
   return (
-    <Fold title="Take it with you">
+    <Fold title={say('Take it with you')}>
       <ul className="download-list">
         <li>
-          <a href={comparisonDownload(entry.id)}>Everything in one archive (ZIP)</a>
+          <a href={comparisonDownload(entry.id)}>{say('Everything in one archive (ZIP)')}</a>
         </li>
         {files.map((name) => (
           <li key={name}>

@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import { listComparisons } from '../client/comparisons.ts';
 import { listKey } from '../client/events.ts';
 import { RackItem } from '../parts/RackItem.tsx';
+import { say } from '../words/say.ts';
 
 /** The comparison entered last, for the foot of the first page: what was found, and the way to all of them. */
 export function LatestComparison() {
@@ -13,13 +14,13 @@ export function LatestComparison() {
   return (
     <section className="latest" aria-labelledby="latest-comparison">
       <h2 id="latest-comparison" className="stamp">
-        Compared last
+        {say('Compared last')}
       </h2>
       <ul className="rack few">
         <RackItem comparison={comparison} />
       </ul>
       <p className="list-note">
-        <Link href="/comparisons">All comparisons</Link>
+        <Link href="/comparisons">{say('All comparisons')}</Link>
       </p>
     </section>
   );

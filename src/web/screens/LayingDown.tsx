@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
 import { openPhotograph } from '../client/photographs.ts';
 import { StraightenedPhotograph } from '../parts/StraightenedPhotograph.tsx';
+import { say } from '../words/say.ts';
 
 /** The print being laid on its stone while the pair is measured: as far down as the measurement has come. */
 export function LayingDown({ entry }: { entry: ComparisonEntry }) {
@@ -25,7 +26,7 @@ export function LayingDown({ entry }: { entry: ComparisonEntry }) {
         <StraightenedPhotograph
           photograph={photographs.data[0]}
           corners={stone.corners}
-          label="The stone"
+          label={say('The stone')}
           {...place}
         />
         <div
@@ -35,12 +36,12 @@ export function LayingDown({ entry }: { entry: ComparisonEntry }) {
           <StraightenedPhotograph
             photograph={photographs.data[1]}
             corners={proof.corners}
-            label="The print, turned over"
+            label={say('The print, turned over')}
             {...place}
           />
         </div>
       </div>
-      <p className="soft">The print, turned over, on its stone</p>
+      <p className="soft">{say('The print, turned over, on its stone')}</p>
     </div>
   );
 }

@@ -7,22 +7,24 @@ import type {
   SolidRecord,
 } from '../../records/comparison.ts';
 import { Fold } from '../parts/Fold.tsx';
+import { fixed } from '../words/figures.ts';
+import { say } from '../words/say.ts';
 
 const groundWords: Readonly<Record<GroundRecord['origin'], string>> = {
-  outside: 'outside the rectangle',
-  chips: 'grey chips',
-  'white-sheet': 'a photographed white sheet',
-  'bare-places': 'bare places in the picture',
+  outside: say('outside the rectangle'),
+  chips: say('grey chips'),
+  'white-sheet': say('a photographed white sheet'),
+  'bare-places': say('bare places in the picture'),
 };
 const responseWords: Readonly<Record<ResponseRecord['origin'], string>> = {
-  chips: 'fitted to the chips',
-  'standard-curve': 'taken to be the standard curve',
+  chips: say('fitted to the chips'),
+  'standard-curve': say('taken to be the standard curve'),
 };
 const solidWords: Readonly<Record<SolidRecord['origin'], string>> = {
-  'own-solid': 'its own darkest connected places',
-  chips: 'chips',
-  series: 'the series’ reference',
-  typed: 'as typed',
+  'own-solid': say('its own darkest connected places'),
+  chips: say('chips'),
+  series: say('the series’ reference'),
+  typed: say('as typed'),
 };
 
 /** How the numbers came about and what they stand on. */
@@ -30,41 +32,72 @@ export function MeasuredHow({ record }: { record: ComparisonRecord }) {
   const { registration, ground, response, solid, strength, parameters, areas } = record;
   const { lost, filled, scum } = parameters;
   return (
-    <Fold title="How it was measured">
+    <Fold title={say('How it was measured')}>
       <dl className="measured-how">
         {registration && (
           <Line name="Print laid on stone">
-            {registration.kind}; {registration.mirrored ? 'mirrored' : 'not mirrored'},{' '}
-            {registration.turn === 0 ? 'upright' : `turned ${registration.turn}°`}. Left over, on places the
-            fit did not see: median {registration.residualMm.median.toFixed(3)} mm, nine in ten within{' '}
-            {registration.residualMm.p90.toFixed(2)} mm, at {registration.samples.length} places.
+            {say(
+              '{kind}; {mirrored, select, yes {mirrored} other {not mirrored}}, {turn, select, yes {upright} other {turned {turn2}°}}. Left over, on places the fit did not see: median {median} mm, nine in ten within {p90} mm, at {count} places.',
+              {
+                kind: registration.kind,
+                mirrored: registration.mirrored ? 'yes' : 'no',
+                turn: registration.turn === 0 ? 'yes' : 'no',
+                turn2: registration.turn,
+                median: fixed(registration.residualMm.median, 3),
+                p90: fixed(registration.residualMm.p90, 2),
+                count: registration.samples.length,
+              },
+            )}
           </Line>
         )}
         {(['stone', 'proof'] as const).map((side) => (
           <Line key={side} name={side === 'stone' ? 'Stone' : 'Print'}>
             {ground &&
-              `Ground and light from ${groundWords[ground[side].origin]}. ${ground[side].limit ?? ''} `}
+              say('Ground and light from {groundWords}. {limit} ', {
+                groundWords: groundWords[ground[side].origin],
+                limit: ground[side].limit ?? '',
+              })}
             {response &&
-              `The camera’s response was ${responseWords[response[side].origin]}${residualWords(response[side])}. `}
+              say('The camera’s response was {responseWords}{residual}. ', {
+                responseWords: responseWords[response[side].origin],
+                residual: residualWords(response[side]),
+              })}
             {solidLine(solid[side])}{' '}
             {strength[side] &&
-              `Strength ${strength[side].value.toFixed(2)} D (${strength[side].low.toFixed(2)} to ${strength[side].high.toFixed(2)}).`}
+              say('Strength {strength} D ({low} to {high}).', {
+                strength: fixed(strength[side].value, 2),
+                low: fixed(strength[side].low, 2),
+                high: fixed(strength[side].high, 2),
+              })}
           </Line>
         ))}
         {areas.covered !== null && (
-          <Line name="The sheet covered">{Math.round(areas.covered * 100)} % of the rectangle.</Line>
+          <Line name="The sheet covered">
+            {say('{covered} % of the rectangle.', { covered: Math.round(areas.covered * 100) })}
+          </Line>
         )}
         <Line name="What counts as what">
-          Smoothed by {parameters.smoothingMm} mm. Lost: drawn at least {lost.drawnAtLeast}, printed at most{' '}
-          {lost.keptAtMost} of it. Filled: drawn {filled.drawnAtLeast} to {filled.drawnAtMost}, printed at
-          least {filled.printedAtLeast}. Scum: drawn at most {scum.drawnAtMost}, printed at least{' '}
-          {scum.printedAtLeast}. Held: within {parameters.heldWithin}. Smallest place{' '}
-          {parameters.smallestAreaMm2} mm².
+          {say(
+            'Smoothed by {smoothingMm} mm. Lost: drawn at least {drawnAtLeast}, printed at most {keptAtMost} of it. Filled: drawn {drawnAtLeast2} to {drawnAtMost}, printed at least {printedAtLeast}. Scum: drawn at most {drawnAtMost2}, printed at least {printedAtLeast2}. Held: within {heldWithin}. Smallest place {smallestAreaMm2} mm².',
+            {
+              smoothingMm: parameters.smoothingMm,
+              drawnAtLeast: lost.drawnAtLeast,
+              keptAtMost: lost.keptAtMost,
+              drawnAtLeast2: filled.drawnAtLeast,
+              drawnAtMost: filled.drawnAtMost,
+              printedAtLeast: filled.printedAtLeast,
+              drawnAtMost2: scum.drawnAtMost,
+              printedAtLeast2: scum.printedAtLeast,
+              heldWithin: parameters.heldWithin,
+              smallestAreaMm2: parameters.smallestAreaMm2,
+            },
+          )}
         </Line>
         <Line name="Engine">{record.engine}</Line>
         <Line name="What no photograph can tell">
-          Drawn darkness is pigment, not grease. Graphite and waxy solids shine and read light. A good print
-          gains in the middles. Printed against an inked stone is the fairer pair.
+          {say(
+            'Drawn darkness is pigment, not grease. Graphite and waxy solids shine and read light. A good print gains in the middles. Printed against an inked stone is the fairer pair.',
+          )}
         </Line>
       </dl>
     </Fold>
@@ -81,10 +114,15 @@ function Line({ name, children }: { name: string; children: ReactNode }) {
 }
 
 function residualWords({ residual }: ResponseRecord): string {
-  return residual === null ? '' : `, misfit ${residual.toFixed(3)} in reflectance`;
+  return residual === null ? '' : say(', misfit {residual} in reflectance', { residual: fixed(residual, 3) });
 }
 
 function solidLine(solid: SolidRecord | null): string {
-  if (!solid) return 'No solid was found, so there is no coverage, only darkness.';
-  return `A full film is ${solid.darkness.toFixed(2)} dark (${solid.low.toFixed(2)} to ${solid.high.toFixed(2)}), from ${solidWords[solid.origin]}.`;
+  if (!solid) return say('No solid was found, so there is no coverage, only darkness.');
+  return say('A full film is {darkness} dark ({low} to {high}), from {solidWords}.', {
+    darkness: fixed(solid.darkness, 2),
+    low: fixed(solid.low, 2),
+    high: fixed(solid.high, 2),
+    solidWords: solidWords[solid.origin],
+  });
 }

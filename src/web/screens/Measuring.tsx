@@ -9,6 +9,7 @@ import { stages, stageWords, stateWords } from '../parts/entryWords.ts';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { Figure } from '../parts/Figure.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
+import { say } from '../words/say.ts';
 import { LayingDown } from './LayingDown.tsx';
 
 /** A comparison that waits or is being measured: its stages in words, and the way to stop it. */
@@ -24,13 +25,13 @@ export function Measuring({ entry }: { entry: ComparisonEntry }) {
     <>
       <PageHead
         stamp={entry.title}
-        headline={entry.state === 'waiting' ? 'Waiting for its turn' : 'Being measured'}
+        headline={entry.state === 'waiting' ? say('Waiting for its turn') : say('Being measured')}
       />
       <div className="measuring">
         <LayingDown entry={entry} />
         {progress && (
           <Figure value={String(Math.round(progress.fraction * 100))} beside="%">
-            of the whole
+            {say('of the whole')}
           </Figure>
         )}
         <ol>
@@ -51,12 +52,12 @@ export function Measuring({ entry }: { entry: ComparisonEntry }) {
         </p>
         <p className="soft">
           {entry.state === 'waiting'
-            ? 'Stonetone measures one pair at a time. You may leave this page; it goes on.'
-            : 'You may leave this page; it goes on, and the finding will stand among the comparisons.'}
+            ? say('Stonetone measures one pair at a time. You may leave this page; it goes on.')
+            : say('You may leave this page; it goes on, and the finding will stand among the comparisons.')}
         </p>
         {cancel.isError && <FailureNotice failure={shownFailure(cancel.error)} />}
         <Button onClick={() => cancel.mutate()} disabled={cancel.isPending}>
-          {cancel.isPending ? 'Stopping …' : 'Cancel the measurement'}
+          {cancel.isPending ? say('Stopping …') : say('Cancel the measurement')}
         </Button>
       </div>
     </>

@@ -4,16 +4,17 @@ import { Link, Redirect, Route, Switch, useLocation } from 'wouter';
 import { openPhotograph } from '../client/photographs.ts';
 import { FailedRequest } from '../client/shownFailure.ts';
 import { type Draft, missingPart, withPhotograph } from '../managers/draft.ts';
+import { say } from '../words/say.ts';
 import { CornersStep } from './CornersStep.tsx';
 import { PhotographsStep } from './PhotographsStep.tsx';
 import { SizeStep } from './SizeStep.tsx';
 import { draftKeeper, useDraft } from './useDraft.ts';
 
 const steps = [
-  { path: '/new', name: 'Photographs' },
-  { path: '/new/stone', name: 'Corners of the stone' },
-  { path: '/new/print', name: 'Corners of the print' },
-  { path: '/new/size', name: 'Size' },
+  { path: '/new', name: say('Photographs') },
+  { path: '/new/stone', name: say('Corners of the stone') },
+  { path: '/new/print', name: say('Corners of the print') },
+  { path: '/new/size', name: say('Size') },
 ] as const;
 
 /** Setting up a comparison, one thing at a time; each step can be gone back to, and a reload loses nothing. */
@@ -46,7 +47,7 @@ export default function NewComparison() {
 function StepWords({ ready }: { ready: boolean }) {
   const [here] = useLocation();
   return (
-    <nav className="step-words" aria-label="Steps">
+    <nav className="step-words" aria-label={say('Steps')}>
       <ol>
         {steps.map(({ path, name }, index) => (
           <li key={path}>

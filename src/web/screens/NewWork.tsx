@@ -24,6 +24,8 @@ import { Picks } from '../parts/Picks.tsx';
 import { StoneFace } from '../parts/StoneFace.tsx';
 import { workStageWords } from '../parts/stageWords.ts';
 import { stoneTint } from '../parts/stoneTint.ts';
+import { say } from '../words/say.ts';
+import { sayRich } from '../words/sayRich.ts';
 
 /** Starting a work on a stone, from the grain or halfway; of its past only what can be known is asked for. */
 export default function NewWork() {
@@ -65,19 +67,29 @@ export default function NewWork() {
       }}
     >
       <PageHead
-        stamp="A new work"
-        headline={stone ? `What is drawn on ${stone.name}?` : 'Which stone is it on?'}
+        stamp={say('A new work')}
+        headline={
+          stone ? say('What is drawn on {stone}?', { stone: stone.name }) : say('Which stone is it on?')
+        }
       />
       <div className="new-work">
         <div className="new-work-facts">
           <Choice
-            label="Stone"
+            label={say('Stone')}
             value={work.stoneId}
             options={[
-              ...(stone ? [] : [['', 'choose a stone'] as const]),
+              ...(stone ? [] : [['', say('choose a stone')] as const]),
               ...stones.map(
                 ({ id, name, widthMm, heightMm, colour }) =>
-                  [id, `${name}, ${widthMm} × ${heightMm} mm${colour && `, ${colour}`}`] as const,
+                  [
+                    id,
+                    say('{name}, {widthMm} × {heightMm} mm{colour}', {
+                      name,
+                      widthMm,
+                      heightMm,
+                      colour: colour && `, ${colour}`,
+                    }),
+                  ] as const,
               ),
             ]}
             onChoose={(stoneId) => set({ stoneId })}
@@ -85,13 +97,16 @@ export default function NewWork() {
           {stone?.work && stone.work.stage !== 'regrained' && (
             <Notice
               kind="caution"
-              title={`“${stone.work.title}” is on it: ${workStageWords[stone.work.stage]}.`}
+              title={say('“{title}” is on it: {workStageWords}.', {
+                title: stone.work.title,
+                workStageWords: workStageWords[stone.work.stage],
+              })}
             >
-              A stone can carry several works, side by side or one after the other.
+              {say('A stone can carry several works, side by side or one after the other.')}
             </Notice>
           )}
           <Field
-            label="Title"
+            label={say('Title')}
             autoComplete="off"
             maxLength={200}
             value={work.title}
@@ -99,11 +114,11 @@ export default function NewWork() {
           />
           {stone && <HeadEdge head={work.head} {...stone} onPick={(head) => set({ head })} />}
           <Picks
-            label="Where does it begin?"
+            label={say('Where does it begin?')}
             value={work.begins}
             options={[
-              ['new', 'On a fresh grain'],
-              ['halfway', 'It is already on its way'],
+              ['new', say('On a fresh grain')],
+              ['halfway', say('It is already on its way')],
             ]}
             onPick={(begins) => set({ begins })}
           />
@@ -118,10 +133,12 @@ export default function NewWork() {
       )}
       <div className="list-foot">
         <Button kind="act" type="submit" disabled={missing !== null || sending}>
-          {sending ? 'Starting …' : 'Start the work'}
+          {sending ? say('Starting …') : say('Start the work')}
         </Button>
         {missing && (
-          <p className="soft">{missing === 'stone' ? 'A stone is needed first.' : 'It needs a title.'}</p>
+          <p className="soft">
+            {missing === 'stone' ? say('A stone is needed first.') : say('It needs a title.')}
+          </p>
         )}
       </div>
     </form>
@@ -137,7 +154,7 @@ function StoneLying({ stone, head }: { stone: StoneSummary; head: Edge }) {
       <svg
         viewBox={`${-around} ${-around} ${widthMm + 2 * around} ${heightMm + 2 * around}`}
         role="img"
-        aria-label={`${name} from above, its head at the ${head}`}
+        aria-label={say('{name} from above, its head at the {head}', { name, head })}
       >
         <StoneFace
           view={{ pxPerMm: 1, offsetPx: [0, 0] }}
@@ -148,8 +165,16 @@ function StoneLying({ stone, head }: { stone: StoneSummary; head: Edge }) {
         />
       </svg>
       <figcaption>
-        <span className="big">{name}</span> {widthMm} × {heightMm} mm{colour && `, ${colour}`}. Dotted: what
-        the drawing should leave free for gum, wider at the ends, where the scraper lands.
+        {sayRich(
+          '<span>{name}</span> {widthMm} × {heightMm} mm{colour}. Dotted: what the drawing should leave free for gum, wider at the ends, where the scraper lands.',
+          {
+            span: (words) => <span className="big">{words}</span>,
+            name,
+            widthMm,
+            heightMm,
+            colour: colour && `, ${colour}`,
+          },
+        )}
       </figcaption>
     </figure>
   );
@@ -160,11 +185,13 @@ function Past({ work, onChange }: { work: WorkToStart; onChange: (changes: Parti
   return (
     <section className="new-work-past" aria-labelledby="past">
       <h2 id="past" className="big">
-        What is known of its past
+        {say('What is known of its past')}
       </h2>
-      <p className="soft">Leave empty what nobody knows: it is kept as unknown, and never guessed.</p>
+      <p className="soft">
+        {say('Leave empty what nobody knows: it is kept as unknown, and never guessed.')}
+      </p>
       <Choice<WorkStage>
-        label="What was done last"
+        label={say('What was done last')}
         value={work.stage}
         options={workStages
           .filter((stage) => stage !== 'regrained')
@@ -172,12 +199,12 @@ function Past({ work, onChange }: { work: WorkToStart; onChange: (changes: Parti
         onChoose={(stage) => onChange({ stage })}
       />
       <Picks
-        label="Does it lie under gum now?"
+        label={say('Does it lie under gum now?')}
         value={work.gummed}
         options={[
-          ['yes', 'Yes'],
-          ['no', 'No'],
-          ['unknown', 'Not known'],
+          ['yes', say('Yes')],
+          ['no', say('No')],
+          ['unknown', say('Not known')],
         ]}
         onPick={(gummed) => onChange({ gummed })}
       />
@@ -185,8 +212,8 @@ function Past({ work, onChange }: { work: WorkToStart; onChange: (changes: Parti
         <Field
           key={fact}
           label={factWords[fact].asks}
-          placeholder="not known"
-          hint={`Such as “${factWords[fact].such}”.`}
+          placeholder={say('not known')}
+          hint={say('Such as “{such}”.', { such: factWords[fact].such })}
           maxLength={2000}
           value={work.facts[fact] ?? ''}
           onChange={(event) => onChange({ facts: { ...work.facts, [fact]: event.target.value } })}
@@ -199,16 +226,16 @@ function Past({ work, onChange }: { work: WorkToStart; onChange: (changes: Parti
 function NoStone() {
   return (
     <>
-      <PageHead stamp="A new work" headline="A work needs a stone" />
+      <PageHead stamp={say('A new work')} headline={say('A work needs a stone')} />
       <EmptyPage
-        title="No stone on the rack yet"
+        title={say('No stone on the rack yet')}
         act={
           <ButtonLink kind="act" href="/stones/new">
-            Enter a stone
+            {say('Enter a stone')}
           </ButtonLink>
         }
       >
-        <p>First enter the stone that it is on: name, width and height are enough.</p>
+        <p>{say('First enter the stone that it is on: name, width and height are enough.')}</p>
       </EmptyPage>
     </>
   );

@@ -6,6 +6,8 @@ import { missingPart } from '../managers/draft.ts';
 import { Button } from '../parts/Button.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { PhotographPlaceholder } from '../parts/PhotographPlaceholder.tsx';
+import { say } from '../words/say.ts';
+import { sayRich } from '../words/sayRich.ts';
 import { useDraft } from './useDraft.ts';
 import { usePhotographUpload } from './usePhotographUpload.ts';
 
@@ -42,25 +44,32 @@ export function PhotographsStep() {
   });
   return (
     <>
-      <PageHead stamp="New comparison" headline="One photograph of the stone, one of the print" />
+      <PageHead
+        stamp={say('New comparison')}
+        headline={say('One photograph of the stone, one of the print')}
+      />
       <p className="step-lead">
-        Both square on and under the same light, with bare stone and clean paper showing all round.{' '}
-        <span className="with-keys">Drop them here, paste them, or choose them. </span>
-        <a href={protocolAddress}>The sheet on how to photograph (PDF)</a>
+        {sayRich(
+          'Both square on and under the same light, with bare stone and clean paper showing all round. <span>Drop them here, paste them, or choose them. </span><a>The sheet on how to photograph (PDF)</a>',
+          {
+            span: (words) => <span className="with-keys">{words}</span>,
+            a: (words) => <a href={protocolAddress}>{words}</a>,
+          },
+        )}
       </p>
       <div className="photograph-pair">
         <PhotographPlaceholder
           kind="stone"
-          title="The drawn stone"
-          advice="drawn, or inked and fanned dry before powder"
+          title={say('The drawn stone')}
+          advice={say('drawn, or inked and fanned dry before powder')}
           photograph={draft.stone.photograph}
           upload={stone}
           onSecond={proof.take}
         />
         <PhotographPlaceholder
           kind="print"
-          title="A print from it"
-          advice="as it came off the press, flat"
+          title={say('A print from it')}
+          advice={say('as it came off the press, flat')}
           photograph={draft.proof.photograph}
           upload={proof}
           onSecond={stone.take}
@@ -68,9 +77,9 @@ export function PhotographsStep() {
       </div>
       <div className="new-foot">
         <Button kind="act" disabled={!ready} onClick={() => go('/new/stone')}>
-          Set the corners
+          {say('Set the corners')}
         </Button>
-        {!ready && <p className="soft">Both photographs are needed first.</p>}
+        {!ready && <p className="soft">{say('Both photographs are needed first.')}</p>}
       </div>
     </>
   );

@@ -13,6 +13,7 @@ import { LiftPicture } from '../parts/LiftPicture.tsx';
 import { MapLegend, type ShownMarks } from '../parts/MapLegend.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { ZoneTable } from '../parts/ZoneTable.tsx';
+import { say } from '../words/say.ts';
 import { DeleteComparison } from './DeleteComparison.tsx';
 import { DownloadList } from './DownloadList.tsx';
 import { MeasuredHow } from './MeasuredHow.tsx';
@@ -38,8 +39,8 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
         style={{ '--aspect': entry.request.sizeMm[0] / entry.request.sizeMm[1] } as React.CSSProperties}
       >
         <PageHead
-          stamp={`${entry.title} · ${entry.sample ? 'sample from Saltreach, an invented studio' : dayWords(entry.createdAt)}`}
-          headline={entry.finding ?? 'Measured'}
+          stamp={`${entry.title} · ${entry.sample ? say('sample from Saltreach, an invented studio') : dayWords(entry.createdAt)}`}
+          headline={entry.finding ?? say('Measured')}
         />
         <div className="result-picture" ref={picture}>
           <LiftPicture
@@ -63,42 +64,43 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
       <div className="result-sheet">
         <section aria-labelledby="result-areas">
           <h2 id="result-areas" className="stamp">
-            Share of{' '}
             {areas.covered !== null && areas.covered < 0.995
-              ? 'what the sheet covered'
-              : 'the whole rectangle'}
+              ? say('Share of what the sheet covered')
+              : say('Share of the whole rectangle')}
           </h2>
           <div className="result-figures">
             {mapKinds.map((kind) => {
               const share = areas[`${kind}Fraction`];
               return (
                 <Figure key={kind} {...shareFigure(share)}>
-                  <HatchSwatch kind={kind} /> {share === null ? `${kind}: not known` : kind}
+                  <HatchSwatch kind={kind} /> {share === null ? say('{kind}: not known', { kind }) : kind}
                 </Figure>
               );
             })}
           </div>
-          <p className="soft">No ± of these shares is known.</p>
+          <p className="soft">{say('No ± of these shares is known.')}</p>
           <p className="result-why">
-            <ButtonLink href={`/comparisons/${entry.id}/suspects`}>What may have caused it</ButtonLink>
+            <ButtonLink href={`/comparisons/${entry.id}/suspects`}>
+              {say('What may have caused it')}
+            </ButtonLink>
           </p>
         </section>
         <ToneSection record={record} />
         {record.zones.length > 0 && (
           <section aria-labelledby="result-zones">
             <h2 id="result-zones" className="stamp">
-              Zones: coverage in per cent
+              {say('Zones: coverage in per cent')}
             </h2>
             <ZoneTable zones={record.zones} picked={picked} onPick={pick} />
             <p className="soft result-plus-minus">
-              Of 100 such readings 95 lie within their ±. Press a zone to see it on the stone.
+              {say('Of 100 such readings 95 lie within their ±. Press a zone to see it on the stone.')}
             </p>
           </section>
         )}
         <WarningList warnings={record.warnings} />
         {entry.files.includes('sheet.pdf') && (
           <ButtonFile kind="act" href={comparisonFile(entry.id, 'sheet.pdf')}>
-            Sheet to pin up (PDF)
+            {say('Sheet to pin up (PDF)')}
           </ButtonFile>
         )}
         <div>

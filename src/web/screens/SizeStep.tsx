@@ -13,6 +13,7 @@ import { Field } from '../parts/Field.tsx';
 import { MeasuredStone } from '../parts/MeasuredStone.tsx';
 import { Notice } from '../parts/Notice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
+import { say } from '../words/say.ts';
 import { ListFileLine } from './ListFileLine.tsx';
 import { PhotographLine } from './PhotographLine.tsx';
 import { stepOfPath } from './stepOfPath.ts';
@@ -57,33 +58,33 @@ export function SizeStep() {
         void measure();
       }}
     >
-      <PageHead stamp="Last step" headline="How large is the rectangle between the marks?" />
+      <PageHead stamp={say('Last step')} headline={say('How large is the rectangle between the marks?')} />
       <div className="size-step">
         <div className="size-fields">
           <div className="size-pair">
             <Field
-              label="Width"
+              label={say('Width')}
               unit="mm"
               inputMode="decimal"
               autoComplete="off"
               value={draft.width}
-              trouble={draft.width !== '' && width === null ? 'A number from 10 to 3000.' : null}
+              trouble={draft.width !== '' && width === null ? say('A number from 10 to 3000.') : null}
               onChange={(event) => draftKeeper.change((now) => ({ ...now, width: event.target.value }))}
             />
             <span className="size-times" aria-hidden="true">
               ×
             </span>
             <Field
-              label="Height"
+              label={say('Height')}
               unit="mm"
               inputMode="decimal"
               autoComplete="off"
               value={draft.height}
-              trouble={draft.height !== '' && height === null ? 'A number from 10 to 3000.' : null}
+              trouble={draft.height !== '' && height === null ? say('A number from 10 to 3000.') : null}
               onChange={(event) => draftKeeper.change((now) => ({ ...now, height: event.target.value }))}
             />
           </div>
-          <p className="soft">A ruler is good enough; every place is told in these millimetres.</p>
+          <p className="soft">{say('A ruler is good enough; every place is told in these millimetres.')}</p>
           {draft.stone.photograph && draft.stone.corners && missing !== 'stone-corners' && (
             <MeasuredStone
               photograph={draft.stone.photograph}
@@ -94,29 +95,35 @@ export function SizeStep() {
           )}
           {lopsided && (
             <Notice kind="caution" title={lopsided}>
-              If the ruler is right, look at the marks again.
+              {say('If the ruler is right, look at the marks again.')}
             </Notice>
           )}
           <Field
-            label="Title"
+            label={say('Title')}
             autoComplete="off"
             maxLength={200}
             placeholder={titleFromFile(draft.stone.photograph?.fileName ?? '')}
-            hint="Such as the stone, the work and the pull: “S-03 Low Water, pull 4”."
+            hint={say('Such as the stone, the work and the pull: “S-03 Low Water, pull 4”.')}
             value={draft.title}
             onChange={(event) => draftKeeper.change((now) => ({ ...now, title: event.target.value }))}
           />
         </div>
         <section aria-labelledby="size-more">
           <h2 id="size-more" className="big">
-            If you have them
+            {say('If you have them')}
           </h2>
           <ul>
             <ListFileLine<Zone>
-              title="Zones of the drawing"
-              advice="zones.json: what was drawn where, and in which medium"
+              title={say('Zones of the drawing')}
+              advice={say('zones.json: what was drawn where, and in which medium')}
               fields={['id', 'name', 'medium', 'polygonMm']}
-              held={draft.zones && `${draft.zones.fileName}, ${draft.zones.zones.length} zones`}
+              held={
+                draft.zones &&
+                say('{fileName}, {count} zones', {
+                  fileName: draft.zones.fileName,
+                  count: draft.zones.zones.length,
+                })
+              }
               onList={(list) =>
                 draftKeeper.change((now) => ({
                   ...now,
@@ -125,10 +132,16 @@ export function SizeStep() {
               }
             />
             <ListFileLine<Chip>
-              title="Grey chips"
-              advice="chips.json: patches of known reflectance; they sharpen every tone"
+              title={say('Grey chips')}
+              advice={say('chips.json: patches of known reflectance; they sharpen every tone')}
               fields={['photo', 'name', 'polygonPx', 'reflectance']}
-              held={draft.chips && `${draft.chips.fileName}, ${draft.chips.chips.length} chips`}
+              held={
+                draft.chips &&
+                say('{fileName}, {count} chips', {
+                  fileName: draft.chips.fileName,
+                  count: draft.chips.chips.length,
+                })
+              }
               onList={(list) =>
                 draftKeeper.change((now) => ({
                   ...now,
@@ -138,19 +151,29 @@ export function SizeStep() {
             />
             {(
               [
-                ['stone', 'repeat', 'The stone once more', 'set up and photographed afresh: shows the noise'],
-                ['proof', 'repeat', 'The print once more', 'set up and photographed afresh: shows the noise'],
+                [
+                  'stone',
+                  'repeat',
+                  say('The stone once more'),
+                  say('set up and photographed afresh: shows the noise'),
+                ],
+                [
+                  'proof',
+                  'repeat',
+                  say('The print once more'),
+                  say('set up and photographed afresh: shows the noise'),
+                ],
                 [
                   'stone',
                   'flat',
-                  'White sheet in the stone’s light',
-                  'blank paper in the same place: shows uneven light',
+                  say('White sheet in the stone’s light'),
+                  say('blank paper in the same place: shows uneven light'),
                 ],
                 [
                   'proof',
                   'flat',
-                  'White sheet in the print’s light',
-                  'blank paper in the same place: shows uneven light',
+                  say('White sheet in the print’s light'),
+                  say('blank paper in the same place: shows uneven light'),
                 ],
               ] as const
             ).map(([side, place, title, advice]) => (
@@ -176,11 +199,15 @@ export function SizeStep() {
       )}
       <div className="new-foot">
         <Button kind="act" type="submit" disabled={!request || missing !== null || sending}>
-          {sending ? 'Handing it over …' : 'Measure'}
+          {sending ? say('Handing it over …') : say('Measure')}
         </Button>
-        {missing === 'size' && <p className="soft">Width and height are needed first.</p>}
-        {missing === 'stone-corners' && <Link href="/new/stone">Set the four marks on the stone first</Link>}
-        {missing === 'proof-corners' && <Link href="/new/print">Set the four marks on the print first</Link>}
+        {missing === 'size' && <p className="soft">{say('Width and height are needed first.')}</p>}
+        {missing === 'stone-corners' && (
+          <Link href="/new/stone">{say('Set the four marks on the stone first')}</Link>
+        )}
+        {missing === 'proof-corners' && (
+          <Link href="/new/print">{say('Set the four marks on the print first')}</Link>
+        )}
       </div>
     </form>
   );
@@ -190,7 +217,8 @@ export function SizeStep() {
 function shapeTrouble(sizeAspect: number, markAspect: number): string | null {
   const ratio = sizeAspect / markAspect;
   if (ratio > 0.75 && ratio < 1.34) return null;
-  return ratio > 1
-    ? 'The marks enclose something taller than this size.'
-    : 'The marks enclose something wider than this size.';
+  return say(
+    '{ratio, plural, one {The marks enclose something wider than this size.} other {The marks enclose something taller than this size.}}',
+    { ratio },
+  );
 }

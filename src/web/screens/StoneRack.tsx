@@ -8,6 +8,8 @@ import { ListTools } from '../parts/ListTools.tsx';
 import { Picks } from '../parts/Picks.tsx';
 import { ShowMore } from '../parts/ShowMore.tsx';
 import { StoneOnRack } from '../parts/StoneOnRack.tsx';
+import { say } from '../words/say.ts';
+import { sayRich } from '../words/sayRich.ts';
 import { LatestComparison } from './LatestComparison.tsx';
 import { useSettled } from './useSettled.ts';
 import { type Shelf, useShelvedList } from './useShelvedList.ts';
@@ -16,12 +18,15 @@ import { type Shelf, useShelvedList } from './useShelvedList.ts';
 const first = (
   <>
     <p>
-      First take a ruler to one stone: its name, width and height are enough. Thickness at the four corners
-      tells its mass and whether it is a wedge; the rest can be written down when it is known.
+      {say(
+        'First take a ruler to one stone: its name, width and height are enough. Thickness at the four corners tells its mass and whether it is a wedge; the rest can be written down when it is known.',
+      )}
     </p>
     <p>
-      Or look first at what an invented studio printed from its stone:{' '}
-      <Link href="/comparisons">the sample under Comparisons</Link>.
+      {sayRich(
+        'Or look first at what an invented studio printed from its stone: <link>the sample under Comparisons</link>.',
+        { link: (words) => <Link href="/comparisons">{words}</Link> },
+      )}
     </p>
   </>
 );
@@ -45,22 +50,22 @@ export function StoneRack() {
   const whole = pages.isSuccess && !pages.hasNextPage && !narrowed;
   return (
     <ListPage
-      stamp="Stones"
-      headline={whole && stones.length > 0 ? rackFinding(stones) : 'The stones on the rack'}
-      act={{ href: '/stones/new', words: 'Enter a stone' }}
+      stamp={say('Stones')}
+      headline={whole && stones.length > 0 ? rackFinding(stones) : say('The stones on the rack')}
+      act={{ href: '/stones/new', words: say('Enter a stone') }}
       failed={pages.error}
       empty={nothingYet}
-      emptyTitle="Nothing on the rack yet"
+      emptyTitle={say('Nothing on the rack yet')}
       emptyWords={first}
     >
-      <ListTools label="Search name, colour, note" typed={list.typed} onType={list.setTyped}>
+      <ListTools label={say('Search name, colour, note')} typed={list.typed} onType={list.setTyped}>
         <Picks<Shelf>
-          label="Which stones"
+          label={say('Which stones')}
           shownLabel={false}
           value={archived}
           options={[
-            ['no', 'On the rack'],
-            ['yes', 'Put by'],
+            ['no', say('On the rack')],
+            ['yes', say('Put by')],
           ]}
           onPick={list.setArchived}
         />
@@ -70,22 +75,22 @@ export function StoneRack() {
       />
       {stones.length > 0 && (
         <div className="rack-wall" style={scaleOf(stones)}>
-          <ul className="stone-rack" aria-label="Stones">
+          <ul className="stone-rack" aria-label={say('Stones')}>
             {stones.map((stone) => (
               <StoneOnRack key={stone.id} stone={stone} settled={settled} />
             ))}
           </ul>
           <div className="list-foot">
-            <ShowMore pages={pages}>Show more stones</ShowMore>
-            <p className="soft rack-scale">100 mm; all faces in one scale, head up</p>
+            <ShowMore pages={pages}>{say('Show more stones')}</ShowMore>
+            <p className="soft rack-scale">{say('100 mm; all faces in one scale, head up')}</p>
           </div>
         </div>
       )}
       {pages.isSuccess && !pages.isPlaceholderData && stones.length === 0 && !nothingYet && (
         <p className="list-foot">
           {search === ''
-            ? 'No stone is put by.'
-            : `No stone here has “${search}” in its name, colour or note.`}
+            ? say('No stone is put by.')
+            : say('No stone here has “{search}” in its name, colour or note.', { search })}
         </p>
       )}
       {!narrowed && <LatestComparison />}
@@ -96,11 +101,15 @@ export function StoneRack() {
 /** How many stones there are and how many carry a work, in words. */
 function rackFinding(stones: readonly StoneSummary[]): string {
   const worked = stones.filter(({ work }) => work !== null).length;
-  const all = stones.length === 1 ? 'One stone' : `${stones.length} stones`;
-  if (worked === 0) return `${all}, ${stones.length === 1 ? 'free' : 'all free'}`;
+  const all = say('{count, plural, one {One stone} other {{count} stones}}', { count: stones.length });
+  if (worked === 0)
+    return say('{all}, {count, plural, one {free} other {all free}}', { all, count: stones.length });
   if (worked === stones.length)
-    return stones.length === 1 ? 'One stone, with a work on it' : `${all}, each with a work on it`;
-  return `${all}, ${worked} with a work on ${worked === 1 ? 'it' : 'them'}`;
+    return say('{count, plural, one {One stone, with a work on it} other {{all}, each with a work on it}}', {
+      count: stones.length,
+      all,
+    });
+  return say('{all}, {worked} with a work on {worked, plural, one {it} other {them}}', { all, worked });
 }
 
 function scaleOf(stones: readonly StoneSummary[]): CSSProperties {

@@ -6,6 +6,7 @@ import { ladderSteps } from '../managers/ladderSteps.ts';
 import { Fold } from '../parts/Fold.tsx';
 import { ToneLadder } from '../parts/ToneLadder.tsx';
 import './ToneSection.css';
+import { say } from '../words/say.ts';
 
 /** The tone ladder of one medium at a time, its loss and fill points in words, and the curve for a second look. */
 export function ToneSection({ record }: { record: ComparisonRecord }) {
@@ -22,11 +23,11 @@ export function ToneSection({ record }: { record: ComparisonRecord }) {
   return (
     <section className="tone-section" aria-labelledby="tone-title">
       <h2 id="tone-title" className="stamp">
-        Tone ladder, {curve.medium}, in per cent
+        {say('Tone ladder, {medium}, in per cent', { medium: curve.medium })}
       </h2>
       {record.toneCurves.length > 1 && (
         <fieldset className="tone-media">
-          <legend className="unseen">Medium</legend>
+          <legend className="unseen">{say('Medium')}</legend>
           {record.toneCurves.map((one, index) => (
             <label key={one.medium}>
               <input
@@ -42,19 +43,24 @@ export function ToneSection({ record }: { record: ComparisonRecord }) {
       )}
       <ToneLadder
         steps={steps}
-        label={`Tone ladder, ${curve.medium}: coverage drawn and printed, in per cent`}
-        lostWords={`lost below ${pointShare(curve.lossPoint)}`}
-        filledWords={`closes above ${pointShare(curve.fillPoint)}`}
+        label={say('Tone ladder, {medium}: coverage drawn and printed, in per cent', {
+          medium: curve.medium,
+        })}
+        lostWords={say('lost below {pointShare}', { pointShare: pointShare(curve.lossPoint) })}
+        filledWords={say('closes above {pointShare}', { pointShare: pointShare(curve.fillPoint) })}
       />
       {unmarked && <p className="tone-points">{unmarked}</p>}
       {(curve.lossPoint ?? curve.fillPoint) !== null && (
-        <p className="soft">No ± is known of where tones are lost or close.</p>
+        <p className="soft">{say('No ± is known of where tones are lost or close.')}</p>
       )}
-      <Fold title="The curve, for a second look">
+      <Fold title={say('The curve, for a second look')}>
         <img
           className="tone-curve"
           src={`data:image/svg+xml,${encodeURIComponent(toneCurveSvg({ ...record, toneCurves: [curve] }, { width: 240 }))}`}
-          alt={`Tone curve with its 95 % band, printed on drawn coverage; ${curveSentence(curve)}. The same numbers stand in the ladder and in comparison.json.`}
+          alt={say(
+            'Tone curve with its 95 % band, printed on drawn coverage; {curveSentence}. The same numbers stand in the ladder and in comparison.json.',
+            { curveSentence: curveSentence(curve) },
+          )}
         />
       </Fold>
     </section>
@@ -77,18 +83,18 @@ function unmarkedWords(
   if (!became.includes('lost'))
     words.push(
       lossPoint !== null
-        ? `Tones under ${shareWords(lossPoint)} are lost.`
+        ? say('Tones under {share} are lost.', { share: shareWords(lossPoint) })
         : some('lost')
-          ? 'Lights are lost in places, not throughout.'
-          : 'No light of it is lost.',
+          ? say('Lights are lost in places, not throughout.')
+          : say('No light of it is lost.'),
     );
   if (!became.includes('filled'))
     words.push(
       fillPoint !== null
-        ? `Tones over ${shareWords(fillPoint)} close up.`
+        ? say('Tones over {share} close up.', { share: shareWords(fillPoint) })
         : some('filled')
-          ? 'Darks close in places.'
-          : 'No dark closes up.',
+          ? say('Darks close in places.')
+          : say('No dark closes up.'),
     );
   return words.length > 0 ? words.join(' ') : null;
 }

@@ -9,6 +9,7 @@ import { Button } from '../parts/Button.tsx';
 import { stateWords } from '../parts/entryWords.ts';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
+import { say } from '../words/say.ts';
 import { DeleteComparison } from './DeleteComparison.tsx';
 import { DownloadList } from './DownloadList.tsx';
 import { unmeasuredWords } from './unmeasuredWords.ts';
@@ -30,19 +31,19 @@ export function Unmeasured({ entry }: { entry: ComparisonEntry }) {
       <div className="unmeasured">
         <div className="unmeasured-pictures">
           <figure>
-            <img src={previewAddress(stone.photograph, 900)} alt="The stone as photographed" />
-            <figcaption>The stone, as photographed</figcaption>
+            <img src={previewAddress(stone.photograph, 900)} alt={say('The stone as photographed')} />
+            <figcaption>{say('The stone, as photographed')}</figcaption>
           </figure>
           <figure>
-            <img src={previewAddress(proof.photograph, 900)} alt="The print as photographed" />
-            <figcaption>The print, as photographed</figcaption>
+            <img src={previewAddress(proof.photograph, 900)} alt={say('The print as photographed')} />
+            <figcaption>{say('The print, as photographed')}</figcaption>
           </figure>
         </div>
         <div className="unmeasured-words">
           {why && <p>{why}</p>}
           {remedies.length > 0 && (
             <>
-              <h2 className="big">What to do</h2>
+              <h2 className="big">{say('What to do')}</h2>
               <ol>
                 {remedies.map((remedy) => (
                   <li key={remedy}>{remedy}</li>
@@ -55,19 +56,19 @@ export function Unmeasured({ entry }: { entry: ComparisonEntry }) {
             {first === 'anew' ? (
               <>
                 <Button kind="act" onClick={setUpAnew} disabled={busy}>
-                  Set it up again
+                  {say('Set it up again')}
                 </Button>
                 <Button onClick={() => again.mutate()} disabled={again.isPending}>
-                  Measure once more as it is
+                  {say('Measure once more as it is')}
                 </Button>
               </>
             ) : (
               <>
                 <Button kind="act" onClick={() => again.mutate()} disabled={again.isPending}>
-                  Measure again
+                  {say('Measure again')}
                 </Button>
                 <Button onClick={setUpAnew} disabled={busy}>
-                  Change how it is set up
+                  {say('Change how it is set up')}
                 </Button>
               </>
             )}

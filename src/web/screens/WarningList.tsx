@@ -1,6 +1,7 @@
 import './WarningList.css';
 import type { ComparisonWarning } from '../../records/comparison.ts';
 import { Notice } from '../parts/Notice.tsx';
+import { say } from '../words/say.ts';
 
 /** What stands against the numbers, each in words with what to do. Nothing where nothing does. */
 export function WarningList({ warnings }: { warnings: readonly ComparisonWarning[] }) {
@@ -8,7 +9,7 @@ export function WarningList({ warnings }: { warnings: readonly ComparisonWarning
   return (
     <section className="warning-list" aria-labelledby="warning-title">
       <h2 id="warning-title" className="stamp">
-        Bear in mind
+        {say('Bear in mind')}
       </h2>
       {warnings.map(({ code, message }) => {
         const [first, rest] = firstClause(message);

@@ -18,13 +18,15 @@ import { Picks } from '../parts/Picks.tsx';
 import { ShowMore } from '../parts/ShowMore.tsx';
 import { StageLine } from '../parts/StageLine.tsx';
 import { workStageWords } from '../parts/stageWords.ts';
+import { say } from '../words/say.ts';
 import { type Shelf, useShelvedList } from './useShelvedList.ts';
 
 /** What to do first. */
 const first = (
   <p>
-    A work is one image’s life on a stone. First say on which stone it is, and whether it begins on a fresh
-    grain or is already on its way. Then draw its zones, and Stonetone plans an etch that fits them.
+    {say(
+      'A work is one image’s life on a stone. First say on which stone it is, and whether it begins on a fresh grain or is already on its way. Then draw its zones, and Stonetone plans an etch that fits them.',
+    )}
   </p>
 );
 
@@ -52,17 +54,17 @@ export default function WorkList() {
   });
   return (
     <ListPage
-      stamp="Works"
-      headline="Drawings and their etches"
-      act={{ href: '/works/new', words: 'Start a work' }}
+      stamp={say('Works')}
+      headline={say('Drawings and their etches')}
+      act={{ href: '/works/new', words: say('Start a work') }}
       failed={pages.error}
       empty={nothingYet}
-      emptyTitle="No work on any stone yet"
+      emptyTitle={say('No work on any stone yet')}
       emptyWords={first}
     >
       {!nothingYet && (
-        <ListTools label="Search title and stone" typed={list.typed} onType={list.setTyped}>
-          <Narrow label="Stage" value={stage} onPick={setStage} all="any stage">
+        <ListTools label={say('Search title and stone')} typed={list.typed} onType={list.setTyped}>
+          <Narrow label={say('Stage')} value={stage} onPick={setStage} all={say('any stage')}>
             {workStages.map((each) => (
               <option key={each} value={each}>
                 {workStageWords[each]}
@@ -71,12 +73,12 @@ export default function WorkList() {
           </Narrow>
           <StoneChoice value={stone} onPick={setStone} />
           <Picks<Shelf>
-            label="Which works"
+            label={say('Which works')}
             shownLabel={false}
             value={list.archived}
             options={[
-              ['no', 'In use'],
-              ['yes', 'Put by'],
+              ['no', say('In use')],
+              ['yes', say('Put by')],
             ]}
             onPick={list.setArchived}
           />
@@ -84,18 +86,20 @@ export default function WorkList() {
       )}
       <FoundStatus found={pages.isSuccess && narrowed ? works.length : null} more={pages.hasNextPage} />
       {works.length > 0 && (
-        <ul className="work-list" aria-label="Works">
+        <ul className="work-list" aria-label={say('Works')}>
           {works.map((work) => (
             <WorkLine key={work.id} work={work} due={due.get(work.id) ?? null} />
           ))}
         </ul>
       )}
       {pages.isSuccess && works.length === 0 && narrowed && (
-        <p className="list-foot">No work is found so. Ask for fewer words, another stage or any stone.</p>
+        <p className="list-foot">
+          {say('No work is found so. Ask for fewer words, another stage or any stone.')}
+        </p>
       )}
       {pages.hasNextPage && (
         <div className="list-foot">
-          <ShowMore pages={pages}>Show older works</ShowMore>
+          <ShowMore pages={pages}>{say('Show older works')}</ShowMore>
         </div>
       )}
     </ListPage>
@@ -109,7 +113,15 @@ function useDeadlines(): ReadonlyMap<string, string> {
   return new Map(
     (data ?? []).flatMap(({ workId, deadline }) =>
       deadline
-        ? [[workId, `${lineRule(deadline.goal).name} by ${momentWords(timeZone, Date.parse(deadline.by))}`]]
+        ? [
+            [
+              workId,
+              say('{lineRule} by {moment}', {
+                lineRule: lineRule(deadline.goal).name,
+                moment: momentWords(timeZone, Date.parse(deadline.by)),
+              }),
+            ],
+          ]
         : [],
     ),
   );
@@ -123,7 +135,7 @@ const WorkLine = memo(function WorkLine({ work, due }: { work: WorkSummary; due:
         <span className="big work-line-stone">{work.stoneName}</span>
         <span className="work-line-title">
           <b>{work.title}</b>
-          {work.halfway && <span className="soft"> entered halfway</span>}
+          {work.halfway && <span className="soft"> {say('entered halfway')}</span>}
           {due && <span className="soft"> {due}</span>}
         </span>
         <span className="work-line-state">
@@ -131,7 +143,9 @@ const WorkLine = memo(function WorkLine({ work, due }: { work: WorkSummary; due:
           {work.gum && <GumMark gum={work.gum} />}
         </span>
         <span className="work-line-zones">
-          {work.zones === 0 ? 'nothing drawn in' : work.zones === 1 ? '1 zone' : `${work.zones} zones`}
+          {work.zones === 0
+            ? say('nothing drawn in')
+            : say('{zones, plural, one {1 zone} other {{zones} zones}}', { zones: work.zones })}
         </span>
         <span className="soft work-line-day">{dayText(work.changedAt)}</span>
       </Link>
@@ -171,7 +185,7 @@ function StoneChoice({ value, onPick }: { value: string; onPick: (value: string)
     queryFn: ({ signal }) => listStones({ search: '', archived: 'all' }, null, signal, 500),
   });
   return (
-    <Narrow label="Stone" value={value} onPick={onPick} all="any stone">
+    <Narrow label={say('Stone')} value={value} onPick={onPick} all={say('any stone')}>
       {(stones.data?.stones ?? []).map(({ id, name }) => (
         <option key={id} value={id}>
           {name}

@@ -6,6 +6,7 @@ import { FailedRequest, shownFailure } from '../client/shownFailure.ts';
 import { openWork, workKey } from '../client/works.ts';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
+import { say } from '../words/say.ts';
 import { DaysView } from './days/DaysView.tsx';
 import { EditionsOfWork } from './editions/EditionsOfWork.tsx';
 import { NotFound } from './NotFound.tsx';
@@ -20,14 +21,14 @@ import { useWorkDesk } from './work/useWorkDesk.ts';
 
 /** The sides from which a work is looked at; the stone stands beside each of them. */
 const views = [
-  { path: '', name: 'Drawing' },
-  { path: 'etch', name: 'First etch' },
-  { path: 'second-etch', name: 'Second etch' },
-  { path: 'days', name: 'Days' },
-  { path: 'edition', name: 'Edition' },
-  { path: 'photographs', name: 'Photographs' },
-  { path: 'proofs', name: 'Proofs' },
-  { path: 'about', name: 'About' },
+  { path: '', name: say('Drawing') },
+  { path: 'etch', name: say('First etch') },
+  { path: 'second-etch', name: say('Second etch') },
+  { path: 'days', name: say('Days') },
+  { path: 'edition', name: say('Edition') },
+  { path: 'photographs', name: say('Photographs') },
+  { path: 'proofs', name: say('Proofs') },
+  { path: 'about', name: say('About') },
 ] as const;
 
 /** One work: its stone with the drawing, and beside it what is known and planned. */
@@ -38,14 +39,14 @@ export default function WorkScreen({ id, view }: { id: string; view: string }) {
     if (found.error instanceof FailedRequest && trouble.code === 'not-found') return <NotFound />;
     return (
       <>
-        <PageHead stamp="Works" headline="This work could not be opened" />
+        <PageHead stamp={say('Works')} headline={say('This work could not be opened')} />
         <div className="list-foot">
           <FailureNotice failure={trouble} />
         </div>
       </>
     );
   }
-  if (!found.data) return <p className="unseen">Opening …</p>;
+  if (!found.data) return <p className="unseen">{say('Opening …')}</p>;
   return <OpenWork key={id} entry={found.data} view={view} />;
 }
 
@@ -54,13 +55,13 @@ function OpenWork({ entry, view }: { entry: WorkEntry; view: string }) {
   const address = (path: string) => `/works/${entry.id}${path && `/${path}`}`;
   return (
     <>
-      <nav className="work-views" aria-label="This work">
+      <nav className="work-views" aria-label={say('This work')}>
         <ul>
           {views.map(({ path, name }) => (
             <li key={path}>
               <Link href={address(path)} aria-current={path === view ? 'page' : undefined}>
                 {name}
-                {path === '' && desk.unsaved && <span className="work-unsaved"> not saved</span>}
+                {path === '' && desk.unsaved && <span className="work-unsaved"> {say('not saved')}</span>}
               </Link>
             </li>
           ))}

@@ -1,4 +1,5 @@
 import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
+import { say } from '../words/say.ts';
 
 /** Why nothing was measured and what to do about it; `first` is the better thing to do next. */
 export interface UnmeasuredWords {
@@ -17,9 +18,13 @@ export function unmeasuredWords(
     return {
       why,
       remedies: [
-        'See whether the photograph of the print was turned over by the camera or a program; some turn pictures taken in a mirror. If so, turn it back and choose it again.',
-        'See whether both photographs show the stone, or both show prints: one of each is needed.',
-        'An offset or transfer print truly reads as the stone does; such a pair cannot be measured here yet.',
+        say(
+          'See whether the photograph of the print was turned over by the camera or a program; some turn pictures taken in a mirror. If so, turn it back and choose it again.',
+        ),
+        say('See whether both photographs show the stone, or both show prints: one of each is needed.'),
+        say(
+          'An offset or transfer print truly reads as the stone does; such a pair cannot be measured here yet.',
+        ),
       ],
       first: 'anew',
     };
@@ -27,14 +32,14 @@ export function unmeasuredWords(
     return {
       why,
       remedies: [
-        'See whether this print came from this stone, in this state.',
-        'Set the four marks on the print again: mark 1 where the stone’s top left came to lie.',
-        'If less than half of the drawing is on the sheet, photograph more of it.',
+        say('See whether this print came from this stone, in this state.'),
+        say('Set the four marks on the print again: mark 1 where the stone’s top left came to lie.'),
+        say('If less than half of the drawing is on the sheet, photograph more of it.'),
       ],
       first: 'anew',
     };
   if (entry.state === 'cancelled')
-    return { why: 'Photographs, marks and size are kept as they were.', remedies: [], first: 'again' };
+    return { why: say('Photographs, marks and size are kept as they were.'), remedies: [], first: 'again' };
   const remedy = entry.failure?.remedy;
   const often = entry.failure?.code === 'internal' || entry.failure?.code.startsWith('measuring');
   return { why, remedies: remedy ? [remedy] : [], first: often ? 'again' : 'anew' };

@@ -1,4 +1,5 @@
 import type { Edition, EditionDraft, EditionPaper, SheetMm } from '../../../records/edition.ts';
+import { say } from '../../words/say.ts';
 import { numberText, numberTrouble, typedNumber } from '../typedNumber.ts';
 
 /** The fields of an edition as typed. */
@@ -7,38 +8,38 @@ export type EditionField = keyof typeof editionFieldWords;
 
 /** What each field is called. */
 export const editionFieldWords = {
-  title: 'Title',
-  size: 'Numbered prints',
-  artistProofs: 'Artist’s proofs',
-  paperName: 'Paper',
-  gramsPerM2: 'Weight',
-  sheetWide: 'Sheet as bought, one side',
-  sheetHigh: 'Sheet, other side',
-  sheetGrain: 'Its fibres lie along',
-  pieceWide: 'Torn to, one side',
-  pieceHigh: 'Torn to, other side',
-  pieceGrain: 'Fibres wanted along',
-  tearLoss: 'Lost at every tear',
-  damped: 'Printed',
-  inkedCm2: 'Inked area',
-  rackPlaces: 'Places on the rack',
-  artist: 'Artist',
-  printer: 'Printed by',
-  ink: 'Ink',
-  press: 'Press',
-  drawingMaterials: 'Drawing materials',
-  etches: 'Etches',
-  approvalPull: 'The pull that was approved',
-  approvedBy: 'Approved by',
-  approvalLights: 'Approval proof: lights',
-  approvalMiddles: 'Approval proof: middles',
-  approvalDarks: 'Approval proof: darks',
-  chop: 'Chop',
-  signature: 'Signature and place',
-  signedOn: 'Signed on',
-  cancellation: 'How the image was cancelled',
-  cancelledOn: 'Cancelled on',
-  note: 'Remarks',
+  title: say('Title'),
+  size: say('Numbered prints'),
+  artistProofs: say('Artist’s proofs'),
+  paperName: say('Paper'),
+  gramsPerM2: say('Weight'),
+  sheetWide: say('Sheet as bought, one side'),
+  sheetHigh: say('Sheet, other side'),
+  sheetGrain: say('Its fibres lie along'),
+  pieceWide: say('Torn to, one side'),
+  pieceHigh: say('Torn to, other side'),
+  pieceGrain: say('Fibres wanted along'),
+  tearLoss: say('Lost at every tear'),
+  damped: say('Printed'),
+  inkedCm2: say('Inked area'),
+  rackPlaces: say('Places on the rack'),
+  artist: say('Artist'),
+  printer: say('Printed by'),
+  ink: say('Ink'),
+  press: say('Press'),
+  drawingMaterials: say('Drawing materials'),
+  etches: say('Etches'),
+  approvalPull: say('The pull that was approved'),
+  approvedBy: say('Approved by'),
+  approvalLights: say('Approval proof: lights'),
+  approvalMiddles: say('Approval proof: middles'),
+  approvalDarks: say('Approval proof: darks'),
+  chop: say('Chop'),
+  signature: say('Signature and place'),
+  signedOn: say('Signed on'),
+  cancellation: say('How the image was cancelled'),
+  cancelledOn: say('Cancelled on'),
+  note: say('Remarks'),
 } as const;
 
 /** An edition as a person would type it. */
@@ -83,14 +84,14 @@ export function editionTyped(edition: Edition): EditionTyped {
 /** What is wrong with what was typed, by field; bounds are those of the server. */
 export function editionTroubles(typed: EditionTyped): Partial<Record<EditionField, string | null>> {
   const pair = (one: string, other: string) =>
-    (one.trim() === '') === (other.trim() === '') ? null : 'Both sides, or neither.';
+    (one.trim() === '') === (other.trim() === '') ? null : say('Both sides, or neither.');
   const sides = (one: 'sheetWide' | 'pieceWide', other: 'sheetHigh' | 'pieceHigh') => ({
     [one]: numberTrouble(typed[one], 1, 5000) ?? pair(typed[one], typed[other]),
     [other]: numberTrouble(typed[other], 1, 5000),
   });
   const tone = (text: string) => numberTrouble(text, -0.2, 1.2);
   return {
-    title: typed.title.trim() === '' ? 'A title is needed.' : null,
+    title: typed.title.trim() === '' ? say('A title is needed.') : null,
     size: numberTrouble(typed.size, 1, 1000, { needed: true, whole: true }),
     artistProofs: numberTrouble(typed.artistProofs, 0, 200, { whole: true }),
     gramsPerM2: numberTrouble(typed.gramsPerM2, 1, 2000),

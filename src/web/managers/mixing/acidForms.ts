@@ -1,4 +1,5 @@
 import { acids } from '../../../science/chemistry/acids.ts';
+import { say } from '../../words/say.ts';
 import { amount, density, maybe, number, of, percent } from '../asking/askFields.ts';
 import type { MixForm } from './mixForm.ts';
 
@@ -6,32 +7,32 @@ import type { MixForm } from './mixForm.ts';
 export const baumeForm: MixForm = {
   kind: 'baume',
   mixed: false,
-  asks: 'What does the hydrometer say?',
-  such: '14 °Bé gum, or 42 °Bé nitric',
+  asks: say('What does the hydrometer say?'),
+  such: say('14 °Bé gum, or 42 °Bé nitric'),
   acid: true,
   fields: [
-    { name: 'baume', label: 'Reading', unit: '°Bé', is: number(0, 140) },
+    { name: 'baume', label: say('Reading'), unit: '°Bé', is: number(0, 140) },
     {
       name: 'liquid',
-      label: 'Of',
+      label: say('Of'),
       is: {
         kind: 'choice',
         options: [
-          ['other', 'gum or another liquid'],
-          ['nitric', 'nitric acid'],
+          ['other', say('gum or another liquid')],
+          ['nitric', say('nitric acid')],
         ],
       },
     },
     {
       name: 'modulus',
-      label: 'Scale of the hydrometer',
-      hint: 'Printed on it; otherwise ask the maker.',
+      label: say('Scale of the hydrometer'),
+      hint: say('Printed on it; otherwise ask the maker.'),
       is: {
         kind: 'choice',
         options: [
-          ['145', '145, United States'],
-          ['144', '144, old Dutch'],
-          ['146.78', '146.78, Gerlach'],
+          ['145', say('145, United States')],
+          ['144', say('144, old Dutch')],
+          ['146.78', say('146.78, Gerlach')],
         ],
       },
     },
@@ -49,23 +50,26 @@ export const baumeForm: MixForm = {
 export const strengthForm: MixForm = {
   kind: 'strength',
   mixed: false,
-  asks: 'How strong is the acid on the label?',
-  such: '68 % nitric, 85 % phosphoric',
+  asks: say('How strong is the acid on the label?'),
+  such: say('68 % nitric, 85 % phosphoric'),
   acid: true,
   fields: [
     {
       name: 'acid',
-      label: 'Acid',
+      label: say('Acid'),
       is: {
         kind: 'choice',
         options: [
-          ['nitric', 'nitric'],
-          ['phosphoric', 'phosphoric'],
+          ['nitric', say('nitric')],
+          ['phosphoric', say('phosphoric')],
         ],
       },
     },
-    { name: 'percent', label: 'Strength', unit: '% by weight', is: percent },
-    { ...density('gramsPerMl', 'Density, if the label says it', true), hint: 'Left out: from the table.' },
+    { name: 'percent', label: say('Strength'), unit: say('% by weight'), is: percent },
+    {
+      ...density('gramsPerMl', say('Density, if the label says it'), true),
+      hint: say('Left out: from the table.'),
+    },
   ],
   start: { fields: { acid: 'nitric', percent: '', gramsPerMl: '' }, lines: [] },
   question: ({ fields }) => {
@@ -83,23 +87,23 @@ export const strengthForm: MixForm = {
 export const pHForm: MixForm = {
   kind: 'pH',
   mixed: false,
-  asks: 'What pH will it have?',
-  such: 'nitric 0.02 mol/l in gum that was at pH 4.5',
+  asks: say('What pH will it have?'),
+  such: say('nitric 0.02 mol/l in gum that was at pH 4.5'),
   acid: true,
   lines: {
-    label: 'Acid',
-    add: 'Add an acid',
+    label: say('Acid'),
+    add: say('Add an acid'),
     fields: [
       {
         name: 'id',
-        label: 'Acid',
+        label: say('Acid'),
         is: { kind: 'choice', options: acids.map(({ id, name }) => [id, name] as const) },
       },
       {
         name: 'molar',
-        label: 'In the mixture',
+        label: say('In the mixture'),
         unit: 'mol/l',
-        hint: 'From the label’s %: ask “How strong is the acid on the label?” under Mixing.',
+        hint: say('From the label’s %: ask “How strong is the acid on the label?” under Mixing.'),
         is: number(0, 40),
       },
     ],
@@ -107,16 +111,16 @@ export const pHForm: MixForm = {
   fields: [
     {
       name: 'gumGrams',
-      label: 'Gum in it, if any',
+      label: say('Gum in it, if any'),
       unit: 'g/l',
-      hint: 'One acid only can be reckoned in gum.',
+      hint: say('One acid only can be reckoned in gum.'),
       is: amount,
       optional: true,
     },
     {
       name: 'gumPH',
-      label: 'pH of the gum before',
-      hint: 'Measured; needed where there is gum in it.',
+      label: say('pH of the gum before'),
+      hint: say('Measured; needed where there is gum in it.'),
       is: number(0, 14),
       optional: true,
     },
@@ -137,18 +141,18 @@ export const pHForm: MixForm = {
 export const limestoneForm: MixForm = {
   kind: 'limestone',
   mixed: false,
-  asks: 'How much stone can an etch dissolve at most?',
-  such: '5 mmol of acid on 900 cm²',
+  asks: say('How much stone can an etch dissolve at most?'),
+  such: say('5 mmol of acid on 900 cm²'),
   acid: true,
   fields: [
     {
       name: 'protons',
-      label: 'Acid laid on it',
+      label: say('Acid laid on it'),
       unit: 'mmol',
-      hint: 'Of hydrogen ions; one for each nitric.',
+      hint: say('Of hydrogen ions; one for each nitric.'),
       is: amount,
     },
-    { name: 'areaCm2', label: 'Area', unit: 'cm²', is: amount },
+    { name: 'areaCm2', label: say('Area'), unit: 'cm²', is: amount },
   ],
   start: { fields: { protons: '', areaCm2: '' }, lines: [] },
   question: ({ fields }) => ({

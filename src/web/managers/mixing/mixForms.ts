@@ -1,3 +1,4 @@
+import { say } from '../../words/say.ts';
 import { amount, density, number, of, percent } from '../asking/askFields.ts';
 import { baumeForm, limestoneForm, pHForm, strengthForm } from './acidForms.ts';
 import type { MixForm } from './mixForm.ts';
@@ -5,23 +6,23 @@ import type { MixForm } from './mixForm.ts';
 const partsForm: MixForm = {
   kind: 'parts',
   mixed: true,
-  asks: 'How many millilitres of each part?',
-  such: 'gum and tannic solution 1:1, 60 ml in all',
+  asks: say('How many millilitres of each part?'),
+  such: say('gum and tannic solution 1:1, 60 ml in all'),
   acid: false,
   lines: {
-    label: 'Part',
-    add: 'Add a part',
+    label: say('Part'),
+    add: say('Add a part'),
     fields: [
-      { name: 'material', label: 'Of what', is: { kind: 'words' } },
-      { name: 'parts', label: 'Parts', is: amount },
+      { name: 'material', label: say('Of what'), is: { kind: 'words' } },
+      { name: 'parts', label: say('Parts'), is: amount },
     ],
   },
-  fields: [{ name: 'totalMl', label: 'In all', unit: 'ml', is: amount }],
+  fields: [{ name: 'totalMl', label: say('In all'), unit: 'ml', is: amount }],
   start: {
     fields: { totalMl: '' },
     lines: [
       { material: 'gum', parts: '1' },
-      { material: 'tannic solution', parts: '1' },
+      { material: say('tannic solution'), parts: '1' },
     ],
   },
   question: ({ fields, lines }) => ({
@@ -34,13 +35,13 @@ const partsForm: MixForm = {
 const dilutionForm: MixForm = {
   kind: 'dilution',
   mixed: true,
-  asks: 'How much of a stock makes a weaker one?',
-  such: 'a 10 % tannic stock down to 4 %, 200 ml',
+  asks: say('How much of a stock makes a weaker one?'),
+  such: say('a 10 % tannic stock down to 4 %, 200 ml'),
   acid: true,
   fields: [
-    { name: 'stock', label: 'Strength of the stock', hint: 'In %, g/l or mol/l.', is: amount },
-    { name: 'wanted', label: 'Strength wanted', hint: 'In the same.', is: amount },
-    { name: 'wantedMl', label: 'How much of it', unit: 'ml', is: amount },
+    { name: 'stock', label: say('Strength of the stock'), hint: say('In %, g/l or mol/l.'), is: amount },
+    { name: 'wanted', label: say('Strength wanted'), hint: say('In the same.'), is: amount },
+    { name: 'wantedMl', label: say('How much of it'), unit: 'ml', is: amount },
   ],
   start: { fields: { stock: '', wanted: '', wantedMl: '' }, lines: [] },
   question: ({ fields }) => ({
@@ -54,15 +55,15 @@ const dilutionForm: MixForm = {
 const weighedForm: MixForm = {
   kind: 'weighed-dilution',
   mixed: true,
-  asks: 'How is an acid weakened by weight?',
-  such: '68 % nitric down to 10 % by weight, on the balance',
+  asks: say('How is an acid weakened by weight?'),
+  such: say('68 % nitric down to 10 % by weight, on the balance'),
   acid: true,
   fields: [
-    { name: 'stockPercent', label: 'Stock', unit: '% by weight', is: percent },
-    density('stockDensity', 'Its density'),
-    { name: 'wantedPercent', label: 'Wanted', unit: '% by weight', is: percent },
-    density('wantedDensity', 'Its density'),
-    { name: 'ml', label: 'How much of it', unit: 'ml', is: amount },
+    { name: 'stockPercent', label: say('Stock'), unit: say('% by weight'), is: percent },
+    density('stockDensity', say('Its density')),
+    { name: 'wantedPercent', label: say('Wanted'), unit: say('% by weight'), is: percent },
+    density('wantedDensity', say('Its density')),
+    { name: 'ml', label: say('How much of it'), unit: 'ml', is: amount },
   ],
   start: {
     fields: { stockPercent: '', stockDensity: '', wantedPercent: '', wantedDensity: '', ml: '' },
@@ -82,13 +83,13 @@ const weighedForm: MixForm = {
 const alligationForm: MixForm = {
   kind: 'alligation',
   mixed: true,
-  asks: 'In which parts do two strengths make a third?',
-  such: 'a 12 % and a 4 % solution for one of 6 %',
+  asks: say('In which parts do two strengths make a third?'),
+  such: say('a 12 % and a 4 % solution for one of 6 %'),
   acid: false,
   fields: [
-    { name: 'strong', label: 'The strong one', unit: '%', is: percent },
-    { name: 'weak', label: 'The weak one', unit: '%', hint: 'Water is 0.', is: percent },
-    { name: 'wanted', label: 'Wanted', unit: '%', is: percent },
+    { name: 'strong', label: say('The strong one'), unit: '%', is: percent },
+    { name: 'weak', label: say('The weak one'), unit: '%', hint: say('Water is 0.'), is: percent },
+    { name: 'wanted', label: say('Wanted'), unit: '%', is: percent },
   ],
   start: { fields: { strong: '', weak: '', wanted: '' }, lines: [] },
   question: ({ fields }) => ({
@@ -102,21 +103,21 @@ const alligationForm: MixForm = {
 const dropperForm: MixForm = {
   kind: 'dropper',
   mixed: false,
-  asks: 'How many drops of my dropper make a millilitre?',
-  such: 'twenty drops of water weighed on the kitchen balance',
+  asks: say('How many drops of my dropper make a millilitre?'),
+  such: say('twenty drops of water weighed on the kitchen balance'),
   acid: false,
   fields: [
-    { name: 'drops', label: 'Drops weighed', hint: 'Twenty or more.', is: number(1, 10_000, true) },
-    { name: 'grams', label: 'They weigh', unit: 'g', is: amount },
+    { name: 'drops', label: say('Drops weighed'), hint: say('Twenty or more.'), is: number(1, 10_000, true) },
+    { name: 'grams', label: say('They weigh'), unit: 'g', is: amount },
     {
-      ...density('gramsPerMl', 'Density of the liquid'),
-      hint: 'Water 0.998; weigh the acid itself if you can.',
+      ...density('gramsPerMl', say('Density of the liquid')),
+      hint: say('Water 0.998; weigh the acid itself if you can.'),
     },
     {
       name: 'step',
-      label: 'Smallest step of the balance',
+      label: say('Smallest step of the balance'),
       unit: 'g',
-      hint: 'Such as 0.01.',
+      hint: say('Such as 0.01.'),
       is: number(0, 100),
     },
   ],
@@ -133,20 +134,25 @@ const dropperForm: MixForm = {
 const dropsForm: MixForm = {
   kind: 'drops',
   mixed: true,
-  asks: 'How strong is gum with drops of acid in it?',
-  such: 'ten drops of nitric in 30 ml of gum',
+  asks: say('How strong is gum with drops of acid in it?'),
+  such: say('ten drops of nitric in 30 ml of gum'),
   acid: true,
   fields: [
-    { name: 'drops', label: 'Drops', is: number(1, 10_000, true) },
-    { name: 'perMl', label: 'Drops to a millilitre', hint: 'Of your own dropper, weighed.', is: amount },
+    { name: 'drops', label: say('Drops'), is: number(1, 10_000, true) },
+    {
+      name: 'perMl',
+      label: say('Drops to a millilitre'),
+      hint: say('Of your own dropper, weighed.'),
+      is: amount,
+    },
     {
       name: 'molar',
-      label: 'Strength of the acid',
+      label: say('Strength of the acid'),
       unit: 'mol/l',
-      hint: 'Nitric: 15.8 at 70 %, about 15.2 at 68 %.',
+      hint: say('Nitric: 15.8 at 70 %, about 15.2 at 68 %.'),
       is: number(0.0001, 40),
     },
-    { name: 'gumMl', label: 'Gum it goes into', unit: 'ml', is: number(0, 1_000_000) },
+    { name: 'gumMl', label: say('Gum it goes into'), unit: 'ml', is: number(0, 1_000_000) },
   ],
   start: { fields: { drops: '', perMl: '', molar: '', gumMl: '30' }, lines: [] },
   question: ({ fields }) => ({

@@ -1,6 +1,7 @@
 import type { Edition } from '../../../records/edition.ts';
 import { printsToLabel } from '../../../studio/papers/labelsOf.ts';
 import type { LabelsChosen } from '../../client/labels.ts';
+import { say } from '../../words/say.ts';
 
 /** How many labels a page holds. */
 const labelsAPage = 12;
@@ -26,6 +27,9 @@ export function labelCount(
 
 /** What is chosen, in words. */
 export function labelCountWords({ labels, pages }: ReturnType<typeof labelCount>): string {
-  if (labels === 0) return 'Choose what labels are wanted for';
-  return `${labels === 1 ? 'One label' : `${labels} labels`} on ${pages === 1 ? 'one page' : `${pages} pages`}`;
+  if (labels === 0) return say('Choose what labels are wanted for');
+  return say(
+    '{labels, plural, one {One label} other {{labels} labels}} on {pages, plural, one {one page} other {{pages} pages}}',
+    { labels, pages },
+  );
 }

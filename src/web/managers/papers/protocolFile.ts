@@ -1,4 +1,5 @@
 import { fail, ok, type Result } from '../../../foundation/result.ts';
+import { say } from '../../words/say.ts';
 
 /** Why a file was not taken for a protocol. */
 export interface ProtocolFileTrouble {
@@ -13,15 +14,15 @@ const mostBytes = 4e6;
 export function readProtocolFile(text: string): Result<unknown, ProtocolFileTrouble> {
   if (text.length > mostBytes)
     return fail({
-      message: 'This file is too long for a protocol.',
-      remedy: 'Choose the protocol.json that the other studio gave out.',
+      message: say('This file is too long for a protocol.'),
+      remedy: say('Choose the protocol.json that the other studio gave out.'),
     });
   try {
     return ok(JSON.parse(text));
   } catch {
     return fail({
-      message: 'This file is not JSON.',
-      remedy: 'Choose the protocol.json as it was saved; the PDF is for reading only.',
+      message: say('This file is not JSON.'),
+      remedy: say('Choose the protocol.json as it was saved; the PDF is for reading only.'),
     });
   }
 }

@@ -8,6 +8,8 @@ import {
   spanWords,
   timeWords,
 } from '../../../studio/papers/paperWords.ts';
+import { fixed } from '../../words/figures.ts';
+import { say } from '../../words/say.ts';
 
 /** One thing that a protocol tells; null: it does not. */
 export interface ProtocolLine {
@@ -34,7 +36,7 @@ export interface BesideLine {
 }
 
 /** What to say where a plan, or its want, leaves something out. */
-const nonePlanned = 'none planned';
+const nonePlanned = say('none planned');
 
 /** A protocol in words, part by part, in the order of the work. */
 export function protocolParts(protocol: WorkProtocol): readonly ProtocolPart[] {
@@ -45,61 +47,78 @@ export function protocolParts(protocol: WorkProtocol): readonly ProtocolPart[] {
     lines: merged(lines),
   });
   return [
-    whole('Stone and plan', notRecorded, [
-      line('stone', 'Stone', `${stone.widthMm} × ${stone.heightMm} mm`),
-      line('colour', 'Its colour', stone.colour === '' ? null : stone.colour),
-      line('table', 'Etch table', table && `${table.name}, version ${table.version}`),
-      line('people', 'People planned for', people === null ? null : String(people)),
-      line('film', 'Film of etch', filmMm === null ? null : `${filmMm} mm`),
+    whole(say('Stone and plan'), notRecorded, [
+      line(
+        'stone',
+        say('Stone'),
+        say('{widthMm} × {heightMm} mm', { widthMm: stone.widthMm, heightMm: stone.heightMm }),
+      ),
+      line('colour', say('Its colour'), stone.colour === '' ? null : stone.colour),
+      line(
+        'table',
+        say('Etch table'),
+        table && say('{table}, version {version}', { table: table.name, version: table.version }),
+      ),
+      line('people', say('People planned for'), people === null ? null : String(people)),
+      line('film', say('Film of etch'), filmMm === null ? null : say('{filmMm} mm', { filmMm })),
     ]),
-    whole('Materials of the first etch', nonePlanned, protocol.materials.map(materialLine)),
-    whole('Etches', nonePlanned, protocol.etches.map(etchLine)),
-    whole('Poured and used', notRecorded, protocol.poured.map(pouredLine)),
+    whole(say('Materials of the first etch'), nonePlanned, protocol.materials.map(materialLine)),
+    whole(say('Etches'), nonePlanned, protocol.etches.map(etchLine)),
+    whole(say('Poured and used'), notRecorded, protocol.poured.map(pouredLine)),
     whole(
-      'Second etch',
+      say('Second etch'),
       notRecorded,
       protocol.secondEtches.flatMap(({ line: quick, zones }) =>
         zones.map(({ strength, etch }) =>
           line(
             `${quick} ${strength ?? 'no rule'}`,
             `${quick}, ${strength ?? 'no rule'}`,
-            etch ?? 'no rule here',
+            etch ?? say('no rule here'),
           ),
         ),
       ),
     ),
     whole(
-      'Stages',
+      say('Stages'),
       notRecorded,
       protocol.stages.map(({ stage, name, state, startedAt, spent }) =>
         line(
           stage,
           name,
           state === 'skipped'
-            ? 'skipped'
-            : `${spanWords(spent)}${startedAt === null ? '' : `, from ${timeWords(startedAt)}`}${state === 'open' ? ', not ended' : ''}`,
+            ? say('skipped')
+            : startedAt === null
+              ? state === 'open'
+                ? say('{span}, not ended', { span: spanWords(spent) })
+                : `${spanWords(spent)}`
+              : state === 'open'
+                ? say('{span}, from {time}, not ended', {
+                    span: spanWords(spent),
+                    time: timeWords(startedAt),
+                  })
+                : say('{span}, from {time}', { span: spanWords(spent), time: timeWords(startedAt) }),
         ),
       ),
     ),
     whole(
-      'Tools and set-ups',
+      say('Tools and set-ups'),
       notRecorded,
       protocol.picked.map(({ tool, words }) => line(tool, tool, words === '' ? null : words)),
     ),
-    whole('What came of it', notRecorded, [
+    whole(say('What came of it'), notRecorded, [
       ...protocol.comparisons.flatMap(({ finding, counts }) => [
-        line('finding', 'Stone against print', finding),
+        line('finding', say('Stone against print'), finding),
         line(
           'zones',
-          'Zones',
+          say('Zones'),
           counts.length === 0 ? null : counts.map(({ change, zones }) => `${zones} ${change}`).join(', '),
         ),
       ]),
-      line('pulls', 'Proofs', series && `${series.pulls}: ${series.reason}`),
+      line('pulls', say('Proofs'), series && `${series.pulls}: ${series.reason}`),
       line(
         'sigma',
-        'Spread of one reading',
-        series && (series.sigma === null ? null : `σ ${series.sigma.toFixed(3)}`),
+        say('Spread of one reading'),
+        series && (series.sigma === null ? null : `σ ${fixed(series.sigma, 3)}`),
       ),
     ]),
   ];
@@ -151,37 +170,49 @@ function materialLine({
   drops,
 }: WorkProtocol['materials'][number]): ProtocolLine {
   const parts = [
-    `${ml} ml made ready`,
-    mlPer100Cm2 !== null && `${mlPer100Cm2.toPrecision(2)} ml on 100 cm²`,
-    drops !== null && `${drops} drops`,
-    gramsPerLitre !== null && `${gramsPerLitre} g/l`,
-    pH !== null && `pH ${pH}`,
-    gum !== null && (gum ? 'holds gum' : 'without gum'),
+    say('{ml} ml made ready', { ml }),
+    mlPer100Cm2 !== null && say('{mlPer100Cm2} ml on 100 cm²', { mlPer100Cm2: mlPer100Cm2.toPrecision(2) }),
+    drops !== null && say('{drops} drops', { drops }),
+    gramsPerLitre !== null && say('{gramsPerLitre} g/l', { gramsPerLitre }),
+    pH !== null && say('pH {pH}', { pH }),
+    gum !== null && (gum ? say('holds gum') : say('without gum')),
   ].filter((part) => part !== false);
   return line(name.toLowerCase(), name, parts.join(', '));
 }
 
 function etchLine(etch: ProtocolEtch): ProtocolLine {
   const { strength, medium, mediumName, areaCm2, areaPlusMinusCm2 } = etch;
-  const area = `${areaCm2.toPrecision(3)}${areaPlusMinusCm2 === null ? '' : ` ±${areaPlusMinusCm2.toPrecision(1)}`} cm²`;
+  const area =
+    areaPlusMinusCm2 === null
+      ? say('{areaCm2} cm²', { areaCm2: areaCm2.toPrecision(3) })
+      : say('{areaCm2} ±{areaPlusMinusCm2} cm²', {
+          areaCm2: areaCm2.toPrecision(3),
+          areaPlusMinusCm2: areaPlusMinusCm2.toPrecision(1),
+        });
   const laid =
     etch.etch === null
-      ? 'no rule here'
-      : `${etch.etch}; planned ${plannedWords(etch)}; lay ${contactWords(etch.done)}`;
+      ? say('no rule here')
+      : say('{etch}; planned {planned}; lay {contact}', {
+          etch: etch.etch,
+          planned: plannedWords(etch),
+          contact: contactWords(etch.done),
+        });
   return line(
     `${strength} ${medium}`,
-    medium === null ? 'ground' : `${strength ?? 'no rule'}, ${mediumName ?? medium}`,
+    medium === null ? say('ground') : `${strength ?? 'no rule'}, ${mediumName ?? medium}`,
     `${area}: ${laid}`,
   );
 }
 
 function pouredLine({ stage, material, plannedMl, amounts, alsoUnmeasured }: ProtocolPoured): ProtocolLine {
-  const at = stage === null ? 'no stage named' : lineRule(stage).name.toLowerCase();
+  const at = stage === null ? say('no stage named') : lineRule(stage).name.toLowerCase();
   const told = [
     ...amounts.map(pouredAmountWords),
-    ...(alsoUnmeasured ? [amounts.length === 0 ? 'used, not measured' : 'and more, not measured'] : []),
+    ...(alsoUnmeasured
+      ? [amounts.length === 0 ? say('used, not measured') : say('and more, not measured')]
+      : []),
   ];
-  const planned = plannedMl === null ? '' : `, planned ${plannedMl} ml`;
+  const planned = plannedMl === null ? '' : say(', planned {plannedMl} ml', { plannedMl });
   return line(
     `${stage} ${material.toLowerCase()}`,
     `${material}, ${at}`,

@@ -1,4 +1,5 @@
 import type { Replacement, Report, ReportDraft } from '../../../records/report.ts';
+import { say } from '../../words/say.ts';
 import { numberText, numberTrouble, typedNumber } from '../typedNumber.ts';
 
 /** A material that was replaced, as typed. */
@@ -28,20 +29,20 @@ export type ReportTyped = Readonly<
 >;
 
 export const reportFieldWords: Readonly<Record<keyof ReportTyped, string>> = {
-  title: 'Title',
-  reader: 'Whom it is for',
-  from: 'From',
-  to: 'To',
-  works: 'Works it tells of',
-  comparisons: 'Comparisons it shows',
-  editions: 'Editions it tells of',
-  aims: 'Aims',
-  tried: 'What was tried',
-  found: 'What was found',
-  materials: 'Materials',
-  edition: 'The edition',
-  next: 'Next steps',
-  replacements: 'Materials that were replaced',
+  title: say('Title'),
+  reader: say('Whom it is for'),
+  from: say('From'),
+  to: say('To'),
+  works: say('Works it tells of'),
+  comparisons: say('Comparisons it shows'),
+  editions: say('Editions it tells of'),
+  aims: say('Aims'),
+  tried: say('What was tried'),
+  found: say('What was found'),
+  materials: say('Materials'),
+  edition: say('The edition'),
+  next: say('Next steps'),
+  replacements: say('Materials that were replaced'),
 };
 
 const noReplacement: ReplacementTyped = {
@@ -113,13 +114,14 @@ export function reportTroubles(typed: ReportTyped): Partial<Record<keyof ReportT
   const wrong = replacementsIn(typed)
     .map(({ before, now, beforeMl }) =>
       before.trim() === '' || now.trim() === ''
-        ? 'Say what was used before and what takes its place.'
+        ? say('Say what was used before and what takes its place.')
         : numberTrouble(beforeMl, 0, 1e6),
     )
     .find((trouble) => trouble !== null);
   return {
-    title: typed.title.trim() === '' ? 'A title is needed.' : null,
-    to: typed.from !== '' && typed.to !== '' && typed.to < typed.from ? 'It ends before it begins.' : null,
+    title: typed.title.trim() === '' ? say('A title is needed.') : null,
+    to:
+      typed.from !== '' && typed.to !== '' && typed.to < typed.from ? say('It ends before it begins.') : null,
     replacements: wrong ?? null,
   };
 }

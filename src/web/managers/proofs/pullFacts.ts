@@ -1,4 +1,5 @@
 import type { PickedThing, Pull, PullDraft, PullKind } from '../../../records/pull.ts';
+import { say } from '../../words/say.ts';
 import { localText, momentOf } from '../localMoment.ts';
 import { numberText, numberTrouble, typedNumber } from '../typedNumber.ts';
 
@@ -21,19 +22,19 @@ export type PullFactsTyped = {
 
 /** What each fact is called, in the order shown. */
 export const pullFactWords: Readonly<Record<keyof PullFactsTyped, string>> = {
-  number: 'Number',
-  kind: 'Made as a',
-  paper: 'Paper',
-  damp: 'Damp or dry',
-  madeAt: 'Pulled',
-  ink: 'Ink',
-  roller: 'Roller',
-  charges: 'Charges',
-  passes: 'Passes a charge',
-  pressureEighths: 'Eighths from contact',
-  packing: 'Packing',
-  who: 'Who',
-  remarks: 'Remarks',
+  number: say('Number'),
+  kind: say('Made as a'),
+  paper: say('Paper'),
+  damp: say('Damp or dry'),
+  madeAt: say('Pulled'),
+  ink: say('Ink'),
+  roller: say('Roller'),
+  charges: say('Charges'),
+  passes: say('Passes a charge'),
+  pressureEighths: say('Eighths from contact'),
+  packing: say('Packing'),
+  who: say('Who'),
+  remarks: say('Remarks'),
 };
 
 export function pullFactsTyped(pull: Omit<Pull, 'photographs'>): PullFactsTyped {
@@ -41,7 +42,7 @@ export function pullFactsTyped(pull: Omit<Pull, 'photographs'>): PullFactsTyped 
     number: String(pull.number),
     kind: pull.kind,
     paper: pull.paper.words,
-    damp: pull.damp === null ? '' : pull.damp ? 'damp' : 'dry',
+    damp: pull.damp === null ? '' : pull.damp ? say('damp') : say('dry'),
     madeAt: localText(pull.madeAt),
     ink: pull.ink?.words ?? '',
     roller: pull.roller?.words ?? '',
@@ -61,7 +62,9 @@ export function pullFactTroubles(
   return {
     number: numberTrouble(typed.number, 1, 100_000, { needed: true, whole: true }),
     paper:
-      typed.paper.trim() === '' ? 'It needs a paper: pulls on different papers are never compared.' : null,
+      typed.paper.trim() === ''
+        ? say('It needs a paper: pulls on different papers are never compared.')
+        : null,
     charges: numberTrouble(typed.charges, 0, 1000, { whole: true }),
     passes: numberTrouble(typed.passes, 0, 1000, { whole: true }),
     pressureEighths: numberTrouble(typed.pressureEighths, -100, 200),

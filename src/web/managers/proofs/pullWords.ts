@@ -2,31 +2,34 @@ import type { PullKind } from '../../../records/pull.ts';
 import type { PullEntry } from '../../../records/pullTones.ts';
 import type { SeriesPull, WorkSeries } from '../../../records/workSeries.ts';
 import { capital } from '../../../studio/proofs/seriesWords.ts';
+import { say } from '../../words/say.ts';
 
 /** What each kind of pull is called. */
 export const pullKindWords: Readonly<Record<PullKind, string>> = {
-  'trial-proof': 'trial proof',
+  'trial-proof': say('trial proof'),
   proof: 'proof',
-  candidate: 'for approval',
-  edition: 'edition',
+  candidate: say('for approval'),
+  edition: say('edition'),
   other: 'other',
 };
 
 /** The answer of a series as a headline. */
 export function seriesHeadline({ answer, pulls }: Pick<WorkSeries, 'answer' | 'pulls'>): string {
-  if (pulls.length === 0) return 'Add the first pull';
+  if (pulls.length === 0) return say('Add the first pull');
   const { state, since, plateau } = answer;
   switch (state) {
     case 'steady':
-      return `Steady since pull ${since}`;
+      return say('Steady since pull {since}', { since });
     case 'not-yet':
-      return plateau ? `Not steady yet: from about pull ${Math.ceil(plateau.pull.value)}` : 'Not steady yet';
+      return plateau
+        ? say('Not steady yet: from about pull {pull}', { pull: Math.ceil(plateau.pull.value) })
+        : say('Not steady yet');
     case 'growing':
-      return 'Still growing darker';
+      return say('Still growing darker');
     case 'fading':
-      return 'It prints paler from pull to pull';
+      return say('It prints paler from pull to pull');
     case 'cannot-tell':
-      return 'Can’t tell yet whether it is steady';
+      return say('Can’t tell yet whether it is steady');
     default:
       return state satisfies never;
   }
@@ -41,19 +44,19 @@ export function answerWarnings({ answer }: Pick<WorkSeries, 'answer'>): readonly
 
 /** How old a print was when it was read: `5 min`, `2 h`, `3 days`; a word as it stands; null: `age not known`. */
 export function pullAgeWords(age: number | string | null): string {
-  if (age === null) return 'age not known';
+  if (age === null) return say('age not known');
   if (typeof age === 'string') return age;
-  if (age < 1) return 'at once';
-  if (age < 90) return `${Math.round(age)} min`;
-  if (age < 36 * 60) return `${Math.round(age / 60)} h`;
-  return `${Math.round(age / 1440)} days`;
+  if (age < 1) return say('at once');
+  if (age < 90) return say('{age} min', { age: Math.round(age) });
+  if (age < 36 * 60) return say('{age} h', { age: Math.round(age / 60) });
+  return say('{age} days', { age: Math.round(age / 1440) });
 }
 
 /** How a pull was read, in two or three words. */
 export function readWords({ how, readings }: Pick<SeriesPull, 'how' | 'readings'>): string {
-  if (how === 'eye') return 'told by eye';
-  if (how === 'unread') return 'not read';
-  return readings > 1 ? `read ${readings} times` : 'read once';
+  if (how === 'eye') return say('told by eye');
+  if (how === 'unread') return say('not read');
+  return say('{readings, plural, one {read once} other {read {readings} times}}', { readings });
 }
 
 /** Whether some photograph of a pull still waits or is being measured. */
@@ -67,10 +70,10 @@ export function isBeingRead({ photographs }: Pick<PullEntry, 'photographs'>): bo
 export function readingTrouble(pull: Pick<PullEntry, 'photographs'>): string | null {
   for (const { measuring } of pull.photographs) {
     if (measuring?.state === 'refused')
-      return measuring.tones?.reason ?? 'It could not be laid on the stone.';
+      return measuring.tones?.reason ?? say('It could not be laid on the stone.');
     if (measuring?.state === 'failed')
       return [measuring.failure?.message, measuring.failure?.remedy].filter(Boolean).join(' ');
-    if (measuring?.state === 'cancelled') return 'Its measurement was cancelled.';
+    if (measuring?.state === 'cancelled') return say('Its measurement was cancelled.');
   }
   return null;
 }

@@ -1,5 +1,6 @@
 import type { HazardClass, Material, MaterialDraft } from '../../../records/material.ts';
 import type { LineStage } from '../../../records/run.ts';
+import { say } from '../../words/say.ts';
 import { numberText, numberTrouble, typedNumber } from '../typedNumber.ts';
 
 /** A material as typed; `hazards` and `stages` are words with blanks between. */
@@ -25,21 +26,21 @@ export type MaterialTyped = Readonly<
 >;
 
 export const materialFieldWords: Readonly<Record<keyof MaterialTyped, string>> = {
-  name: 'What it is',
-  read: 'Was its safety data sheet read?',
-  hazards: 'Hazards that it states',
-  stages: 'Used in',
-  statements: 'Hazard statements, as printed',
-  sheetDate: 'Date of the sheet',
-  sheetPlace: 'Where the sheet lies',
-  limitMgPerM3: 'Limit at work',
-  flashPointC: 'Flash point',
-  gramsPerMl: 'Density',
-  protection: 'What to wear',
-  firstAid: 'First aid',
-  storage: 'Where it is kept',
-  waste: 'Where its waste goes',
-  note: 'Note',
+  name: say('What it is'),
+  read: say('Was its safety data sheet read?'),
+  hazards: say('Hazards that it states'),
+  stages: say('Used in'),
+  statements: say('Hazard statements, as printed'),
+  sheetDate: say('Date of the sheet'),
+  sheetPlace: say('Where the sheet lies'),
+  limitMgPerM3: say('Limit at work'),
+  flashPointC: say('Flash point'),
+  gramsPerMl: say('Density'),
+  protection: say('What to wear'),
+  firstAid: say('First aid'),
+  storage: say('Where it is kept'),
+  waste: say('Where its waste goes'),
+  note: say('Note'),
 };
 
 /** A material as a person would type it; null: an empty form. */
@@ -66,7 +67,7 @@ export function materialTyped(material: Material | null): MaterialTyped {
 /** What is wrong with what was typed, by field; bounds are those of the server. */
 export function materialTroubles(typed: MaterialTyped): Partial<Record<keyof MaterialTyped, string | null>> {
   return {
-    name: typed.name.trim() === '' ? 'A name is needed, such as low-odour white spirit.' : null,
+    name: typed.name.trim() === '' ? say('A name is needed, such as low-odour white spirit.') : null,
     limitMgPerM3: numberTrouble(typed.limitMgPerM3, 0.001, 100_000),
     flashPointC: numberTrouble(typed.flashPointC, -100, 400),
     gramsPerMl: numberTrouble(typed.gramsPerMl, 0.3, 3),

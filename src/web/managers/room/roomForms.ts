@@ -1,6 +1,7 @@
 import type { RoomQuestion } from '../../../records/roomQuestion.ts';
 import type { LiftingDuration } from '../../../science/lifting/frequencyMultiplier.ts';
 import type { Coupling } from '../../../science/lifting/liftingEquation.ts';
+import { say } from '../../words/say.ts';
 import { amount, maybe, number, of } from '../asking/askFields.ts';
 import type { AskField, AskForm } from '../asking/askForm.ts';
 
@@ -8,18 +9,18 @@ export type RoomForm = AskForm<RoomQuestion>;
 
 const airChanges: AskField = {
   name: 'ach',
-  label: 'Air changes an hour',
-  hint: 'What the fan really moves, measured. A closed room has less than one.',
+  label: say('Air changes an hour'),
+  hint: say('What the fan really moves, measured. A closed room has less than one.'),
   is: number(0.01, 1000),
 };
 
 const airForm: RoomForm = {
   kind: 'air',
-  asks: 'How long until the air has cleared?',
-  such: 'after the washout, six air changes an hour, 99 % gone',
+  asks: say('How long until the air has cleared?'),
+  such: say('after the washout, six air changes an hour, 99 % gone'),
   fields: [
     airChanges,
-    { name: 'removal', label: 'How much is to be gone', unit: '%', is: number(1, 99.999) },
+    { name: 'removal', label: say('How much is to be gone'), unit: '%', is: number(1, 99.999) },
   ],
   start: { fields: { ach: '', removal: '99' }, lines: [] },
   question: ({ fields }) => ({
@@ -34,29 +35,29 @@ const powders = { rosin: 1.07, talc: 2.7 };
 
 const settleForm: RoomForm = {
   kind: 'settle',
-  asks: 'How long may dust hang?',
-  such: 'rosin or talc of 5 µm, from 2 m',
+  asks: say('How long may dust hang?'),
+  such: say('rosin or talc of 5 µm, from 2 m'),
   fields: [
     {
       name: 'powder',
-      label: 'Of what',
-      hint: 'Densities from memory: rosin 1.07, talc 2.7 g/cm³.',
+      label: say('Of what'),
+      hint: say('Densities from memory: rosin 1.07, talc 2.7 g/cm³.'),
       is: {
         kind: 'choice',
         options: [
-          ['rosin', 'rosin'],
-          ['talc', 'talc'],
+          ['rosin', say('rosin')],
+          ['talc', say('talc')],
         ],
       },
     },
     {
       name: 'micron',
-      label: 'Grain',
+      label: say('Grain'),
       unit: 'µm',
-      hint: 'What can be seen in a beam of light is coarser than what is breathed in: try 1, 5 and 20.',
+      hint: say('What can be seen in a beam of light is coarser than what is breathed in: try 1, 5 and 20.'),
       is: number(0.2, 1000),
     },
-    { name: 'metres', label: 'Falls', unit: 'm', is: number(0.01, 100) },
+    { name: 'metres', label: say('Falls'), unit: 'm', is: number(0.01, 100) },
   ],
   start: { fields: { powder: 'rosin', micron: '5', metres: '2' }, lines: [] },
   question: ({ fields }) => ({
@@ -69,40 +70,40 @@ const settleForm: RoomForm = {
 
 const vapourForm: RoomForm = {
   kind: 'vapour',
-  asks: 'How much vapour can a washout give?',
-  such: '30 ml in a room of 50 m³, against the limit on the safety data sheet',
+  asks: say('How much vapour can a washout give?'),
+  such: say('30 ml in a room of 50 m³, against the limit on the safety data sheet'),
   fields: [
-    { name: 'ml', label: 'Poured', unit: 'ml', is: amount },
+    { name: 'ml', label: say('Poured'), unit: 'ml', is: amount },
     {
       name: 'limit',
-      label: 'Limit',
+      label: say('Limit'),
       unit: 'mg/m³',
-      hint: 'From the safety data sheet, section 8.',
+      hint: say('From the safety data sheet, section 8.'),
       is: number(0.001, 100_000),
     },
-    { name: 'roomM3', label: 'Room', unit: 'm³', hint: 'Length × width × height.', is: amount },
+    { name: 'roomM3', label: say('Room'), unit: 'm³', hint: say('Length × width × height.'), is: amount },
     airChanges,
     {
       name: 'gramsPerMl',
-      label: 'Density',
+      label: say('Density'),
       unit: 'g/ml',
-      hint: 'Section 9 of the sheet. Left out: 0.8, from memory.',
+      hint: say('Section 9 of the sheet. Left out: 0.8, from memory.'),
       is: number(0.3, 3),
       optional: true,
     },
     {
       name: 'flash',
-      label: 'Flash point',
+      label: say('Flash point'),
       unit: '°C',
-      hint: 'Section 9 of the sheet.',
+      hint: say('Section 9 of the sheet.'),
       is: number(-100, 400),
       optional: true,
     },
     {
       name: 'air',
-      label: 'Air over the stone',
+      label: say('Air over the stone'),
       unit: '°C',
-      hint: 'Of a warm fan too, if there is one.',
+      hint: say('Of a warm fan too, if there is one.'),
       is: number(-30, 120),
       optional: true,
     },
@@ -127,50 +128,50 @@ const millimetres = number(1, 3000);
 
 const liftForm: RoomForm = {
   kind: 'lift',
-  asks: 'May one person lift this stone?',
-  such: '400 × 300 × 70 mm from the floor rack to the press',
+  asks: say('May one person lift this stone?'),
+  such: say('400 × 300 × 70 mm from the floor rack to the press'),
   fields: [
-    { name: 'width', label: 'Stone, wide', unit: 'mm', is: millimetres },
-    { name: 'height', label: 'High', unit: 'mm', is: millimetres },
-    { name: 'thickness', label: 'Thick', unit: 'mm', is: millimetres },
+    { name: 'width', label: say('Stone, wide'), unit: 'mm', is: millimetres },
+    { name: 'height', label: say('High'), unit: 'mm', is: millimetres },
+    { name: 'thickness', label: say('Thick'), unit: 'mm', is: millimetres },
     {
       name: 'reach',
-      label: 'Hands from the ankles',
+      label: say('Hands from the ankles'),
       unit: 'cm',
-      hint: 'Level distance, ankles to the middle of the grip.',
+      hint: say('Level distance, ankles to the middle of the grip.'),
       is: number(0, 300),
     },
-    { name: 'from', label: 'Hands above the floor at the start', unit: 'cm', is: number(0, 300) },
-    { name: 'way', label: 'Then up or down by', unit: 'cm', is: number(0, 300) },
-    { name: 'twist', label: 'Twist of the body', unit: '°', is: number(0, 180) },
+    { name: 'from', label: say('Hands above the floor at the start'), unit: 'cm', is: number(0, 300) },
+    { name: 'way', label: say('Then up or down by'), unit: 'cm', is: number(0, 300) },
+    { name: 'twist', label: say('Twist of the body'), unit: '°', is: number(0, 180) },
     {
       name: 'perMinute',
-      label: 'Lifts a minute',
-      hint: 'One in five minutes or fewer: 0.2.',
+      label: say('Lifts a minute'),
+      hint: say('One in five minutes or fewer: 0.2.'),
       is: number(0, 60),
     },
     {
       name: 'duration',
-      label: 'For how long',
+      label: say('For how long'),
       is: {
         kind: 'choice',
         options: [
-          ['1h', 'up to an hour'],
-          ['2h', 'up to two hours'],
-          ['8h', 'up to eight hours'],
+          ['1h', say('up to an hour')],
+          ['2h', say('up to two hours')],
+          ['8h', say('up to eight hours')],
         ],
       },
     },
     {
       name: 'grip',
-      label: 'Grip',
-      hint: 'A bare stone has no handles: poor, or fair with rounded edges.',
+      label: say('Grip'),
+      hint: say('A bare stone has no handles: poor, or fair with rounded edges.'),
       is: {
         kind: 'choice',
         options: [
-          ['poor', 'poor'],
-          ['fair', 'fair'],
-          ['good', 'good'],
+          ['poor', say('poor')],
+          ['fair', say('fair')],
+          ['good', say('good')],
         ],
       },
     },

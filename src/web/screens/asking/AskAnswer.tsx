@@ -2,6 +2,7 @@ import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
 
 /** The place beside a question where its answer stands, asked for anew as soon as the question is another. */
 export function AskAnswer<Question extends { readonly kind: string }, Answer>({
@@ -27,14 +28,14 @@ export function AskAnswer<Question extends { readonly kind: string }, Answer>({
   const failed = question !== null && answer.isError ? shownFailure(answer.error) : null;
   const shown = question !== null && failed === null ? answer.data : undefined;
   return (
-    <section className="ask-answer" aria-label="Answer" aria-live="polite">
+    <section className="ask-answer" aria-label={say('Answer')} aria-live="polite">
       {failed && (
         <Notice kind="caution" title={failed.message}>
           {failed.remedy}
         </Notice>
       )}
       {!failed && shown === undefined && (
-        <p className="soft">The answer stands here as soon as all that is needed is typed.</p>
+        <p className="soft">{say('The answer stands here as soon as all that is needed is typed.')}</p>
       )}
       {shown !== undefined && children(shown)}
     </section>
@@ -46,11 +47,11 @@ export function AskHow({ formula, source }: { formula: string; source: string })
   return (
     <dl className="ask-how">
       <div>
-        <dt>How</dt>
+        <dt>{say('How')}</dt>
         <dd>{formula}</dd>
       </div>
       <div>
-        <dt>Source</dt>
+        <dt>{say('Source')}</dt>
         <dd>{source}</dd>
       </div>
     </dl>

@@ -1,6 +1,7 @@
 import type { AskField } from '../../managers/asking/askForm.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
 
 /** One field of a question. */
 export function AskFieldLine({
@@ -31,7 +32,7 @@ export function AskFieldLine({
   return (
     <Field
       label={label}
-      {...(nth !== null && { 'aria-label': `${label}, line ${nth}` })}
+      {...(nth !== null && { 'aria-label': say('{label}, line {nth}', { label, nth }) })}
       {...(unit && { unit })}
       {...(hint && { hint })}
       {...(is.kind === 'number' && { inputMode: 'decimal' as const })}

@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import type { AskForm, AskTyped } from '../../managers/asking/askForm.ts';
 import { askTroubles } from '../../managers/asking/askTroubles.ts';
 import { Button } from '../../parts/Button.tsx';
+import { say } from '../../words/say.ts';
 import { AskFieldLine } from './AskFieldLine.tsx';
 
 /** What is typed into a question, field by field and line by line. */
@@ -47,12 +48,15 @@ export function AskFields({
               {typed.lines.length > 1 && (
                 <Button
                   kind="quiet"
-                  aria-label={`Leave out ${lines.label.toLowerCase()} ${index + 1}`}
+                  aria-label={say('Leave out {label} {index}', {
+                    label: lines.label.toLowerCase(),
+                    index: index + 1,
+                  })}
                   onClick={() =>
                     onType((now) => ({ ...now, lines: now.lines.filter((_, each) => each !== index) }))
                   }
                 >
-                  Leave out
+                  {say('Leave out')}
                 </Button>
               )}
             </li>

@@ -3,6 +3,7 @@ import { type BatchTyped, batchFieldWords } from '../../managers/batchForm.ts';
 import { Field } from '../../parts/Field.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { Words } from '../../parts/Words.tsx';
+import { say } from '../../words/say.ts';
 import type { TypedForm } from '../useTypedForm.ts';
 
 /** The fields of a batch, those of its kind only. */
@@ -21,7 +22,7 @@ export function BatchFields<Entry>({ kind, form }: { kind: BatchKind; form: Type
   );
   return (
     <>
-      {line('name', { hint: 'As it is written on it, such as “gum, 12 November”.' })}
+      {line('name', { hint: say('As it is written on it, such as “gum, 12 November”.') })}
       {kind === 'gum' && (
         <>
           <div className="fields">
@@ -33,10 +34,10 @@ export function BatchFields<Entry>({ kind, form }: { kind: BatchKind; form: Type
             label={batchFieldWords.smell}
             value={form.values.smell}
             options={[
-              ['', 'not noted'],
-              ['fresh', 'fresh'],
-              ['sweet', 'sweet'],
-              ['sour', 'sour'],
+              ['', say('not noted')],
+              ['fresh', say('fresh')],
+              ['sweet', say('sweet')],
+              ['sour', say('sour')],
             ]}
             onPick={(smell) => form.set({ smell })}
           />
@@ -46,14 +47,14 @@ export function BatchFields<Entry>({ kind, form }: { kind: BatchKind; form: Type
         <>
           <div className="fields">
             {line('madeOn', { type: 'date' })}
-            {line('gramsPerLitre', { unit: 'g/l', hint: '40 g/l is called 4 %.' })}
+            {line('gramsPerLitre', { unit: 'g/l', hint: say('40 g/l is called 4 %.') })}
             {line('pH')}
           </div>
           <Picks
             label={batchFieldWords.gum}
             value={form.values.gum}
             options={[
-              ['', 'not stated'],
+              ['', say('not stated')],
               ['yes', 'yes'],
               ['no', 'no'],
             ]}
@@ -63,11 +64,11 @@ export function BatchFields<Entry>({ kind, form }: { kind: BatchKind; form: Type
       )}
       {(kind === 'washout' || kind === 'base') && (
         <>
-          {line('product', { hint: 'As the maker calls it.' })}
+          {line('product', { hint: say('As the maker calls it.') })}
           <div className="fields">
             {line('opened', { type: 'date' })}
             {line('lot')}
-            {line('madeOn', { type: 'date', hint: 'If it was mixed here.' })}
+            {line('madeOn', { type: 'date', hint: say('If it was mixed here.') })}
           </div>
         </>
       )}

@@ -10,22 +10,23 @@ import { ListTools } from '../../parts/ListTools.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { ShowMore } from '../../parts/ShowMore.tsx';
+import { say } from '../../words/say.ts';
 import { type Shelf, useShelvedList } from '../useShelvedList.ts';
 
 const kinds: readonly (readonly [BatchKind | 'all', string])[] = [
-  ['all', 'All'],
-  ['gum', 'Gum'],
-  ['tannic', 'Tannic'],
-  ['washout', 'Washout'],
-  ['base', 'Base'],
+  ['all', say('All')],
+  ['gum', say('Gum')],
+  ['tannic', say('Tannic')],
+  ['washout', say('Washout')],
+  ['base', say('Base')],
 ];
 
 /** What to do first. */
 const first = (
   <p>
-    Begin with the gum and the tannic solution that stand on the bench now: when they were made, how strong
-    they are, and their pH by strip or meter. Plans and runs name the batch, so that next month one knows what
-    was in the bottle.
+    {say(
+      'Begin with the gum and the tannic solution that stand on the bench now: when they were made, how strong they are, and their pH by strip or meter. Plans and runs name the batch, so that next month one knows what was in the bottle.',
+    )}
   </p>
 );
 
@@ -47,24 +48,24 @@ export default function BatchList() {
   });
   return (
     <ListPage
-      stamp={<Link href="/mixing">Mixing</Link>}
-      headline={nothingYet ? 'The batch log' : 'What is in the bottles'}
-      act={{ href: '/batches/new', words: 'Log a batch' }}
+      stamp={<Link href="/mixing">{say('Mixing')}</Link>}
+      headline={nothingYet ? say('The batch log') : say('What is in the bottles')}
+      act={{ href: '/batches/new', words: say('Log a batch') }}
       failed={pages.error}
       empty={nothingYet}
-      emptyTitle="No bottle is logged yet"
+      emptyTitle={say('No bottle is logged yet')}
       emptyWords={first}
     >
       {!nothingYet && (
-        <ListTools label="Search names and notes" typed={list.typed} onType={list.setTyped}>
-          <Picks label="Which kind" shownLabel={false} value={kind} options={kinds} onPick={setKind} />
+        <ListTools label={say('Search names and notes')} typed={list.typed} onType={list.setTyped}>
+          <Picks label={say('Which kind')} shownLabel={false} value={kind} options={kinds} onPick={setKind} />
           <Picks<Shelf>
-            label="Which batches"
+            label={say('Which batches')}
             shownLabel={false}
             value={list.archived}
             options={[
-              ['no', 'In use'],
-              ['yes', 'Used up'],
+              ['no', say('In use')],
+              ['yes', say('Used up')],
             ]}
             onPick={list.setArchived}
           />
@@ -72,18 +73,18 @@ export default function BatchList() {
       )}
       <FoundStatus found={pages.isSuccess && !pages.isPlaceholderData && narrowed ? batches.length : null} />
       {batches.length > 0 && (
-        <ul className="entry-lines" aria-label="Batches">
+        <ul className="entry-lines" aria-label={say('Batches')}>
           {batches.map((batch) => (
             <BatchLine key={batch.id} batch={batch} />
           ))}
         </ul>
       )}
       {pages.isSuccess && !pages.isPlaceholderData && narrowed && batches.length === 0 && (
-        <p className="list-foot">No batch is found so. Ask for any kind, or for fewer words.</p>
+        <p className="list-foot">{say('No batch is found so. Ask for any kind, or for fewer words.')}</p>
       )}
       {pages.hasNextPage && (
         <p className="list-foot">
-          <ShowMore pages={pages}>Show older batches</ShowMore>
+          <ShowMore pages={pages}>{say('Show older batches')}</ShowMore>
         </p>
       )}
     </ListPage>
@@ -104,7 +105,7 @@ const BatchLine = memo(function BatchLine({ batch }: { batch: BatchEntry }) {
         <span className="entry-end">{ageWords(batch)}</span>
       </Link>
       {cautions.map((caution) => (
-        <Notice key={caution} kind="caution" title="Mind:">
+        <Notice key={caution} kind="caution" title={say('Mind:')}>
           {caution}
         </Notice>
       ))}

@@ -16,6 +16,7 @@ import {
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
+import { say } from '../../words/say.ts';
 import { KeptEntry } from '../entries/KeptEntry.tsx';
 import { OpenEntry } from '../entries/OpenEntry.tsx';
 import { useKeepEntry } from '../entries/useKeepEntry.ts';
@@ -27,7 +28,7 @@ export default function BatchScreen({ id }: { id: string }) {
   return (
     <OpenEntry
       name="batch"
-      list={{ href: '/batches', stamp: 'Batch log', words: 'To the batch log' }}
+      list={{ href: '/batches', stamp: say('Batch log'), words: say('To the batch log') }}
       entryKey={batchKey(id)}
       open={() => openBatch(id)}
     >
@@ -43,7 +44,7 @@ function BatchPage({ batch }: { batch: BatchEntry }) {
       <PageHead
         stamp={
           <>
-            <Link href="/batches">Batch log</Link> · {batchKindWords[batch.kind]} · {ageWords(batch)}
+            <Link href="/batches">{say('Batch log')}</Link> · {batchKindWords[batch.kind]} · {ageWords(batch)}
           </>
         }
         headline={batch.name}
@@ -51,7 +52,7 @@ function BatchPage({ batch }: { batch: BatchEntry }) {
       <div className="entry-body beside">
         <div className="entry-cautions">
           {batchCautions(batch).map((caution) => (
-            <Notice key={caution} kind="caution" title="Mind:">
+            <Notice key={caution} kind="caution" title={say('Mind:')}>
               {caution}
             </Notice>
           ))}
@@ -59,13 +60,13 @@ function BatchPage({ batch }: { batch: BatchEntry }) {
         <KeptEntry
           entry={batch}
           listHref="/batches"
-          words={{ out: 'It is used up', back: 'Put it back in use' }}
+          words={{ out: say('It is used up'), back: say('Put it back in use') }}
           keep={keep}
           archive={(archived) => archiveBatch(batch.id, batch.version, archived)}
         >
           {(onSaved, key) => <BatchForm key={key} batch={batch} onSaved={onSaved} />}
         </KeptEntry>
-        <Link href={labelsPage({ batches: [batch.id] })}>A label for the bottle</Link>
+        <Link href={labelsPage({ batches: [batch.id] })}>{say('A label for the bottle')}</Link>
       </div>
     </>
   );
@@ -85,7 +86,13 @@ function BatchForm({ batch, onSaved }: { batch: BatchEntry; onSaved: (kept: Batc
     return kept;
   };
   return (
-    <SaveForm label={batch.name} act="Save the batch" form={form} words={batchFieldWords} onSave={save}>
+    <SaveForm
+      label={batch.name}
+      act={say('Save the batch')}
+      form={form}
+      words={batchFieldWords}
+      onSave={save}
+    >
       <BatchFields kind={kind} form={form} />
     </SaveForm>
   );

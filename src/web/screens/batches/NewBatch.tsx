@@ -16,6 +16,7 @@ import { localText } from '../../managers/localMoment.ts';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
+import { say } from '../../words/say.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 import { BatchFields } from './BatchFields.tsx';
 
@@ -29,7 +30,7 @@ export default function NewBatch() {
   const [today] = useState(() => localText(new Date().toISOString()).slice(0, 10));
   const form = useTypedForm<BatchEntry, BatchTyped>({
     entry: null,
-    shelf: 'new batch',
+    shelf: say('new batch'),
     typedOf: () => batchTyped(null, today),
     check: (typed) => batchTroubles(kind, typed),
     send: (typed) => addBatch(batchOfTyped(kind, typed)),
@@ -53,10 +54,19 @@ export default function NewBatch() {
   };
   return (
     <>
-      <PageHead stamp={<Link href="/batches">Batch log</Link>} headline="What is in the bottle?" />
+      <PageHead
+        stamp={<Link href="/batches">{say('Batch log')}</Link>}
+        headline={say('What is in the bottle?')}
+      />
       <div className="entry-body">
-        <SaveForm label="A new batch" act="Log the batch" form={form} words={batchFieldWords} onSave={log}>
-          <Picks label="It is" value={kind} options={kinds} onPick={pick} />
+        <SaveForm
+          label={say('A new batch')}
+          act={say('Log the batch')}
+          form={form}
+          words={batchFieldWords}
+          onSave={log}
+        >
+          <Picks label={say('It is')} value={kind} options={kinds} onPick={pick} />
           <BatchFields kind={kind} form={form} />
         </SaveForm>
       </div>

@@ -1,5 +1,6 @@
 import type { AspectChange } from '../../../records/bench.ts';
 import { Fold } from '../../parts/Fold.tsx';
+import { say } from '../../words/say.ts';
 import { rankWords } from './changeWords.ts';
 
 /** Changed, not known and unchanged, each by how likely it matters; nothing unknown stands among the equal. */
@@ -11,32 +12,33 @@ export function ChangeTables({ changes }: { changes: readonly AspectChange[] }) 
   return (
     <>
       <p className="changes-basis">
-        What the trade would look at first stands on top: common practice, no source. A time counts as changed
-        only where its uncertainty does not reach over; what is remembered is wider than what was tapped.
+        {say(
+          'What the trade would look at first stands on top: common practice, no source. A time counts as changed only where its uncertainty does not reach over; what is remembered is wider than what was tapped.',
+        )}
       </p>
       {changed.length > 0 && (
         <section aria-labelledby="changed-head">
           <h2 id="changed-head" className="big">
-            Changed
+            {say('Changed')}
           </h2>
-          <ChangeTable label="Changed" changes={changed} />
+          <ChangeTable label={say('Changed')} changes={changed} />
         </section>
       )}
       {oneSided.length > 0 && (
         <section aria-labelledby="one-sided-head">
           <h2 id="one-sided-head" className="big">
-            Known on one side only, or too roughly
+            {say('Known on one side only, or too roughly')}
           </h2>
-          <ChangeTable label="Known on one side only, or too roughly" changes={oneSided} />
+          <ChangeTable label={say('Known on one side only, or too roughly')} changes={oneSided} />
         </section>
       )}
       {nowhere.length > 0 && (
         <section aria-labelledby="nowhere-head">
           <h2 id="nowhere-head" className="big">
-            Known on neither side
+            {say('Known on neither side')}
           </h2>
           <p className="soft">
-            Any of these may have changed. What is logged next time can be compared the time after.
+            {say('Any of these may have changed. What is logged next time can be compared the time after.')}
           </p>
           <ul className="changes-nowhere">
             {nowhere.map(({ aspect, name }) => (
@@ -45,11 +47,11 @@ export function ChangeTables({ changes }: { changes: readonly AspectChange[] }) 
           </ul>
         </section>
       )}
-      <Fold title={`Unchanged (${unchanged.length})`}>
+      <Fold title={say('Unchanged ({count})', { count: unchanged.length })}>
         {unchanged.length === 0 ? (
-          <p>Nothing is known to be the same.</p>
+          <p>{say('Nothing is known to be the same.')}</p>
         ) : (
-          <ChangeTable label="Unchanged" changes={unchanged} />
+          <ChangeTable label={say('Unchanged')} changes={unchanged} />
         )}
       </Fold>
     </>
@@ -61,10 +63,10 @@ function ChangeTable({ label, changes }: { label: string; changes: readonly Aspe
     <table className="changes-table" aria-label={label}>
       <thead>
         <tr>
-          <th scope="col">What</th>
-          <th scope="col">Earlier</th>
-          <th scope="col">Later</th>
-          <th scope="col">The trade says</th>
+          <th scope="col">{say('What')}</th>
+          <th scope="col">{say('Earlier')}</th>
+          <th scope="col">{say('Later')}</th>
+          <th scope="col">{say('The trade says')}</th>
         </tr>
       </thead>
       <tbody>
@@ -90,7 +92,7 @@ function Side({ name, value }: { name: string; value: string | null }) {
       <span className="changes-which" aria-hidden="true">
         {name}
       </span>
-      {value === null ? <span className="changes-unknown">not known</span> : <b>{value}</b>}
+      {value === null ? <span className="changes-unknown">{say('not known')}</span> : <b>{value}</b>}
     </td>
   );
 }

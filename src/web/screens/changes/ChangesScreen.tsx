@@ -9,6 +9,7 @@ import { ButtonLink } from '../../parts/Button.tsx';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { ChangeTables } from './ChangeTables.tsx';
 import { changesHeadline, otherDrawing } from './changeWords.ts';
 import { SidePicker } from './SidePicker.tsx';
@@ -48,21 +49,21 @@ export default function ChangesScreen({ later }: { later: ComparedSide }) {
       <PageHead
         stamp={
           <>
-            What changed?
+            {say('What changed?')}
             {workOf.later && (
               <>
                 {' '}
-                · <Link href={`/works/${workOf.later}`}>To the work</Link>
+                · <Link href={`/works/${workOf.later}`}>{say('To the work')}</Link>
               </>
             )}
           </>
         }
         headline={
           differ
-            ? 'Two different drawings'
+            ? say('Two different drawings')
             : changes.data && !same
               ? changesHeadline(changes.data)
-              : 'What changed?'
+              : say('What changed?')
         }
       />
       {failed && (
@@ -72,17 +73,17 @@ export default function ChangesScreen({ later }: { later: ComparedSide }) {
       )}
       {alone ? (
         <EmptyPage
-          title="There is nothing to compare with yet"
+          title={say('There is nothing to compare with yet')}
           act={
             <ButtonLink kind="act" href="/works/new">
-              Enter another work
+              {say('Enter another work')}
             </ButtonLink>
           }
         >
           <p>
-            Two works or two runs are laid side by side here: one that printed well and one that did not, say.
-            This is the only work so far. Enter the next one, or an older one halfway with what is known of
-            it.
+            {say(
+              'Two works or two runs are laid side by side here: one that printed well and one that did not, say. This is the only work so far. Enter the next one, or an older one halfway with what is known of it.',
+            )}
           </p>
         </EmptyPage>
       ) : (
@@ -90,14 +91,14 @@ export default function ChangesScreen({ later }: { later: ComparedSide }) {
           <div className="changes-body">
             <div className="changes-sides">
               <SidePicker
-                label="Earlier, such as the one that worked"
+                label={say('Earlier, such as the one that worked')}
                 side={earlier}
                 workId={workOf.earlier}
                 works={works.data}
                 onPick={(side) => compare(later, side)}
               />
               <SidePicker
-                label="Later, such as the one that did not"
+                label={say('Later, such as the one that did not')}
                 side={later}
                 workId={workOf.later}
                 works={works.data}
@@ -105,13 +106,21 @@ export default function ChangesScreen({ later }: { later: ComparedSide }) {
               />
             </div>
             {earlier === null && (
-              <p>Pick the work to compare with. Each counts by its newest run at the bench, if it has one.</p>
+              <p>
+                {say(
+                  'Pick the work to compare with. Each counts by its newest run at the bench, if it has one.',
+                )}
+              </p>
             )}
-            {same && <p>Both sides are the same. Pick another work or another run on one of them.</p>}
+            {same && (
+              <p>{say('Both sides are the same. Pick another work or another run on one of them.')}</p>
+            )}
             {differ && (
               <p>
-                Two different drawings: compare runs of one work to see what was done otherwise. Between these
-                two {changesHeadline(changes.data!)}.
+                {say(
+                  'Two different drawings: compare runs of one work to see what was done otherwise. Between these two {changesHeadline}.',
+                  { changesHeadline: changesHeadline(changes.data!) },
+                )}
               </p>
             )}
             {changes.data && !same && <ChangeTables changes={changes.data} />}

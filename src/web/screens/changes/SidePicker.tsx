@@ -4,6 +4,7 @@ import type { ComparedSide } from '../../client/changes.ts';
 import { listRuns, runsKey } from '../../client/runs.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
+import { say } from '../../words/say.ts';
 
 /** Picks one side of a comparison: a work, and which of its runs where it has several. */
 export function SidePicker({
@@ -24,11 +25,13 @@ export function SidePicker({
     queryFn: () => listRuns(workId!),
     enabled: workId !== null,
   });
-  const offered = works.map(({ id, title, stoneName }) => [id, `${title}, on ${stoneName}`] as const);
+  const offered = works.map(
+    ({ id, title, stoneName }) => [id, say('{title}, on {stoneName}', { title, stoneName })] as const,
+  );
   const missing = workId !== null && !offered.some(([id]) => id === workId);
   const options = [
-    ...(workId === null ? [['', 'pick a work'] as const] : []),
-    ...(missing ? [[workId, 'an older work'] as const] : []),
+    ...(workId === null ? [['', say('pick a work')] as const] : []),
+    ...(missing ? [[workId, say('an older work')] as const] : []),
     ...offered,
   ];
   const [newest] = runs.data ?? [];
@@ -42,17 +45,20 @@ export function SidePicker({
       />
       {runs.data && runs.data.length > 1 && (
         <Choice
-          label="Which of its runs"
+          label={say('Which of its runs')}
           value={side?.kind === 'runs' ? side.id : newest!.id}
-          options={runs.data.map(({ id, startedAt }) => [id, `begun ${dayWords(startedAt)}`])}
+          options={runs.data.map(({ id, startedAt }) => [
+            id,
+            say('begun {day}', { day: dayWords(startedAt) }),
+          ])}
           onChoose={(id) => onPick({ kind: 'runs', id })}
         />
       )}
       {runs.data && runs.data.length === 1 && (
-        <p className="soft">By its one run, begun {dayWords(newest!.startedAt)}.</p>
+        <p className="soft">{say('By its one run, begun {day}.', { day: dayWords(newest!.startedAt) })}</p>
       )}
       {runs.data && runs.data.length === 0 && (
-        <p className="soft">No run was logged: only its stone and drawing can be compared.</p>
+        <p className="soft">{say('No run was logged: only its stone and drawing can be compared.')}</p>
       )}
     </div>
   );

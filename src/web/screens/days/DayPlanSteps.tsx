@@ -2,23 +2,25 @@ import type { DayPlan, DayStep } from '../../../records/dayPlan.ts';
 import { lengthWords, momentWords, rangeWords } from '../../../studio/days/zoneWords.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 
 /** A plan of days: what stands in the way, then every step with when it must start and what there is to spare. */
 export function DayPlanSteps({ plan }: { plan: DayPlan }) {
   const said = (iso: string) => momentWords(plan.timeZone, Date.parse(iso));
   const { ifQuick, earliestFinish, verdict } = plan;
   return (
-    <section className="days-plan" aria-label="What must start when">
+    <section className="days-plan" aria-label={say('What must start when')}>
       {plan.reasons.length > 0 && (
         <Notice
           kind={verdict === 'unknown' ? 'aside' : 'caution'}
-          title={verdict === 'unknown' ? 'Not known:' : 'Too late:'}
+          title={verdict === 'unknown' ? say('Not known:') : say('Too late:')}
         >
           {plan.reasons.join(' ')}
         </Notice>
       )}
       {plan.clashes.map(({ words }) => (
-        <Notice key={words} kind="caution" title="Clash:">
+        <Notice key={words} kind="caution" title={say('Clash:')}>
           {words}
         </Notice>
       ))}
@@ -32,23 +34,33 @@ export function DayPlanSteps({ plan }: { plan: DayPlan }) {
       {plan.steps.length > 0 && (
         <dl className="days-facts">
           <div>
-            <dt>Earliest it can be done</dt>
-            <dd>{earliestFinish ? said(earliestFinish) : 'not known'}</dd>
+            <dt>{say('Earliest it can be done')}</dt>
+            <dd>{earliestFinish ? said(earliestFinish) : say('not known')}</dd>
           </div>
           <div>
-            <dt>If all goes quickly</dt>
+            <dt>{say('If all goes quickly')}</dt>
             <dd>
               {ifQuick.latestStart
-                ? `start by ${said(ifQuick.latestStart)}`
-                : 'by when it must start is not known'}
-              {ifQuick.earliestFinish && `; done by ${said(ifQuick.earliestFinish)} at the earliest`}
+                ? say('start by {said}{earliestFinish}', {
+                    said: said(ifQuick.latestStart),
+                    earliestFinish:
+                      ifQuick.earliestFinish &&
+                      say('; done by {said} at the earliest', { said: said(ifQuick.earliestFinish) }),
+                  })
+                : say('by when it must start is not known{earliestFinish}', {
+                    earliestFinish:
+                      ifQuick.earliestFinish &&
+                      say('; done by {said} at the earliest', { said: said(ifQuick.earliestFinish) }),
+                  })}
             </dd>
           </div>
         </dl>
       )}
       <p className="soft">
-        Planned with the longest times and the best rests, within opening hours and the people’s days; times
-        are those of {plan.timeZone}. {plan.assumed.join(' ')}
+        {say(
+          'Planned with the longest times and the best rests, within opening hours and the people’s days; times are those of {timeZone}. {assumed}',
+          { timeZone: plan.timeZone, assumed: plan.assumed.join(' ') },
+        )}
       </p>
     </section>
   );
@@ -62,50 +74,61 @@ function Step({ step, said }: { step: DayStep; said: (iso: string) => string }) 
       <p className="days-when">
         {step.latestStart ? (
           <>
-            <span className="soft">{state === 'too-late' ? 'had to start by' : 'start by'}</span>{' '}
+            <span className="soft">{state === 'too-late' ? say('had to start by') : say('start by')}</span>{' '}
             <span className="big">{said(step.latestStart)}</span>
             {state === 'too-late' && step.earliestStart && (
-              <span className="days-soonest">now from {said(step.earliestStart)}</span>
+              <span className="days-soonest">
+                {say('now from {said}', { said: said(step.earliestStart) })}
+              </span>
             )}
           </>
         ) : (
           <>
-            <span className="soft">start</span> <span className="big">not known</span>
+            <span className="soft">{say('start')}</span> <span className="big">{say('not known')}</span>
           </>
         )}
       </p>
       <div>
         <h2 className="big">{step.name}</h2>
         <p>
-          {rangeWords(hands.lowMinutes, hands.highMinutes)}, {people === 2 ? 'two people' : 'one person'}
-          {who && ` (${who})`}
-          {step.spans.length > 1 && `, on ${step.spans.length} days`}
+          {people === 2
+            ? say('{range}, two people{who}{count}', {
+                range: rangeWords(hands.lowMinutes, hands.highMinutes),
+                who: who && ` (${who})`,
+                count: step.spans.length > 1 && say(', on {count} days', { count: step.spans.length }),
+              })
+            : say('{range}, one person{who}{count}', {
+                range: rangeWords(hands.lowMinutes, hands.highMinutes),
+                who: who && ` (${who})`,
+                count: step.spans.length > 1 && say(', on {count} days', { count: step.spans.length }),
+              })}
         </p>
         {wait && (
           <p>
-            Then rests{' '}
-            {wait.leastMinutes === 0
-              ? `up to ${lengthWords(wait.wantedMinutes)}`
-              : rangeWords(wait.leastMinutes, wait.wantedMinutes)}{' '}
-            <span className="soft">({wait.basis})</span>
+            {sayRich('Then rests {length} <span>({basis})</span>', {
+              length:
+                wait.leastMinutes === 0
+                  ? say('up to {length}', { length: lengthWords(wait.wantedMinutes) })
+                  : rangeWords(wait.leastMinutes, wait.wantedMinutes),
+              span: (words) => <span className="soft">{words}</span>,
+              basis: wait.basis,
+            })}
           </p>
         )}
         {step.why && <p className={state === 'too-late' ? 'days-why' : 'soft'}>{step.why}</p>}
-        <Fold title="Where this comes from">
-          <p>
-            Hands: {hands.basis}; {hands.note}.
-          </p>
-          {wait && (
-            <p>
-              Rest: {wait.basis}; {wait.note}.
-            </p>
-          )}
+        <Fold title={say('Where this comes from')}>
+          <p>{say('Hands: {basis}; {note}.', { basis: hands.basis, note: hands.note })}</p>
+          {wait && <p>{say('Rest: {basis}; {note}.', { basis: wait.basis, note: wait.note })}</p>}
           {step.spans.map((span) => (
             <p key={span.from}>
-              {said(span.from)} to {said(span.to)}: {span.who.join(' and ')}
+              {say('{said} to {said2}: {who}', {
+                said: said(span.from),
+                said2: said(span.to),
+                who: span.who.join(' and '),
+              })}
             </p>
           ))}
-          {step.earliestStart && <p>Earliest start: {said(step.earliestStart)}.</p>}
+          {step.earliestStart && <p>{say('Earliest start: {said}.', { said: said(step.earliestStart) })}</p>}
         </Fold>
       </div>
       <p className="days-slack">{slackWords(step)}</p>
@@ -114,7 +137,9 @@ function Step({ step, said }: { step: DayStep; said: (iso: string) => string }) 
 }
 
 function slackWords({ slackMinutes, state }: DayStep): string {
-  if (slackMinutes === null) return state === 'too-late' ? 'not possible' : 'to spare: not known';
-  if (slackMinutes < 0) return `too late by ${lengthWords(slackMinutes)}`;
-  return slackMinutes === 0 ? 'nothing to spare' : `${lengthWords(slackMinutes)} to spare`;
+  if (slackMinutes === null) return state === 'too-late' ? say('not possible') : say('to spare: not known');
+  if (slackMinutes < 0) return say('too late by {length}', { length: lengthWords(slackMinutes) });
+  return slackMinutes === 0
+    ? say('nothing to spare')
+    : say('{length} to spare', { length: lengthWords(slackMinutes) });
 }

@@ -18,6 +18,7 @@ import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { workStageWords } from '../../parts/stageWords.ts';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { DayPlanSteps } from './DayPlanSteps.tsx';
 import { DeadlineFields } from './DeadlineFields.tsx';
@@ -32,7 +33,7 @@ export function DaysView({ work }: { work: WorkEntry }) {
       </div>
     );
   }
-  if (!kept.data) return <p className="unseen">Opening …</p>;
+  if (!kept.data) return <p className="unseen">{say('Opening …')}</p>;
   return <OpenDays work={work} kept={kept.data} />;
 }
 
@@ -66,14 +67,14 @@ function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
         stamp={`${work.stone.name} · ${work.title} · ${workStageWords[work.stage]}`}
         headline={
           failure || !plan
-            ? 'When must what start?'
+            ? say('When must what start?')
             : kept.deadline || touched
               ? plan.sentence
-              : 'By when must it be there?'
+              : say('By when must it be there?')
         }
       />
       <div className="days">
-        <section className="days-asked" aria-label="By when">
+        <section className="days-asked" aria-label={say('By when')}>
           <DeadlineFields
             asked={asked}
             steps={plan?.steps ?? []}
@@ -86,22 +87,22 @@ function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
           <div className="days-acts">
             {!work.archived && (
               <Button kind="act" disabled={same || saving.pending} onClick={() => void save(asked)}>
-                {same ? 'This deadline is kept' : 'Keep this deadline'}
+                {same ? say('This deadline is kept') : say('Keep this deadline')}
               </Button>
             )}
             {kept.deadline && !work.archived && (
               <Button disabled={saving.pending} onClick={() => void save(null)}>
-                Take the deadline away
+                {say('Take the deadline away')}
               </Button>
             )}
-            <ButtonLink href="/week">The week</ButtonLink>
+            <ButtonLink href="/week">{say('The week')}</ButtonLink>
           </div>
         </section>
         {failure && (
           <div>
             <FailureNotice failure={failure} />
             {failure.code === 'studio-not-described' && (
-              <ButtonLink href="/studio">Enter people and hours</ButtonLink>
+              <ButtonLink href="/studio">{say('Enter people and hours')}</ButtonLink>
             )}
           </div>
         )}
@@ -109,8 +110,11 @@ function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
           <div className="days-plan">
             {!kept.deadline && !touched && (
               <p>
-                Nobody has given a deadline. If it were due {momentWords(plan.timeZone, Date.parse(asked.by))}
-                : {plan.sentence.charAt(0).toLowerCase() + plan.sentence.slice(1)}.
+                {say('Nobody has given a deadline. If it were due {moment}: {charAt}{sentence}.', {
+                  moment: momentWords(plan.timeZone, Date.parse(asked.by)),
+                  charAt: plan.sentence.charAt(0).toLowerCase(),
+                  sentence: plan.sentence.slice(1),
+                })}
               </p>
             )}
             <DayPlanSteps plan={plan} />

@@ -6,6 +6,7 @@ import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { say } from '../../words/say.ts';
 
 /** What one plans towards; the rest of the line lies between. */
 const goals: readonly LineStage[] = [
@@ -37,13 +38,13 @@ export function DeadlineFields({
   return (
     <>
       <Choice
-        label="What must be done"
+        label={say('What must be done')}
         value={asked.goal}
         options={goals.map((stage) => [stage, lineRule(stage).name] as const)}
         onChoose={(goal) => set({ goal })}
       />
       <Field
-        label="By when"
+        label={say('By when')}
         type="datetime-local"
         value={localText(asked.by)}
         onChange={(event) => {
@@ -52,20 +53,20 @@ export function DeadlineFields({
         }}
       />
       <Picks
-        label="Second etch"
+        label={say('Second etch')}
         value={asked.second}
         options={[
-          ['full', 'Full, rests 12 h'],
-          ['quick', 'Quick'],
+          ['full', say('Full, rests 12 h')],
+          ['quick', say('Quick')],
         ]}
         onPick={(second) => set({ second })}
       />
       <Picks
-        label="Trial proofs before it"
+        label={say('Trial proofs before it')}
         value={asked.trialProofs ? 'yes' : 'no'}
         options={[
-          ['yes', 'Yes'],
-          ['no', 'No'],
+          ['yes', say('Yes')],
+          ['no', say('No')],
         ]}
         onPick={(answer) => set({ trialProofs: answer === 'yes' })}
       />
@@ -100,10 +101,10 @@ function HoursFor({
   const [low, high] = [hours(typed?.lowMinutes), hours(typed?.highMinutes)];
   return (
     <fieldset className="days-hours">
-      <legend>How many hours: {lineRule(stage).name}</legend>
+      <legend>{say('How many hours: {lineRule}', { lineRule: lineRule(stage).name })}</legend>
       <NumberField
-        label="At least"
-        unit="hours"
+        label={say('At least')}
+        unit={say('hours')}
         value={low}
         least={0.1}
         most={500}
@@ -111,8 +112,8 @@ function HoursFor({
         onValue={(value) => tell(value, high)}
       />
       <NumberField
-        label="At most"
-        unit="hours"
+        label={say('At most')}
+        unit={say('hours')}
         value={high}
         least={0.1}
         most={500}

@@ -5,6 +5,7 @@ import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { say } from '../../words/say.ts';
 import type { TypedForm } from '../useTypedForm.ts';
 
 /** How long stages take in this room, in place of the starting values. */
@@ -12,16 +13,17 @@ export function StageTimes({ form }: { form: TypedForm<StudioSettings, Typed> })
   const count = timesTyped(form.values);
   return (
     <fieldset>
-      <legend className="big">How long stages take here</legend>
+      <legend className="big">{say('How long stages take here')}</legend>
       <p className="studio-lead">
-        With laying out and clearing away. Stages without a line are planned by starting values, which are
-        from memory and vary much.
+        {say(
+          'With laying out and clearing away. Stages without a line are planned by starting values, which are from memory and vary much.',
+        )}
       </p>
       {Array.from({ length: count }, (_, index) => `time${index}`).map((t) => (
         <StageTime key={t} form={form} t={t} />
       ))}
       <div>
-        <Button onClick={() => form.set(timeFields(count, null))}>Add a stage</Button>
+        <Button onClick={() => form.set(timeFields(count, null))}>{say('Add a stage')}</Button>
       </div>
     </fieldset>
   );
@@ -30,7 +32,7 @@ export function StageTimes({ form }: { form: TypedForm<StudioSettings, Typed> })
 function StageTime({ form, t }: { form: TypedForm<StudioSettings, Typed>; t: string }) {
   const { values, set, troubleOf } = form;
   const stage = values[`${t}.stage`] ?? '';
-  const name = handStages.find(([one]) => one === stage)?.[1] ?? 'a stage';
+  const name = handStages.find(([one]) => one === stage)?.[1] ?? say('a stage');
   const minutes = (part: 'low' | 'high', label: string) => (
     <Field
       label={label}
@@ -43,24 +45,24 @@ function StageTime({ form, t }: { form: TypedForm<StudioSettings, Typed>; t: str
     />
   );
   return (
-    <div className="studio-time" role="group" aria-label={`How long: ${name}`}>
+    <div className="studio-time" role="group" aria-label={say('How long: {name}', { name })}>
       <div>
         <Choice
-          label="Stage"
+          label={say('Stage')}
           value={stage}
-          options={[['', 'none: take this line out'], ...handStages]}
+          options={[['', say('none: take this line out')], ...handStages]}
           onChoose={(next) => set({ [`${t}.stage`]: next })}
         />
         {troubleOf(`${t}.stage`) && <p className="field-trouble">{troubleOf(`${t}.stage`)}</p>}
       </div>
-      {minutes('low', 'At least')}
-      {minutes('high', 'At most')}
+      {minutes('low', say('At least'))}
+      {minutes('high', say('At most'))}
       <Picks
-        label="It takes"
+        label={say('It takes')}
         value={values[`${t}.people`] === '2' ? '2' : '1'}
         options={[
-          ['1', 'one person'],
-          ['2', 'two people'],
+          ['1', say('one person')],
+          ['2', say('two people')],
         ]}
         onPick={(people) => set({ [`${t}.people`]: people })}
       />

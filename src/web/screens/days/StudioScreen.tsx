@@ -19,6 +19,7 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
+import { say } from '../../words/say.ts';
 import { type TypedForm, useTypedForm } from '../useTypedForm.ts';
 import { StageTimes } from './StageTimes.tsx';
 
@@ -27,7 +28,7 @@ export default function StudioScreen() {
   const studio = useQuery({ queryKey: studioKey, queryFn: openStudio });
   return (
     <>
-      <PageHead stamp={<Link href="/week">The week</Link>} headline="People and hours" />
+      <PageHead stamp={<Link href="/week">{say('The week')}</Link>} headline={say('People and hours')} />
       {studio.isError && (
         <div className="list-foot">
           <FailureNotice failure={shownFailure(studio.error)} />
@@ -60,32 +61,44 @@ function StudioForm({ studio }: { studio: StudioSettings }) {
   const people = peopleTyped(form.values);
   return (
     <div className="studio-screen">
-      <SaveForm label="People and hours" act="Save people and hours" form={form} words={{}} onSave={save}>
+      <SaveForm
+        label={say('People and hours')}
+        act={say('Save people and hours')}
+        form={form}
+        words={{}}
+        onSave={save}
+      >
         <p className="studio-lead">
-          Steps are planned only while the room is open and somebody who can do them is there; stones rest
-          through the night. Write hours as 09:00–13:00, 14:00–17:00. An empty day is a closed one.
+          {say(
+            'Steps are planned only while the room is open and somebody who can do them is there; stones rest through the night. Write hours as 09:00–13:00, 14:00–17:00. An empty day is a closed one.',
+          )}
         </p>
         <fieldset>
-          <legend className="big">The room is open</legend>
+          <legend className="big">{say('The room is open')}</legend>
           <DayFields form={form} prefix="open" />
           <Line
             form={form}
             name="dates"
-            label="Days that differ"
-            hint="Such as 2026-12-25 closed; 2026-12-28 10:00–12:00."
+            label={say('Days that differ')}
+            hint={say('Such as 2026-12-25 closed; 2026-12-28 10:00–12:00.')}
           />
-          <Line form={form} name="zone" label="Time zone of the room" hint="Such as Europe/London." />
+          <Line
+            form={form}
+            name="zone"
+            label={say('Time zone of the room')}
+            hint={say('Such as Europe/London.')}
+          />
         </fieldset>
         {Array.from({ length: people }, (_, index) => index).map((index) => (
           <Person key={index} form={form} index={index} />
         ))}
         <div>
-          <Button onClick={() => form.set(personFields(people, null))}>Add a person</Button>
+          <Button onClick={() => form.set(personFields(people, null))}>{say('Add a person')}</Button>
         </div>
         <StageTimes form={form} />
       </SaveForm>
       <p role="status" className="studio-saved">
-        {saved && !form.trouble ? 'Saved.' : ''}
+        {saved && !form.trouble ? say('Saved.') : ''}
       </p>
     </div>
   );
@@ -95,20 +108,20 @@ type Form = TypedForm<StudioSettings, Typed>;
 
 function Person({ form, index }: { form: Form; index: number }) {
   const p = `person${index}`;
-  const name = form.values[`${p}.name`] || `Person ${index + 1}`;
+  const name = form.values[`${p}.name`] || say('Person {index}', { index: index + 1 });
   return (
     <fieldset>
       <legend className="big">{name}</legend>
       <div className="fields">
-        <Line form={form} name={`${p}.name`} label="Name, or what they are here" />
-        <Line form={form} name={`${p}.initials`} label="Initials" />
+        <Line form={form} name={`${p}.name`} label={say('Name, or what they are here')} />
+        <Line form={form} name={`${p}.initials`} label={say('Initials')} />
       </div>
       <DayFields form={form} prefix={`${p}.day`} />
       <Line
         form={form}
         name={`${p}.dates`}
-        label="Days that differ"
-        hint="Such as 2026-12-03 away. To take somebody out, empty name and initials."
+        label={say('Days that differ')}
+        hint={say('Such as 2026-12-03 away. To take somebody out, empty name and initials.')}
       />
     </fieldset>
   );
@@ -123,7 +136,7 @@ function DayFields({ form, prefix }: { form: Form; prefix: string }) {
           form={form}
           name={`${prefix}${index}`}
           label={day}
-          placeholder={prefix === 'open' ? 'closed' : 'away'}
+          placeholder={prefix === 'open' ? say('closed') : say('away')}
         />
       ))}
     </div>

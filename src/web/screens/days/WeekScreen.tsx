@@ -12,6 +12,8 @@ import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 
 /** Seven days of the room: who is there, and what each stone needs when. */
 export default function WeekScreen() {
@@ -21,18 +23,19 @@ export default function WeekScreen() {
   if (failure?.code === 'studio-not-described') {
     return (
       <>
-        <PageHead stamp="The week" headline="Nobody has said who is here when" />
+        <PageHead stamp={say('The week')} headline={say('Nobody has said who is here when')} />
         <EmptyPage
-          title="First the people and the hours"
+          title={say('First the people and the hours')}
           act={
             <ButtonLink kind="act" href="/studio">
-              Enter people and hours
+              {say('Enter people and hours')}
             </ButtonLink>
           }
         >
           <p>
-            With opening hours and the days that each of you can work, Stonetone says by when a washout must
-            start so that the proof is there on Friday.
+            {say(
+              'With opening hours and the days that each of you can work, Stonetone says by when a washout must start so that the proof is there on Friday.',
+            )}
           </p>
         </EmptyPage>
       </>
@@ -40,10 +43,10 @@ export default function WeekScreen() {
   }
   return (
     <>
-      <PageHead stamp="The week" headline={headlineOf(week.data)}>
+      <PageHead stamp={say('The week')} headline={headlineOf(week.data)}>
         {week.data && (
           <ButtonFile kind="act" href={weekSheetAddress(week.data.from)}>
-            Week sheet, PDF
+            {say('Week sheet, PDF')}
           </ButtonFile>
         )}
       </PageHead>
@@ -58,17 +61,19 @@ export default function WeekScreen() {
 }
 
 function headlineOf(week: Week | undefined): string {
-  return week ? `${dayWords(week.from)} to ${dayWords(daysAfter(week.from, 6))}` : 'The week';
+  return week
+    ? say('{day} to {day2}', { day: dayWords(week.from), day2: dayWords(daysAfter(week.from, 6)) })
+    : say('The week');
 }
 
 function OpenWeek({ week }: { week: Week }) {
   return (
     <div className="week">
-      <nav className="week-ways" aria-label="Other weeks">
-        <Link href={`/week?from=${daysAfter(week.from, -7)}`}>The seven days before</Link>
-        <Link href="/week">From today</Link>
-        <Link href={`/week?from=${daysAfter(week.from, 7)}`}>The seven days after</Link>
-        <Link href="/studio">People and hours</Link>
+      <nav className="week-ways" aria-label={say('Other weeks')}>
+        <Link href={`/week?from=${daysAfter(week.from, -7)}`}>{say('The seven days before')}</Link>
+        <Link href="/week">{say('From today')}</Link>
+        <Link href={`/week?from=${daysAfter(week.from, 7)}`}>{say('The seven days after')}</Link>
+        <Link href="/studio">{say('People and hours')}</Link>
       </nav>
       <Deadlines week={week} />
       <ol className="week-days">
@@ -77,8 +82,10 @@ function OpenWeek({ week }: { week: Week }) {
         ))}
       </ol>
       <p className="soft">
-        Times are those of {week.timeZone}. <a href={calendarAddress}>Your calendar can follow this</a>: it
-        keeps up with what is saved here.
+        {sayRich(
+          'Times are those of {timeZone}. <a>Your calendar can follow this</a>: it keeps up with what is saved here.',
+          { timeZone: week.timeZone, a: (words) => <a href={calendarAddress}>{words}</a> },
+        )}
       </p>
     </div>
   );
@@ -87,25 +94,27 @@ function OpenWeek({ week }: { week: Week }) {
 function Deadlines({ week: { works, timeZone } }: { week: Week }) {
   if (works.length === 0) {
     return (
-      <Notice kind="aside" title="No work has a deadline yet.">
-        Open a <Link href="/works">work</Link>, choose Days, and say by when it must be there.
+      <Notice kind="aside" title={say('No work has a deadline yet.')}>
+        {sayRich('Open a <link>work</link>, choose Days, and say by when it must be there.', {
+          link: (words) => <Link href="/works">{words}</Link>,
+        })}
       </Notice>
     );
   }
   return (
-    <ul className="week-works" aria-label="Deadlines">
+    <ul className="week-works" aria-label={say('Deadlines')}>
       {works.map((work) => (
         <li key={work.workId}>
           <Link href={`/works/${work.workId}/days`}>
             <b>{work.title}</b> <span className="soft">{work.stoneName}</span>
           </Link>
-          <span>due {momentWords(timeZone, Date.parse(work.by))}</span>
+          <span>{say('due {moment}', { moment: momentWords(timeZone, Date.parse(work.by)) })}</span>
           <span className={work.verdict === 'kept' || work.verdict === 'reached' ? '' : 'week-late'}>
             {work.sentence}
           </span>
           {work.clashes.map((clash) => (
             <span key={clash} className="week-clash">
-              <b>Clash:</b> {clash}
+              <b>{say('Clash:')}</b> {clash}
             </span>
           ))}
         </li>
@@ -122,7 +131,7 @@ function Day({ day, zone }: { day: WeekDay; zone: string }) {
       <div>
         <h2 className="big">{dayWords(day.date)}</h2>
         <p className="soft">
-          {open === '' ? 'closed' : open}
+          {open === '' ? say('closed') : open}
           {day.note && `, ${day.note}`}
         </p>
         <ul>
@@ -138,14 +147,26 @@ function Day({ day, zone }: { day: WeekDay; zone: string }) {
           <li key={`${step.workId} ${step.name} ${step.from}`}>
             <span className="big week-clock">{clock(step.from)}</span>
             <span>
-              <b>
-                {step.stoneName} {step.title}
-              </b>
-              : {step.starts ? '' : 'go on with '}
-              {step.name}, until {clock(step.to)}
+              {step.starts
+                ? sayRich('<b>{stoneName} {title}</b>: {step}, until {clock}', {
+                    b: (words) => <b>{words}</b>,
+                    stoneName: step.stoneName,
+                    title: step.title,
+                    step: step.name,
+                    clock: clock(step.to),
+                  })
+                : sayRich('<b>{stoneName} {title}</b>: go on with {step}, until {clock}', {
+                    b: (words) => <b>{words}</b>,
+                    stoneName: step.stoneName,
+                    title: step.title,
+                    step: step.name,
+                    clock: clock(step.to),
+                  })}
             </span>
             <span className="soft">
-              {step.who.join(' and ')} · {step.latest ? 'latest' : 'late: as soon as it can be'}
+              {step.latest
+                ? say('{who} · latest', { who: step.who.join(' and ') })
+                : say('{who} · late: as soon as it can be', { who: step.who.join(' and ') })}
             </span>
           </li>
         ))}
@@ -160,7 +181,9 @@ function Day({ day, zone }: { day: WeekDay; zone: string }) {
             </span>
           </li>
         ))}
-        {day.steps.length + day.marks.length === 0 && <li className="soft">Nothing has to start.</li>}
+        {day.steps.length + day.marks.length === 0 && (
+          <li className="soft">{say('Nothing has to start.')}</li>
+        )}
       </ol>
     </li>
   );

@@ -4,6 +4,7 @@ import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 
 /** Takes an edition off its work, or brings it back; nothing of it is lost either way. */
@@ -17,25 +18,25 @@ export function ArchiveEdition({ edition, onKept }: { edition: Edition; onKept: 
   if (edition.archived) {
     return (
       <>
-        <Notice kind="aside" title="This edition was taken off its work.">
-          Its ledger and its numbers are kept. Nothing of it can be changed until it is back.
+        <Notice kind="aside" title={say('This edition was taken off its work.')}>
+          {say('Its ledger and its numbers are kept. Nothing of it can be changed until it is back.')}
         </Notice>
         {trouble}
         <div>
           <Button disabled={saving.pending} onClick={() => void put(false)}>
-            Bring it back
+            {say('Bring it back')}
           </Button>
         </div>
       </>
     );
   }
   return (
-    <Fold title="Take this edition off its work">
-      <p>It leaves the list of the work. Its ledger, numbers and photographs are kept.</p>
+    <Fold title={say('Take this edition off its work')}>
+      <p>{say('It leaves the list of the work. Its ledger, numbers and photographs are kept.')}</p>
       {trouble}
       <div>
         <Button disabled={saving.pending} onClick={() => void put(true)}>
-          Take it off
+          {say('Take it off')}
         </Button>
       </div>
     </Fold>

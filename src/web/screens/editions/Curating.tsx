@@ -13,6 +13,7 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { DriftSection } from './DriftSection.tsx';
 import { PrintLine } from './PrintLine.tsx';
@@ -24,29 +25,29 @@ import { type Ledger, useLedger } from './useLedger.ts';
 export function Curating({ edition }: { edition: Edition }) {
   const ledger = useLedger(edition.id);
   const { state } = ledger;
-  const stamp = `Edition of ${edition.size} · ${edition.title}`;
+  const stamp = say('Edition of {size} · {title}', { size: edition.size, title: edition.title });
   if (state === null) {
     return ledger.failed ? (
       <div className="edition-body">
         <FailureNotice failure={shownFailure(ledger.failed)} />
       </div>
     ) : (
-      <p className="unseen">Opening …</p>
+      <p className="unseen">{say('Opening …')}</p>
     );
   }
   if (state.impressions.length === 0) {
     return (
       <>
-        <PageHead stamp={stamp} headline="Nothing is printed yet" />
+        <PageHead stamp={stamp} headline={say('Nothing is printed yet')} />
         <EmptyPage
-          title="Print first"
+          title={say('Print first')}
           act={
             <ButtonLink kind="act" href={`/editions/${edition.id}/press`}>
-              To the press
+              {say('To the press')}
             </ButtonLink>
           }
         >
-          <p>What is logged at the press is looked at again here when dry, chosen and numbered.</p>
+          <p>{say('What is logged at the press is looked at again here when dry, chosen and numbered.')}</p>
         </EmptyPage>
       </>
     );
@@ -106,12 +107,15 @@ function Choosing({
   const open = openMatters({ ...edition, prints }, state);
   return (
     <>
-      <PageHead stamp={stamp} headline={`${numbered} of ${edition.size} numbered`}>
+      <PageHead
+        stamp={stamp}
+        headline={say('{numbered} of {size} numbered', { numbered, size: edition.size })}
+      >
         {chosen === null ? (
-          <p role="status">All is saved.</p>
+          <p role="status">{say('All is saved.')}</p>
         ) : (
           <Button kind="act" disabled={fault !== null || saving.pending} onClick={() => void save()}>
-            Save the numbers
+            {say('Save the numbers')}
           </Button>
         )}
       </PageHead>
@@ -124,7 +128,7 @@ function Choosing({
         {saving.trouble && <FailureNotice failure={saving.trouble} />}
         <DriftSection edition={edition} state={state} ledger={ledger} readings={readings.data ?? null} />
         <section className="edition-part">
-          <h2 className="big">Choose and number</h2>
+          <h2 className="big">{say('Choose and number')}</h2>
           <p>{dryBackWords(state)}</p>
           {readings.data && (
             <PrintPictures work={edition.workId} readings={readings.data} impressions={impressions} />
@@ -135,25 +139,27 @@ function Choosing({
                 setChosen(suggestPrints(impressions, edition.size, edition.artistProofs, prints))
               }
             >
-              Number the good ones in order
+              {say('Number the good ones in order')}
             </Button>
-            <Button onClick={() => setChosen(destroyRest(impressions, prints))}>Destroy the rest</Button>
+            <Button onClick={() => setChosen(destroyRest(impressions, prints))}>
+              {say('Destroy the rest')}
+            </Button>
           </p>
           <div className="fields">
             <Field
-              label="Photographs of prints: taken after pulling"
+              label={say('Photographs of prints: taken after pulling')}
               unit="min"
               inputMode="decimal"
-              hint="Empty: they are taken now."
+              hint={say('Empty: they are taken now.')}
               value={age}
               trouble={ageTrouble}
               onChange={(event) => setAge(event.target.value)}
             />
             <Field
-              label="Who looks and logs here"
+              label={say('Who looks and logs here')}
               maxLength={100}
               autoComplete="off"
-              hint="Initials are enough. Empty: not said."
+              hint={say('Initials are enough. Empty: not said.')}
               value={ledger.who ?? ''}
               onChange={(event) => ledger.setWho(event.target.value === '' ? null : event.target.value)}
             />
@@ -181,7 +187,7 @@ function Choosing({
             ))}
           </ul>
           {open.length > 0 && (
-            <ul className="edition-said" aria-label="Still open">
+            <ul className="edition-said" aria-label={say('Still open')}>
               {open.map((sentence) => (
                 <li key={sentence}>{sentence}</li>
               ))}

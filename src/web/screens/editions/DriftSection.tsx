@@ -10,6 +10,8 @@ import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Fold } from '../../parts/Fold.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { EditionDrift } from './EditionDrift.tsx';
 import type { Ledger } from './useLedger.ts';
 
@@ -39,12 +41,13 @@ export function DriftSection({
   const read = pulls.length > 0;
   return (
     <section className="edition-part">
-      <h2 className="big">Drift from the approval proof</h2>
+      <h2 className="big">{say('Drift from the approval proof')}</h2>
       {read && approval === null ? (
         <p>
-          How the approval proof reads is not known at this age: name the pull that was approved, photographed
-          as these prints are, or type its tones,{' '}
-          <Link href={`/editions/${edition.id}`}>with the edition</Link>.
+          {sayRich(
+            'How the approval proof reads is not known at this age: name the pull that was approved, photographed as these prints are, or type its tones, <link>with the edition</link>.',
+            { link: (words) => <Link href={`/editions/${edition.id}`}>{words}</Link> },
+          )}
         </p>
       ) : (
         <EditionDrift drift={drift} />
@@ -53,7 +56,12 @@ export function DriftSection({
         <ol className="drift-alarms">
           {alarms.map(({ n, rule, words }, index) => (
             <li key={`${words} ${n} ${rule}`}>
-              <b>{index + 1}</b> Print {n}: {words}
+              {sayRich('<b>{index}</b> Print {n}: {words}', {
+                b: (words) => <b>{words}</b>,
+                index: index + 1,
+                n,
+                words,
+              })}
             </li>
           ))}
         </ol>
@@ -98,11 +106,11 @@ function ReadPrint({ state, ledger }: { state: LedgerState; ledger: Ledger }) {
     if (next) setPicked(next.id);
   };
   return (
-    <Fold title="No photograph: type how a print reads">
-      <form className="edition-new" aria-label="Reading of a print" onSubmit={log} noValidate>
+    <Fold title={say('No photograph: type how a print reads')}>
+      <form className="edition-new" aria-label={say('Reading of a print')} onSubmit={log} noValidate>
         <div className="fields">
           <Choice
-            label="Print"
+            label={say('Print')}
             value={picked}
             options={impressions.map(({ id, n, verdict }) => [id, `${n}, ${verdict}`] as const)}
             onChoose={setPicked}
@@ -110,8 +118,8 @@ function ReadPrint({ state, ledger }: { state: LedgerState; ledger: Ledger }) {
           {tones.map((tone) => (
             <Field
               key={tone}
-              label={`Its ${tone}`}
-              unit="darkness"
+              label={say('Its {tone}', { tone })}
+              unit={say('darkness')}
               inputMode="decimal"
               value={typed[tone]}
               trouble={tried ? troubles[tone] : null}
@@ -119,18 +127,18 @@ function ReadPrint({ state, ledger }: { state: LedgerState; ledger: Ledger }) {
             />
           ))}
           <Field
-            label="Minutes since it was pulled"
+            label={say('Minutes since it was pulled')}
             unit="min"
             inputMode="decimal"
-            hint="A day is 1440. Prints of different ages don’t compare."
+            hint={say('A day is 1440. Prints of different ages don’t compare.')}
             value={typed.ageMinutes}
             trouble={tried ? troubles.ageMinutes : null}
             onChange={(event) => setTyped({ ...typed, ageMinutes: event.target.value })}
           />
         </div>
-        {tried && empty && <p className="field-trouble">At least one tone is needed.</p>}
+        {tried && empty && <p className="field-trouble">{say('At least one tone is needed.')}</p>}
         <div>
-          <Button type="submit">Log the reading</Button>
+          <Button type="submit">{say('Log the reading')}</Button>
         </div>
       </form>
     </Fold>

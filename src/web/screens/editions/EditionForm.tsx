@@ -20,11 +20,12 @@ import { Fold } from '../../parts/Fold.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
 import { Words } from '../../parts/Words.tsx';
+import { say } from '../../words/say.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 
 const grainSides = [
-  ['long', 'long side'],
-  ['short', 'short side'],
+  ['long', say('long side')],
+  ['short', say('short side')],
 ] as const;
 
 /** All that a person writes about an edition. */
@@ -73,8 +74,8 @@ export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (
   );
   return (
     <SaveForm
-      label="The edition"
-      act="Save"
+      label={say('The edition')}
+      act={say('Save')}
       actKind="plain"
       form={form}
       words={editionFieldWords}
@@ -82,33 +83,33 @@ export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (
     >
       <div className="fields">
         {line('title')}
-        {line('size', { unit: 'prints' })}
-        {line('artistProofs', { unit: 'prints', hint: 'Empty: one in ten, at least one.' })}
+        {line('size', { unit: say('prints') })}
+        {line('artistProofs', { unit: say('prints'), hint: say('Empty: one in ten, at least one.') })}
       </div>
-      <Fold title="Paper, ink, rack">
+      <Fold title={say('Paper, ink, rack')}>
         <div className="fields">
-          {line('paperName', { hint: 'As the maker calls it.' })}
+          {line('paperName', { hint: say('As the maker calls it.') })}
           {line('gramsPerM2', { unit: 'g/m²' })}
           {line('sheetWide', { unit: 'mm' })}
           {line('sheetHigh', { unit: 'mm' })}
-          {line('pieceWide', { unit: 'mm', hint: 'Empty: the sheet is printed whole.' })}
+          {line('pieceWide', { unit: 'mm', hint: say('Empty: the sheet is printed whole.') })}
           {line('pieceHigh', { unit: 'mm' })}
-          {line('tearLoss', { unit: 'mm', hint: 'A strip that the tear itself costs. Empty: none.' })}
+          {line('tearLoss', { unit: 'mm', hint: say('A strip that the tear itself costs. Empty: none.') })}
         </div>
-        {picks('sheetGrain', [...grainSides, ['unknown', 'not known']])}
-        {picks('pieceGrain', [...grainSides, ['any', 'either side']])}
+        {picks('sheetGrain', [...grainSides, ['unknown', say('not known')]])}
+        {picks('pieceGrain', [...grainSides, ['any', say('either side')]])}
         {picks('damped', [
-          ['yes', 'damp'],
-          ['no', 'dry'],
-          ['unknown', 'not decided'],
+          ['yes', say('damp')],
+          ['no', say('dry')],
+          ['unknown', say('not decided')],
         ])}
         <div className="fields">
-          {line('inkedCm2', { unit: 'cm²', hint: 'As if every inked place were covered whole.' })}
-          {line('rackPlaces', { unit: 'places' })}
+          {line('inkedCm2', { unit: 'cm²', hint: say('As if every inked place were covered whole.') })}
+          {line('rackPlaces', { unit: say('places') })}
           {line('ink')}
         </div>
       </Fold>
-      <Fold title="People, press, materials">
+      <Fold title={say('People, press, materials')}>
         <div className="fields">
           {line('artist')}
           {line('printer')}
@@ -117,22 +118,24 @@ export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (
           {line('etches')}
         </div>
       </Fold>
-      <Fold title="Approval proof">
+      <Fold title={say('Approval proof')}>
         <Choice
           label={editionFieldWords.approvalPull}
           value={form.values.approvalPull}
           options={approvable(pulls.data ?? [], approvals.data ?? [], edition.approvalPullId)}
           onChoose={(approvalPull) => form.set({ approvalPull })}
         />
-        <p className="soft">Its photograph is what the prints are held against. Only without one, type:</p>
+        <p className="soft">
+          {say('Its photograph is what the prints are held against. Only without one, type:')}
+        </p>
         <div className="fields">
           {line('approvedBy')}
-          {line('approvalLights', { unit: 'darkness', hint: '0 bare paper, 1 black.' })}
-          {line('approvalMiddles', { unit: 'darkness' })}
-          {line('approvalDarks', { unit: 'darkness' })}
+          {line('approvalLights', { unit: say('darkness'), hint: say('0 bare paper, 1 black.') })}
+          {line('approvalMiddles', { unit: say('darkness') })}
+          {line('approvalDarks', { unit: say('darkness') })}
         </div>
       </Fold>
-      <Fold title="Signature, chop, cancellation">
+      <Fold title={say('Signature, chop, cancellation')}>
         <div className="fields">
           {line('signature')}
           {line('signedOn', { type: 'date' })}
@@ -159,12 +162,14 @@ function approvable(
 ): readonly (readonly [string, string])[] {
   const good = new Set(approvals.filter(({ withdrawn }) => withdrawn === null).map(({ pullId }) => pullId));
   const words = ({ id, number, paper }: PullEntry) =>
-    `pull ${number}, ${paper.words}${good.has(id) ? ', good to print' : ''}`;
+    good.has(id)
+      ? say('pull {number}, {paper}, good to print', { number, paper: paper.words })
+      : say('pull {number}, {paper}', { number, paper: paper.words });
   const ordered = [...pulls].sort((a, b) => Number(good.has(b.id)) - Number(good.has(a.id)));
   const gone = held !== null && !pulls.some(({ id }) => id === held);
   return [
-    ['', 'none, or not kept here'],
+    ['', say('none, or not kept here')],
     ...ordered.map((pull) => [pull.id, words(pull)] as const),
-    ...(gone ? [[held, 'one that is off the strip'] as const] : []),
+    ...(gone ? [[held, say('one that is off the strip')] as const] : []),
   ];
 }

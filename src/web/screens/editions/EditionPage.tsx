@@ -17,6 +17,8 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Figure } from '../../parts/Figure.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { fixed } from '../../words/figures.ts';
+import { say } from '../../words/say.ts';
 import { ArchiveEdition } from './ArchiveEdition.tsx';
 import { EditionForm } from './EditionForm.tsx';
 import { NoApproval } from './NoApproval.tsx';
@@ -43,11 +45,18 @@ export function EditionPage({ edition }: { edition: Edition }) {
   return (
     <>
       <PageHead
-        stamp={`Edition of ${edition.size} · ${edition.title}`}
-        headline={plan.data ? `${plan.data.sheetsInAll} sheets for ${edition.size} prints` : edition.title}
+        stamp={say('Edition of {size} · {title}', { size: edition.size, title: edition.title })}
+        headline={
+          plan.data
+            ? say('{sheetsInAll} sheets for {size} prints', {
+                sheetsInAll: plan.data.sheetsInAll,
+                size: edition.size,
+              })
+            : edition.title
+        }
       >
         <ButtonLink kind="act" href={`/editions/${edition.id}/press`}>
-          To the press
+          {say('To the press')}
         </ButtonLink>
       </PageHead>
       <div className="edition-body">
@@ -56,21 +65,23 @@ export function EditionPage({ edition }: { edition: Edition }) {
         {plan.data && <PlanFigures plan={plan.data} />}
         {plan.data && <PlanParts plan={plan.data} />}
         <section className="edition-part">
-          <h2 className="big">What is recorded</h2>
+          <h2 className="big">{say('What is recorded')}</h2>
           <p className="soft">
-            It goes onto the documentation sheet. What stays empty is a blank line there.
+            {say('It goes onto the documentation sheet. What stays empty is a blank line there.')}
           </p>
           <EditionForm edition={edition} onSaved={keep} />
-          <p role="status">{saved ? 'Saved.' : ''}</p>
+          <p role="status">{saved ? say('Saved.') : ''}</p>
         </section>
         <section className="edition-part">
-          <h2 className="big">Documentation sheet</h2>
+          <h2 className="big">{say('Documentation sheet')}</h2>
           <p className="edition-files">
-            <ButtonFile href={`/api/editions/${edition.id}/documentation.pdf`}>PDF, A4</ButtonFile>
+            <ButtonFile href={`/api/editions/${edition.id}/documentation.pdf`}>{say('PDF, A4')}</ButtonFile>
             <ButtonFile href={`/api/editions/${edition.id}/documentation.pdf?paper=letter`}>
-              PDF, letter
+              {say('PDF, letter')}
             </ButtonFile>
-            <ButtonLink href={labelsPage({ editions: [edition.id] })}>Labels for its prints</ButtonLink>
+            <ButtonLink href={labelsPage({ editions: [edition.id] })}>
+              {say('Labels for its prints')}
+            </ButtonLink>
           </p>
         </section>
         <ArchiveEdition edition={edition} onKept={hold} />
@@ -80,7 +91,7 @@ export function EditionPage({ edition }: { edition: Edition }) {
 }
 
 function piecesWords(pieces: number): string {
-  return pieces === 1 ? 'one piece' : `${pieces} pieces`;
+  return say('{pieces, plural, one {one piece} other {{pieces} pieces}}', { pieces });
 }
 
 function PlanFigures({ plan }: { plan: EditionPlan }) {
@@ -88,17 +99,20 @@ function PlanFigures({ plan }: { plan: EditionPlan }) {
   return (
     <div className="edition-figures">
       <Figure value={tearDown?.parentSheets == null ? '–' : String(tearDown.parentSheets)}>
-        sheets to buy
-        {tearDown?.pieces.length ? `, ${piecesWords(tearDown.pieces.length)} from each` : ': size not known'}
+        {tearDown?.pieces.length
+          ? say('sheets to buy, {pieces} from each', { pieces: piecesWords(tearDown.pieces.length) })
+          : say('sheets to buy: size not known')}
       </Figure>
       <Figure value={inkGrams ? rangeOf(inkGrams) : '–'} {...(inkGrams ? { beside: 'g' } : {})}>
-        ink{inkGrams ? `, ${basisWords(inkGrams)}` : ': inked area not known'}
+        {inkGrams ? say('ink, {basis}', { basis: basisWords(inkGrams) }) : say('ink: inked area not known')}
       </Figure>
-      <Figure value={hoursRange(minutes)} beside="h">
-        with two people, {basisWords(minutes)}
+      <Figure value={hoursRange(minutes)} beside={say('h')}>
+        {say('with two people, {basis}', { basis: basisWords(minutes) })}
       </Figure>
       <Figure value={String(rackPlaces.needed)}>
-        places to dry{rackPlaces.missing ? `, ${rackPlaces.missing} too few` : ''}
+        {rackPlaces.missing
+          ? say('places to dry, {missing} too few', { missing: rackPlaces.missing })
+          : say('places to dry')}
       </Figure>
     </div>
   );
@@ -109,7 +123,7 @@ function PlanParts({ plan }: { plan: EditionPlan }) {
   return (
     <div className="edition-plan">
       <section className="edition-part">
-        <h2 className="big">Sheets</h2>
+        <h2 className="big">{say('Sheets')}</h2>
         <table className="edition-table">
           <tbody>
             {sheets.map(({ what, sheets: count, words }) => (
@@ -119,25 +133,31 @@ function PlanParts({ plan }: { plan: EditionPlan }) {
               </tr>
             ))}
             <tr>
-              <th scope="row">In all, on the good paper</th>
+              <th scope="row">{say('In all, on the good paper')}</th>
               <td className="big">{plan.sheetsInAll}</td>
             </tr>
             <tr>
-              <th scope="row">Newsprint before it, common practice</th>
-              <td className="big">
-                {newsprint.low} to {newsprint.high}
-              </td>
+              <th scope="row">{say('Newsprint before it, common practice')}</th>
+              <td className="big">{say('{low} to {high}', { low: newsprint.low, high: newsprint.high })}</td>
             </tr>
           </tbody>
         </table>
         <p className="soft">
           {spoilage.basis === 'this room'
-            ? `Spoilage: this room’s, ${percent(spoilage.value)} of the sound ones (95 % interval ${percent(spoilage.low)} to ${percent(spoilage.high)}) from ${spoilage.impressions} impressions.`
+            ? say(
+                'Spoilage: this room’s, {percent} of the sound ones (95 % interval {percent2} to {percent3}) from {impressions} impressions.',
+                {
+                  percent: percent(spoilage.value),
+                  percent2: percent(spoilage.low),
+                  percent3: percent(spoilage.high),
+                  impressions: spoilage.impressions,
+                },
+              )
             : spoilage.warnings[0]}
         </p>
       </section>
       <section className="edition-part">
-        <h2 className="big">Paper</h2>
+        <h2 className="big">{say('Paper')}</h2>
         {tearDown && (
           <div
             className="edition-chart"
@@ -151,19 +171,26 @@ function PlanParts({ plan }: { plan: EditionPlan }) {
           ))}
           {growthMm && (
             <li>
-              Damp it grows {mm(growthMm.long)} on its long side and {mm(growthMm.short)} on its short one,
-              from memory: measure one.
+              {say(
+                'Damp it grows {mm} on its long side and {mm2} on its short one, from memory: measure one.',
+                { mm: mm(growthMm.long), mm2: mm(growthMm.short) },
+              )}
             </li>
           )}
           {paperGrams && (
-            <li>All sheets weigh {Math.round(paperGrams.value)} g dry, by the stated weight.</li>
+            <li>
+              {say('All sheets weigh {paperGrams} g dry, by the stated weight.', {
+                paperGrams: Math.round(paperGrams.value),
+              })}
+            </li>
           )}
         </ul>
-        <Fold title="Where these figures come from">
+        <Fold title={say('Where these figures come from')}>
           <p>
-            How many sheets: our rule. Ink: a film of 1 to 2 g/m² on what is covered, and 30 to 60 g that slab
-            and roller keep, from memory. Minutes: {plan.minutes.warnings[0]} Pieces lie in a plain grid; a
-            mixed one sometimes gives one more.
+            {say(
+              'How many sheets: our rule. Ink: a film of 1 to 2 g/m² on what is covered, and 30 to 60 g that slab and roller keep, from memory. Minutes: {warnings} Pieces lie in a plain grid; a mixed one sometimes gives one more.',
+              { warnings: plan.minutes.warnings[0] },
+            )}
           </p>
         </Fold>
       </section>
@@ -181,13 +208,13 @@ function hoursRange({ low, high }: Measured): string {
 }
 
 function basisWords({ basis }: Measured): string {
-  return basis === 'this room' ? 'this room’s pace' : basis === 'memory' ? 'from memory' : basis;
+  return basis === 'this room' ? say('this room’s pace') : basis === 'memory' ? say('from memory') : basis;
 }
 
 function mm({ low, high }: Measured): string {
-  return `${low.toFixed(1)} to ${high.toFixed(1)} mm`;
+  return say('{low} to {high} mm', { low: fixed(low, 1), high: fixed(high, 1) });
 }
 
 function percent(share: number): string {
-  return Number.isFinite(share) ? `${Math.round(100 * share)} %` : 'any';
+  return Number.isFinite(share) ? `${Math.round(100 * share)} %` : say('any');
 }

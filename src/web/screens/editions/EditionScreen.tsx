@@ -6,14 +6,15 @@ import { editionKey, openEdition } from '../../client/editions.ts';
 import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { NotFound } from '../NotFound.tsx';
 import { Curating } from './Curating.tsx';
 import { EditionPage } from './EditionPage.tsx';
 import { PressLedger } from './PressLedger.tsx';
 
 const views = [
-  { path: '', name: 'Plan and papers' },
-  { path: 'curate', name: 'Drift and numbers' },
+  { path: '', name: say('Plan and papers') },
+  { path: 'curate', name: say('Drift and numbers') },
 ] as const;
 
 /** One edition: its plan and papers, its ledger at the press, its drift and numbers. */
@@ -23,7 +24,7 @@ export default function EditionScreen({ id, view }: { id: string; view: string }
     if (found.error instanceof FailedRequest && found.error.failure.code === 'not-found') return <NotFound />;
     return (
       <>
-        <PageHead stamp="Editions" headline="This edition could not be opened" />
+        <PageHead stamp={say('Editions')} headline={say('This edition could not be opened')} />
         <div className="edition-body">
           <FailureNotice failure={shownFailure(found.error)} />
         </div>
@@ -31,7 +32,7 @@ export default function EditionScreen({ id, view }: { id: string; view: string }
     );
   }
   const edition = found.data;
-  if (!edition) return <p className="unseen">Opening …</p>;
+  if (!edition) return <p className="unseen">{say('Opening …')}</p>;
   switch (view) {
     case 'press':
       return <PressLedger edition={edition} />;
@@ -56,10 +57,10 @@ export default function EditionScreen({ id, view }: { id: string; view: string }
 
 function EditionViews({ edition, view }: { edition: Edition; view: string }) {
   return (
-    <nav className="edition-views" aria-label="This edition">
+    <nav className="edition-views" aria-label={say('This edition')}>
       <ul>
         <li>
-          <Link href={`/works/${edition.workId}/edition`}>The work</Link>
+          <Link href={`/works/${edition.workId}/edition`}>{say('The work')}</Link>
         </li>
         {views.map(({ path, name }) => (
           <li key={path}>

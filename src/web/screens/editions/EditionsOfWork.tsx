@@ -12,6 +12,7 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { NoApproval } from './NoApproval.tsx';
 
@@ -24,7 +25,9 @@ export function EditionsOfWork({ work }: { work: WorkEntry }) {
     <>
       <PageHead
         stamp={`${work.stone.name} · ${work.title}`}
-        headline={editions.length === 0 ? 'How many prints shall there be?' : 'Editions of this work'}
+        headline={
+          editions.length === 0 ? say('How many prints shall there be?') : say('Editions of this work')
+        }
       />
       <div className="edition-body">
         <NoApproval workId={work.id} />
@@ -43,7 +46,7 @@ export function EditionsOfWork({ work }: { work: WorkEntry }) {
         )}
         {found.data && <PlanEdition work={work} first={editions.length === 0} />}
         {shelved.length > 0 && (
-          <Fold title={`${shelved.length} taken off this work`}>
+          <Fold title={say('{count} taken off this work', { count: shelved.length })}>
             <ul className="edition-lines">
               {shelved.map((edition) => (
                 <li key={edition.id}>
@@ -63,7 +66,9 @@ export function EditionsOfWork({ work }: { work: WorkEntry }) {
 
 function linesWords({ size, prints }: Edition): string {
   const numbered = prints.filter(({ kind }) => kind === 'edition').length;
-  return numbered === 0 ? `edition of ${size}` : `edition of ${size}, ${numbered} numbered`;
+  return numbered === 0
+    ? say('edition of {size}', { size })
+    : say('edition of {size}, {numbered} numbered', { size, numbered });
 }
 
 function PlanEdition({ work, first }: { work: WorkEntry; first: boolean }) {
@@ -73,7 +78,7 @@ function PlanEdition({ work, first }: { work: WorkEntry; first: boolean }) {
   const [size, setSize] = useState('5');
   const saving = useSaving<Edition>();
   const troubles = {
-    title: title.trim() === '' ? 'A title is needed.' : null,
+    title: title.trim() === '' ? say('A title is needed.') : null,
     size: numberTrouble(size, 1, 1000, { needed: true, whole: true }),
   };
   const plan = async (event: FormEvent) => {
@@ -92,32 +97,32 @@ function PlanEdition({ work, first }: { work: WorkEntry; first: boolean }) {
   return (
     <form
       className="edition-new"
-      aria-label="A new edition"
+      aria-label={say('A new edition')}
       onSubmit={(event) => void plan(event)}
       noValidate
     >
-      {!first && <h2 className="big">Another edition</h2>}
+      {!first && <h2 className="big">{say('Another edition')}</h2>}
       <div className="fields">
         <Field
-          label="Title"
+          label={say('Title')}
           value={title}
           maxLength={200}
           trouble={troubles.title}
           onChange={(event) => setTitle(event.target.value)}
         />
         <Field
-          label="Numbered prints"
+          label={say('Numbered prints')}
           inputMode="numeric"
           value={size}
           trouble={troubles.size}
-          hint="Artist’s, printer’s and other proofs come on top."
+          hint={say('Artist’s, printer’s and other proofs come on top.')}
           onChange={(event) => setSize(event.target.value)}
         />
       </div>
       {saving.trouble && <FailureNotice failure={saving.trouble} />}
       <div>
         <Button kind={first ? 'act' : 'plain'} type="submit" disabled={saving.pending}>
-          Plan the edition
+          {say('Plan the edition')}
         </Button>
       </div>
     </form>

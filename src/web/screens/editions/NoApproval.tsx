@@ -5,6 +5,7 @@ import { approvalsKey, listApprovals } from '../../client/series.ts';
 import { openWork, workKey } from '../../client/works.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { workStageWords } from '../../parts/stageWords.ts';
+import { say } from '../../words/say.ts';
 
 /** Says plainly that an edition would be printed to no standard: no pull is good to print, or the stone is not there yet. */
 export function NoApproval({ workId, linked = true }: { workId: string; linked?: boolean }) {
@@ -15,9 +16,13 @@ export function NoApproval({ workId, linked = true }: { workId: string; linked?:
   const { stage } = work.data;
   const early = workStages.indexOf(stage) < workStages.indexOf('proofs');
   return (
-    <Notice kind="caution" title="No pull is good to print:">
-      there is no standard to print to{early && `, and this stone is only at “${workStageWords[stage]}”`}.{' '}
-      {linked && <Link href={`/works/${workId}/proofs/good`}>What is missing</Link>}
+    <Notice kind="caution" title={say('No pull is good to print:')}>
+      {say('there is no standard to print to{early}.', {
+        early:
+          early &&
+          say(', and this stone is only at “{workStageWords}”', { workStageWords: workStageWords[stage] }),
+      })}{' '}
+      {linked && <Link href={`/works/${workId}/proofs/good`}>{say('What is missing')}</Link>}
     </Notice>
   );
 }

@@ -6,6 +6,8 @@ import type { Edition, LedgerEntry, LedgerState, Verdict } from '../../../record
 import { shownFailure } from '../../client/shownFailure.ts';
 import { type PressAct, pressTargets } from '../../managers/editions/pressTargets.ts';
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { BenchSending } from '../bench/BenchSending.tsx';
 import { HoldButton } from '../bench/HoldButton.tsx';
 import { useBenchKeys } from '../bench/useBenchKeys.ts';
@@ -19,26 +21,26 @@ import { type Ledger, useLedger } from './useLedger.ts';
 const bounceMs = 500;
 
 const words: Readonly<Record<PressAct, string>> = {
-  good: 'Good',
-  second: 'Second',
-  torn: 'Torn',
-  resume: 'Go on printing',
-  gummed: 'Gummed',
-  charged: 'Slab charged',
-  'short-pause': 'Short pause',
+  good: say('Good'),
+  second: say('Second'),
+  torn: say('Torn'),
+  resume: say('Go on printing'),
+  gummed: say('Gummed'),
+  charged: say('Slab charged'),
+  'short-pause': say('Short pause'),
 };
 
 /** The ledger at the press: one large target each for good, second and torn; how many are left; when to gum. */
 export function PressLedger({ edition }: { edition: Edition }) {
   const ledger = useLedger(edition.id);
   useEffect(() => {
-    document.title = `Press: ${edition.title} · Stonetone`;
+    document.title = say('Press: {title} · Stonetone', { title: edition.title });
     document.documentElement.classList.add('at-press');
     return () => document.documentElement.classList.remove('at-press');
   }, [edition.title]);
   const { state } = ledger;
   if (state === null) {
-    if (!ledger.failed) return <p className="unseen">Opening …</p>;
+    if (!ledger.failed) return <p className="unseen">{say('Opening …')}</p>;
     const { message, remedy } = shownFailure(ledger.failed);
     return (
       <Notice kind="trouble" title={message}>
@@ -53,7 +55,7 @@ export function PressLedger({ edition }: { edition: Edition }) {
         <BenchSending outbox={ledger.outbox} />
         <PressHands ledger={ledger} state={state} />
         <Link href={`/editions/${edition.id}`} className="bench-target press-out">
-          To the edition
+          {say('To the edition')}
         </Link>
       </div>
     </div>
@@ -118,7 +120,10 @@ function PressHands({ ledger, state }: { ledger: Ledger; state: LedgerState }) {
         {around.map((what) => target(what))}
         {ledger.last && (
           <HoldButton onHeld={undo}>
-            Hold to undo <small>{undoWords(ledger.last)}</small>
+            {sayRich('Hold to undo <small>{undo}</small>', {
+              small: (words) => <small>{words}</small>,
+              undo: undoWords(ledger.last),
+            })}
           </HoldButton>
         )}
         {lastPrint && (
@@ -137,10 +142,12 @@ function PressHands({ ledger, state }: { ledger: Ledger; state: LedgerState }) {
           />
         )}
         <button type="button" className="bench-target" onClick={() => setAsking('who')}>
-          {ledger.who ? `${ledger.who} logs` : 'Who logs?'}
+          {ledger.who ? say('{who} logs', { who: ledger.who }) : say('Who logs?')}
         </button>
       </div>
-      <p className="press-keys">Space, → or the pedal: {words[first].toLowerCase()}. Hold ←: undo.</p>
+      <p className="press-keys">
+        {say('Space, → or the pedal: {words}. Hold ←: undo.', { words: words[first].toLowerCase() })}
+      </p>
     </>
   );
 }
@@ -156,12 +163,12 @@ function act(what: PressAct, ledger: Ledger, ask: (asking: Asking) => void): voi
 function undoWords(entry: LedgerEntry): string {
   if (entry.kind === 'impression') return entry.payload.verdict;
   const words: Partial<Record<LedgerEntry['kind'], string>> = {
-    charged: 'the charge',
-    paused: 'the pause',
-    resumed: 'going on',
-    checked: 'a dry check',
-    reading: 'a reading',
-    photographed: 'a photograph',
+    charged: say('the charge'),
+    paused: say('the pause'),
+    resumed: say('going on'),
+    checked: say('a dry check'),
+    reading: say('a reading'),
+    photographed: say('a photograph'),
   };
   return words[entry.kind] ?? entry.kind;
 }

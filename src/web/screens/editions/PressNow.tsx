@@ -1,5 +1,7 @@
 import type { Edition, LedgerState } from '../../../records/edition.ts';
 import { goodPrintsWanted } from '../../../studio/editions/sheetCount.ts';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { NoApproval } from './NoApproval.tsx';
 
 /** What there is to know from across the room. */
@@ -15,9 +17,14 @@ export function PressNow({ edition, state }: { edition: Edition; state: LedgerSt
       <p className="press-count">
         <b className="big">{Math.max(0, left)}</b>
         <span>
-          good ones left of {wanted}
+          {say('good ones left of {wanted}', { wanted })}
           <br />
-          <b>{state.good}</b> good · <b>{state.second}</b> second · <b>{state.torn}</b> torn
+          {sayRich('<b>{good}</b> good · <b>{second}</b> second · <b>{torn}</b> torn', {
+            b: (words) => <b>{words}</b>,
+            good: state.good,
+            second: state.second,
+            torn: state.torn,
+          })}
         </span>
       </p>
       <p className="press-charge">{chargeWords(state)}</p>
@@ -27,23 +34,29 @@ export function PressNow({ edition, state }: { edition: Edition; state: LedgerSt
 }
 
 function headWords(state: LedgerState, left: number): string {
-  if (state.gumNow) return `Gum the stone: it has stood ${minutesOf(state.stillSeconds!)}`;
-  if (state.pause) return state.pause.gummed ? 'Paused, under gum' : 'Paused: keep the stone damp';
-  if (left <= 0) return 'All good ones are printed';
-  return `Print ${state.impressions.length + 1}`;
+  if (state.gumNow)
+    return say('Gum the stone: it has stood {minutesOf}', { minutesOf: minutesOf(state.stillSeconds!) });
+  if (state.pause) return state.pause.gummed ? say('Paused, under gum') : say('Paused: keep the stone damp');
+  if (left <= 0) return say('All good ones are printed');
+  return say('Print {count}', { count: state.impressions.length + 1 });
 }
 
 function chargeWords({ lastCharge, stillSeconds }: LedgerState): string {
-  const since = stillSeconds === null || stillSeconds < 120 ? '' : ` Nothing for ${minutesOf(stillSeconds)}.`;
-  if (lastCharge === null) return `No charge of the slab logged yet.${since}`;
+  const since =
+    stillSeconds === null || stillSeconds < 120
+      ? ''
+      : say(' Nothing for {minutesOf}.', { minutesOf: minutesOf(stillSeconds) });
+  if (lastCharge === null) return say('No charge of the slab logged yet.{since}', { since });
   const { impressionsSince: n } = lastCharge;
-  return `Slab charged ${n === 0 ? 'just now' : n === 1 ? '1 print ago' : `${n} prints ago`}.${since}`;
+  return n === 0
+    ? say('Slab charged just now.{since}', { since })
+    : say('Slab charged {n, plural, one {1 print ago} other {{n} prints ago}}.{since}', { n, since });
 }
 
 function minutesOf(seconds: number): string {
   const minutes = Math.floor(seconds / 60);
-  if (minutes < 1) return 'under a minute';
-  if (minutes >= 2 * 24 * 60) return `${Math.floor(minutes / 60 / 24)} days`;
-  if (minutes >= 120) return `${Math.floor(minutes / 60)} hours`;
-  return minutes === 1 ? '1 minute' : `${minutes} minutes`;
+  if (minutes < 1) return say('under a minute');
+  if (minutes >= 2 * 24 * 60) return say('{minutes} days', { minutes: Math.floor(minutes / 60 / 24) });
+  if (minutes >= 120) return say('{minutes} hours', { minutes: Math.floor(minutes / 60) });
+  return say('{minutes, plural, one {1 minute} other {{minutes} minutes}}', { minutes });
 }

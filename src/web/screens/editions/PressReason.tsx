@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import type { Verdict } from '../../../records/edition.ts';
+import { say } from '../../words/say.ts';
 
 /** What spoils a print, to be picked with an inky finger; common practice, no source. */
 const reasons: Readonly<Record<Exclude<Verdict, 'good'>, readonly string[]>> = {
-  second: ['too pale', 'too dark', 'scum', 'doubled', 'mark on paper'],
+  second: [say('too pale'), say('too dark'), 'scum', 'doubled', say('mark on paper')],
   torn: ['stuck', 'torn', 'creased', 'dropped', 'misfed'],
 };
 
@@ -23,14 +24,14 @@ export function PressReason({
   return (
     <>
       <fieldset className="press-targets">
-        <legend>{verdict === 'second' ? 'A second: why?' : 'Torn: why?'}</legend>
+        <legend>{verdict === 'second' ? say('A second: why?') : say('Torn: why?')}</legend>
         {reasons[verdict].map((reason) => (
           <button key={reason} type="button" className="bench-target" onClick={() => onReason(reason)}>
             {reason}
           </button>
         ))}
         <button type="button" className="bench-target" onClick={() => onReason(undefined)}>
-          no reason
+          {say('no reason')}
         </button>
       </fieldset>
       <form
@@ -41,7 +42,7 @@ export function PressReason({
         }}
       >
         <label>
-          Something else, in words
+          {say('Something else, in words')}
           <input
             maxLength={200}
             autoComplete="off"
@@ -50,12 +51,12 @@ export function PressReason({
           />
         </label>
         <button type="submit" className="bench-target" disabled={said === ''}>
-          Log these words
+          {say('Log these words')}
         </button>
       </form>
       <div className="press-targets">
         <button type="button" className="bench-target" onClick={onBack}>
-          Back, nothing logged
+          {say('Back, nothing logged')}
         </button>
       </div>
     </>

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { LedgerEntry } from '../../../records/edition.ts';
+import { say } from '../../words/say.ts';
 
 /** Whose hands this screen logs for: somebody who printed before, or a name of one's own. */
 export function PressWho({
@@ -13,11 +14,11 @@ export function PressWho({
 }) {
   const [typed, setTyped] = useState('');
   const name = typed.trim();
-  const all = [...people.map((one) => [one, one] as const), ['not said', null] as const];
+  const all = [...people.map((one) => [one, one] as const), [say('not said'), null] as const];
   return (
     <>
       <fieldset className="press-targets">
-        <legend>This screen logs for</legend>
+        <legend>{say('This screen logs for')}</legend>
         {all.map(([words, value]) => (
           <button
             key={words}
@@ -38,7 +39,7 @@ export function PressWho({
         }}
       >
         <label>
-          Somebody else: initials are enough
+          {say('Somebody else: initials are enough')}
           <input
             maxLength={100}
             autoComplete="off"
@@ -47,7 +48,7 @@ export function PressWho({
           />
         </label>
         <button type="submit" className="bench-target" disabled={name === ''}>
-          That is me
+          {say('That is me')}
         </button>
       </form>
     </>

@@ -12,17 +12,18 @@ import { printKindWords, printLabel } from '../../../studio/editions/printLabels
 import { Choice } from '../../parts/Choice.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { say } from '../../words/say.ts';
 
 type Given = PrintKind | '';
 
 const options: readonly (readonly [Given, string])[] = [
-  ['', 'not given yet'],
+  ['', say('not given yet')],
   ...printKinds.map((kind) => [kind, printKindWords[kind]] as const),
 ];
 const verdicts: readonly (readonly [Verdict, string])[] = [
-  ['good', 'good'],
-  ['second', 'second'],
-  ['torn', 'torn'],
+  ['good', say('good')],
+  ['second', say('second')],
+  ['torn', say('torn')],
 ];
 
 /** One impression: how it looked at the press and when dry, and what it is given as. */
@@ -58,27 +59,30 @@ export function PrintLine({
           {print && (print.number !== null || !numbered) ? printLabel(print, size, prints) : '–'}
         </span>
         <span className="soft">
-          impression {n}: {verdict}
-          {reason && `, ${reason}`}
+          {say('impression {n}: {verdict}{reason}', { n, verdict, reason: reason && `, ${reason}` })}
         </span>
         {photograph}
       </div>
       <Picks
-        label={`Impression ${n} ${checked ? `looked at again ${checkWords(checked.ageMinutes)}` : 'when dry: not looked at yet'}`}
+        label={
+          checked
+            ? say('Impression {n} looked at again {check}', { n, check: checkWords(checked.ageMinutes) })
+            : say('Impression {n} when dry: not looked at yet', { n })
+        }
         value={checked ? checked.verdict : ('' as Verdict)}
         options={verdicts}
         onPick={onCheck}
       />
       <div className="fields">
         <Choice
-          label={`Impression ${n} is given as`}
+          label={say('Impression {n} is given as', { n })}
           value={print?.kind ?? ''}
           options={options}
           onChoose={give}
         />
         {numbered && (
           <NumberField
-            label={`Number of impression ${n}`}
+            label={say('Number of impression {n}', { n })}
             value={print.number}
             least={1}
             most={1000}
@@ -100,5 +104,7 @@ function nextFree(kind: PrintKind, prints: readonly CuratedPrint[], id: string):
 }
 
 function checkWords(minutes: number | null): string {
-  return minutes === null ? 'at an age not noted' : `${ageWords(minutes)} after pulling`;
+  return minutes === null
+    ? say('at an age not noted')
+    : say('{age} after pulling', { age: ageWords(minutes) });
 }

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { addPhotograph } from '../../client/photographs.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { pictureKinds } from '../../parts/PictureButton.tsx';
+import { say } from '../../words/say.ts';
 
 /**
  * Takes a photograph of a print: it is copied to the server first, and only then logged. Printing never waits for it.
@@ -33,7 +34,9 @@ export function PrintPhotograph({
   return (
     <>
       <label className={`${className} print-photograph`}>
-        {share === null ? `Photograph print ${n}` : `Copying it in, ${Math.round(share * 100)} %`}
+        {share === null
+          ? say('Photograph print {n}', { n })
+          : say('Copying it in, {share} %', { share: Math.round(share * 100) })}
         <input
           className="unseen"
           type="file"
@@ -49,7 +52,9 @@ export function PrintPhotograph({
       </label>
       {trouble && (
         <p className="print-trouble" role="alert">
-          {trouble.message} The print itself is logged; photograph it again later.
+          {say('{message} The print itself is logged; photograph it again later.', {
+            message: trouble.message,
+          })}
         </p>
       )}
     </>

@@ -7,6 +7,7 @@ import type { PullEntry } from '../../../records/pullTones.ts';
 import { ageWords } from '../../../studio/editions/openMatters.ts';
 import { openWork, workKey } from '../../client/works.ts';
 import { workAspect } from '../../managers/proofs/workFrame.ts';
+import { say } from '../../words/say.ts';
 import { PullPicture } from '../proofs/PullPicture.tsx';
 
 const longestPx = 150;
@@ -34,14 +35,14 @@ export function PrintPictures({
             <PullPicture pull={approval} aspect={aspect} longestPx={longestPx} />
           ) : (
             <span className="pull-sheet none" style={{ width: longestPx, height: longestPx / aspect }}>
-              not named
+              {say('not named')}
             </span>
           )}
           <figcaption>
-            <b>Approval proof</b>
+            <b>{say('Approval proof')}</b>
             {approval && (
               <span>
-                pull {approval.number}, {readWords(approval)}
+                {say('pull {number}, {read}', { number: approval.number, read: readWords(approval) })}
               </span>
             )}
           </figcaption>
@@ -50,16 +51,14 @@ export function PrintPictures({
           <figure key={impression}>
             <PullPicture pull={{ ...pull, number: n }} aspect={aspect} longestPx={longestPx} />
             <figcaption>
-              <b>
-                Impression {n}, {verdictOf(impression)}
-              </b>
+              <b>{say('Impression {n}, {verdictOf}', { n, verdictOf: verdictOf(impression) })}</b>
               <span>{readWords(pull)}</span>
-              <Link href={`/works/${work}/proofs/${pull.id}/marks`}>Corners, grey chips</Link>
+              <Link href={`/works/${work}/proofs/${pull.id}/marks`}>{say('Corners, grey chips')}</Link>
             </figcaption>
           </figure>
         ))}
       </div>
-      <p className="soft">All as on the stone.</p>
+      <p className="soft">{say('All as on the stone.')}</p>
     </>
   );
 }
@@ -67,19 +66,19 @@ export function PrintPictures({
 /** How far the last photograph of a print is read, and how old the print was on it. */
 function readWords({ photographs }: PullEntry): string {
   const last = photographs.at(-1);
-  if (!last) return 'not photographed';
-  const age = last.age ? `at ${ageWords(last.age.minutes)}` : 'at an age not noted';
+  if (!last) return say('not photographed');
+  const age = last.age ? say('at {age}', { age: ageWords(last.age.minutes) }) : say('at an age not noted');
   switch (last.measuring?.state) {
     case 'measured':
-      return `read ${age}`;
+      return say('read {age}', { age });
     case 'refused':
-      return `not read: ${last.measuring.tones?.reason ?? 'it was not found'}`;
+      return say('not read: {reason}', { reason: last.measuring.tones?.reason ?? say('it was not found') });
     case 'failed':
-      return `not read: ${last.measuring.failure?.message ?? 'it failed'}`;
+      return say('not read: {message}', { message: last.measuring.failure?.message ?? say('it failed') });
     case 'waiting':
     case 'measuring':
-      return `being read, ${age}`;
+      return say('being read, {age}', { age });
     default:
-      return `kept ${age}, not read`;
+      return say('kept {age}, not read', { age });
   }
 }

@@ -2,6 +2,7 @@ import { type ReactNode, useState } from 'react';
 import { useLocation } from 'wouter';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 
 /** The form of an entry as long as it is in its list, and the way out of the list or back into it. */
@@ -44,7 +45,7 @@ export function KeptEntry<Entry extends { readonly archived: boolean; readonly v
       ) : (
         <>
           {children(onSaved, saved ? String(entry.version) : 'open')}
-          <p role="status">{saved ? 'Saved.' : ''}</p>
+          <p role="status">{saved ? say('Saved.') : ''}</p>
           <Button kind="quiet" onClick={() => void move(true)} disabled={archiving.pending}>
             {words.out}
           </Button>

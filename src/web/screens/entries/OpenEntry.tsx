@@ -5,6 +5,7 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 
 /** Opens an entry of a list, or says why it can't be shown, with the way back. */
 export function OpenEntry<Entry>({
@@ -23,10 +24,10 @@ export function OpenEntry<Entry>({
 }) {
   const entry = useQuery({ queryKey: entryKey, queryFn: open });
   if (entry.data !== undefined) return children(entry.data);
-  if (entry.isPending) return <p className="unseen">Opening the {name} …</p>;
+  if (entry.isPending) return <p className="unseen">{say('Opening the {name} …', { name })}</p>;
   return (
     <>
-      <PageHead stamp={list.stamp} headline={`This ${name} cannot be shown`} />
+      <PageHead stamp={list.stamp} headline={say('This {name} cannot be shown', { name })} />
       <div className="entry-body">
         <FailureNotice failure={shownFailure(entry.error)} />
         <ButtonLink href={list.href}>{list.words}</ButtonLink>

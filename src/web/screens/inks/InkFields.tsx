@@ -5,6 +5,7 @@ import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { Words } from '../../parts/Words.tsx';
+import { say } from '../../words/say.ts';
 import type { TypedForm } from '../useTypedForm.ts';
 
 /** So many works are offered, those that were changed last. */
@@ -27,23 +28,23 @@ export function InkFields<Entry>({ form, judged }: { form: TypedForm<Entry, InkT
   const weigh = weighingWords(form.values);
   return (
     <>
-      {line('name', { hint: 'As it is written on the tin, such as “mudbank black”.' })}
+      {line('name', { hint: say('As it is written on the tin, such as “mudbank black”.') })}
       <div className="fields">
         <MadeFor form={form} />
         {line('madeOn', { type: 'date' })}
       </div>
       <div className="fields">
-        {line('softInk', { hint: 'As the maker calls it.' })}
+        {line('softInk', { hint: say('As the maker calls it.') })}
         {line('stiffInk')}
       </div>
       <div className="fields">
-        {line('softParts', { unit: 'parts' })}
-        {line('stiffParts', { unit: 'parts' })}
+        {line('softParts', { unit: say('parts') })}
+        {line('stiffParts', { unit: say('parts') })}
         {line('inkGrams', { unit: 'g' })}
       </div>
       <div className="fields">
-        {line('modifier', { hint: 'Magnesium carbonate dulls and shortens: from practice.' })}
-        {line('modifierPercent', { unit: '%', hint: 'By weight, on the ink alone.' })}
+        {line('modifier', { hint: say('Magnesium carbonate dulls and shortens: from practice.') })}
+        {line('modifierPercent', { unit: '%', hint: say('By weight, on the ink alone.') })}
       </div>
       <p className="ink-weigh" role="status">
         {weigh}
@@ -53,7 +54,7 @@ export function InkFields<Entry>({ form, judged }: { form: TypedForm<Entry, InkT
           <Picks
             label={inkFieldWords.verdict}
             value={form.values.verdict}
-            options={[['', 'not judged yet'], ...Object.entries(inkVerdictWords)]}
+            options={[['', say('not judged yet')], ...Object.entries(inkVerdictWords)]}
             onPick={(verdict) => form.set({ verdict })}
           />
           {line('verdictWords')}
@@ -77,7 +78,7 @@ function MadeFor<Entry>({ form }: { form: TypedForm<Entry, InkTyped> }) {
   });
   const { workId } = form.values;
   const offered = (works.data ?? []).map(
-    ({ id, title, stoneName }) => [id, `${title}, on ${stoneName}`] as const,
+    ({ id, title, stoneName }) => [id, say('{title}, on {stoneName}', { title, stoneName })] as const,
   );
   const missing = workId !== '' && !offered.some(([id]) => id === workId);
   return (
@@ -85,8 +86,8 @@ function MadeFor<Entry>({ form }: { form: TypedForm<Entry, InkTyped> }) {
       label={inkFieldWords.workId}
       value={workId}
       options={[
-        ['', 'no work in particular'],
-        ...(missing ? [[workId, 'another work'] as const] : []),
+        ['', say('no work in particular')],
+        ...(missing ? [[workId, say('another work')] as const] : []),
         ...offered,
       ]}
       onChoose={(chosen) => form.set({ workId: chosen })}

@@ -9,20 +9,22 @@ import { ListPage } from '../../parts/ListPage.tsx';
 import { ListTools } from '../../parts/ListTools.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { ShowMore } from '../../parts/ShowMore.tsx';
+import { say } from '../../words/say.ts';
 import { type Shelf, useShelvedList } from '../useShelvedList.ts';
 
 const verdicts: readonly (readonly [InkVerdict | 'all', string])[] = [
-  ['all', 'All'],
-  ['good', 'Printed well'],
-  ['too soft', 'Too soft'],
-  ['too stiff', 'Too stiff'],
+  ['all', say('All')],
+  ['good', say('Printed well')],
+  ['too soft', say('Too soft')],
+  ['too stiff', say('Too stiff')],
 ];
 
 /** What to do first. */
 const first = (
   <p>
-    Log what is on the slab now: how much soft and stiff ink by weight, what modifier, and at what length a
-    string of it breaks. When it has printed, say what the prints said: the next mix can start from it.
+    {say(
+      'Log what is on the slab now: how much soft and stiff ink by weight, what modifier, and at what length a string of it breaks. When it has printed, say what the prints said: the next mix can start from it.',
+    )}
   </p>
 );
 
@@ -45,30 +47,30 @@ export default function InkList() {
   const settled = pages.isSuccess && !pages.isPlaceholderData;
   return (
     <ListPage
-      stamp={<Link href="/mixing">Mixing</Link>}
-      headline={nothingYet ? 'Ink' : 'Which ink printed how?'}
-      act={{ href: '/inks/new', words: 'Log a mix' }}
+      stamp={<Link href="/mixing">{say('Mixing')}</Link>}
+      headline={nothingYet ? say('Ink') : say('Which ink printed how?')}
+      act={{ href: '/inks/new', words: say('Log a mix') }}
       failed={pages.error}
       empty={nothingYet}
-      emptyTitle="No mix of ink is logged yet"
+      emptyTitle={say('No mix of ink is logged yet')}
       emptyWords={first}
     >
       {!nothingYet && (
-        <ListTools label="Search names and notes" typed={list.typed} onType={list.setTyped}>
+        <ListTools label={say('Search names and notes')} typed={list.typed} onType={list.setTyped}>
           <Picks
-            label="What the prints said"
+            label={say('What the prints said')}
             shownLabel={false}
             value={verdict}
             options={verdicts}
             onPick={setVerdict}
           />
           <Picks<Shelf>
-            label="Which mixes"
+            label={say('Which mixes')}
             shownLabel={false}
             value={list.archived}
             options={[
-              ['no', 'In use'],
-              ['yes', 'Used up'],
+              ['no', say('In use')],
+              ['yes', say('Used up')],
             ]}
             onPick={list.setArchived}
           />
@@ -76,18 +78,18 @@ export default function InkList() {
       )}
       <FoundStatus found={settled && narrowed ? inks.length : null} />
       {inks.length > 0 && (
-        <ul className="entry-lines" aria-label="Mixes of ink">
+        <ul className="entry-lines" aria-label={say('Mixes of ink')}>
           {inks.map((ink) => (
             <InkLine key={ink.id} ink={ink} />
           ))}
         </ul>
       )}
       {settled && narrowed && inks.length === 0 && (
-        <p className="list-foot">No mix is found so. Ask for any, or for fewer words.</p>
+        <p className="list-foot">{say('No mix is found so. Ask for any, or for fewer words.')}</p>
       )}
       {pages.hasNextPage && (
         <p className="list-foot">
-          <ShowMore pages={pages}>Show older mixes</ShowMore>
+          <ShowMore pages={pages}>{say('Show older mixes')}</ShowMore>
         </p>
       )}
     </ListPage>
@@ -101,10 +103,16 @@ const InkLine = memo(function InkLine({ ink }: { ink: InkEntry }) {
       <Link href={`/inks/${ink.id}`}>
         <span className="entry-name">
           <b className="big">{ink.name}</b>
-          <span className="soft">{ink.workTitle ? `for ${ink.workTitle}` : 'for no work in particular'}</span>
+          <span className="soft">
+            {ink.workTitle
+              ? say('for {workTitle}', { workTitle: ink.workTitle })
+              : say('for no work in particular')}
+          </span>
         </span>
         <span>{inkFacts(ink).join(', ')}</span>
-        <span className="entry-end">{ink.verdict ? inkVerdictWords[ink.verdict] : 'not judged yet'}</span>
+        <span className="entry-end">
+          {ink.verdict ? inkVerdictWords[ink.verdict] : say('not judged yet')}
+        </span>
       </Link>
     </li>
   );

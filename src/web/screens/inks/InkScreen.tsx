@@ -5,6 +5,8 @@ import { archiveInk, inkKey, inksKey, openInk, saveInk } from '../../client/inks
 import { type InkTyped, inkFieldWords, inkOfTyped, inkTroubles, inkTyped } from '../../managers/inkForm.ts';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { KeptEntry } from '../entries/KeptEntry.tsx';
 import { OpenEntry } from '../entries/OpenEntry.tsx';
 import { useKeepEntry } from '../entries/useKeepEntry.ts';
@@ -17,7 +19,7 @@ export default function InkScreen({ id }: { id: string }) {
   return (
     <OpenEntry
       name="mix"
-      list={{ href: '/inks', stamp: 'Ink', words: 'To the mixes of ink' }}
+      list={{ href: '/inks', stamp: say('Ink'), words: say('To the mixes of ink') }}
       entryKey={inkKey(id)}
       open={() => openInk(id)}
     >
@@ -33,11 +35,15 @@ function InkPage({ ink }: { ink: InkEntry }) {
       <PageHead
         stamp={
           <>
-            <Link href="/inks">Ink</Link>
+            <Link href="/inks">{say('Ink')}</Link>
             {ink.workTitle && (
               <>
                 {' '}
-                · for <Link href={`/works/${ink.workId}`}>{ink.workTitle}</Link>
+                {'· '}
+                {sayRich('for <link>{workTitle}</link>', {
+                  link: (words) => <Link href={`/works/${ink.workId}`}>{words}</Link>,
+                  workTitle: ink.workTitle,
+                })}
               </>
             )}
           </>
@@ -49,7 +55,7 @@ function InkPage({ ink }: { ink: InkEntry }) {
           <KeptEntry
             entry={ink}
             listHref="/inks"
-            words={{ out: 'It is used up', back: 'Put it back on the list' }}
+            words={{ out: say('It is used up'), back: say('Put it back on the list') }}
             keep={keep}
             archive={(archived) => archiveInk(ink.id, ink.version, archived)}
           >
@@ -75,7 +81,7 @@ function InkForm({ ink, onSaved }: { ink: InkEntry; onSaved: (kept: InkEntry) =>
     return kept;
   };
   return (
-    <SaveForm label={ink.name} act="Save the mix" form={form} words={inkFieldWords} onSave={save}>
+    <SaveForm label={ink.name} act={say('Save the mix')} form={form} words={inkFieldWords} onSave={save}>
       <InkFields form={form} judged />
     </SaveForm>
   );

@@ -8,6 +8,7 @@ import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Figure } from '../../parts/Figure.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
+import { say } from '../../words/say.ts';
 
 /** Where a mix may start from: the drawing of the work, and the last mix that printed well. */
 export function InkStart({
@@ -20,7 +21,7 @@ export function InkStart({
   return (
     <div className="ink-start">
       {workId === null ? (
-        <p>Say below which work it is for, and its drawing says where to start from and how much.</p>
+        <p>{say('Say below which work it is for, and its drawing says where to start from and how much.')}</p>
       ) : (
         <FromDrawing workId={workId} onTake={onTake} />
       )}
@@ -38,19 +39,23 @@ function FromDrawing({ workId, onTake }: { workId: string; onTake: (typed: Parti
   });
   if (found.error) return <FailureNotice failure={shownFailure(found.error)} />;
   const answer = found.data;
-  if (!answer) return <p className="unseen">Reckoning …</p>;
+  if (!answer) return <p className="unseen">{say('Reckoning …')}</p>;
   return (
     <section aria-labelledby="from-drawing">
       <h2 id="from-drawing" className="big">
-        From the drawing
+        {say('From the drawing')}
       </h2>
       {answer.parts && (
         <div className="ink-figures">
-          <Figure value={`${answer.parts.soft}:${answer.parts.stiff}`}>soft to stiff, by weight</Figure>
+          <Figure value={`${answer.parts.soft}:${answer.parts.stiff}`}>
+            {say('soft to stiff, by weight')}
+          </Figure>
           {answer.proofsGrams && (
-            <Figure value={gramsRange(answer.proofsGrams)}>of ink for the proofs</Figure>
+            <Figure value={gramsRange(answer.proofsGrams)}>{say('of ink for the proofs')}</Figure>
           )}
-          {answer.editionGrams && <Figure value={gramsRange(answer.editionGrams)}>for the edition</Figure>}
+          {answer.editionGrams && (
+            <Figure value={gramsRange(answer.editionGrams)}>{say('for the edition')}</Figure>
+          )}
         </div>
       )}
       <p>{answer.why}</p>
@@ -61,21 +66,23 @@ function FromDrawing({ workId, onTake }: { workId: string; onTake: (typed: Parti
       ))}
       <div className="fields">
         <NumberField
-          label="Proofs"
+          label={say('Proofs')}
           value={pulls.proofs}
           least={0}
           most={1000}
           onValue={(proofs) => setPulls((now) => ({ ...now, proofs: Math.round(proofs ?? 0) }))}
         />
         <NumberField
-          label="Sheets of the edition"
+          label={say('Sheets of the edition')}
           value={pulls.edition}
           least={0}
           most={1000}
           onValue={(edition) => setPulls((now) => ({ ...now, edition: Math.round(edition ?? 0) }))}
         />
       </div>
-      {answer.parts && <Button onClick={() => onTake(typedOfAnswer(answer))}>Start from the drawing</Button>}
+      {answer.parts && (
+        <Button onClick={() => onTake(typedOfAnswer(answer))}>{say('Start from the drawing')}</Button>
+      )}
     </section>
   );
 }
@@ -91,19 +98,20 @@ function LastGood({ workId, onTake }: { workId: string | null; onTake: (typed: P
   return (
     <section aria-labelledby="last-good">
       <h2 id="last-good" className="big">
-        The last that printed well
+        {say('The last that printed well')}
       </h2>
       {ink ? (
         <>
           <p>
             <Link href={`/inks/${ink.id}`}>{ink.name}</Link>
-            {ink.workTitle && `, for ${ink.workTitle}`}: {inkFacts(ink).join(', ')}.
+            {ink.workTitle && say(', for {workTitle}', { workTitle: ink.workTitle })}:{' '}
+            {inkFacts(ink).join(', ')}.
           </p>
-          <Button onClick={() => onTake(typedOfInk(ink))}>Start from it</Button>
+          <Button onClick={() => onTake(typedOfInk(ink))}>{say('Start from it')}</Button>
         </>
       ) : (
         <p className="soft">
-          None is known yet: once a mix has printed, say on its page what the prints said.
+          {say('None is known yet: once a mix has printed, say on its page what the prints said.')}
         </p>
       )}
     </section>

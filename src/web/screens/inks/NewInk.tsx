@@ -8,6 +8,7 @@ import { type InkTyped, inkFieldWords, inkOfTyped, inkTroubles, inkTyped } from 
 import { localText } from '../../managers/localMoment.ts';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
+import { say } from '../../words/say.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 import { InkFields } from './InkFields.tsx';
 import { InkStart } from './InkStart.tsx';
@@ -20,7 +21,7 @@ export default function NewInk() {
   const [today] = useState(() => localText(new Date().toISOString()).slice(0, 10));
   const form = useTypedForm<InkEntry, InkTyped>({
     entry: null,
-    shelf: `new ink ${asked}`,
+    shelf: say('new ink {asked}', { asked }),
     typedOf: () => inkTyped(null, today, asked),
     check: inkTroubles,
     send: (typed) => addInk({ ...inkOfTyped(typed), strings: [] }),
@@ -36,9 +37,15 @@ export default function NewInk() {
   };
   return (
     <>
-      <PageHead stamp={<Link href="/inks">Ink</Link>} headline="What is on the slab?" />
+      <PageHead stamp={<Link href="/inks">{say('Ink')}</Link>} headline={say('What is on the slab?')} />
       <div className="ink-body">
-        <SaveForm label="A new mix" act="Log the mix" form={form} words={inkFieldWords} onSave={log}>
+        <SaveForm
+          label={say('A new mix')}
+          act={say('Log the mix')}
+          form={form}
+          words={inkFieldWords}
+          onSave={log}
+        >
           <InkFields form={form} judged={false} />
         </SaveForm>
         <InkStart workId={form.values.workId || null} onTake={(typed) => form.set(typed)} />

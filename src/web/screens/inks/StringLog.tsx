@@ -6,6 +6,7 @@ import { Button } from '../../parts/Button.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 
 /** How long a string of the mix was each time somebody tried it, and a line for the next. */
@@ -31,17 +32,18 @@ export function StringLog({ ink, onKept }: { ink: InkEntry; onKept: (kept: InkEn
   return (
     <section className="ink-strings" aria-labelledby="strings-head">
       <h2 id="strings-head" className="big">
-        The string
+        {say('The string')}
       </h2>
       <p className="soft">
-        Draw some up on the knife and see at what length it breaks. Printers often want 1 to 2 cm: common
-        practice and memory, no source.
+        {say(
+          'Draw some up on the knife and see at what length it breaks. Printers often want 1 to 2 cm: common practice and memory, no source.',
+        )}
       </p>
       {ink.strings.length > 0 && (
         <ul>
           {ink.strings.map((reading) => (
             <li key={`${reading.at} ${reading.cm}`}>
-              <b className="big">{reading.cm} cm</b>
+              <b className="big">{say('{cm} cm', { cm: reading.cm })}</b>
               <span>
                 {dayWords(reading.at)}
                 {reading.note && `, ${reading.note}`}
@@ -51,10 +53,10 @@ export function StringLog({ ink, onKept }: { ink: InkEntry; onKept: (kept: InkEn
         </ul>
       )}
       {!ink.archived && (
-        <form aria-label="Log a string" noValidate onSubmit={(event) => void log(event)}>
+        <form aria-label={say('Log a string')} noValidate onSubmit={(event) => void log(event)}>
           <div className="fields">
             <Field
-              label="It broke at"
+              label={say('It broke at')}
               unit="cm"
               inputMode="decimal"
               autoComplete="off"
@@ -63,7 +65,7 @@ export function StringLog({ ink, onKept }: { ink: InkEntry; onKept: (kept: InkEn
               onChange={(event) => setCm(event.target.value)}
             />
             <Field
-              label="Where, how"
+              label={say('Where, how')}
               autoComplete="off"
               maxLength={200}
               value={note}
@@ -71,7 +73,7 @@ export function StringLog({ ink, onKept }: { ink: InkEntry; onKept: (kept: InkEn
             />
           </div>
           <Button type="submit" disabled={saving.pending}>
-            Log the string
+            {say('Log the string')}
           </Button>
         </form>
       )}

@@ -8,20 +8,24 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 
 /** What every column of the exported tables means, and in which unit it stands. */
 export default function ColumnsScreen() {
   const columns = useQuery({ queryKey: exportColumnsKey, queryFn: readExportColumns });
   return (
     <>
-      <PageHead stamp={<Link href="/keeping">Keeping</Link>} headline="What the tables hold" />
+      <PageHead
+        stamp={<Link href="/keeping">{say('Keeping')}</Link>}
+        headline={say('What the tables hold')}
+      />
       <div className="entry-body columns">
         {columns.isError && <FailureNotice failure={shownFailure(columns.error)} />}
-        {columns.isPending && <p className="soft">Reading the list of columns …</p>}
+        {columns.isPending && <p className="soft">{say('Reading the list of columns …')}</p>}
         <p>
-          Each kind of record is one table and one list, under its name. An empty cell means: not known. Times
-          carry their zone; lists and parts stand as JSON in one cell. A text that a spreadsheet could take
-          for a formula begins with an apostrophe.
+          {say(
+            'Each kind of record is one table and one list, under its name. An empty cell means: not known. Times carry their zone; lists and parts stand as JSON in one cell. A text that a spreadsheet could take for a formula begins with an apostrophe.',
+          )}
         </p>
         {columns.data?.kinds.map((kind) => (
           <Kind key={kind.name} kind={kind} />
@@ -37,9 +41,9 @@ function Kind({ kind: { name, words, columns } }: { kind: ExportedKind }) {
       <table className="columns-table" aria-label={name}>
         <thead>
           <tr>
-            <th scope="col">Column</th>
-            <th scope="col">Unit</th>
-            <th scope="col">What it says</th>
+            <th scope="col">{say('Column')}</th>
+            <th scope="col">{say('Unit')}</th>
+            <th scope="col">{say('What it says')}</th>
           </tr>
         </thead>
         <tbody>

@@ -5,6 +5,8 @@ import { Button } from '../../parts/Button.tsx';
 import { byteWords } from '../../parts/byteWords.ts';
 import { Field } from '../../parts/Field.tsx';
 import { Fold } from '../../parts/Fold.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 
 /** Where copies go: to be chosen at first, to be changed later, or to be given up. */
 export function CopiesFolder({
@@ -28,19 +30,19 @@ export function CopiesFolder({
     if (typed.trim() !== '') void send(typed.trim());
   };
   const form = (
-    <form className="copies-folder" aria-label="Where copies go" onSubmit={submit} noValidate>
+    <form className="copies-folder" aria-label={say('Where copies go')} onSubmit={submit} noValidate>
       <Field
-        label="Folder on this machine"
-        hint="Its whole path, such as /media/copies or D:\copies. It must be there already."
+        label={say('Folder on this machine')}
+        hint={say('Its whole path, such as /media/copies or D:\\copies. It must be there already.')}
         autoComplete="off"
         spellCheck={false}
         maxLength={2000}
         value={typed}
-        trouble={missing ? 'A folder is needed.' : null}
+        trouble={missing ? say('A folder is needed.') : null}
         onChange={(event) => setTyped(event.target.value)}
       />
       <Button kind={folder === null ? 'act' : 'plain'} type="submit" disabled={pending}>
-        {pending ? 'Looking at it …' : 'Send copies there'}
+        {pending ? say('Looking at it …') : say('Send copies there')}
       </Button>
     </form>
   );
@@ -48,15 +50,17 @@ export function CopiesFolder({
   return (
     <div className="copies-place">
       <p>
-        They go to <b className="path">{folder}</b>
-        {freeBytes !== null && <span className="soft"> with {byteWords(freeBytes)} free</span>}
+        {sayRich('They go to <b>{folder}</b>', { b: (words) => <b className="path">{words}</b>, folder })}
+        {freeBytes !== null && (
+          <span className="soft"> {say('with {byte} free', { byte: byteWords(freeBytes) })}</span>
+        )}
       </p>
-      <Fold title="Another folder, or no more copies">
+      <Fold title={say('Another folder, or no more copies')}>
         {form}
         <Button kind="quiet" disabled={pending || busy !== null} onClick={() => void send(null)}>
-          Make no more copies
+          {say('Make no more copies')}
         </Button>
-        <p className="soft">Those that were made stay where they are.</p>
+        <p className="soft">{say('Those that were made stay where they are.')}</p>
       </Fold>
     </div>
   );

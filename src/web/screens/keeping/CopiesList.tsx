@@ -7,6 +7,8 @@ import { byteWords } from '../../parts/byteWords.ts';
 import { dayWords } from '../../parts/entryWords.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 
 /** What went wrong with copies, those that there are, each to be read back, and which of them stay. */
 export function CopiesList({
@@ -20,28 +22,38 @@ export function CopiesList({
   if (folder === null)
     return (
       <p>
-        If this machine dies, everything in it dies too. Choose a folder on another disk, such as a drive that
-        stays plugged in: a copy goes there once a day, with every record and photograph, and is read back
-        before an older one goes.
+        {say(
+          'If this machine dies, everything in it dies too. Choose a folder on another disk, such as a drive that stays plugged in: a copy goes there once a day, with every record and photograph, and is read back before an older one goes.',
+        )}
       </p>
     );
   return (
     <>
       {failed && (
         <Notice kind="caution" title={failed.failure.message}>
-          {failed.failure.remedy} It is tried again every hour; last tried {dayWords(failed.at)}.{' '}
           {lastGood
-            ? `The last good copy is of ${dayWords(lastGood.madeAt)}: ${lastGood.file}.`
-            : 'There is no good copy yet.'}
+            ? say(
+                '{remedy} It is tried again every hour; last tried {day}. The last good copy is of {day2}: {file}.',
+                {
+                  remedy: failed.failure.remedy,
+                  day: dayWords(failed.at),
+                  day2: dayWords(lastGood.madeAt),
+                  file: lastGood.file,
+                },
+              )
+            : say('{remedy} It is tried again every hour; last tried {day}. There is no good copy yet.', {
+                remedy: failed.failure.remedy,
+                day: dayWords(failed.at),
+              })}
         </Notice>
       )}
       {sameDisk === true && (
-        <Notice kind="caution" title="The copies lie on the disk that holds the records.">
-          What takes this disk takes both. Choose a folder on another one.
+        <Notice kind="caution" title={say('The copies lie on the disk that holds the records.')}>
+          {say('What takes this disk takes both. Choose a folder on another one.')}
         </Notice>
       )}
       {copies.length > 0 && (
-        <ul className="copy-lines" aria-label="Copies">
+        <ul className="copy-lines" aria-label={say('Copies')}>
           {copies.map((copy) => (
             <CopyLine
               key={copy.day}
@@ -52,13 +64,16 @@ export function CopiesList({
           ))}
         </ul>
       )}
-      {copies.length === 0 && <p>The first copy is made within the hour, or at once by “Copy now”.</p>}
-      <Fold title="Which are kept, and how one is put back">
+      {copies.length === 0 && (
+        <p>{say('The first copy is made within the hour, or at once by “Copy now”.')}</p>
+      )}
+      <Fold title={say('Which are kept, and how one is put back')}>
         <p>{thinningWords(keeps)}</p>
         <p>
-          One is put back by <code>stonetone restore FILE --data FOLDER</code> into a folder that is empty or
-          not there yet; what is in use now is never written over. Any machine’s <code>tar</code> opens it
-          too.
+          {sayRich(
+            'One is put back by {code} into a folder that is empty or not there yet; what is in use now is never written over. Any machine’s {code2} opens it too.',
+            { code: <code>stonetone restore FILE --data FOLDER</code>, code2: <code>tar</code> },
+          )}
         </p>
       </Fold>
     </>
@@ -74,12 +89,16 @@ function CopyLine({ copy, busy, onCheck }: { copy: DailyCopy; busy: boolean; onC
         <p className={check?.failure ? 'field-trouble' : 'soft'}>{checkWords(check)}</p>
         {check?.concerns.map((concern) => (
           <p key={concern} className="soft">
-            Mind: {concern}
+            {say('Mind: {concern}', { concern })}
           </p>
         ))}
       </div>
-      <Button disabled={busy} onClick={onCheck} aria-label={`Read it back: ${isoDayWords(day)}`}>
-        Read it back
+      <Button
+        disabled={busy}
+        onClick={onCheck}
+        aria-label={say('Read it back: {isoDay}', { isoDay: isoDayWords(day) })}
+      >
+        {say('Read it back')}
       </Button>
     </li>
   );

@@ -9,6 +9,7 @@ import { busyWords, copiesHeadline } from '../../managers/copiesTold.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { CopiesFolder } from './CopiesFolder.tsx';
 import { CopiesList } from './CopiesList.tsx';
 import { TakeRecordsOut } from './TakeRecordsOut.tsx';
@@ -41,19 +42,19 @@ export default function KeepingScreen() {
   const state = copies.data;
   return (
     <>
-      <PageHead stamp="Keeping" headline={state ? copiesHeadline(state) : 'What is kept'}>
+      <PageHead stamp={say('Keeping')} headline={state ? copiesHeadline(state) : say('What is kept')}>
         {state && state.folder !== null && (
           <Button kind="act" disabled={state.busy !== null} onClick={() => void act(copyNow())}>
-            {state.busy?.act === 'copying' ? 'Copying …' : 'Copy now'}
+            {state.busy?.act === 'copying' ? say('Copying …') : say('Copy now')}
           </Button>
         )}
       </PageHead>
       <div className="keeping">
         <section className="keeping-part" aria-labelledby="copies-head">
           <h2 id="copies-head" className="big">
-            Daily copies
+            {say('Daily copies')}
           </h2>
-          {copies.isPending && <p className="soft">Looking at the copies …</p>}
+          {copies.isPending && <p className="soft">{say('Looking at the copies …')}</p>}
           {copies.isError && <FailureNotice failure={shownFailure(copies.error)} />}
           {trouble && <FailureNotice failure={trouble} />}
           {state && (
@@ -71,15 +72,17 @@ export default function KeepingScreen() {
           <ul className="keeping-ways">
             <li>
               <Link href="/protocols">
-                <span className="big">Protocols of other studios</span>
-                <span className="soft">Bring one in, read it, lay it beside a work of your own.</span>
+                <span className="big">{say('Protocols of other studios')}</span>
+                <span className="soft">
+                  {say('Bring one in, read it, lay it beside a work of your own.')}
+                </span>
               </Link>
             </li>
             <li>
               <Link href="/labels">
-                <span className="big">Labels</span>
+                <span className="big">{say('Labels')}</span>
                 <span className="soft">
-                  For stones, bottles and prints, with a code that leads to the record.
+                  {say('For stones, bottles and prints, with a code that leads to the record.')}
                 </span>
               </Link>
             </li>

@@ -4,6 +4,7 @@ import { fetchExport } from '../../client/exports.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { say } from '../../words/say.ts';
 
 /** Hands a file that is here to the browser's own downloads. */
 function handOver(file: Blob, name: string): void {
@@ -34,21 +35,22 @@ export function TakeRecordsOut() {
   return (
     <section className="keeping-part" aria-labelledby="export-head">
       <h2 id="export-head" className="big">
-        The records as tables
+        {say('The records as tables')}
       </h2>
       <p>
-        Everything that was typed, logged and measured, of one moment: a table (CSV) and a list (JSON) of each
-        kind, in one archive. Photographs are no part of it; a copy holds those.
+        {say(
+          'Everything that was typed, logged and measured, of one moment: a table (CSV) and a list (JSON) of each kind, in one archive. Photographs are no part of it; a copy holds those.',
+        )}
       </p>
       {trouble && <FailureNotice failure={trouble} />}
       <p className="keeping-acts">
         <Button disabled={packing} onClick={() => void take()}>
-          {packing ? 'Packing …' : 'Take the records out'}
+          {packing ? say('Packing …') : say('Take the records out')}
         </Button>
-        <Link href="/keeping/columns">What each column means</Link>
+        <Link href="/keeping/columns">{say('What each column means')}</Link>
       </p>
       <p role="status" className="unseen">
-        {packing ? 'Packing the records; a year takes some seconds.' : ''}
+        {packing ? say('Packing the records; a year takes some seconds.') : ''}
       </p>
     </section>
   );

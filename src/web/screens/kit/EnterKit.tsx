@@ -9,6 +9,7 @@ import { PageHead } from '../../parts/PageHead.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
 import { Words } from '../../parts/Words.tsx';
+import { say } from '../../words/say.ts';
 import { useKeepEntry } from '../entries/useKeepEntry.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 
@@ -27,7 +28,7 @@ export default function EnterKit() {
   const keep = useKeepEntry<KitEntry>(kitEntryKey, kitKey);
   const form = useTypedForm<KitEntry, KitTyped>({
     entry: null,
-    shelf: 'new kit',
+    shelf: say('new kit'),
     typedOf: () => nothing,
     check: (typed) => kitOfTyped(tool, typed).troubles,
     send: (typed) => addKit(kitOfTyped(tool, typed).draft!),
@@ -42,16 +43,16 @@ export default function EnterKit() {
   };
   return (
     <>
-      <PageHead stamp={<Link href="/kit">Kit</Link>} headline="What is worked with?" />
+      <PageHead stamp={<Link href="/kit">{say('Kit')}</Link>} headline={say('What is worked with?')} />
       <div className="entry-body">
         <SaveForm
-          label="New in the kit"
-          act="Enter it"
+          label={say('New in the kit')}
+          act={say('Enter it')}
           form={form}
           words={kitFieldWords(tool)}
           onSave={enter}
         >
-          <Picks label="It is" value={tool} options={tools} onPick={setTool} />
+          <Picks label={say('It is')} value={tool} options={tools} onPick={setTool} />
           <KitFields
             tool={tool}
             typed={form.values}
@@ -59,7 +60,7 @@ export default function EnterKit() {
             set={(field, value) => form.set({ [field]: value })}
           />
           <Words
-            label="Note"
+            label={say('Note')}
             maxLength={10_000}
             value={form.values.note ?? ''}
             onChange={(event) => form.set({ note: event.target.value })}

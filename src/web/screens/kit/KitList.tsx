@@ -10,22 +10,24 @@ import { ListPage } from '../../parts/ListPage.tsx';
 import { ListTools } from '../../parts/ListTools.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { ShowMore } from '../../parts/ShowMore.tsx';
+import { say } from '../../words/say.ts';
 import { type Shelf, useShelvedList } from '../useShelvedList.ts';
 
 const tools: readonly (readonly [KitTool | 'all', string])[] = [
-  ['all', 'All'],
-  ['roller', 'Rollers'],
-  ['ink', 'Inks'],
-  ['press', 'Press set-ups'],
-  ['cloth', 'Cloths'],
-  ['paper', 'Papers'],
+  ['all', say('All')],
+  ['roller', say('Rollers')],
+  ['ink', say('Inks')],
+  ['press', say('Press set-ups')],
+  ['cloth', say('Cloths')],
+  ['paper', say('Papers')],
 ];
 
 /** What to do first. */
 const first = (
   <p>
-    Begin with the roller and the press set-up that are in use now. At the bench they are picked by a touch,
-    never typed, and the log keeps what was known of them that day.
+    {say(
+      'Begin with the roller and the press set-up that are in use now. At the bench they are picked by a touch, never typed, and the log keeps what was known of them that day.',
+    )}
   </p>
 );
 
@@ -47,24 +49,30 @@ export default function KitList() {
   const settled = pages.isSuccess && !pages.isPlaceholderData;
   return (
     <ListPage
-      stamp={<Link href="/mixing">Mixing</Link>}
-      headline={nothingYet ? 'The kit' : 'What is worked with'}
-      act={{ href: '/kit/new', words: 'Enter a tool' }}
+      stamp={<Link href="/mixing">{say('Mixing')}</Link>}
+      headline={nothingYet ? say('The kit') : say('What is worked with')}
+      act={{ href: '/kit/new', words: say('Enter a tool') }}
       failed={pages.error}
       empty={nothingYet}
-      emptyTitle="Nothing is in the kit yet"
+      emptyTitle={say('Nothing is in the kit yet')}
       emptyWords={first}
     >
       {!nothingYet && (
-        <ListTools label="Search names and notes" typed={list.typed} onType={list.setTyped}>
-          <Picks label="Which tools" shownLabel={false} value={tool} options={tools} onPick={setTool} />
+        <ListTools label={say('Search names and notes')} typed={list.typed} onType={list.setTyped}>
+          <Picks
+            label={say('Which tools')}
+            shownLabel={false}
+            value={tool}
+            options={tools}
+            onPick={setTool}
+          />
           <Picks<Shelf>
-            label="In use or taken out"
+            label={say('In use or taken out')}
             shownLabel={false}
             value={list.archived}
             options={[
-              ['no', 'In use'],
-              ['yes', 'Taken out'],
+              ['no', say('In use')],
+              ['yes', say('Taken out')],
             ]}
             onPick={list.setArchived}
           />
@@ -72,18 +80,20 @@ export default function KitList() {
       )}
       <FoundStatus found={settled && narrowed ? kit.length : null} />
       {kit.length > 0 && (
-        <ul className="entry-lines" aria-label="The kit">
+        <ul className="entry-lines" aria-label={say('The kit')}>
           {kit.map((entry) => (
             <KitLine key={entry.id} entry={entry} />
           ))}
         </ul>
       )}
       {settled && narrowed && kit.length === 0 && (
-        <p className="list-foot">Nothing of the kit is found so. Ask for any tool, or for fewer words.</p>
+        <p className="list-foot">
+          {say('Nothing of the kit is found so. Ask for any tool, or for fewer words.')}
+        </p>
       )}
       {pages.hasNextPage && (
         <p className="list-foot">
-          <ShowMore pages={pages}>Show what was entered before</ShowMore>
+          <ShowMore pages={pages}>{say('Show what was entered before')}</ShowMore>
         </p>
       )}
     </ListPage>
@@ -100,7 +110,7 @@ const KitLine = memo(function KitLine({ entry }: { entry: KitEntry }) {
           <b className="big">{entry.name}</b>
           <span className="soft">{kitToolWords[entry.tool].toLowerCase()}</span>
         </span>
-        <span>{facts.length > 0 ? facts.join(', ') : 'nothing noted of it'}</span>
+        <span>{facts.length > 0 ? facts.join(', ') : say('nothing noted of it')}</span>
       </Link>
     </li>
   );

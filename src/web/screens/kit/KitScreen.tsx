@@ -7,6 +7,7 @@ import { KitFields } from '../../parts/KitFields.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
 import { Words } from '../../parts/Words.tsx';
+import { say } from '../../words/say.ts';
 import { KeptEntry } from '../entries/KeptEntry.tsx';
 import { OpenEntry } from '../entries/OpenEntry.tsx';
 import { useKeepEntry } from '../entries/useKeepEntry.ts';
@@ -17,7 +18,7 @@ export default function KitScreen({ id }: { id: string }) {
   return (
     <OpenEntry
       name="tool or set-up"
-      list={{ href: '/kit', stamp: 'Kit', words: 'To the kit' }}
+      list={{ href: '/kit', stamp: say('Kit'), words: say('To the kit') }}
       entryKey={kitEntryKey(id)}
       open={() => openKit(id)}
     >
@@ -33,7 +34,7 @@ function KitPage({ entry }: { entry: KitEntry }) {
       <PageHead
         stamp={
           <>
-            <Link href="/kit">Kit</Link> · {kitToolWords[entry.tool]}
+            <Link href="/kit">{say('Kit')}</Link> · {kitToolWords[entry.tool]}
           </>
         }
         headline={entry.name}
@@ -42,14 +43,14 @@ function KitPage({ entry }: { entry: KitEntry }) {
         <KeptEntry
           entry={entry}
           listHref="/kit"
-          words={{ out: 'It is no longer used', back: 'It is used again' }}
+          words={{ out: say('It is no longer used'), back: say('It is used again') }}
           keep={keep}
           archive={(archived) => archiveKit(entry.id, entry.version, archived)}
         >
           {(onSaved, key) => <KitForm key={key} entry={entry} onSaved={onSaved} />}
         </KeptEntry>
         <p className="soft">
-          Logs keep the words that it was picked with; a change here leaves them as they are.
+          {say('Logs keep the words that it was picked with; a change here leaves them as they are.')}
         </p>
       </div>
     </>
@@ -70,7 +71,7 @@ function KitForm({ entry, onSaved }: { entry: KitEntry; onSaved: (kept: KitEntry
     return kept;
   };
   return (
-    <SaveForm label={entry.name} act="Save it" form={form} words={kitFieldWords(tool)} onSave={save}>
+    <SaveForm label={entry.name} act={say('Save it')} form={form} words={kitFieldWords(tool)} onSave={save}>
       <KitFields
         tool={tool}
         typed={form.values}
@@ -78,7 +79,7 @@ function KitForm({ entry, onSaved }: { entry: KitEntry; onSaved: (kept: KitEntry
         set={(field, value) => form.set({ [field]: value })}
       />
       <Words
-        label="Note"
+        label={say('Note')}
         maxLength={10_000}
         value={form.values.note ?? ''}
         onChange={(event) => form.set({ note: event.target.value })}

@@ -20,6 +20,8 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { Ticks } from '../../parts/Ticks.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 
 /** Chooses what one sheet of labels is made for. */
 export default function LabelScreen() {
@@ -33,54 +35,55 @@ export default function LabelScreen() {
   return (
     <>
       <PageHead
-        stamp={
-          <>
-            <Link href="/keeping">Keeping</Link> · labels
-          </>
-        }
+        stamp={sayRich('<link>Keeping</link> · labels', {
+          link: (words) => <Link href="/keeping">{words}</Link>,
+        })}
         headline={labelCountWords(count)}
       >
         {nothing ? null : count.labels === 0 ? (
           <Button kind="act" disabled>
-            Make the sheet
+            {say('Make the sheet')}
           </Button>
         ) : (
           <ButtonFile kind="act" href={labelSheetAddress(chosen, paper)}>
-            Make the sheet
+            {say('Make the sheet')}
           </ButtonFile>
         )}
       </PageHead>
       {nothing ? (
         <EmptyPage
-          title="Nothing is entered that could carry a label"
+          title={say('Nothing is entered that could carry a label')}
           act={
             <ButtonLink kind="act" href="/stones/new">
-              Enter a stone
+              {say('Enter a stone')}
             </ButtonLink>
           }
         >
           <p>
-            Labels are for stones, bottles and the prints of an edition, each with a code that leads to its
-            page.
+            {say(
+              'Labels are for stones, bottles and the prints of an edition, each with a code that leads to its page.',
+            )}
           </p>
         </EmptyPage>
       ) : (
         <div className="entry-body labels">
-          {labelled.isPending && <p className="soft">Looking for stones, bottles and prints …</p>}
+          {labelled.isPending && <p className="soft">{say('Looking for stones, bottles and prints …')}</p>}
           {labelled.isError && <FailureNotice failure={shownFailure(labelled.error)} />}
           <Picks<Paper>
-            label="Paper"
+            label={say('Paper')}
             value={paper}
             options={[
               ['a4', 'A4'],
-              ['letter', 'Letter'],
+              ['letter', say('Letter')],
             ]}
             onPick={setPaper}
           />
           {labelled.data && <LabelTicks labelled={labelled.data} chosen={chosen} choose={setChosen} />}
           <p className="soft">
-            Twelve a page, to cut apart. The code on each leads to its page at {location.origin}: another
-            device follows it only where Stonetone answers on the network under that address.
+            {say(
+              'Twelve a page, to cut apart. The code on each leads to its page at {origin}: another device follows it only where Stonetone answers on the network under that address.',
+              { origin: location.origin },
+            )}
           </p>
         </div>
       )}
@@ -118,26 +121,28 @@ function LabelTicks({
     <>
       {ticks(
         'stones',
-        'Stones',
+        say('Stones'),
         stones.map(({ id, name }) => [id, name]),
-        'No stone is entered yet.',
+        say('No stone is entered yet.'),
       )}
       {ticks(
         'editions',
-        'Prints of editions',
+        say('Prints of editions'),
         editions.map(({ id, title, prints }) => [id, `${title}, ${printsWords(prints.length)}`]),
-        'No edition is entered yet.',
+        say('No edition is entered yet.'),
       )}
       {picked.map((edition) => {
         const own = edition.prints.filter(({ kind }) => kind !== 'destroyed');
         return own.length === 0 ? (
           <p key={edition.id} className="soft">
-            No print of {edition.title} is numbered yet: that is done where its impressions are chosen.
+            {say('No print of {title} is numbered yet: that is done where its impressions are chosen.', {
+              title: edition.title,
+            })}
           </p>
         ) : (
           <Ticks
             key={edition.id}
-            label={`Only these of ${edition.title} (none ticked: all)`}
+            label={say('Only these of {title} (none ticked: all)', { title: edition.title })}
             values={chosen.prints}
             options={own.map((print) => [print.impression, printLabel(print, edition.size, edition.prints)])}
             onTick={(prints) => choose({ ...chosen, prints })}
@@ -146,16 +151,18 @@ function LabelTicks({
       })}
       {ticks(
         'batches',
-        'Bottles',
+        say('Bottles'),
         batches.map(({ id, name }) => [id, name]),
-        <>
-          No bottle is in the batch log yet. <Link href="/batches/new">Log one</Link>
-        </>,
+        sayRich('No bottle is in the batch log yet. <link>Log one</link>', {
+          link: (words) => <Link href="/batches/new">{words}</Link>,
+        }),
       )}
     </>
   );
 }
 
 function printsWords(count: number): string {
-  return count === 0 ? 'none numbered yet' : count === 1 ? 'one print' : `${count} prints`;
+  return count === 0
+    ? say('none numbered yet')
+    : say('{count, plural, one {one print} other {{count} prints}}', { count });
 }

@@ -3,6 +3,8 @@ import type { LineStage } from '../../../records/run.ts';
 import { lineStages } from '../../../studio/bench/lineStages.ts';
 import { doorCardAddress, startCardAddress } from '../../client/materials.ts';
 import { Choice } from '../../parts/Choice.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 
 const stages = lineStages.map(({ stage, name }) => [stage, name] as const);
 
@@ -12,16 +14,18 @@ export function CardLinks() {
   return (
     <div className="list-foot card-links">
       <a href={doorCardAddress}>
-        Card for the door <span className="soft">PDF</span>
+        {sayRich('Card for the door <span>PDF</span>', {
+          span: (words) => <span className="soft">{words}</span>,
+        })}
       </a>
       <Choice
-        label="Card beside the stone for"
+        label={say('Card beside the stone for')}
         value={stage}
         options={stages}
         onChoose={(chosen) => setStage(chosen as LineStage)}
       />
       <a href={startCardAddress(stage)}>
-        This card <span className="soft">PDF</span>
+        {sayRich('This card <span>PDF</span>', { span: (words) => <span className="soft">{words}</span> })}
       </a>
     </div>
   );

@@ -7,6 +7,7 @@ import { Field } from '../../parts/Field.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { Ticks } from '../../parts/Ticks.tsx';
 import { Words } from '../../parts/Words.tsx';
+import { say } from '../../words/say.ts';
 import type { TypedForm } from '../useTypedForm.ts';
 
 const hazards = Object.entries(hazardWords) as [HazardClass, string][];
@@ -29,12 +30,14 @@ export function MaterialFields({ form }: { form: TypedForm<Material, MaterialTyp
   const words = (field: keyof MaterialTyped) => form.values[field].split(' ').filter(Boolean);
   return (
     <>
-      {line('name', { hint: 'By what it is, such as low-odour white spirit, not by what it is sold as.' })}
+      {line('name', {
+        hint: say('By what it is, such as low-odour white spirit, not by what it is sold as.'),
+      })}
       <Picks
         label={materialFieldWords.read}
         value={form.values.read}
         options={[
-          ['', 'not yet'],
+          ['', say('not yet')],
           ['yes', 'yes'],
         ]}
         onPick={(read) => form.set({ read })}

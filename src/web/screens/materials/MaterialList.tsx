@@ -9,15 +9,16 @@ import { ListTools } from '../../parts/ListTools.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { ShowMore } from '../../parts/ShowMore.tsx';
+import { say } from '../../words/say.ts';
 import { type Shelf, useShelvedList } from '../useShelvedList.ts';
 import { CardLinks } from './CardLinks.tsx';
 
 /** What to do first. */
 const first = (
   <p>
-    Take the safety data sheets that came with what is in the room, and enter what they say: the card for the
-    door and the cards beside the stone are set from it. What is not entered stays a blank on them, never a
-    guess.
+    {say(
+      'Take the safety data sheets that came with what is in the room, and enter what they say: the card for the door and the cards beside the stone are set from it. What is not entered stays a blank on them, never a guess.',
+    )}
   </p>
 );
 
@@ -38,23 +39,23 @@ export default function MaterialList() {
   const settled = pages.isSuccess && !pages.isPlaceholderData;
   return (
     <ListPage
-      stamp={<Link href="/room">Room and hands</Link>}
-      headline={nothingYet ? 'Materials and hazards' : 'What is in the room'}
-      act={{ href: '/materials/new', words: 'Enter a material' }}
+      stamp={<Link href="/room">{say('Room and hands')}</Link>}
+      headline={nothingYet ? say('Materials and hazards') : say('What is in the room')}
+      act={{ href: '/materials/new', words: say('Enter a material') }}
       failed={pages.error}
       empty={nothingYet}
-      emptyTitle="No material is entered yet"
+      emptyTitle={say('No material is entered yet')}
       emptyWords={first}
     >
       {!nothingYet && (
-        <ListTools label="Search names and statements" typed={list.typed} onType={list.setTyped}>
+        <ListTools label={say('Search names and statements')} typed={list.typed} onType={list.setTyped}>
           <Picks<Shelf>
-            label="Which materials"
+            label={say('Which materials')}
             shownLabel={false}
             value={list.archived}
             options={[
-              ['no', 'In the room'],
-              ['yes', 'No longer'],
+              ['no', say('In the room')],
+              ['yes', say('No longer')],
             ]}
             onPick={list.setArchived}
           />
@@ -65,24 +66,24 @@ export default function MaterialList() {
       {list.archived === 'no' &&
         keptApart(materials).map((words) => (
           <div key={words} className="list-foot">
-            <Notice kind="danger" title="Keep apart:">
+            <Notice kind="danger" title={say('Keep apart:')}>
               {words}
             </Notice>
           </div>
         ))}
       {materials.length > 0 && (
-        <ul className="entry-lines" aria-label="Materials">
+        <ul className="entry-lines" aria-label={say('Materials')}>
           {materials.map((material) => (
             <MaterialLine key={material.id} material={material} />
           ))}
         </ul>
       )}
       {settled && narrowed && materials.length === 0 && (
-        <p className="list-foot">No material is found so. Ask for fewer words.</p>
+        <p className="list-foot">{say('No material is found so. Ask for fewer words.')}</p>
       )}
       {pages.hasNextPage && (
         <p className="list-foot">
-          <ShowMore pages={pages}>Show older entries</ShowMore>
+          <ShowMore pages={pages}>{say('Show older entries')}</ShowMore>
         </p>
       )}
     </ListPage>
@@ -92,8 +93,8 @@ export default function MaterialList() {
 function MaterialLine({ material }: { material: Material }) {
   const { flashPointC, limitMgPerM3, sheetPlace } = material;
   const figures = [
-    flashPointC !== null && `flash point ${flashPointC} °C`,
-    limitMgPerM3 !== null && `limit ${limitMgPerM3} mg/m³`,
+    flashPointC !== null && say('flash point {flashPointC} °C', { flashPointC }),
+    limitMgPerM3 !== null && say('limit {limitMgPerM3} mg/m³', { limitMgPerM3 }),
   ].filter((words) => words !== false);
   return (
     <li>
@@ -103,7 +104,9 @@ function MaterialLine({ material }: { material: Material }) {
           <span className="soft">{figures.join(', ')}</span>
         </span>
         <span>{hazardsTold(material)}</span>
-        <span className="entry-end">{sheetPlace === '' ? 'where its sheet lies is not entered' : ''}</span>
+        <span className="entry-end">
+          {sheetPlace === '' ? say('where its sheet lies is not entered') : ''}
+        </span>
       </Link>
     </li>
   );

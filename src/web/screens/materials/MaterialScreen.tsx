@@ -19,6 +19,7 @@ import {
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
+import { say } from '../../words/say.ts';
 import { KeptEntry } from '../entries/KeptEntry.tsx';
 import { OpenEntry } from '../entries/OpenEntry.tsx';
 import { useKeepEntry } from '../entries/useKeepEntry.ts';
@@ -30,7 +31,7 @@ export default function MaterialScreen({ id }: { id: string }) {
   return (
     <OpenEntry
       name="material"
-      list={{ href: '/materials', stamp: 'Materials and hazards', words: 'To the register' }}
+      list={{ href: '/materials', stamp: say('Materials and hazards'), words: say('To the register') }}
       entryKey={materialKey(id)}
       open={() => openMaterial(id)}
     >
@@ -43,17 +44,20 @@ function MaterialPage({ material }: { material: Material }) {
   const keep = useKeepEntry<Material>(materialKey, materialsKey);
   return (
     <>
-      <PageHead stamp={<Link href="/materials">Materials and hazards</Link>} headline={material.name} />
+      <PageHead
+        stamp={<Link href="/materials">{say('Materials and hazards')}</Link>}
+        headline={material.name}
+      />
       <div className="entry-body beside">
         <div className="entry-cautions">
-          <Notice kind={material.hazards?.length === 0 ? 'aside' : 'caution'} title="On its sheet:">
+          <Notice kind={material.hazards?.length === 0 ? 'aside' : 'caution'} title={say('On its sheet:')}>
             {hazardsTold(material)}
           </Notice>
         </div>
         <KeptEntry
           entry={material}
           listHref="/materials"
-          words={{ out: 'It is no longer in the room', back: 'It is back in the room' }}
+          words={{ out: say('It is no longer in the room'), back: say('It is back in the room') }}
           keep={keep}
           archive={(archived) => archiveMaterial(material.id, material.version, archived)}
         >
@@ -79,7 +83,7 @@ function MaterialForm({ material, onSaved }: { material: Material; onSaved: (kep
   return (
     <SaveForm
       label={material.name}
-      act="Save the material"
+      act={say('Save the material')}
       form={form}
       words={materialFieldWords}
       onSave={save}

@@ -12,6 +12,7 @@ import {
 } from '../../managers/room/materialForm.ts';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
+import { say } from '../../words/say.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 import { MaterialFields } from './MaterialFields.tsx';
 
@@ -21,7 +22,7 @@ export default function NewMaterial() {
   const queries = useQueryClient();
   const form = useTypedForm<Material, MaterialTyped>({
     entry: null,
-    shelf: 'new material',
+    shelf: say('new material'),
     typedOf: materialTyped,
     check: materialTroubles,
     send: (typed) => addMaterial(materialOfTyped(typed)),
@@ -38,13 +39,13 @@ export default function NewMaterial() {
   return (
     <>
       <PageHead
-        stamp={<Link href="/materials">Materials and hazards</Link>}
-        headline="What does its safety data sheet say?"
+        stamp={<Link href="/materials">{say('Materials and hazards')}</Link>}
+        headline={say('What does its safety data sheet say?')}
       />
       <div className="entry-body">
         <SaveForm
-          label="A new material"
-          act="Enter the material"
+          label={say('A new material')}
+          act={say('Enter the material')}
           form={form}
           words={materialFieldWords}
           onSave={enter}

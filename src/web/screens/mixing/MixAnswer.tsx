@@ -3,6 +3,7 @@ import { askMixture } from '../../client/mixtures.ts';
 import { amountWords } from '../../parts/amountWords.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
 import { AskAnswer, AskHow } from '../asking/AskAnswer.tsx';
 
 /** The answer to a mixing question: figures large, then how, from what source, and what to mind. */
@@ -24,13 +25,13 @@ export function MixAnswer({
             ))}
           </dl>
           {figures.every(({ low }) => low === null) && (
-            <p className="soft">No ± of its own: as exact as what was typed.</p>
+            <p className="soft">{say('No ± of its own: as exact as what was typed.')}</p>
           )}
           {cautions.map((caution) => (
             <Notice
               key={caution}
               kind={/acid INTO/.test(caution) ? 'danger' : 'caution'}
-              title={/acid INTO/.test(caution) ? 'Danger:' : 'Mind:'}
+              title={/acid INTO/.test(caution) ? say('Danger:') : say('Mind:')}
             >
               {caution}
             </Notice>
@@ -38,7 +39,7 @@ export function MixAnswer({
           <AskHow formula={formula} source={source} />
           {mixed && (
             <p>
-              <ButtonLink href="/batches/new">Log what you mixed</ButtonLink>
+              <ButtonLink href="/batches/new">{say('Log what you mixed')}</ButtonLink>
             </p>
           )}
         </>
@@ -55,7 +56,7 @@ function AnswerFigure({ figure: { name, value, unit, low, high } }: { figure: Mi
       <dd>
         <span className="big">{words.value}</span>{' '}
         {unit !== '1' && unit !== name && (
-          <span className="ask-unit">{unit === '1/ml' ? 'to 1 ml' : unit}</span>
+          <span className="ask-unit">{unit === '1/ml' ? say('to 1 ml') : unit}</span>
         )}
         <span className="soft ask-doubt">{words.interval}</span>
       </dd>

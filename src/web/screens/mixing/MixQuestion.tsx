@@ -7,6 +7,7 @@ import type { MixForm } from '../../managers/mixing/mixForm.ts';
 import { mixForms } from '../../managers/mixing/mixForms.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { AskFields } from '../asking/AskFields.tsx';
 import { NotFound } from '../NotFound.tsx';
 import { askedParts } from './askedParts.ts';
@@ -26,12 +27,13 @@ function Question({ form }: { form: MixForm }) {
   return (
     <div className="ask">
       <div className="ask-left">
-        <PageHead stamp={<Link href="/mixing">Mixing: other questions</Link>} headline={form.asks} />
+        <PageHead stamp={<Link href="/mixing">{say('Mixing: other questions')}</Link>} headline={form.asks} />
         <AskFields form={form} typed={typed} onType={setTyped}>
           {form.acid && (
-            <Notice kind="danger" title="Where it is acid:">
-              acid into water or gum, never the other way; gloves and eye protection. Nitric never near
-              alcohol, solvent or oily rags: it can set them on fire. The safety data sheet comes first.
+            <Notice kind="danger" title={say('Where it is acid:')}>
+              {say(
+                'acid into water or gum, never the other way; gloves and eye protection. Nitric never near alcohol, solvent or oily rags: it can set them on fire. The safety data sheet comes first.',
+              )}
             </Notice>
           )}
         </AskFields>

@@ -3,15 +3,16 @@ import { Link } from 'wouter';
 import { mixForms } from '../../managers/mixing/mixForms.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 
 /** The mixing questions, in a printer's words. */
 export default function MixingIndex() {
   return (
     <>
-      <PageHead stamp="Mixing" headline="What do you want to know?">
-        <ButtonLink href="/batches">Batch log</ButtonLink>
-        <ButtonLink href="/inks">Ink</ButtonLink>
-        <ButtonLink href="/kit">Kit</ButtonLink>
+      <PageHead stamp={say('Mixing')} headline={say('What do you want to know?')}>
+        <ButtonLink href="/batches">{say('Batch log')}</ButtonLink>
+        <ButtonLink href="/inks">{say('Ink')}</ButtonLink>
+        <ButtonLink href="/kit">{say('Kit')}</ButtonLink>
       </PageHead>
       <ul className="ask-index">
         {mixForms.map(({ kind, asks, such }) => (

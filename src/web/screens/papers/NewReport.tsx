@@ -12,6 +12,7 @@ import {
 import { Field } from '../../parts/Field.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
+import { say } from '../../words/say.ts';
 import { useKeepEntry } from '../entries/useKeepEntry.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 
@@ -21,7 +22,7 @@ export default function NewReport() {
   const keep = useKeepEntry<Report>(reportKey, reportsKey);
   const form = useTypedForm<Report, ReportTyped>({
     entry: null,
-    shelf: 'new report',
+    shelf: say('new report'),
     typedOf: reportTyped,
     check: reportTroubles,
     send: (typed) => addReport(reportOfTyped(typed)),
@@ -36,11 +37,14 @@ export default function NewReport() {
   };
   return (
     <>
-      <PageHead stamp={<Link href="/reports">Reports</Link>} headline="What is it about, and for whom?" />
+      <PageHead
+        stamp={<Link href="/reports">{say('Reports')}</Link>}
+        headline={say('What is it about, and for whom?')}
+      />
       <div className="entry-body">
         <SaveForm
-          label="A new report"
-          act="Begin the report"
+          label={say('A new report')}
+          act={say('Begin the report')}
           form={form}
           words={reportFieldWords}
           onSave={begin}

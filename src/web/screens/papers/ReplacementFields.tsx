@@ -11,6 +11,7 @@ import {
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
 import type { TypedForm } from '../useTypedForm.ts';
 
 /** Materials that others took the place of; amounts before are typed, since no record of them is kept. */
@@ -22,7 +23,7 @@ export function ReplacementFields({ form }: { form: TypedForm<Report, ReportType
     queryFn: ({ signal }) => listMaterials({ search: '', archived: 'no' }, null, signal),
   });
   const register = [
-    ['', 'not entered'] as const,
+    ['', say('not entered')] as const,
     ...(materials.data?.materials ?? []).map(({ id, name }) => [id, name] as const),
   ];
   return (
@@ -45,7 +46,7 @@ export function ReplacementFields({ form }: { form: TypedForm<Report, ReportType
         </p>
       )}
       <Button onClick={() => form.set(withReplacement(form.values, all.length, {}))}>
-        {all.length === 0 ? 'A material was replaced' : 'One more'}
+        {all.length === 0 ? say('A material was replaced') : say('One more')}
       </Button>
     </fieldset>
   );
@@ -81,21 +82,23 @@ function OneReplacement({
     />
   );
   return (
-    <div className="replacement" role="group" aria-label={`Replaced material ${number}`}>
+    <div className="replacement" role="group" aria-label={say('Replaced material {number}', { number })}>
       <div className="fields">
-        {line('before', 'Used before', { hint: 'By what it is.' })}
-        {sheet('beforeMaterialId', 'Its entry in the register')}
+        {line('before', say('Used before'), { hint: say('By what it is.') })}
+        {sheet('beforeMaterialId', say('Its entry in the register'))}
       </div>
       <div className="fields">
-        {line('beforeMl', 'How much, for the same works', { unit: 'ml', inputMode: 'decimal' })}
-        {line('beforeFrom', 'Where that is from')}
+        {line('beforeMl', say('How much, for the same works'), { unit: 'ml', inputMode: 'decimal' })}
+        {line('beforeFrom', say('Where that is from'))}
       </div>
       <div className="fields">
-        {line('now', 'What takes its place', { hint: 'As plans name it, such as tannic solution.' })}
-        {sheet('nowMaterialId', 'Its own entry in the register')}
+        {line('now', say('What takes its place'), {
+          hint: say('As plans name it, such as tannic solution.'),
+        })}
+        {sheet('nowMaterialId', say('Its own entry in the register'))}
       </div>
       <Button kind="quiet" onClick={() => onChange(null)}>
-        Leave this one out
+        {say('Leave this one out')}
       </Button>
     </div>
   );

@@ -11,6 +11,7 @@ import { Field } from '../../parts/Field.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { Ticks } from '../../parts/Ticks.tsx';
 import { Words } from '../../parts/Words.tsx';
+import { say } from '../../words/say.ts';
 import type { TypedForm } from '../useTypedForm.ts';
 import { ReplacementFields } from './ReplacementFields.tsx';
 
@@ -99,17 +100,17 @@ function ChosenRecords({ form }: { form: TypedForm<Report, ReportTyped> }) {
       {ticks(
         'works',
         (works.data?.works ?? []).map(({ id, title, stoneName }) => [id, `${title}, ${stoneName}`]),
-        'There is no work yet that it could tell of.',
+        say('There is no work yet that it could tell of.'),
       )}
       {ticks(
         'comparisons',
         (comparisons.data?.comparisons ?? []).map(({ id, title }) => [id, title]),
-        'There is no comparison yet that it could show.',
+        say('There is no comparison yet that it could show.'),
       )}
       {ticks(
         'editions',
         editions.map(({ id, title }) => [id, title]),
-        'The works chosen have no edition.',
+        say('The works chosen have no edition.'),
       )}
     </>
   );
@@ -118,10 +119,11 @@ function ChosenRecords({ form }: { form: TypedForm<Report, ReportTyped> }) {
 /** The figures that the words may name, as they stand now. */
 function FigureNames({ figures }: { figures: readonly ReportFigure[] }) {
   return (
-    <Fold title="Figures that your words may name">
+    <Fold title={say('Figures that your words may name')}>
       <p>
-        Write a name in braces, such as {'{pulls}'}: the figure takes its place whenever the report is set.
-        They are those of the report as it was saved last.
+        {say(
+          "Write a name in braces, such as '{'pulls'}': the figure takes its place whenever the report is set. They are those of the report as it was saved last.",
+        )}
       </p>
       <dl className="figure-names">
         {figures.map((figure) => (

@@ -5,16 +5,18 @@ import { figureText } from '../../../studio/papers/report/reportWords.ts';
 import { comparisonFile } from '../../client/comparisons.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
 
 /** A report as it would be handed out now, with where each figure is kept. */
 export function ReportPreview({ report }: { report: SetReport }) {
   const figures = new Map(report.figures.map((figure) => [figure.name, figure]));
   return (
-    <article className="report-preview" aria-label="The report as it stands">
+    <article className="report-preview" aria-label={say('The report as it stands')}>
       {report.unknownFigures.length > 0 && (
-        <Notice kind="caution" title="No figure is called">
-          {report.unknownFigures.map((name) => `{${name}}`).join(', ')}. It stands in the words as you typed
-          it.
+        <Notice kind="caution" title={say('No figure is called')}>
+          {say('{unknownFigures}. It stands in the words as you typed it.', {
+            unknownFigures: report.unknownFigures.map((name) => `{${name}}`).join(', '),
+          })}
         </Notice>
       )}
       {report.parts.map(({ name, blocks }) => (
@@ -27,7 +29,7 @@ export function ReportPreview({ report }: { report: SetReport }) {
           ))}
         </section>
       ))}
-      <Fold title="Where each figure is kept">
+      <Fold title={say('Where each figure is kept')}>
         <dl className="figure-names">
           {report.figures.map((figure) => (
             <div key={figure.name}>
@@ -98,10 +100,10 @@ function Block({ block, figures }: { block: ReportBlock; figures: ReadonlyMap<st
           <p>{block.finding ?? notRecorded}</p>
           {block.finding !== null && (
             <div className="report-pair">
-              <img src={comparisonFile(block.id, 'stone.jpg', 480)} alt="The stone" />
+              <img src={comparisonFile(block.id, 'stone.jpg', 480)} alt={say('The stone')} />
               <img
                 src={comparisonFile(block.id, 'proof.jpg', 480)}
-                alt="The print, turned to lie as the stone does"
+                alt={say('The print, turned to lie as the stone does')}
               />
             </div>
           )}
@@ -110,13 +112,17 @@ function Block({ block, figures }: { block: ReportBlock; figures: ReadonlyMap<st
     case 'balance':
       return (
         <>
-          <h3>By hazard class</h3>
+          <h3>{say('By hazard class')}</h3>
           <dl className="report-lines">
             {block.rows.map(({ hazard, words, before, now, less }) => (
               <div key={hazard}>
                 <dt>{words}</dt>
                 <dd>
-                  before {told(before)}, now {told(now)}, less by {told(less)}
+                  {say('before {told}, now {told2}, less by {told3}', {
+                    told: told(before),
+                    told2: told(now),
+                    told3: told(less),
+                  })}
                 </dd>
               </div>
             ))}

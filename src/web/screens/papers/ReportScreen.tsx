@@ -26,6 +26,7 @@ import { ButtonFile } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
+import { say } from '../../words/say.ts';
 import { KeptEntry } from '../entries/KeptEntry.tsx';
 import { OpenEntry } from '../entries/OpenEntry.tsx';
 import { useKeepEntry } from '../entries/useKeepEntry.ts';
@@ -38,7 +39,7 @@ export default function ReportScreen({ id }: { id: string }) {
   return (
     <OpenEntry
       name="report"
-      list={{ href: '/reports', stamp: 'Reports', words: 'To the reports' }}
+      list={{ href: '/reports', stamp: say('Reports'), words: say('To the reports') }}
       entryKey={reportKey(id)}
       open={() => openReport(id)}
     >
@@ -61,13 +62,13 @@ function ReportPage({ report }: { report: Report }) {
   });
   return (
     <>
-      <PageHead stamp={<Link href="/reports">Reports</Link>} headline={report.title} />
+      <PageHead stamp={<Link href="/reports">{say('Reports')}</Link>} headline={report.title} />
       <div className="report-page">
         <div className="report-form">
           <KeptEntry
             entry={report}
             listHref="/reports"
-            words={{ out: 'Put the report by', back: 'Bring it back' }}
+            words={{ out: say('Put the report by'), back: say('Bring it back') }}
             keep={keep}
             archive={(archived) => archiveReport(report.id, report.version, archived)}
           >
@@ -77,14 +78,18 @@ function ReportPage({ report }: { report: Report }) {
           </KeptEntry>
         </div>
         <div className="report-set">
-          <p className="stamp">As it stands, with the figures of now</p>
+          <p className="stamp">{say('As it stands, with the figures of now')}</p>
           <p className="report-files">
-            <ButtonFile href={reportFile(report.id, 'pdf')}>PDF</ButtonFile>
-            <ButtonFile href={reportFile(report.id, 'docx')}>Word processor</ButtonFile>
-            <ButtonFile href={reportFile(report.id, 'html')}>HTML</ButtonFile>
+            <ButtonFile href={reportFile(report.id, 'pdf')}>{say('PDF')}</ButtonFile>
+            <ButtonFile href={reportFile(report.id, 'docx')}>{say('Word processor')}</ButtonFile>
+            <ButtonFile href={reportFile(report.id, 'html')}>{say('HTML')}</ButtonFile>
           </p>
           {set.error && <FailureNotice failure={shownFailure(set.error)} />}
-          {set.data ? <ReportPreview report={set.data} /> : <p className="unseen">Setting the report …</p>}
+          {set.data ? (
+            <ReportPreview report={set.data} />
+          ) : (
+            <p className="unseen">{say('Setting the report …')}</p>
+          )}
         </div>
       </div>
     </>
@@ -112,7 +117,13 @@ function ReportForm({
     return kept;
   };
   return (
-    <SaveForm label={report.title} act="Save and set" form={form} words={reportFieldWords} onSave={save}>
+    <SaveForm
+      label={report.title}
+      act={say('Save and set')}
+      form={form}
+      words={reportFieldWords}
+      onSave={save}
+    >
       <ReportFields form={form} figures={figures} />
     </SaveForm>
   );

@@ -7,13 +7,14 @@ import { Button } from '../../parts/Button.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
+import { say } from '../../words/say.ts';
 
 /** The phones that are let in, each to be shut out; behind a fold those that are no longer. */
 export function DeviceLines({ devices }: { devices: readonly DeviceEntry[] }) {
   const inside = devices.filter(({ standing }) => standing === 'let-in');
   const outside = devices.filter(({ standing }) => standing !== 'let-in');
   return (
-    <section className="device-lines" aria-label="Phones that were let in">
+    <section className="device-lines" aria-label={say('Phones that were let in')}>
       {inside.length > 0 && (
         <ul>
           {inside.map((device) => (
@@ -22,15 +23,17 @@ export function DeviceLines({ devices }: { devices: readonly DeviceEntry[] }) {
         </ul>
       )}
       {outside.length > 0 && (
-        <Fold title={`No longer let in: ${outside.length}`}>
+        <Fold title={say('No longer let in: {count}', { count: outside.length })}>
           <ul>
             {outside.map((device) => (
               <li key={device.id}>
                 <b>{device.name}</b>
                 <span className="soft">
                   {device.revokedAt === null
-                    ? `not seen since ${dayWords(device.lastSeenAt)}: after 30 days it needs a new code`
-                    : `shut out ${dayWords(device.revokedAt)}`}
+                    ? say('not seen since {day}: after 30 days it needs a new code', {
+                        day: dayWords(device.lastSeenAt),
+                      })
+                    : say('shut out {day}', { day: dayWords(device.revokedAt) })}
                 </span>
               </li>
             ))}
@@ -57,19 +60,24 @@ function DeviceLine({ device }: { device: DeviceEntry }) {
     <li>
       <b>{device.name}</b>
       <span className="soft">
-        let in {dayWords(device.pairedAt)}, last seen {dayWords(device.lastSeenAt)}
+        {say('let in {day}, last seen {day2}', {
+          day: dayWords(device.pairedAt),
+          day2: dayWords(device.lastSeenAt),
+        })}
       </span>
       {asked ? (
         <span className="device-sure">
-          <span>What it has not sent yet waits on it, and can’t be sent until it has a new code.</span>
+          <span>
+            {say('What it has not sent yet waits on it, and can’t be sent until it has a new code.')}
+          </span>
           <Button kind="danger" onClick={close}>
-            Shut {device.name} out for good
+            {say('Shut {device} out for good', { device: device.name })}
           </Button>
-          <Button onClick={() => setAsked(false)}>Keep it</Button>
+          <Button onClick={() => setAsked(false)}>{say('Keep it')}</Button>
         </span>
       ) : (
-        <Button onClick={() => setAsked(true)} aria-label={`Shut out ${device.name}`}>
-          Shut out …
+        <Button onClick={() => setAsked(true)} aria-label={say('Shut out {device}', { device: device.name })}>
+          {say('Shut out …')}
         </Button>
       )}
       {failed && <FailureNotice failure={failed} />}

@@ -4,6 +4,7 @@ import { whenShutOut } from '../../client/ask.ts';
 import { callerKey } from '../../client/devices.ts';
 import { listenToEvents } from '../../client/events.ts';
 import { wasLetIn } from '../../managers/phones/letInHere.ts';
+import { say } from '../../words/say.ts';
 import { useCaller } from './useCaller.ts';
 
 const JoinScreen = lazy(() => import('./JoinScreen.tsx'));
@@ -27,11 +28,11 @@ function Inside({ queries, children }: { queries: QueryClient; children: ReactNo
   const outside = caller?.kind === 'stranger';
   const waiting = asking && !known;
   useEffect(() => (outside || waiting ? undefined : listenToEvents(queries)), [outside, waiting, queries]);
-  if (waiting) return <p className="unseen">Opening …</p>;
+  if (waiting) return <p className="unseen">{say('Opening …')}</p>;
   if (!outside) return children;
   return (
     <main id="main" tabIndex={-1}>
-      <Suspense fallback={<p className="unseen">Opening …</p>}>
+      <Suspense fallback={<p className="unseen">{say('Opening …')}</p>}>
         <JoinScreen />
       </Suspense>
     </main>

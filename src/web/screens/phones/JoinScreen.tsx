@@ -10,6 +10,8 @@ import { keepCaller } from '../../managers/phones/letInHere.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { NameDevice } from './NameDevice.tsx';
 
 /** What a phone sees that is not let in: the code first, then its name. */
@@ -19,12 +21,12 @@ export default function JoinScreen() {
   if (joined?.device) {
     return (
       <section className="join-screen">
-        <p className="stamp">Let in</p>
-        <h1 className="big">What is this phone called?</h1>
-        <p>What is logged here carries this name, and it stands on the other screen.</p>
+        <p className="stamp">{say('Let in')}</p>
+        <h1 className="big">{say('What is this phone called?')}</h1>
+        <p>{say('What is logged here carries this name, and it stands on the other screen.')}</p>
         <NameDevice
           device={joined.device}
-          act="Go to the stones"
+          act={say('Go to the stones')}
           onNamed={(device) => {
             const caller: Caller = { kind: 'device', device };
             keepCaller(localStorage, caller);
@@ -57,7 +59,7 @@ function TypeCode({ onJoined }: { onJoined: (caller: Caller) => void }) {
     }
   };
   useEffect(() => {
-    document.title = 'Let this phone in · Stonetone';
+    document.title = say('Let this phone in · Stonetone');
     if (scanned === null || begun.current) return;
     begun.current = true;
     // a code is of use once: it stays in no history
@@ -71,18 +73,20 @@ function TypeCode({ onJoined }: { onJoined: (caller: Caller) => void }) {
   const digits = code.replace(/\s/g, '').length;
   return (
     <form className="join-screen" onSubmit={submit}>
-      <p className="stamp">Stonetone</p>
-      <h1 className="big">{sending ? 'Letting this phone in …' : 'Type the code'}</h1>
+      <p className="stamp">{say('Stonetone')}</p>
+      <h1 className="big">{sending ? say('Letting this phone in …') : say('Type the code')}</h1>
       {!sending && (
         <>
           <p>
-            On the machine that runs Stonetone open <b>Phones</b> and touch <b>Let a phone in</b>. It shows
-            six digits.
+            {sayRich(
+              'On the machine that runs Stonetone open <b>Phones</b> and touch <b>Let a phone in</b>. It shows six digits.',
+              { b: (words) => <b>{words}</b> },
+            )}
           </p>
           {failed && <FailureNotice failure={failed} />}
           <div className="join-code">
             <Field
-              label="The six digits"
+              label={say('The six digits')}
               value={code}
               inputMode="numeric"
               autoComplete="one-time-code"
@@ -91,7 +95,7 @@ function TypeCode({ onJoined }: { onJoined: (caller: Caller) => void }) {
             />
           </div>
           <Button kind="act" type="submit" disabled={digits !== 6}>
-            Let this phone in
+            {say('Let this phone in')}
           </Button>
         </>
       )}

@@ -5,6 +5,8 @@ import { devicesKey, endPairing, openPairing, pairingKey, readPairing } from '..
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { CodeSquare } from './CodeSquare.tsx';
 
 /** Asks for a code, shows it while it holds, and says what became of it. */
@@ -49,17 +51,17 @@ export function LetIn() {
     return <OpenCode code={code} secondsLeft={state?.secondsLeft ?? code.secondsLeft} onEnd={end} />;
   }
   return (
-    <section className="let-in" aria-label="Let a phone in">
+    <section className="let-in" aria-label={say('Let a phone in')}>
       {failed && <FailureNotice failure={failed} />}
       <p role="status" className="let-in-said">
         {state && became(state)}
       </p>
       <Button kind="act" onClick={open}>
         {state === null
-          ? 'Let a phone in'
+          ? say('Let a phone in')
           : state.state === 'used'
-            ? 'Let another phone in'
-            : 'Show a new code'}
+            ? say('Let another phone in')
+            : say('Show a new code')}
       </Button>
     </section>
   );
@@ -75,38 +77,48 @@ function OpenCode({
   onEnd: () => void;
 }) {
   return (
-    <section className="let-in open" aria-label="The code">
-      <CodeSquare picture={code.picture} label={`QR code: opens ${code.address} with the code typed`} />
+    <section className="let-in open" aria-label={say('The code')}>
+      <CodeSquare
+        picture={code.picture}
+        label={say('QR code: opens {address} with the code typed', { address: code.address })}
+      />
       <div>
-        <p>With the phone’s camera take the square, or open</p>
+        <p>{say('With the phone’s camera take the square, or open')}</p>
         <p className="let-in-address">{code.address}</p>
-        <p>and type</p>
+        <p>{say('and type')}</p>
         <p className="big let-in-digits">
           {code.code.slice(0, 3)} {code.code.slice(3)}
         </p>
         <p className="let-in-left">
-          It holds {minutes(secondsLeft)} more, for one phone.{' '}
-          <span className="soft">Show it to nobody else.</span>
+          {sayRich('It holds {minutes} more, for one phone. <span>Show it to nobody else.</span>', {
+            minutes: minutes(secondsLeft),
+            span: (words) => <span className="soft">{words}</span>,
+          })}
         </p>
-        <Button onClick={onEnd}>End this code</Button>
+        <Button onClick={onEnd}>{say('End this code')}</Button>
       </div>
     </section>
   );
 }
 
 function minutes(seconds: number): string {
-  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')} min`;
+  return say('{seconds}:{padStart} min', {
+    seconds: Math.floor(seconds / 60),
+    padStart: String(seconds % 60).padStart(2, '0'),
+  });
 }
 
 function became({ state, device }: PairingState): string {
   switch (state) {
     case 'used':
-      return `${device ?? 'A phone'} is in.`;
+      return say('{device} is in.', { device: device ?? say('A phone') });
     case 'over':
-      return 'The time of the code is over; nobody used it.';
+      return say('The time of the code is over; nobody used it.');
     case 'spoiled':
-      return 'The code was typed wrongly five times, so it holds no longer. If that was not you, somebody else is on this network.';
+      return say(
+        'The code was typed wrongly five times, so it holds no longer. If that was not you, somebody else is on this network.',
+      );
     default:
-      return 'The code was ended.';
+      return say('The code was ended.');
   }
 }

@@ -4,6 +4,7 @@ import { renameDevice } from '../../client/devices.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
 
 type Named = Pick<Device, 'id' | 'name'>;
 
@@ -37,8 +38,8 @@ export function NameDevice({
   return (
     <form className="name-device" onSubmit={submit}>
       <Field
-        label="Its name"
-        hint="Such as Bench phone. A name is never given twice."
+        label={say('Its name')}
+        hint={say('Such as Bench phone. A name is never given twice.')}
         value={name}
         maxLength={40}
         autoComplete="off"

@@ -6,6 +6,7 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { DeviceLines } from './DeviceLines.tsx';
 import { LetIn } from './LetIn.tsx';
 import { NetworkFacts } from './NetworkFacts.tsx';
@@ -26,17 +27,17 @@ function Phones() {
   if (failed && !(network.data && devices.data)) {
     return (
       <>
-        <PageHead stamp="Phones and tablets" headline="Who is let in could not be read" />
+        <PageHead stamp={say('Phones and tablets')} headline={say('Who is let in could not be read')} />
         <div className="list-foot">
           <FailureNotice failure={shownFailure(failed)} />
         </div>
       </>
     );
   }
-  if (!network.data || !devices.data) return <p className="unseen">Opening …</p>;
+  if (!network.data || !devices.data) return <p className="unseen">{say('Opening …')}</p>;
   return (
     <>
-      <PageHead stamp="Phones and tablets" headline={headline(network.data, devices.data)} />
+      <PageHead stamp={say('Phones and tablets')} headline={headline(network.data, devices.data)} />
       <div className="phones-screen">
         {network.data.addresses.length > 0 ? <LetIn /> : <Unreachable open={network.data.open} />}
         {devices.data.length > 0 && <DeviceLines devices={devices.data} />}
@@ -47,27 +48,31 @@ function Phones() {
 }
 
 function headline({ addresses }: NetworkState, devices: readonly DeviceEntry[]): string {
-  if (addresses.length === 0) return 'No phone can reach this machine';
+  if (addresses.length === 0) return say('No phone can reach this machine');
   const inside = devices.filter(({ standing }) => standing === 'let-in').length;
-  if (inside === 0) return 'No phone is let in yet';
-  return inside === 1 ? 'One phone is let in' : `${inside} phones are let in`;
+  if (inside === 0) return say('No phone is let in yet');
+  return say('{inside, plural, one {One phone is let in} other {{inside} phones are let in}}', { inside });
 }
 
 function Unreachable({ open }: { open: boolean }) {
   if (open) {
     return (
-      <EmptyPage title="This machine is on no network." act={null}>
-        <p>Have it join the network of the room. This page shows the address as soon as there is one.</p>
+      <EmptyPage title={say('This machine is on no network.')} act={null}>
+        <p>
+          {say('Have it join the network of the room. This page shows the address as soon as there is one.')}
+        </p>
       </EmptyPage>
     );
   }
   return (
-    <EmptyPage title="Stonetone answers this machine alone." act={null}>
-      <p>To use a phone at the stone, stop Stonetone where you started it and start it again with</p>
+    <EmptyPage title={say('Stonetone answers this machine alone.')} act={null}>
+      <p>{say('To use a phone at the stone, stop Stonetone where you started it and start it again with')}</p>
       <p className="phones-command">
         <code>npm start -- --lan --certificate self</code>
       </p>
-      <p>Then open this page again: it shows the address for the phone and the code that lets it in.</p>
+      <p>
+        {say('Then open this page again: it shows the address for the phone and the code that lets it in.')}
+      </p>
     </EmptyPage>
   );
 }

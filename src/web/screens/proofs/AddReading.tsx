@@ -14,6 +14,7 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { PictureButton } from '../../parts/PictureButton.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { ChipMarks } from './ChipMarks.tsx';
 import { PrintMarks } from './PrintMarks.tsx';
@@ -22,9 +23,9 @@ import { Touches } from './Touches.tsx';
 import { type ProofsPageParts, useProofsChanged } from './useProofs.ts';
 
 const laterAges = [
-  ['120', '2 hours'],
-  ['1440', 'a day'],
-  ['2880', 'two days or more'],
+  ['120', say('2 hours')],
+  ['1440', say('a day')],
+  ['2880', say('two days or more')],
 ] as const;
 
 /** Another photograph of a pull that is kept: is it the photograph, before anything else is blamed? */
@@ -45,8 +46,8 @@ export function AddReading({ work, pull }: ProofsPageParts & { pull: PullEntry }
       if (pull.photographs.some(({ photograph }) => photograph === id))
         setTrouble({
           code: 'same-photograph',
-          message: 'This photograph was read already.',
-          remedy: 'Take the sheet away, set it down afresh, and take another.',
+          message: say('This photograph was read already.'),
+          remedy: say('Take the sheet away, set it down afresh, and take another.'),
         });
       else setTaken({ photograph: id, takenAt: new Date().toISOString(), corners: null });
     } catch (thrown) {
@@ -78,8 +79,10 @@ export function AddReading({ work, pull }: ProofsPageParts & { pull: PullEntry }
   return (
     <div className="add-pull">
       <PageHead
-        stamp={<ProofsStamp work={work} here={`Pull ${pull.number}`} />}
-        headline={taken && work.rectangle ? 'Do the four marks sit right?' : 'Is it the photograph?'}
+        stamp={<ProofsStamp work={work} here={say('Pull {number}', { number: pull.number })} />}
+        headline={
+          taken && work.rectangle ? say('Do the four marks sit right?') : say('Is it the photograph?')
+        }
       />
       <div className="add-pull-step">
         {taken ? (
@@ -88,18 +91,22 @@ export function AddReading({ work, pull }: ProofsPageParts & { pull: PullEntry }
           )
         ) : (
           <p className="add-pull-why">
-            Take pull {pull.number} away, set it down afresh in the same light, and photograph it once more.
-            Where the two readings differ as much as the pulls do, nothing has changed but the photograph.
+            {say(
+              'Take pull {number} away, set it down afresh in the same light, and photograph it once more. Where the two readings differ as much as the pulls do, nothing has changed but the photograph.',
+              { number: pull.number },
+            )}
           </p>
         )}
         {taken && (
           <Touches
-            label="How old was the print on this photograph?"
+            label={say('How old was the print on this photograph?')}
             value={age}
             options={[
               [
                 'same',
-                before === null ? 'as on the first photograph' : `as on the first, ${pullAgeWords(before)}`,
+                before === null
+                  ? say('as on the first photograph')
+                  : say('as on the first, {pullAge}', { pullAge: pullAgeWords(before) }),
               ],
               ...laterAges,
             ]}
@@ -107,7 +114,7 @@ export function AddReading({ work, pull }: ProofsPageParts & { pull: PullEntry }
           />
         )}
         {taken && (
-          <Fold title="Grey chips on this photograph">
+          <Fold title={say('Grey chips on this photograph')}>
             <ChipMarks
               photograph={taken.photograph}
               chips={taken.chips ?? []}
@@ -120,13 +127,13 @@ export function AddReading({ work, pull }: ProofsPageParts & { pull: PullEntry }
         <div className="add-pull-acts">
           {taken ? (
             <Button kind="act" disabled={saving.pending} onClick={() => void keep()}>
-              {saving.pending ? 'Keeping it …' : 'Keep and read it'}
+              {saving.pending ? say('Keeping it …') : say('Keep and read it')}
             </Button>
           ) : (
             <PictureButton kind="act" disabled={share !== null} onPicture={(file) => void take(file)}>
               {share === null
-                ? 'Take or choose the photograph'
-                : `Copying it in, ${Math.round(share * 100)} %`}
+                ? say('Take or choose the photograph')
+                : say('Copying it in, {share} %', { share: Math.round(share * 100) })}
             </PictureButton>
           )}
         </div>

@@ -2,6 +2,8 @@ import { agreementWords } from '../../../studio/proofs/goodToPrint.ts';
 import { capital, darknessWords, pullWords } from '../../../studio/proofs/seriesWords.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import type { ProofsPageParts } from './useProofs.ts';
 
 /** Where good to print stands: given, ready for its two marks, or what it lacks. */
@@ -11,24 +13,35 @@ export function ApprovalLines({ work, proofs: { approvals, series } }: ProofsPag
   return (
     <section className="approval-lines" aria-labelledby="approval-head">
       <div>
-        <h2 id="approval-head">Good to print</h2>
+        <h2 id="approval-head">{say('Good to print')}</h2>
         {standard ? (
           <p>
-            <b>Pull {standard.pull}</b> is the standard{standard.photograph === null && ', told by eye'};
-            prints may differ from it by {darknessWords(standard.tolerance)}. Artist <b>{standard.artist}</b>,
-            printer <b>{standard.printer}</b>, {dayWords(standard.givenAt)}.
+            {sayRich(
+              '<b>Pull {pull}</b> is the standard{photograph}; prints may differ from it by {darkness}. Artist <b>{artist}</b>, printer <b>{printer}</b>, {day}.',
+              {
+                b: (words) => <b>{words}</b>,
+                pull: standard.pull,
+                photograph: standard.photograph === null && say(', told by eye'),
+                darkness: darknessWords(standard.tolerance),
+                artist: standard.artist,
+                printer: standard.printer,
+                day: dayWords(standard.givenAt),
+              },
+            )}
           </p>
         ) : met ? (
           <p>
-            {capital(pullWords(pulls))} agree {agreementWords(reading, series.tolerance)}. Two marks are
-            missing.
+            {say('{capital} agree {agreement}. Two marks are missing.', {
+              capital: capital(pullWords(pulls)),
+              agreement: agreementWords(reading, series.tolerance),
+            })}
           </p>
         ) : (
-          <p>Not yet. {missing.slice(0, 2).join(' ')}</p>
+          <p>{say('Not yet. {missing}', { missing: missing.slice(0, 2).join(' ') })}</p>
         )}
       </div>
       <ButtonLink href={`/works/${work.id}/proofs/good`}>
-        {standard ? 'The standard' : 'The two marks'}
+        {standard ? say('The standard') : say('The two marks')}
       </ButtonLink>
     </section>
   );

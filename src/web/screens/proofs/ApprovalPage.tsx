@@ -21,6 +21,8 @@ import { dayWords } from '../../parts/entryWords.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { useSaving } from '../useSaving.ts';
 import { ProofsStamp } from './ProofsStamp.tsx';
 import { PullPicture } from './PullPicture.tsx';
@@ -36,13 +38,19 @@ export function ApprovalPage({ work, proofs }: ProofsPageParts) {
   const standard = approvals.find(({ withdrawn }) => withdrawn === null) ?? null;
   const past = approvals.filter(({ withdrawn }) => withdrawn !== null);
   const headline = standard
-    ? `Pull ${standard.pull} is good to print`
+    ? say('Pull {pull} is good to print', { pull: standard.pull })
     : series.goodToPrint.met
-      ? `${capital(pullWords(series.goodToPrint.pulls))} agree${series.goodToPrint.reading.how === 'eye' ? ' by eye' : ''}: two marks are missing`
-      : 'Not good to print yet';
+      ? series.goodToPrint.reading.how === 'eye'
+        ? say('{capital} agree by eye: two marks are missing', {
+            capital: capital(pullWords(series.goodToPrint.pulls)),
+          })
+        : say('{capital} agree: two marks are missing', {
+            capital: capital(pullWords(series.goodToPrint.pulls)),
+          })
+      : say('Not good to print yet');
   return (
     <>
-      <PageHead stamp={<ProofsStamp work={work} here="Good to print" />} headline={headline} />
+      <PageHead stamp={<ProofsStamp work={work} here={say('Good to print')} />} headline={headline} />
       <div className="proofs-body approval-body">
         {standard ? (
           <Standard work={work} proofs={proofs} standard={standard} />
@@ -51,17 +59,23 @@ export function ApprovalPage({ work, proofs }: ProofsPageParts) {
         )}
         {past.length > 0 && (
           <section aria-labelledby="past-head">
-            <h2 id="past-head">Withdrawn</h2>
+            <h2 id="past-head">{say('Withdrawn')}</h2>
             <ul className="approval-past">
               {past.map(({ id, pull, withdrawn, dependents }) => (
                 <li key={id}>
                   <p>
-                    <b>Pull {pull}</b>, by {withdrawn!.who}, {dayWords(withdrawn!.at)}: {withdrawn!.why}
+                    {sayRich('<b>Pull {pull}</b>, by {who}, {day}: {why}', {
+                      b: (words) => <b>{words}</b>,
+                      pull,
+                      who: withdrawn!.who,
+                      day: dayWords(withdrawn!.at),
+                      why: withdrawn!.why,
+                    })}
                   </p>
                   {dependents.length > 0 ? (
                     <WordList words={dependents} />
                   ) : (
-                    <p className="soft">Nothing had been printed to it.</p>
+                    <p className="soft">{say('Nothing had been printed to it.')}</p>
                   )}
                 </li>
               ))}
@@ -90,17 +104,28 @@ function Standard({ work, proofs, standard }: ProofsPageParts & { standard: Appr
   const unsure =
     standard.photograph === null ? doubtSentence(pullsReadBy('eye', eyeSigma), standard.tolerance) : null;
   return (
-    <section aria-label="The standard" className="approval-standard">
+    <section aria-label={say('The standard')} className="approval-standard">
       {pull && <PullPicture pull={pull} aspect={workAspect(work)} longestPx={220} />}
       <div>
         <p>
-          It is the standard: {told.length > 0 ? listWords(told) : 'no tone was read'},{' '}
-          {standardWords(standard)}. It rests on {pullWords(standard.restsOn)}. The artist accepts prints that
-          differ from it by {darknessWords(standard.tolerance)}.
+          {say(
+            'It is the standard: {list}, {standard}. It rests on {pull}. The artist accepts prints that differ from it by {darkness}.',
+            {
+              list: told.length > 0 ? listWords(told) : say('no tone was read'),
+              standard: standardWords(standard),
+              pull: pullWords(standard.restsOn),
+              darkness: darknessWords(standard.tolerance),
+            },
+          )}
         </p>
         {unsure && <p>{unsure}</p>}
         <p>
-          Artist <b>{standard.artist}</b>, printer <b>{standard.printer}</b>, {dayWords(standard.givenAt)}.
+          {sayRich('Artist <b>{artist}</b>, printer <b>{printer}</b>, {day}.', {
+            b: (words) => <b>{words}</b>,
+            artist: standard.artist,
+            printer: standard.printer,
+            day: dayWords(standard.givenAt),
+          })}
         </p>
         {standard.dependents.length > 0 && <WordList words={standard.dependents} />}
         <WithdrawApproval work={work} approval={standard} />
@@ -112,8 +137,8 @@ function Standard({ work, proofs, standard }: ProofsPageParts & { standard: Appr
 /** How surely the standard's own tones are known. */
 function standardWords({ photograph, tolerance }: Approval): string {
   return photograph === null
-    ? `each ${agreementWords(pullsReadBy('eye', eyeSigma), tolerance)}`
-    : 'read from its photograph';
+    ? say('each {agreement}', { agreement: agreementWords(pullsReadBy('eye', eyeSigma), tolerance) })
+    : say('read from its photograph');
 }
 
 /** Each mark is a press of its own; the second one gives it. */
@@ -138,30 +163,46 @@ function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
   };
   if (!met)
     return (
-      <section aria-label="What is missing">
+      <section aria-label={say('What is missing')}>
         <p>
-          It is a rule, not a feeling: three comparable pulls whose tones lie within ±
-          {darknessWords(series.tolerance)} of each other, no open fault, and the marks of artist and printer.
-          Missing:
+          {say(
+            'It is a rule, not a feeling: three comparable pulls whose tones lie within ±{darkness} of each other, no open fault, and the marks of artist and printer. Missing:',
+            { darkness: darknessWords(series.tolerance) },
+          )}
         </p>
         <WordList words={missing} />
         <RestsOn work={work} pulls={resting} />
       </section>
     );
   return (
-    <section aria-label="The two marks">
+    <section aria-label={say('The two marks')}>
       <p>
-        {capital(pullWords(rest))} agree {agreementWords(reading, series.tolerance)}. From then on pull{' '}
-        {number}, {reading.how === 'camera' ? 'with its photograph,' : 'as told by eye,'} is the standard, and
-        every tone of a print may differ from it by {darknessWords(series.tolerance)}. Both set their own
-        mark.
+        {reading.how === 'camera'
+          ? say(
+              '{capital} agree {agreement}. From then on pull {number}, with its photograph, is the standard, and every tone of a print may differ from it by {darkness}. Both set their own mark.',
+              {
+                capital: capital(pullWords(rest)),
+                agreement: agreementWords(reading, series.tolerance),
+                number,
+                darkness: darknessWords(series.tolerance),
+              },
+            )
+          : say(
+              '{capital} agree {agreement}. From then on pull {number}, as told by eye, is the standard, and every tone of a print may differ from it by {darkness}. Both set their own mark.',
+              {
+                capital: capital(pullWords(rest)),
+                agreement: agreementWords(reading, series.tolerance),
+                number,
+                darkness: darknessWords(series.tolerance),
+              },
+            )}
       </p>
       {unsure && <p>{unsure}</p>}
       <div className="two-marks">
         {(['artist', 'printer'] as const).map((role) => (
           <div key={role}>
             <Field
-              label={`The ${role}’s initials`}
+              label={say('The {role}’s initials', { role })}
               autoComplete="off"
               maxLength={100}
               disabled={marked[role]}
@@ -175,8 +216,8 @@ function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
               onClick={() => void press(role)}
             >
               {marked[role]
-                ? `${typed[role].trim()} accepts it. Take back`
-                : `I accept pull ${number}: ${role}`}
+                ? say('{typed} accepts it. Take back', { typed: typed[role].trim() })
+                : say('I accept pull {number}: {role}', { number, role })}
             </Button>
           </div>
         ))}
@@ -191,12 +232,12 @@ function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
 function RestsOn({ work, pulls }: { work: WorkEntry; pulls: readonly PullEntry[] }) {
   if (pulls.length === 0) return null;
   return (
-    <ul className="approval-rests" aria-label="The pulls that it rests on, each as on the stone">
+    <ul className="approval-rests" aria-label={say('The pulls that it rests on, each as on the stone')}>
       {pulls.map((pull) => (
         <li key={pull.id}>
           <Link href={`/works/${work.id}/proofs/${pull.id}`}>
             <PullPicture pull={pull} aspect={workAspect(work)} longestPx={200} />
-            <span>Pull {pull.number}</span>
+            <span>{say('Pull {number}', { number: pull.number })}</span>
           </Link>
         </li>
       ))}

@@ -5,10 +5,15 @@ import { areaSign, asTone, handDrawn, toneOfArea } from '../../managers/proofs/t
 import type { DeskState, ZoneDesk } from '../../managers/zoneDesk.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { say } from '../../words/say.ts';
 import { areaWords } from '../work/drawingWords.ts';
 import { PointFields } from '../work/PointFields.tsx';
 
-const words: Readonly<Record<SeriesTone, string>> = { lights: 'Lights', middles: 'Middles', darks: 'Darks' };
+const words: Readonly<Record<SeriesTone, string>> = {
+  lights: say('Lights'),
+  middles: say('Middles'),
+  darks: say('Darks'),
+};
 
 /** The areas under their tones; the one in hand unfolds to be given to another tone, moved point by point, or taken away. */
 export function AreaList({
@@ -34,12 +39,12 @@ export function AreaList({
   if (drawing.outline)
     return (
       <div className="area-outline">
-        <h2>{words[drawn]}: a new outline</h2>
+        <h2>{say('{words}: a new outline', { words: words[drawn] })}</h2>
         <Button kind="quiet" onClick={() => desk.leave()}>
-          Leave the outline
+          {say('Leave the outline')}
         </Button>
         <Button disabled={drawing.outline.length < 3} onClick={() => desk.close()}>
-          Close it
+          {say('Close it')}
         </Button>
       </div>
     );
@@ -55,9 +60,9 @@ export function AreaList({
           <section key={tone} aria-labelledby={`${tone}-areas`} className="area-tone">
             <div className="area-tone-head">
               <h2 id={`${tone}-areas`}>{words[tone]}</h2>
-              <Button onClick={() => onBegin(tone)}>Draw {tone}</Button>
+              <Button onClick={() => onBegin(tone)}>{say('Draw {tone}', { tone })}</Button>
             </div>
-            {own.length === 0 && <p className="soft">Nothing stands for them yet.</p>}
+            {own.length === 0 && <p className="soft">{say('Nothing stands for them yet.')}</p>}
             <ul>
               {own.map((area) => (
                 <li key={area.id} className={area.id === picked ? 'picked' : undefined}>
@@ -69,22 +74,22 @@ export function AreaList({
                     <b className="big">{areaSign(drawing.zones, area)}</b>
                     <span>
                       {faulty.has(area.id)
-                        ? 'crosses itself or encloses nothing'
-                        : (zoneOf(area.polygonMm)?.name ?? 'drawn by hand')}
+                        ? say('crosses itself or encloses nothing')
+                        : (zoneOf(area.polygonMm)?.name ?? say('drawn by hand'))}
                     </span>
-                    <span>{faulty.has(area.id) ? 'no area' : areaWords(areaCm2(area.polygonMm))}</span>
+                    <span>{faulty.has(area.id) ? say('no area') : areaWords(areaCm2(area.polygonMm))}</span>
                   </button>
                   {area.id === picked && (
                     <div className="area-fields">
                       <Picks<SeriesTone>
-                        label="It stands for"
+                        label={say('It stands for')}
                         value={tone}
                         options={seriesTones.map((one) => [one, one] as const)}
                         onPick={(next) => desk.change(area.id, asTone(next))}
                       />
                       <PointFields desk={desk} state={deskState} outline={area.polygonMm} />
                       <Button kind="quiet" onClick={() => desk.remove(area.id)}>
-                        Take {areaSign(drawing.zones, area)} away
+                        {say('Take {areaSign} away', { areaSign: areaSign(drawing.zones, area) })}
                       </Button>
                     </div>
                   )}

@@ -10,14 +10,19 @@ import type { LinkedView } from '../../managers/linkedView.ts';
 import { toScreenPx } from '../../managers/linkedView.ts';
 import { faultOf } from '../../managers/outlineFaults.ts';
 import { areaDrawing, areaSign, areasOf, newArea } from '../../managers/proofs/toneAreaDrawing.ts';
+import { keepUnsaved, readUnsaved } from '../../managers/unsavedDrawing.ts';
 import { ZoneDesk } from '../../managers/zoneDesk.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { stoneTint } from '../../parts/stoneTint.ts';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
+import { useKeptOnLeaving } from '../useKeptOnLeaving.ts';
 import { useSaving } from '../useSaving.ts';
 import { DrawingBoard } from '../work/DrawingBoard.tsx';
 import { bestPhotograph } from '../work/PhotographUnder.tsx';
+import { useQuiet } from '../work/useQuiet.ts';
 import { useUndoKeys } from '../work/useUndoKeys.ts';
 import { AreaList } from './AreaList.tsx';
 import { ProofsStamp } from './ProofsStamp.tsx';
@@ -29,10 +34,17 @@ export function AreasPage({ work, proofs: { settings, pulls } }: ProofsPageParts
   const changed = useProofsChanged(work.id);
   const saving = useSaving<KeptSeriesSettings>();
   const tone = useRef<SeriesTone>('lights');
-  const [{ desk, begun }] = useState(() => {
+  const [{ desk, begun, base }] = useState(() => {
     const laid = areaDrawing(settings.areas, work);
     const stoneMm = [work.stone.widthMm, work.stone.heightMm] as const;
-    return { desk: new ZoneDesk(stoneMm, laid, () => newArea(tone.current)), begun: laid };
+    const opened = new ZoneDesk(stoneMm, laid, () => newArea(tone.current));
+    const unsaved = readUnsaved(window.sessionStorage, shelfName(work.id));
+    if (unsaved) opened.replace(unsaved.drawing);
+    return {
+      desk: opened,
+      begun: laid,
+      base: { saved: false, broughtBack: unsaved !== null, version: unsaved?.version ?? settings.version },
+    };
   });
   const state = useSyncExternalStore(desk.listen, desk.current);
   useUndoKeys(desk);
@@ -48,6 +60,11 @@ export function AreasPage({ work, proofs: { settings, pulls } }: ProofsPageParts
   );
   const open = drawing.outline !== null;
   const moved = drawing.zones !== begun.zones;
+  const lay = () => {
+    const toKeep = (moved || open) && !base.saved ? { version: base.version, drawing } : null;
+    keepUnsaved(window.sessionStorage, shelfName(work.id), toKeep);
+  };
+  useKeptOnLeaving(lay, useQuiet(drawing), begun);
   const at = `/works/${work.id}/proofs`;
   const begin = (next: SeriesTone) => {
     tone.current = next;
@@ -60,6 +77,7 @@ export function AreasPage({ work, proofs: { settings, pulls } }: ProofsPageParts
   const save = async () => {
     const areas = areasOf(drawing, work.zones);
     const kept = await saving.send(() => saveSeriesSettings(work.id, settings.version, { areas }));
+    base.saved = kept !== null;
     await changed();
     if (kept) go(at);
   };
@@ -68,8 +86,8 @@ export function AreasPage({ work, proofs: { settings, pulls } }: ProofsPageParts
     <div className="work-page" style={stoneTint(work.stone.colour)}>
       <div className="work-head">
         <PageHead
-          stamp={<ProofsStamp work={work} here="Areas by hand" />}
-          headline="Draw what stands for lights, middles, darks"
+          stamp={<ProofsStamp work={work} here={say('Areas by hand')} />}
+          headline={say('Draw what stands for lights, middles, darks')}
         />
       </div>
       <div className="work-board">
@@ -85,13 +103,16 @@ export function AreasPage({ work, proofs: { settings, pulls } }: ProofsPageParts
       </div>
       <div className="work-side">
         <p className="soft">
-          Even places of one tone, away from edges, a few square centimetres each: each pull is read there.
+          {say(
+            'Even places of one tone, away from edges, a few square centimetres each: each pull is read there.',
+          )}
           {bestPhotograph(onBoard) === null && (
             <>
               {' '}
-              It is easiest over{' '}
-              <Link href={`/works/${work.id}/photographs`}>a photograph of the drawn stone</Link> with its
-              marks; without one, the zones show as broken lines.
+              {sayRich(
+                'It is easiest over <link>a photograph of the drawn stone</link> with its marks; without one, the zones show as broken lines.',
+                { link: (words) => <Link href={`/works/${work.id}/photographs`}>{words}</Link> },
+              )}
             </>
           )}
         </p>
@@ -111,14 +132,15 @@ export function AreasPage({ work, proofs: { settings, pulls } }: ProofsPageParts
             disabled={saving.pending || open || faulty.size > 0 || !moved}
             onClick={() => void save()}
           >
-            {saving.pending ? 'Saving …' : 'Save the areas'}
+            {saving.pending ? say('Saving …') : say('Save the areas')}
           </Button>
           <p className="soft" role="status">
             {open
-              ? 'Close the outline first; Escape leaves it.'
+              ? say('Close the outline first; Escape leaves it.')
               : faulty.size > 0
-                ? 'One outline crosses itself or encloses nothing: move a point, or take it away.'
+                ? say('One outline crosses itself or encloses nothing: move a point, or take it away.')
                 : savedWords(moved, pulls.length, lacking)}
+            {moved && !open && broughtBackWords(base, settings.version)}
           </p>
         </div>
       </div>
@@ -127,10 +149,29 @@ export function AreasPage({ work, proofs: { settings, pulls } }: ProofsPageParts
 }
 
 function savedWords(moved: boolean, pulls: number, lacking: readonly SeriesTone[]): string {
-  const lacks = lacking.length > 0 ? `Nothing stands for ${lacking.join(' or ')}. ` : '';
-  if (!moved) return `${lacks}As saved.`;
-  if (pulls === 0) return lacks || 'Not saved yet.';
-  return `${lacks}${pulls === 1 ? 'The one pull' : `All ${pulls} pulls`} will be read again, so that all are read alike.`;
+  const lacks =
+    lacking.length > 0 ? say('Nothing stands for {lacking}. ', { lacking: lacking.join(' or ') }) : '';
+  if (!moved) return say('{lacks}As saved.', { lacks });
+  if (pulls === 0) return lacks || say('Not saved yet.');
+  return say(
+    '{lacks}{pulls, plural, one {The one pull} other {All {pulls} pulls}} will be read again, so that all are read alike.',
+    { lacks, pulls },
+  );
+}
+
+/** What to know of areas that were not saved at an earlier visit. */
+function broughtBackWords(base: { broughtBack: boolean; version: number }, keptNow: number): string {
+  if (!base.broughtBack) return '';
+  return base.version === keptNow
+    ? say(' What was unsaved at the last visit is here again.')
+    : say(
+        ' What was unsaved at the last visit is here again; somebody saved others since, and saving these replaces them.',
+      );
+}
+
+/** Where unsaved areas of a work lie; its own drawing lies under the work itself. */
+function shelfName(work: string): string {
+  return `areas-${work}`;
 }
 
 /** The zones of the work, to be drawn over. */

@@ -3,6 +3,7 @@ import type { WorkEntry } from '../../../records/workEntry.ts';
 import { shareWords } from '../../../studio/proofs/coverageWords.ts';
 import { workAspect, workFrame } from '../../managers/proofs/workFrame.ts';
 import { HatchSwatch } from '../../parts/HatchSwatch.tsx';
+import { say } from '../../words/say.ts';
 
 type Maps = NonNullable<PullChange['maps']>;
 
@@ -47,10 +48,12 @@ export function ChangeMap({
       </div>
       <figcaption>
         <span>
-          <HatchSwatch kind="lighter" small /> surely lighter {shareWords(fractions.lighterFraction)}
+          <HatchSwatch kind="lighter" small />{' '}
+          {say('surely lighter {share}', { share: shareWords(fractions.lighterFraction) })}
         </span>
         <span>
-          <HatchSwatch kind="darker" small /> surely darker {shareWords(fractions.darkerFraction)}
+          <HatchSwatch kind="darker" small />{' '}
+          {say('surely darker {share}', { share: shareWords(fractions.darkerFraction) })}
         </span>
       </figcaption>
     </figure>

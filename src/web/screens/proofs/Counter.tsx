@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { say } from '../../words/say.ts';
 
 /** A small whole number set by two large buttons; null, where that is allowed, is said as not noted. */
 export function Counter({
@@ -22,16 +23,16 @@ export function Counter({
       <div>
         <button
           type="button"
-          aria-label={`${label}: one less`}
+          aria-label={say('{label}: one less', { label })}
           disabled={value !== null && value <= least}
           onClick={() => step(-1)}
         >
           −
         </button>
         <output className={value === null ? 'soft' : 'big'} aria-live="polite">
-          {value === null ? 'not noted' : value < 0 ? `−${-value}` : value}
+          {value === null ? say('not noted') : value < 0 ? `−${-value}` : value}
         </output>
-        <button type="button" aria-label={`${label}: one more`} onClick={() => step(1)}>
+        <button type="button" aria-label={say('{label}: one more', { label })} onClick={() => step(1)}>
           +
         </button>
       </div>
@@ -39,10 +40,10 @@ export function Counter({
         <button
           type="button"
           className="button quiet"
-          aria-label={`${label}: not noted`}
+          aria-label={say('{label}: not noted', { label })}
           onClick={() => onValue(null)}
         >
-          Not noted
+          {say('Not noted')}
         </button>
       )}
     </div>

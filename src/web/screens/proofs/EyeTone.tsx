@@ -1,6 +1,7 @@
 import { coverageGrey } from '../../../paper/charts/chartInk.ts';
 import { hatchScale } from '../../../records/hatchScale.ts';
 import type { SeriesTone } from '../../../records/proofSeries.ts';
+import { say } from '../../words/say.ts';
 
 /** The steps of the hatch scale, to pick the one that looks as dark as a tone of the print. */
 export function EyeTone({
@@ -14,7 +15,7 @@ export function EyeTone({
 }) {
   return (
     <fieldset className="eye-tone">
-      <legend className="unseen">The step that is as dark as the {tone}</legend>
+      <legend className="unseen">{say('The step that is as dark as the {tone}', { tone })}</legend>
       {hatchScale.map(({ letter, coverage }) => (
         <label key={letter}>
           <input
@@ -39,7 +40,7 @@ export function EyeTone({
           checked={value === null}
           onChange={() => onPick(null)}
         />
-        <span className="eye-step none">not told</span>
+        <span className="eye-step none">{say('not told')}</span>
       </label>
     </fieldset>
   );

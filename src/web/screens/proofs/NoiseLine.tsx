@@ -8,6 +8,8 @@ import { typedNumber } from '../../managers/typedNumber.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { useSaving } from '../useSaving.ts';
 import { useProofsChanged } from './useProofs.ts';
 
@@ -17,26 +19,42 @@ export function NoiseLine({ work, series }: { work: WorkEntry; series: WorkSerie
   if (series.pulls.findLast(({ how }) => how !== 'unread')?.how === 'eye')
     return (
       <p className="proof-noise">
-        <b>σ {series.sigma === null ? 'not known' : darknessWords(series.sigma)}</b>: told by eye, our rule.
-        So rough a reading can hardly tell steady from growing: photograph the pulls, or print{' '}
-        <a href="/api/hatch-scale.pdf">the hatch scale</a> and look again.{' '}
-        <Link href={`/works/${work.id}/proofs/settings`}>Areas, tolerance, σ</Link>
+        {sayRich(
+          '<b>σ {darkness}</b>: told by eye, our rule. So rough a reading can hardly tell steady from growing: photograph the pulls, or print <a>the hatch scale</a> and look again. <link>Areas, tolerance, σ</link>',
+          {
+            b: (words) => <b>{words}</b>,
+            darkness: series.sigma === null ? say('not known') : darknessWords(series.sigma),
+            a: (words) => <a href="/api/hatch-scale.pdf">{words}</a>,
+            link: (words) => <Link href={`/works/${work.id}/proofs/settings`}>{words}</Link>,
+          },
+        )}
       </p>
     );
   return (
     <p className="proof-noise">
       {sigma ? (
-        <>
-          <b>σ {darknessWords(sigma.value)}</b> ({darknessWords(sigma.low)} to {darknessWords(sigma.high)}),{' '}
-          {origin === 'typed' ? 'typed' : 'measured here'};
-        </>
+        origin === 'typed' ? (
+          sayRich('<b>σ {darkness}</b> ({darkness2} to {darkness3}), typed;', {
+            b: (words) => <b>{words}</b>,
+            darkness: darknessWords(sigma.value),
+            darkness2: darknessWords(sigma.low),
+            darkness3: darknessWords(sigma.high),
+          })
+        ) : (
+          sayRich('<b>σ {darkness}</b> ({darkness2} to {darkness3}), measured here;', {
+            b: (words) => <b>{words}</b>,
+            darkness: darknessWords(sigma.value),
+            darkness2: darknessWords(sigma.low),
+            darkness3: darknessWords(sigma.high),
+          })
+        )
       ) : (
         <>
-          <b>σ of one reading is not known here yet.</b> {ask}
+          <b>{say('σ of one reading is not known here yet.')}</b> {ask}
         </>
       )}{' '}
-      <b>tolerance {darknessWords(series.tolerance)}</b>.{' '}
-      <Link href={`/works/${work.id}/proofs/settings`}>Areas, tolerance, σ</Link>
+      <b>{say('tolerance {darkness}', { darkness: darknessWords(series.tolerance) })}</b>.{' '}
+      <Link href={`/works/${work.id}/proofs/settings`}>{say('Areas, tolerance, σ')}</Link>
     </p>
   );
 }
@@ -47,8 +65,11 @@ export function noiseWords({ noise, pulls }: WorkSeries): readonly string[] {
   if (!sigma || pulls.findLast(({ how }) => how !== 'unread')?.how === 'eye') return [];
   const from =
     origin === 'typed'
-      ? 'σ was typed, not measured here.'
-      : `σ is that of one reading, set up again; from ${sheets === 1 ? 'one sheet' : `${sheets} sheets`} photographed twice.`;
+      ? say('σ was typed, not measured here.')
+      : say(
+          'σ is that of one reading, set up again; from {sheets, plural, one {one sheet} other {{sheets} sheets}} photographed twice.',
+          { sheets },
+        );
   return [ask === null ? from : `${from} ${ask}`];
 }
 
@@ -75,17 +96,19 @@ export function TypeNoise({ work, noise }: { work: WorkEntry; noise: RoomNoise }
       }}
     >
       <Field
-        label="σ of one reading, if you know it"
-        hint="A darkness such as 0.01. Sheets photographed twice in this room take its place. Empty: not stated."
+        label={say('σ of one reading, if you know it')}
+        hint={say(
+          'A darkness such as 0.01. Sheets photographed twice in this room take its place. Empty: not stated.',
+        )}
         inputMode="decimal"
         autoComplete="off"
         value={text}
-        trouble={tried && bad ? 'A darkness above 0 and at most 1.' : null}
+        trouble={tried && bad ? say('A darkness above 0 and at most 1.') : null}
         onChange={(event) => setText(event.target.value)}
       />
       {saving.trouble && <FailureNotice failure={saving.trouble} />}
       <Button type="submit" disabled={saving.pending}>
-        {saving.pending ? 'Saving …' : 'Save σ'}
+        {saving.pending ? say('Saving …') : say('Save σ')}
       </Button>
     </form>
   );

@@ -6,10 +6,15 @@ import { kitWords } from '../../../studio/bench/kitWords.ts';
 import { kitKey, listKitOf } from '../../client/kit.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
 
 type PulledWith = 'paper' | 'ink' | 'roller';
 
-const names: Readonly<Record<PulledWith, string>> = { paper: 'Paper', ink: 'Ink', roller: 'Roller' };
+const names: Readonly<Record<PulledWith, string>> = {
+  paper: say('Paper'),
+  ink: say('Ink'),
+  roller: say('Roller'),
+};
 
 /** Picks what a pull was made with by a touch: what earlier pulls had first, then the kit; something new is typed once. */
 export function PickThing({
@@ -50,7 +55,7 @@ export function PickThing({
                 onClick={() => (on && onNone ? onNone() : onPick(one))}
               >
                 {one.words}
-                {before[0] && same(one, before[0]) && <em>used last</em>}
+                {before[0] && same(one, before[0]) && <em>{say('used last')}</em>}
               </button>
             </li>
           );
@@ -58,7 +63,9 @@ export function PickThing({
       </ul>
       {typing || offered.length === 0 ? (
         <Field
-          label={offered.length === 0 ? `What ${tool} it is, as it is called here` : 'Another'}
+          label={
+            offered.length === 0 ? say('What {tool} it is, as it is called here', { tool }) : say('Another')
+          }
           autoComplete="off"
           maxLength={200}
           value={picked && picked.id === null && !known.some((one) => same(one, picked)) ? picked.words : ''}
@@ -71,7 +78,7 @@ export function PickThing({
         />
       ) : (
         <Button kind="quiet" onClick={() => setTyping(true)}>
-          Another {tool}
+          {say('Another {tool}', { tool })}
         </Button>
       )}
     </section>

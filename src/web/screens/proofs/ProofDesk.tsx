@@ -3,6 +3,8 @@ import { answerWarnings, seriesHeadline } from '../../managers/proofs/pullWords.
 import { ButtonLink } from '../../parts/Button.tsx';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { ApprovalLines } from './ApprovalLines.tsx';
 import { DeskFold } from './DeskFold.tsx';
 import { NoiseLine, noiseWords } from './NoiseLine.tsx';
@@ -29,7 +31,7 @@ export function ProofDesk({ work, proofs }: ProofsPageParts) {
     <div className="proof-desk">
       <PageHead stamp={<ProofsStamp work={work} />} headline={seriesHeadline(series)}>
         <ButtonLink kind="act" href={`${at}/new`}>
-          Add a pull
+          {say('Add a pull')}
         </ButtonLink>
       </PageHead>
       <PullStrip work={work} proofs={proofs} />
@@ -39,12 +41,12 @@ export function ProofDesk({ work, proofs }: ProofsPageParts) {
       </div>
       <div className="proof-words">
         <TakenOff work={work} />
-        <section aria-label="The answer">
+        <section aria-label={say('The answer')}>
           <p className="proof-reason">{answer.reason}</p>
           <ToMind words={[...answerWarnings(series), ...noiseWords(series)]} open={!measured} />
           {again && (
             <p>
-              {readAgain.why} <Link href={`${at}/${again.id}/again`}>Photograph it again</Link>
+              {readAgain.why} <Link href={`${at}/${again.id}/again`}>{say('Photograph it again')}</Link>
             </p>
           )}
           <NoiseLine work={work} series={series} />
@@ -60,7 +62,7 @@ export function ProofDesk({ work, proofs }: ProofsPageParts) {
 function ToMind({ words, open }: { words: readonly string[]; open: boolean }) {
   if (words.length < 2) return <WordList words={words} />;
   return (
-    <DeskFold title={`${words.length} things to mind about it`} open={open}>
+    <DeskFold title={say('{count} things to mind about it', { count: words.length })} open={open}>
       <WordList words={words} />
     </DeskFold>
   );
@@ -73,34 +75,40 @@ function FirstPull({ work, proofs }: ProofsPageParts) {
   const at = `/works/${work.id}/proofs`;
   return (
     <>
-      <PageHead stamp={<ProofsStamp work={work} />} headline="No pull has been entered yet" />
+      <PageHead stamp={<ProofsStamp work={work} />} headline={say('No pull has been entered yet')} />
       <EmptyPage
-        title={seen && areas ? 'Photograph the first pull' : 'First the stone, then the pulls'}
+        title={seen && areas ? say('Photograph the first pull') : say('First the stone, then the pulls')}
         act={
           <p>
             <ButtonLink kind="act" href={`${at}/new`}>
-              Add a pull
+              {say('Add a pull')}
             </ButtonLink>
           </p>
         }
       >
         <TakenOff work={work} />
         <p>
-          Each pull is photographed and read here; from the fourth one on, this page says whether the print is
-          steady or still growing.
+          {say(
+            'Each pull is photographed and read here; from the fourth one on, this page says whether the print is steady or still growing.',
+          )}
         </p>
         {!seen && (
           <p>
-            A print is laid on its drawn stone, and that has no photograph with its four marks yet:{' '}
-            <Link href={`/works/${work.id}/photographs`}>photograph the stone</Link>. Until then tones can be
-            told by eye.
+            {sayRich(
+              'A print is laid on its drawn stone, and that has no photograph with its four marks yet: <link>photograph the stone</link>. Until then tones can be told by eye.',
+              { link: (words) => <Link href={`/works/${work.id}/photographs`}>{words}</Link> },
+            )}
           </p>
         )}
         {!areas && (
           <p>
-            No zone stands for lights, middles or darks yet:{' '}
-            <Link href={`/works/${work.id}`}>draw the zones</Link>, then{' '}
-            <Link href={`${at}/settings`}>choose among them</Link>.
+            {sayRich(
+              'No zone stands for lights, middles or darks yet: <link>draw the zones</link>, then <link2>choose among them</link2>.',
+              {
+                link: (words) => <Link href={`/works/${work.id}`}>{words}</Link>,
+                link2: (words) => <Link href={`${at}/settings`}>{words}</Link>,
+              },
+            )}
           </p>
         )}
       </EmptyPage>

@@ -6,6 +6,7 @@ import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
 import { openWork, workKey } from '../../client/works.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { NotFound } from '../NotFound.tsx';
 import { AddPull } from './AddPull.tsx';
 import { AddReading } from './AddReading.tsx';
@@ -29,14 +30,14 @@ export default function ProofsScreen({ id, page, part }: { id: string; page: str
     if (failed instanceof FailedRequest && trouble.code === 'not-found') return <NotFound />;
     return (
       <>
-        <PageHead stamp="Proofs" headline="The proofs could not be opened" />
+        <PageHead stamp={say('Proofs')} headline={say('The proofs could not be opened')} />
         <div className="proofs-body">
           <FailureNotice failure={trouble} />
         </div>
       </>
     );
   }
-  if (!work.data || !proofs.data) return <p className="unseen">Opening …</p>;
+  if (!work.data || !proofs.data) return <p className="unseen">{say('Opening …')}</p>;
   const shared = { work: work.data, proofs: proofs.data };
   switch (page) {
     case '':
@@ -73,6 +74,6 @@ function ImpressionMarks({ id, ...shared }: ProofsPageParts & { id: string }) {
   return pull.data ? (
     <PullMarks key={id} {...shared} pull={pull.data} />
   ) : (
-    <p className="unseen">Opening …</p>
+    <p className="unseen">{say('Opening …')}</p>
   );
 }

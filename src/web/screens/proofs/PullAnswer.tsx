@@ -15,6 +15,8 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Figure } from '../../parts/Figure.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { useSaving } from '../useSaving.ts';
 import { ProofsStamp } from './ProofsStamp.tsx';
 import { type ProofsPageParts, useProofsChanged } from './useProofs.ts';
@@ -28,23 +30,36 @@ export function PullAnswer({ work, proofs, pull }: ProofsPageParts & { pull: Pul
   const tell = async (act: 'measure' | 'cancel') => {
     if (await telling.send(() => tellMeasuring(work.id, pull.id, act))) await changed();
   };
-  const stamp = <ProofsStamp work={work} here={`Pull ${pull.number}`} />;
+  const stamp = <ProofsStamp work={work} here={say('Pull {number}', { number: pull.number })} />;
   if (isBeingRead(pull)) {
     return (
       <div className="add-pull">
-        <PageHead stamp={stamp} headline={`Pull ${pull.number} is being read`} />
+        <PageHead stamp={stamp} headline={say('Pull {number} is being read', { number: pull.number })} />
         <div className="add-pull-step">
           <ol className="pull-reading" aria-live="polite">
             {pull.photographs.map(({ photograph, measuring }, index) => (
               <li key={photograph}>
-                <b>Photograph {index + 1}</b>{' '}
                 {measuring?.state === 'measuring' && measuring.progress
-                  ? `${stageWords[measuring.progress.stage]}, ${Math.round(measuring.progress.fraction * 100)} %`
+                  ? sayRich('<b>Photograph {index}</b> {stageWords}, {fraction} %', {
+                      b: (words) => <b>{words}</b>,
+                      index: index + 1,
+                      stageWords: stageWords[measuring.progress.stage],
+                      fraction: Math.round(measuring.progress.fraction * 100),
+                    })
                   : measuring?.state === 'measuring'
-                    ? 'Being read'
+                    ? sayRich('<b>Photograph {index}</b> Being read', {
+                        b: (words) => <b>{words}</b>,
+                        index: index + 1,
+                      })
                     : measuring?.state === 'waiting'
-                      ? 'Waiting for its turn'
-                      : 'Done'}
+                      ? sayRich('<b>Photograph {index}</b> Waiting for its turn', {
+                          b: (words) => <b>{words}</b>,
+                          index: index + 1,
+                        })
+                      : sayRich('<b>Photograph {index}</b> Done', {
+                          b: (words) => <b>{words}</b>,
+                          index: index + 1,
+                        })}
                 <progress
                   max={1}
                   value={
@@ -54,16 +69,16 @@ export function PullAnswer({ work, proofs, pull }: ProofsPageParts & { pull: Pul
                         ? 0
                         : 1
                   }
-                  aria-label={`Photograph ${index + 1}`}
+                  aria-label={say('Photograph {index}', { index: index + 1 })}
                 />
               </li>
             ))}
           </ol>
-          <p className="soft">You may leave this page; it goes on.</p>
+          <p className="soft">{say('You may leave this page; it goes on.')}</p>
           {telling.trouble && <FailureNotice failure={telling.trouble} />}
           <div className="add-pull-acts">
             <Button onClick={() => void tell('cancel')} disabled={telling.pending}>
-              Cancel the measurement
+              {say('Cancel the measurement')}
             </Button>
           </div>
         </div>
@@ -81,7 +96,7 @@ export function PullAnswer({ work, proofs, pull }: ProofsPageParts & { pull: Pul
         stamp={stamp}
         headline={
           trouble && read?.how === 'unread'
-            ? `Pull ${pull.number} was not read`
+            ? say('Pull {number} was not read', { number: pull.number })
             : seriesHeadline(proofs.series)
         }
       />
@@ -89,7 +104,9 @@ export function PullAnswer({ work, proofs, pull }: ProofsPageParts & { pull: Pul
         {trouble && (
           <Notice kind="caution" title={trouble}>
             {pull.photographs.some(({ measuring }) => measuring?.tones?.verdict === 'unmirrored') &&
-              'A print is the stone’s mirror image: was the photograph taken of the front, or turned over since?'}
+              say(
+                'A print is the stone’s mirror image: was the photograph taken of the front, or turned over since?',
+              )}
           </Notice>
         )}
         {read && read.how !== 'unread' && (
@@ -99,7 +116,7 @@ export function PullAnswer({ work, proofs, pull }: ProofsPageParts & { pull: Pul
               if (!value)
                 return (
                   <Figure key={tone} value="–">
-                    {tone}: not known
+                    {say('{tone}: not known', { tone })}
                   </Figure>
                 );
               const { figure, arm } = valueParts(value);
@@ -118,21 +135,21 @@ export function PullAnswer({ work, proofs, pull }: ProofsPageParts & { pull: Pul
         <div className="add-pull-acts">
           {byHand && (
             <ButtonLink kind="act" href={`${at}/${pull.id}/marks`}>
-              Set its corners by hand
+              {say('Set its corners by hand')}
             </ButtonLink>
           )}
           <ButtonLink kind={byHand ? 'plain' : 'act'} href={at}>
-            To the proofs
+            {say('To the proofs')}
           </ButtonLink>
           {readAgain?.pull === pull.number && (
-            <ButtonLink href={`${at}/${pull.id}/again`}>Photograph it again</ButtonLink>
+            <ButtonLink href={`${at}/${pull.id}/again`}>{say('Photograph it again')}</ButtonLink>
           )}
           {trouble && (
             <Button onClick={() => void tell('measure')} disabled={telling.pending}>
-              Measure it again
+              {say('Measure it again')}
             </Button>
           )}
-          <ButtonLink href={`${at}/new`}>Add the next pull</ButtonLink>
+          <ButtonLink href={`${at}/new`}>{say('Add the next pull')}</ButtonLink>
         </div>
       </div>
     </div>

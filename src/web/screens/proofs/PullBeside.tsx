@@ -11,6 +11,7 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { workAspect } from '../../managers/proofs/workFrame.ts';
 import { HatchSwatch } from '../../parts/HatchSwatch.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
 import { ChangeMap } from './ChangeMap.tsx';
 import { PullPicture } from './PullPicture.tsx';
 import { StonePicture } from './StonePicture.tsx';
@@ -40,13 +41,13 @@ export function PullBeside({
         {other && (
           <figure>
             <PullPicture pull={other} aspect={aspect} longestPx={picturePx} />
-            <figcaption>Pull {other.number}</figcaption>
+            <figcaption>{say('Pull {number}', { number: other.number })}</figcaption>
           </figure>
         )}
         {stone && <StonePicture work={work} state={partner} longestPx={picturePx} />}
         <figure>
           <PullPicture pull={pull} aspect={aspect} longestPx={picturePx} />
-          <figcaption>Pull {pull.number}</figcaption>
+          <figcaption>{say('Pull {number}', { number: pull.number })}</figcaption>
         </figure>
         {change?.maps && (
           <ChangeMap
@@ -58,9 +59,9 @@ export function PullBeside({
           />
         )}
       </div>
-      <p className="soft pull-lifts-note">All as on the stone.</p>
+      <p className="soft pull-lifts-note">{say('All as on the stone.')}</p>
       {found.isError && <Missing failure={shownFailure(found.error)} work={work.id} partner={partner} />}
-      {found.isPending && <p role="status">Comparing …</p>}
+      {found.isPending && <p role="status">{say('Comparing …')}</p>}
       {change && <Words change={change} />}
       {change && <ChangeTable change={change} beside={otherWords(change)} />}
     </>
@@ -80,7 +81,8 @@ function Missing({
   const stone = partner === 'drawn' || partner === 'inked';
   return (
     <Notice kind="aside" title={failure.message}>
-      {failure.remedy} {stone && <Link href={`/works/${work}/photographs`}>To the work’s photographs</Link>}
+      {failure.remedy}{' '}
+      {stone && <Link href={`/works/${work}/photographs`}>{say('To the work’s photographs')}</Link>}
     </Notice>
   );
 }
@@ -109,14 +111,17 @@ function ChangeTable({ change, beside }: { change: PullChange; beside: string })
     </tr>
   );
   return (
-    <table className="pull-table" aria-label={`${change.measure}, ${beside} and this pull`}>
+    <table
+      className="pull-table"
+      aria-label={say('{measure}, {beside} and this pull', { measure: change.measure, beside })}
+    >
       <thead>
         <tr>
           <th scope="col">{change.measure}</th>
           <th scope="col">{beside}</th>
-          <th scope="col">this pull</th>
-          <th scope="col">difference</th>
-          <th scope="col">so it is</th>
+          <th scope="col">{say('this pull')}</th>
+          <th scope="col">{say('difference')}</th>
+          <th scope="col">{say('so it is')}</th>
         </tr>
       </thead>
       <tbody>{seriesTones.map((tone) => line(tone, change.tones[tone]))}</tbody>
@@ -126,21 +131,25 @@ function ChangeTable({ change, beside }: { change: PullChange; beside: string })
 }
 
 function otherWords({ partner, number }: PullChange): string {
-  if (partner === 'drawn') return 'drawn stone';
-  if (partner === 'inked') return 'inked stone';
-  return `pull ${number}`;
+  if (partner === 'drawn') return say('drawn stone');
+  if (partner === 'inked') return say('inked stone');
+  return say('pull {number}', { number });
 }
 
 function shown(value: Measured | null): string {
-  return value ? valueWords(value) : 'not known';
+  return value ? valueWords(value) : say('not known');
 }
 
 function difference(value: Measured | null): string {
-  if (!value) return 'not known';
+  if (!value) return say('not known');
   const signed = (number: number) => {
     const words = darknessWords(number);
     if (words.startsWith('-')) return words.replace('-', '−');
     return Number(words) === 0 ? words : `+${words}`;
   };
-  return `${signed(value.value)} (${signed(value.low)} to ${signed(value.high)})`;
+  return say('{signed} ({signed2} to {signed3})', {
+    signed: signed(value.value),
+    signed2: signed(value.low),
+    signed3: signed(value.high),
+  });
 }

@@ -18,6 +18,7 @@ import { Field } from '../../parts/Field.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
 import { Words } from '../../parts/Words.tsx';
+import { say } from '../../words/say.ts';
 import { useReturnFocus } from '../useReturnFocus.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 import { useProofsChanged } from './useProofs.ts';
@@ -34,25 +35,27 @@ export function PullFacts({ work, pull }: { work: WorkEntry; pull: PullEntry }) 
   if (correcting) return <FactsForm work={work} pull={pull} onLeave={() => setCorrecting(false)} />;
   return (
     <section aria-labelledby="facts-head" className="pull-facts">
-      <h2 id="facts-head">What is known of it</h2>
+      <h2 id="facts-head">{say('What is known of it')}</h2>
       <dl>
         {fields
           .filter((field) => field !== 'number' && (field !== 'remarks' || typed.remarks !== ''))
           .map((field) => (
             <div key={field}>
               <dt>{pullFactWords[field]}</dt>
-              <dd>{shown(field, typed, pull) ?? <span className="proofs-unknown">not known</span>}</dd>
+              <dd>
+                {shown(field, typed, pull) ?? <span className="proofs-unknown">{say('not known')}</span>}
+              </dd>
             </div>
           ))}
         {ages.length > 0 && (
           <div>
-            <dt>Photographed</dt>
-            <dd>{ages.map(pullAgeWords).join(', ')} after it was pulled</dd>
+            <dt>{say('Photographed')}</dt>
+            <dd>{say('{ages} after it was pulled', { ages: ages.map(pullAgeWords).join(', ') })}</dd>
           </div>
         )}
       </dl>
       <Button ref={opener} onClick={() => setCorrecting(true)}>
-        Correct a fact
+        {say('Correct a fact')}
       </Button>
     </section>
   );
@@ -95,8 +98,8 @@ function FactsForm({ work, pull, onLeave }: { work: WorkEntry; pull: PullEntry; 
   );
   return (
     <SaveForm
-      label={`Facts of pull ${pull.number}`}
-      act="Save the facts"
+      label={say('Facts of pull {number}', { number: pull.number })}
+      act={say('Save the facts')}
       actKind="plain"
       form={form}
       words={pullFactWords}
@@ -115,9 +118,9 @@ function FactsForm({ work, pull, onLeave }: { work: WorkEntry; pull: PullEntry; 
         label={pullFactWords.damp}
         value={form.values.damp}
         options={[
-          ['damp', 'damp'],
-          ['dry', 'dry'],
-          ['', 'not known'],
+          ['damp', say('damp')],
+          ['dry', say('dry')],
+          ['', say('not known')],
         ]}
         onPick={(damp) => form.set({ damp })}
       />

@@ -6,6 +6,7 @@ import { savePull } from '../../client/pulls.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { useProofsChanged } from './useProofs.ts';
 
@@ -26,7 +27,9 @@ export function PullFaults({ work, pull }: { work: WorkEntry; pull: PullEntry })
   return (
     <section aria-labelledby="faults-head" className="pull-faults">
       <h2 id="faults-head">
-        {open === 0 ? 'No open fault' : open === 1 ? 'One open fault' : `${open} open faults`}
+        {open === 0
+          ? say('No open fault')
+          : say('{open, plural, one {One open fault} other {{open} open faults}}', { open })}
       </h2>
       <ul>
         {pull.faults.map((fault, index) => (
@@ -34,10 +37,16 @@ export function PullFaults({ work, pull }: { work: WorkEntry; pull: PullEntry })
           <li key={index}>
             <b>{fault.words}</b>{' '}
             {fault.closed ? (
-              <span className="soft">closed: {fault.closed.words || 'not said how'}</span>
+              <span className="soft">
+                {say('closed: {closed}', { closed: fault.closed.words || say('not said how') })}
+              </span>
             ) : (
-              <Button kind="quiet" aria-label={`Close: ${fault.words}`} onClick={() => setClosing(index)}>
-                Close it
+              <Button
+                kind="quiet"
+                aria-label={say('Close: {fault}', { fault: fault.words })}
+                onClick={() => setClosing(index)}
+              >
+                {say('Close it')}
               </Button>
             )}
           </li>
@@ -57,8 +66,8 @@ export function PullFaults({ work, pull }: { work: WorkEntry; pull: PullEntry })
         <Field
           label={
             closing === null
-              ? 'A fault that has to go before good to print'
-              : `What was done about: ${pull.faults[closing]!.words}`
+              ? say('A fault that has to go before good to print')
+              : say('What was done about: {faults}', { faults: pull.faults[closing]!.words })
           }
           autoComplete="off"
           maxLength={200}
@@ -67,7 +76,7 @@ export function PullFaults({ work, pull }: { work: WorkEntry; pull: PullEntry })
         />
         {saving.trouble && <FailureNotice failure={saving.trouble} />}
         <Button type="submit" disabled={saving.pending || (closing === null && words === '')}>
-          {closing === null ? 'Note the fault' : 'Close the fault'}
+          {closing === null ? say('Note the fault') : say('Close the fault')}
         </Button>
       </form>
     </section>

@@ -13,6 +13,7 @@ import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { ChipMarks } from './ChipMarks.tsx';
 import { PrintMarks } from './PrintMarks.tsx';
@@ -45,23 +46,23 @@ export function PullMarks({ work, proofs, pull }: ProofsPageParts & { pull: Pull
   const shown = photographs[at];
   const edition = pull.impression?.edition;
   const back = edition ? `/editions/${edition}` : `/works/${work.id}/proofs/${pull.id}`;
-  const called = edition ? 'Impression' : 'Pull';
+  const called = edition ? say('Impression') : say('Pull');
   const stamp = <ProofsStamp work={work} here={`${called} ${pull.number}`} />;
   if (!shown)
     return (
       <>
-        <PageHead stamp={stamp} headline={`Pull ${pull.number} has no photograph`} />
+        <PageHead stamp={stamp} headline={say('Pull {number} has no photograph', { number: pull.number })} />
         <EmptyPage
-          title="Photograph it first"
+          title={say('Photograph it first')}
           act={
             <p>
               <ButtonLink kind="act" href={`${back}/again`}>
-                Photograph pull {pull.number}
+                {say('Photograph pull {number}', { number: pull.number })}
               </ButtonLink>
             </p>
           }
         >
-          <p>Corners and chips are set on a photograph of the print.</p>
+          <p>{say('Corners and chips are set on a photograph of the print.')}</p>
         </EmptyPage>
       </>
     );
@@ -83,13 +84,15 @@ export function PullMarks({ work, proofs, pull }: ProofsPageParts & { pull: Pull
     <div className="add-pull">
       <PageHead
         stamp={stamp}
-        headline={what === 'corners' ? 'Do the four marks sit right?' : 'Where do the grey chips lie?'}
+        headline={
+          what === 'corners' ? say('Do the four marks sit right?') : say('Where do the grey chips lie?')
+        }
       />
       <div className="add-pull-step">
         <div className="pull-marks-picks">
           {photographs.length > 1 && (
             <Picks
-              label="Photograph"
+              label={say('Photograph')}
               value={index}
               options={photographs.map((_, one) => [String(one), String(one + 1)] as const)}
               onPick={setIndex}
@@ -97,12 +100,12 @@ export function PullMarks({ work, proofs, pull }: ProofsPageParts & { pull: Pull
           )}
           {markable && (
             <Picks
-              label="What to set"
+              label={say('What to set')}
               shownLabel={false}
               value={what}
               options={[
-                ['corners', 'the four corners'],
-                ['chips', 'grey chips'],
+                ['corners', say('the four corners')],
+                ['chips', say('grey chips')],
               ]}
               onPick={setWhat}
             />
@@ -126,10 +129,10 @@ export function PullMarks({ work, proofs, pull }: ProofsPageParts & { pull: Pull
         {saving.trouble && <FailureNotice failure={saving.trouble} />}
         <div className="add-pull-acts">
           <Button kind="act" disabled={saving.pending || bad} onClick={() => void save()}>
-            {saving.pending ? 'Keeping it …' : 'Keep and read it again'}
+            {saving.pending ? say('Keeping it …') : say('Keep and read it again')}
           </Button>
           <ButtonLink kind="quiet" href={back}>
-            Back
+            {say('Back')}
           </ButtonLink>
           {note && <p className="add-pull-note">{note}</p>}
         </div>

@@ -10,6 +10,8 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { useSaving } from '../useSaving.ts';
 import { ProofsStamp } from './ProofsStamp.tsx';
 import { PullBeside } from './PullBeside.tsx';
@@ -19,10 +21,10 @@ import { SinceLast } from './SinceLast.tsx';
 import { type ProofsPageParts, useProofsChanged } from './useProofs.ts';
 
 const partners: readonly (readonly [PullPartner, string])[] = [
-  ['last', 'the pull before'],
-  ['best', 'the best pull'],
-  ['drawn', 'the drawn stone'],
-  ['inked', 'the inked stone'],
+  ['last', say('the pull before')],
+  ['best', say('the best pull')],
+  ['drawn', say('the drawn stone')],
+  ['inked', say('the inked stone')],
 ];
 
 /** One pull beside the stone or another pull, and all that is known of it. */
@@ -50,18 +52,31 @@ export function PullPage({ work, proofs, pull }: ProofsPageParts & { pull: PullE
     <>
       <PageHead
         stamp={<ProofsStamp work={work} here={pullKindWords[pull.kind]} />}
-        headline={`Pull ${pull.number}, ${read ? readWords(read) : 'not read'}`}
+        headline={say('Pull {number}, {read}', {
+          number: pull.number,
+          read: read ? readWords(read) : say('not read'),
+        })}
       >
         <p className="pull-around">
-          {around.before && <Link href={`${at}/${around.before.id}`}>Pull {around.before.number}</Link>}
-          {around.after && <Link href={`${at}/${around.after.id}`}>Pull {around.after.number}</Link>}
+          {around.before && (
+            <Link href={`${at}/${around.before.id}`}>
+              {say('Pull {number}', { number: around.before.number })}
+            </Link>
+          )}
+          {around.after && (
+            <Link href={`${at}/${around.after.id}`}>
+              {say('Pull {number}', { number: around.after.number })}
+            </Link>
+          )}
         </p>
       </PageHead>
       <div className="pull-page">
         <div className="pull-beside">
           {isBeingRead(pull) && (
             <p>
-              It is being read. <Link href={`${at}/${pull.id}/answer`}>See how far it is</Link>
+              {sayRich('It is being read. <link>See how far it is</link>', {
+                link: (words) => <Link href={`${at}/${pull.id}/answer`}>{words}</Link>,
+              })}
             </p>
           )}
           {trouble && (
@@ -76,11 +91,11 @@ export function PullPage({ work, proofs, pull }: ProofsPageParts & { pull: PullE
                   )
                 }
               >
-                Measure it again
+                {say('Measure it again')}
               </Button>
             </Notice>
           )}
-          <Picks label="Beside" value={partner} options={partners} onPick={setPartner} />
+          <Picks label={say('Beside')} value={partner} options={partners} onPick={setPartner} />
           <PullBeside work={work} proofs={proofs} pull={pull} partner={partner} />
         </div>
         <div className="pull-side">
@@ -90,10 +105,10 @@ export function PullPage({ work, proofs, pull }: ProofsPageParts & { pull: PullE
           {saving.trouble && <FailureNotice failure={saving.trouble} />}
           <div className="pull-more">
             {pull.photographs.length > 0 && (
-              <ButtonLink href={`${at}/${pull.id}/marks`}>Corners and grey chips</ButtonLink>
+              <ButtonLink href={`${at}/${pull.id}/marks`}>{say('Corners and grey chips')}</ButtonLink>
             )}
             {settings.best === pull.number ? (
-              <p>It is held to be the best so far.</p>
+              <p>{say('It is held to be the best so far.')}</p>
             ) : (
               <Button
                 disabled={saving.pending}
@@ -101,7 +116,7 @@ export function PullPage({ work, proofs, pull }: ProofsPageParts & { pull: PullE
                   void run(() => saveSeriesSettings(work.id, settings.version, { best: pull.number }))
                 }
               >
-                Hold it to be the best so far
+                {say('Hold it to be the best so far')}
               </Button>
             )}
             <Button
@@ -114,12 +129,12 @@ export function PullPage({ work, proofs, pull }: ProofsPageParts & { pull: PullE
                 )
               }
             >
-              Take it off the strip
+              {say('Take it off the strip')}
             </Button>
           </div>
           <div className="pull-acts">
             <ButtonLink kind="act" href={`${at}/${pull.id}/again`}>
-              Photograph it again
+              {say('Photograph it again')}
             </ButtonLink>
           </div>
         </div>

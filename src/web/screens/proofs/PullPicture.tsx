@@ -4,6 +4,7 @@ import { seriesTones } from '../../../records/proofSeries.ts';
 import type { PullEntry } from '../../../records/pullTones.ts';
 import { openPhotograph, previewAddress } from '../../client/photographs.ts';
 import { StraightenedPhotograph } from '../../parts/StraightenedPhotograph.tsx';
+import { say } from '../../words/say.ts';
 
 /**
  * A pull in small, laid as on the stone: by its marks, else turned as it was found to lie. Told by eye, it is its three
@@ -37,7 +38,7 @@ export function PullPicture({
         corners={shown.corners}
         aspect={aspect}
         longestPx={longestPx}
-        label={`Pull ${pull.number}`}
+        label={say('Pull {number}', { number: pull.number })}
         shownLabel={false}
       />
     ) : (
@@ -52,7 +53,7 @@ export function PullPicture({
       <span className="pull-sheet" style={box}>
         <img
           src={previewAddress(shown.photograph, 400)}
-          alt={`Pull ${pull.number}, as on the stone`}
+          alt={say('Pull {number}, as on the stone', { number: pull.number })}
           style={{
             width: across ? box.height : box.width,
             height: across ? box.width : box.height,
@@ -65,7 +66,12 @@ export function PullPicture({
   if (pull.eye) {
     const { eye } = pull;
     return (
-      <span className="pull-sheet eye" style={box} role="img" aria-label={`Pull ${pull.number}, told by eye`}>
+      <span
+        className="pull-sheet eye"
+        style={box}
+        role="img"
+        aria-label={say('Pull {number}, told by eye', { number: pull.number })}
+      >
         {seriesTones.map((tone) => (
           <span
             key={tone}
@@ -78,7 +84,7 @@ export function PullPicture({
   }
   return (
     <span className="pull-sheet none" style={box}>
-      no picture
+      {say('no picture')}
     </span>
   );
 }

@@ -7,6 +7,7 @@ import { pullKindWords } from '../../managers/proofs/pullWords.ts';
 import { ButtonFile } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Words } from '../../parts/Words.tsx';
+import { say } from '../../words/say.ts';
 import { ChipMarks } from './ChipMarks.tsx';
 import { Counter } from './Counter.tsx';
 import { EyeTone } from './EyeTone.tsx';
@@ -17,12 +18,12 @@ import { TextPick } from './TextPick.tsx';
 import { Touches } from './Touches.tsx';
 
 const ages: readonly (readonly [value: string, words: string])[] = [
-  ['5', '5 minutes'],
-  ['30', 'half an hour'],
-  ['120', '2 hours'],
-  ['1440', 'a day'],
-  ['2880', 'two days or more'],
-  ['', 'not known'],
+  ['5', say('5 minutes')],
+  ['30', say('half an hour')],
+  ['120', say('2 hours')],
+  ['1440', say('a day')],
+  ['2880', say('two days or more')],
+  ['', say('not known')],
 ];
 
 /** What one step of entering a pull asks for. */
@@ -46,14 +47,14 @@ export function PullStepFields({
       return (
         <>
           <Counter
-            label="Number on the stone"
+            label={say('Number on the stone')}
             value={typed.number}
             least={1}
             onValue={(number) => onSet({ number: number ?? 1 })}
             needed
           />
           <Touches
-            label="Made as a"
+            label={say('Made as a')}
             value={typed.kind}
             options={pullKinds.map((kind) => [kind, pullKindWords[kind]] as const)}
             onPick={(kind) => onSet({ kind })}
@@ -110,7 +111,7 @@ export function PullStepFields({
           />
           <p>
             <ButtonFile kind="quiet" href="/api/hatch-scale.pdf">
-              Print the hatch scale (PDF)
+              {say('Print the hatch scale (PDF)')}
             </ButtonFile>
           </p>
         </>
@@ -118,7 +119,7 @@ export function PullStepFields({
     case 'age':
       return (
         <Touches
-          label="When it was looked at, it was this old"
+          label={say('When it was looked at, it was this old')}
           value={typed.ageMinutes === null ? '' : String(typed.ageMinutes)}
           options={ages}
           onPick={(age) => onSet({ ageMinutes: age === '' ? null : Number(age) })}
@@ -134,12 +135,12 @@ export function PullStepFields({
             onPick={(paper) => onSet({ paper })}
           />
           <Touches
-            label="Printed"
+            label={say('Printed')}
             value={typed.damp === null ? '' : typed.damp ? 'damp' : 'dry'}
             options={[
-              ['damp', 'damp'],
-              ['dry', 'dry'],
-              ['', 'not known'],
+              ['damp', say('damp')],
+              ['dry', say('dry')],
+              ['', say('not known')],
             ]}
             onPick={(damp) => onSet({ damp: damp === '' ? null : damp === 'damp' })}
           />
@@ -168,13 +169,13 @@ export function PullStepFields({
       return (
         <>
           <Counter
-            label="Charges"
+            label={say('Charges')}
             value={typed.charges}
             least={0}
             onValue={(charges) => onSet({ charges })}
           />
           <Counter
-            label="Passes a charge"
+            label={say('Passes a charge')}
             value={typed.passes}
             least={0}
             onValue={(passes) => onSet({ passes })}
@@ -185,13 +186,13 @@ export function PullStepFields({
       return (
         <>
           <Counter
-            label="Eighths from contact"
+            label={say('Eighths from contact')}
             value={typed.pressureEighths}
             least={-100}
             onValue={(pressureEighths) => onSet({ pressureEighths })}
           />
           <TextPick
-            label="Packing"
+            label={say('Packing')}
             value={typed.packing}
             before={usedBefore(
               pulls,
@@ -205,7 +206,7 @@ export function PullStepFields({
     case 'who':
       return (
         <TextPick
-          label="Initials"
+          label={say('Initials')}
           value={typed.who}
           before={usedBefore(
             pulls,
@@ -219,14 +220,14 @@ export function PullStepFields({
       return (
         <>
           <Words
-            label="Remarks"
+            label={say('Remarks')}
             maxLength={10_000}
             value={typed.remarks}
             onChange={(event) => onSet({ remarks: event.target.value })}
           />
           <Field
-            label="A fault that has to go before it is good to print"
-            hint="Left empty: none."
+            label={say('A fault that has to go before it is good to print')}
+            hint={say('Left empty: none.')}
             autoComplete="off"
             maxLength={200}
             value={typed.fault}

@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'react';
 import { Link } from 'wouter';
 import { isBeingRead, pullAgeWords, pullKindWords, readingTrouble } from '../../managers/proofs/pullWords.ts';
 import { workAspect } from '../../managers/proofs/workFrame.ts';
+import { say } from '../../words/say.ts';
 import { PullPicture } from './PullPicture.tsx';
 import type { ProofsPageParts } from './useProofs.ts';
 
@@ -14,7 +15,7 @@ export function PullStrip({ work, proofs: { pulls, series, approvals } }: Proofs
   }, [count]);
   const standard = approvals.find(({ withdrawn }) => withdrawn === null)?.pull ?? null;
   return (
-    <ol ref={strip} className="pull-strip" aria-label="The pulls, each as on the stone">
+    <ol ref={strip} className="pull-strip" aria-label={say('The pulls, each as on the stone')}>
       {pulls.map((pull) => {
         const read = series.pulls.find(({ id }) => id === pull.id);
         return (
@@ -23,20 +24,39 @@ export function PullStrip({ work, proofs: { pulls, series, approvals } }: Proofs
               <PullPicture pull={pull} aspect={workAspect(work)} longestPx={92} />
               <span className="pull-words">
                 <b className="big">{pull.number}</b>
-                <span>{pull.number === standard ? 'good to print' : pullKindWords[pull.kind]}</span>
+                <span>{pull.number === standard ? say('good to print') : pullKindWords[pull.kind]}</span>
                 <span className="soft pull-paper">{pull.paper.words}</span>
                 <span className="soft">
-                  {pull.damp === null ? '' : pull.damp ? 'damp, ' : 'dry, '}
-                  {isBeingRead(pull)
-                    ? 'being read'
-                    : read?.how === 'unread'
-                      ? readingTrouble(pull)
-                        ? 'not read: see why'
-                        : 'not read'
-                      : `${read?.how === 'eye' ? 'by eye' : pullAgeWords(read?.age ?? null)}`}
+                  {pull.damp === null
+                    ? isBeingRead(pull)
+                      ? say('being read')
+                      : read?.how === 'unread'
+                        ? readingTrouble(pull)
+                          ? say('not read: see why')
+                          : say('not read')
+                        : `${read?.how === 'eye' ? say('by eye') : pullAgeWords(read?.age ?? null)}`
+                    : pull.damp
+                      ? say(
+                          'damp, {isBeingRead, select, yes {being read} other {{how, select, yes {{readingTrouble, select, yes {not read: see why} other {not read}}} other {{pullAge}}}}}',
+                          {
+                            isBeingRead: isBeingRead(pull) ? 'yes' : 'no',
+                            how: read?.how === 'unread' ? 'yes' : 'no',
+                            readingTrouble: readingTrouble(pull) ? 'yes' : 'no',
+                            pullAge: read?.how === 'eye' ? say('by eye') : pullAgeWords(read?.age ?? null),
+                          },
+                        )
+                      : say(
+                          'dry, {isBeingRead, select, yes {being read} other {{how, select, yes {{readingTrouble, select, yes {not read: see why} other {not read}}} other {{pullAge}}}}}',
+                          {
+                            isBeingRead: isBeingRead(pull) ? 'yes' : 'no',
+                            how: read?.how === 'unread' ? 'yes' : 'no',
+                            readingTrouble: readingTrouble(pull) ? 'yes' : 'no',
+                            pullAge: read?.how === 'eye' ? say('by eye') : pullAgeWords(read?.age ?? null),
+                          },
+                        )}
                 </span>
-                {read && !read.compared && read.how !== 'unread' && <em>not compared</em>}
-                {read && read.openFaults.length > 0 && <em className="fault">open fault</em>}
+                {read && !read.compared && read.how !== 'unread' && <em>{say('not compared')}</em>}
+                {read && read.openFaults.length > 0 && <em className="fault">{say('open fault')}</em>}
               </span>
             </Link>
           </li>

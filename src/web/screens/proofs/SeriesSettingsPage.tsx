@@ -11,6 +11,7 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { TypeNoise } from './NoiseLine.tsx';
 import { ProofsStamp } from './ProofsStamp.tsx';
@@ -41,7 +42,12 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
   const handWords = listWords(
     seriesTones
       .filter((tone) => byHand[tone].length > 0)
-      .map((tone) => (byHand[tone].length === 1 ? `one of ${tone}` : `${byHand[tone].length} of ${tone}`)),
+      .map((tone) =>
+        say('{count, plural, one {one of {tone}} other {{count} of {tone}}}', {
+          count: byHand[tone].length,
+          tone,
+        }),
+      ),
   );
   const areaOf = (tone: SeriesTone): ToneArea => {
     const own = work.zones.filter(({ id }) => chosen[id] === tone);
@@ -63,8 +69,8 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
   return (
     <>
       <PageHead
-        stamp={<ProofsStamp work={work} here="Areas and tolerance" />}
-        headline="What the pulls are measured by"
+        stamp={<ProofsStamp work={work} here={say('Areas and tolerance')} />}
+        headline={say('What the pulls are measured by')}
       />
       <div className="proofs-body settings-body">
         <form
@@ -75,14 +81,20 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
             void save();
           }}
         >
-          <h2>Lights, middles, darks</h2>
+          <h2>{say('Lights, middles, darks')}</h2>
           {work.zones.length === 0 ? (
-            <p>The work has no zones yet. Draw them beside its drawing; they are chosen from here.</p>
+            <p>
+              {say('The work has no zones yet. Draw them beside its drawing; they are chosen from here.')}
+            </p>
           ) : (
             <p className="soft">
               {settings.version === 0
-                ? 'Taken from what was drawn, until the first pull is read. Choose others where they tell more.'
-                : 'Settled once. Where you change them, every pull is read again, so that all are read alike.'}
+                ? say(
+                    'Taken from what was drawn, until the first pull is read. Choose others where they tell more.',
+                  )
+                : say(
+                    'Settled once. Where you change them, every pull is read again, so that all are read alike.',
+                  )}
             </p>
           )}
           <div className="settings-zones">
@@ -91,50 +103,77 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
                 key={id}
                 label={name === '' ? id : name}
                 value={chosen[id] ?? ''}
-                options={[...seriesTones.map((tone) => [tone, tone] as const), ['', 'none']]}
+                options={[...seriesTones.map((tone) => [tone, tone] as const), ['', say('none')]]}
                 onPick={(tone) => setChosen((now) => ({ ...now, [id]: tone }))}
               />
             ))}
           </div>
           <p>
-            {handWords !== '' && <>Drawn by hand: {handWords}. </>}
+            {handWords !== '' && <>{say('Drawn by hand: {handWords}.', { handWords })} </>}
             <Link href={`/works/${work.id}/proofs/areas`}>
-              {handWords === '' ? 'Draw areas by hand instead' : 'Look at them on the stone'}
+              {handWords === '' ? say('Draw areas by hand instead') : say('Look at them on the stone')}
             </Link>
           </p>
           <Field
-            label="Tolerance: the change of darkness that the artist accepts"
-            hint="0.04 until told otherwise: our rule. It is not σ: that says how far a reading can be trusted."
+            label={say('Tolerance: the change of darkness that the artist accepts')}
+            hint={say(
+              '0.04 until told otherwise: our rule. It is not σ: that says how far a reading can be trusted.',
+            )}
             inputMode="decimal"
             autoComplete="off"
             value={tolerance}
-            trouble={tried && bad ? 'A darkness above 0 and at most 1.' : null}
+            trouble={tried && bad ? say('A darkness above 0 and at most 1.') : null}
             onChange={(event) => setTolerance(event.target.value)}
           />
           <p className="soft">
             {settings.reference
-              ? `All pulls are held against one full film, darkness ${darknessWords(settings.reference.darkness)}, ${settings.reference.pull === null ? 'typed' : `read on pull ${settings.reference.pull}`}.`
-              : 'The first pull with a solid that is read becomes the reference that all are held against.'}
+              ? settings.reference.pull === null
+                ? say('All pulls are held against one full film, darkness {darkness}, typed.', {
+                    darkness: darknessWords(settings.reference.darkness),
+                  })
+                : say('All pulls are held against one full film, darkness {darkness}, read on pull {pull}.', {
+                    darkness: darknessWords(settings.reference.darkness),
+                    pull: settings.reference.pull,
+                  })
+              : say(
+                  'The first pull with a solid that is read becomes the reference that all are held against.',
+                )}
           </p>
           {saving.trouble && <FailureNotice failure={saving.trouble} />}
           <div className="proofs-act">
             <Button kind="act" type="submit" disabled={saving.pending}>
-              {saving.pending ? 'Saving …' : 'Save areas and tolerance'}
+              {saving.pending ? say('Saving …') : say('Save areas and tolerance')}
             </Button>
             {moved && pulls.length > 0 && (
               <p role="status">
-                {pulls.length === 1 ? 'One pull' : `All ${pulls.length} pulls`} will be read again.
+                {say('{count, plural, one {One pull} other {All {count} pulls}} will be read again.', {
+                  count: pulls.length,
+                })}
               </p>
             )}
           </div>
         </form>
         <section aria-labelledby="sigma-head" className="settings-sigma">
-          <h2 id="sigma-head">σ of this room</h2>
+          <h2 id="sigma-head">{say('σ of this room')}</h2>
           <p>
             {series.noise.sigma
-              ? `${darknessWords(series.noise.sigma.value)}, ${darknessWords(series.noise.sigma.low)} to ${darknessWords(series.noise.sigma.high)} (95 % interval${series.noise.origin === 'typed' ? ': half to twice what was typed, our rule' : ''}).`
-              : 'Not known yet.'}{' '}
-            {series.noise.ask}
+              ? series.noise.origin === 'typed'
+                ? say(
+                    '{darkness}, {darkness2} to {darkness3} (95 % interval: half to twice what was typed, our rule). {ask}',
+                    {
+                      darkness: darknessWords(series.noise.sigma.value),
+                      darkness2: darknessWords(series.noise.sigma.low),
+                      darkness3: darknessWords(series.noise.sigma.high),
+                      ask: series.noise.ask,
+                    },
+                  )
+                : say('{darkness}, {darkness2} to {darkness3} (95 % interval). {ask}', {
+                    darkness: darknessWords(series.noise.sigma.value),
+                    darkness2: darknessWords(series.noise.sigma.low),
+                    darkness3: darknessWords(series.noise.sigma.high),
+                    ask: series.noise.ask,
+                  })
+              : say('Not known yet. {ask}', { ask: series.noise.ask })}
           </p>
           <TypeNoise key={series.noise.version} work={work} noise={series.noise} />
         </section>

@@ -5,6 +5,7 @@ import { listWords } from '../../../studio/proofs/seriesWords.ts';
 import { pullKey, readSince } from '../../client/pulls.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { say } from '../../words/say.ts';
 import { DeskFold } from './DeskFold.tsx';
 
 /** What else changed since the pull before: what did, what is not known, and what stayed, never mixed. */
@@ -26,8 +27,12 @@ export function SinceLast({
   if (!since.data) return null;
   if (since.data.since === null)
     return (
-      <section aria-label="What changed">
-        <p className="soft">Pull {pull.number} is the first: there is nothing to compare it with yet.</p>
+      <section aria-label={say('What changed')}>
+        <p className="soft">
+          {say('Pull {number} is the first: there is nothing to compare it with yet.', {
+            number: pull.number,
+          })}
+        </p>
       </section>
     );
   const { differences } = since.data;
@@ -37,21 +42,24 @@ export function SinceLast({
     <>
       {of('unknown').length > 0 && (
         <p>
-          <span className="proofs-unknown">not known</span> {listWords(of('unknown').map(({ what }) => what))}
+          <span className="proofs-unknown">{say('not known')}</span>{' '}
+          {listWords(of('unknown').map(({ what }) => what))}
         </p>
       )}
       {of('unchanged').length > 0 && (
-        <p className="soft">The same: {listWords(of('unchanged').map(({ what }) => what))}.</p>
+        <p className="soft">
+          {say('The same: {list}.', { list: listWords(of('unchanged').map(({ what }) => what)) })}
+        </p>
       )}
     </>
   );
   return (
     <section aria-labelledby="since-head" className="since-last">
       <h2 id="since-head">
-        Changed from pull {since.data.since} to {pull.number}
+        {say('Changed from pull {since} to {number}', { since: since.data.since, number: pull.number })}
       </h2>
       {changed.length === 0 ? (
-        <p>Nothing that was noted.</p>
+        <p>{say('Nothing that was noted.')}</p>
       ) : (
         <dl>
           {changed.map(({ what, earlier, later, note }) => (
@@ -67,7 +75,12 @@ export function SinceLast({
         </dl>
       )}
       {folded ? (
-        <DeskFold title={`${of('unknown').length} not known, ${of('unchanged').length} the same`}>
+        <DeskFold
+          title={say('{count} not known, {count2} the same', {
+            count: of('unknown').length,
+            count2: of('unchanged').length,
+          })}
+        >
           {rest}
         </DeskFold>
       ) : (

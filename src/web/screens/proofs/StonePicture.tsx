@@ -4,6 +4,7 @@ import { openPhotograph } from '../../client/photographs.ts';
 import { frameCorners } from '../../managers/proofs/frameCorners.ts';
 import { workAspect } from '../../managers/proofs/workFrame.ts';
 import { StraightenedPhotograph } from '../../parts/StraightenedPhotograph.tsx';
+import { say } from '../../words/say.ts';
 import { stonePicture } from './stonePhotograph.ts';
 
 /** The drawn or the inked stone, cut to what is measured; nothing where it has no photograph with marks. */
@@ -31,7 +32,7 @@ export function StonePicture({
       corners={corners}
       aspect={workAspect(work)}
       longestPx={longestPx}
-      label={state === 'drawn' ? 'Drawn stone' : 'Inked stone'}
+      label={state === 'drawn' ? say('Drawn stone') : say('Inked stone')}
     />
   );
 }

@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { keepOutcome, readSuspects, suspectsKey } from '../../client/suspects.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { say } from '../../words/say.ts';
 import { SeparatingTests } from '../suspects/SeparatingTests.tsx';
 import { littleRead } from '../suspects/SuspectSheet.tsx';
 
@@ -15,17 +16,17 @@ export function SuspectLines({ work }: { work: string }) {
   const queries = useQueryClient();
   const suspects = useQuery({ queryKey: suspectsKey(work), queryFn: () => readSuspects(work) });
   if (suspects.isError) return <FailureNotice failure={shownFailure(suspects.error)} />;
-  if (!suspects.data) return <p role="status">Looking for suspects …</p>;
+  if (!suspects.data) return <p role="status">{say('Looking for suspects …')}</p>;
   const { pull, answer } = suspects.data;
   const likely = answer.suspects.filter(({ evidence }) => evidence === 'strong' || evidence === 'some');
   return (
     <section aria-labelledby="suspects-head" className="suspect-lines">
-      <h2 id="suspects-head">What may be behind pull {pull.number}</h2>
+      <h2 id="suspects-head">{say('What may be behind pull {number}', { number: pull.number })}</h2>
       {likely.length === 0 ? (
         <p>
           {littleRead(answer) && answer.warnings[0]
             ? answer.warnings[0]
-            : 'Nothing that is seen speaks for a fault.'}
+            : say('Nothing that is seen speaks for a fault.')}
         </p>
       ) : (
         <ul>
@@ -44,7 +45,7 @@ export function SuspectLines({ work }: { work: string }) {
         />
       )}
       <p>
-        <Link href={`/works/${work}/proofs/suspects`}>What speaks for and against each</Link>
+        <Link href={`/works/${work}/proofs/suspects`}>{say('What speaks for and against each')}</Link>
       </p>
     </section>
   );

@@ -5,6 +5,7 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { keepOutcome, readSuspects, suspectsKey } from '../../client/suspects.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { EarlierTests, SeparatingTests } from '../suspects/SeparatingTests.tsx';
 import { SuspectSheet } from '../suspects/SuspectSheet.tsx';
 import { ProofsStamp } from './ProofsStamp.tsx';
@@ -22,15 +23,15 @@ export function SuspectsPage({ work }: ProofsPageParts) {
     return (
       <>
         <PageHead
-          stamp={<ProofsStamp work={work} here="Suspects" />}
-          headline="There is nothing to suspect yet"
+          stamp={<ProofsStamp work={work} here={say('Suspects')} />}
+          headline={say('There is nothing to suspect yet')}
         />
         <div className="proofs-body">
           <FailureNotice failure={shownFailure(suspects.error)} />
         </div>
       </>
     );
-  if (!suspects.data) return <p className="unseen">Opening …</p>;
+  if (!suspects.data) return <p className="unseen">{say('Opening …')}</p>;
   const { pull, before, answer } = suspects.data;
   const keep = async (outcome: Parameters<typeof keepOutcome>[1]) =>
     queries.setQueryData(suspectsKey(work.id), await keepOutcome(work.id, outcome));
@@ -43,20 +44,20 @@ export function SuspectsPage({ work }: ProofsPageParts) {
   return (
     <>
       <PageHead
-        stamp={<ProofsStamp work={work} here="Suspects" />}
-        headline={`What may be behind what pull ${pull.number} shows`}
+        stamp={<ProofsStamp work={work} here={say('Suspects')} />}
+        headline={say('What may be behind what pull {number} shows', { number: pull.number })}
       />
       <div className="proofs-body suspects-body">
         <SuspectSheet
           answer={answer}
-          held={before === null ? '' : `Held against the drawn stone and pull ${before}.`}
+          held={before === null ? '' : say('Held against the drawn stone and pull {before}.', { before })}
           keep={keep}
           show={show}
         />
         <section aria-labelledby="tests-head" className="suspect-tests">
-          <h2 id="tests-head">Tests, first what tells most in a minute</h2>
+          <h2 id="tests-head">{say('Tests, first what tells most in a minute')}</h2>
           <p>{answer.photograph.question}</p>
-          {answer.tests.length === 0 && <p>No test that is left would tell more.</p>}
+          {answer.tests.length === 0 && <p>{say('No test that is left would tell more.')}</p>}
           <SeparatingTests answer={answer} most={offered} keep={keep} />
           <EarlierTests done={answer.done} keep={keep} />
           <WordList words={answer.warnings} />

@@ -5,6 +5,7 @@ import type { WorkEntry } from '../../../records/workEntry.ts';
 import { archivePull, openPull, pullKey } from '../../client/pulls.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { useProofsChanged } from './useProofs.ts';
 
@@ -26,10 +27,12 @@ export function TakenOff({ work }: { work: WorkEntry }) {
     go(`/works/${work.id}/proofs`);
   };
   return (
-    <section className="taken-off" aria-label="Taken off">
-      <p role="status">Pull {pull.number} is off the strip; its number is free.</p>
+    <section className="taken-off" aria-label={say('Taken off')}>
+      <p role="status">
+        {say('Pull {number} is off the strip; its number is free.', { number: pull.number })}
+      </p>
       <Button kind="quiet" disabled={saving.pending} onClick={() => void back()}>
-        Bring it back
+        {say('Bring it back')}
       </Button>
       {saving.trouble && <FailureNotice failure={saving.trouble} />}
     </section>

@@ -1,4 +1,5 @@
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
 import { Touches } from './Touches.tsx';
 
 /** Something told in words: what was told before is picked, something new is typed once. */
@@ -19,12 +20,12 @@ export function TextPick({
         <Touches
           label={label}
           value={value ?? ''}
-          options={[...before.map((each) => [each, each] as const), ['', 'not noted']]}
+          options={[...before.map((each) => [each, each] as const), ['', say('not noted')]]}
           onPick={(picked) => onValue(picked === '' ? null : picked)}
         />
       )}
       <Field
-        label={before.length > 0 ? 'Something else' : label}
+        label={before.length > 0 ? say('Something else') : label}
         autoComplete="off"
         maxLength={100}
         value={value !== null && !before.includes(value) ? value : ''}

@@ -6,6 +6,7 @@ import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Words } from '../../parts/Words.tsx';
+import { say } from '../../words/say.ts';
 import { useReturnFocus } from '../useReturnFocus.ts';
 import { useSaving } from '../useSaving.ts';
 import { useProofsChanged } from './useProofs.ts';
@@ -22,7 +23,7 @@ export function WithdrawApproval({ work, approval }: { work: WorkEntry; approval
   if (!open)
     return (
       <Button ref={opener} onClick={() => setOpen(true)}>
-        Withdraw it
+        {say('Withdraw it')}
       </Button>
     );
   const withdraw = async () => {
@@ -41,28 +42,28 @@ export function WithdrawApproval({ work, approval }: { work: WorkEntry; approval
       }}
     >
       <Field
-        label="Who withdraws it"
+        label={say('Who withdraws it')}
         autoComplete="off"
         maxLength={100}
         value={who}
-        trouble={tried && who.trim() === '' ? 'Initials are needed.' : null}
+        trouble={tried && who.trim() === '' ? say('Initials are needed.') : null}
         onChange={(event) => setWho(event.target.value)}
       />
       <Words
-        label="Why"
-        hint="It stays in the history, with what had been printed to it."
+        label={say('Why')}
+        hint={say('It stays in the history, with what had been printed to it.')}
         maxLength={2000}
         value={why}
         onChange={(event) => setWhy(event.target.value)}
       />
-      {tried && why.trim() === '' && <p role="alert">Say why: others will ask.</p>}
+      {tried && why.trim() === '' && <p role="alert">{say('Say why: others will ask.')}</p>}
       {saving.trouble && <FailureNotice failure={saving.trouble} />}
       <div className="proofs-act">
         <Button kind="danger" type="submit" disabled={saving.pending}>
-          Withdraw good to print
+          {say('Withdraw good to print')}
         </Button>
         <Button kind="quiet" onClick={() => setOpen(false)}>
-          Leave it standing
+          {say('Leave it standing')}
         </Button>
       </div>
     </form>

@@ -1,6 +1,7 @@
 import type { RoomQuestion } from '../../../records/roomQuestion.ts';
 import { askRoom } from '../../client/room.ts';
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
 import { AskAnswer, AskHow } from '../asking/AskAnswer.tsx';
 import { roomFigures } from './roomFigures.ts';
 
@@ -22,7 +23,7 @@ export function RoomAnswerShown({ question }: { question: RoomQuestion | null })
             ))}
           </dl>
           {answer.words.map((words) => (
-            <Notice key={words} kind="caution" title="Mind:">
+            <Notice key={words} kind="caution" title={say('Mind:')}>
               {words}
             </Notice>
           ))}

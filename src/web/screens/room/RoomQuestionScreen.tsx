@@ -5,6 +5,7 @@ import type { AskTyped } from '../../managers/asking/askForm.ts';
 import { askTroubles } from '../../managers/asking/askTroubles.ts';
 import { type RoomForm, roomForms } from '../../managers/room/roomForms.ts';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { AskFields } from '../asking/AskFields.tsx';
 import { NotFound } from '../NotFound.tsx';
 import { RoomAnswerShown } from './RoomAnswerShown.tsx';
@@ -22,7 +23,10 @@ function Question({ form }: { form: RoomForm }) {
   return (
     <div className="ask">
       <div className="ask-left">
-        <PageHead stamp={<Link href="/room">Room and hands: other questions</Link>} headline={form.asks} />
+        <PageHead
+          stamp={<Link href="/room">{say('Room and hands: other questions')}</Link>}
+          headline={form.asks}
+        />
         <AskFields form={form} typed={typed} onType={setTyped} />
       </div>
       <RoomAnswerShown question={ready ? form.question(typed) : null} />

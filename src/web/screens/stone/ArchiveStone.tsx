@@ -4,6 +4,7 @@ import { archiveStone } from '../../client/stones.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { Sure } from '../../parts/Sure.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { useKeptStone } from './useKeptStone.ts';
 
@@ -18,31 +19,33 @@ export function ArchiveStone({ stone }: { stone: StoneEntry }) {
     if (saved) keep(saved);
   };
   return (
-    <section aria-label="Archive">
+    <section aria-label={say('Archive')}>
       {saving.trouble && (
         <Notice kind="trouble" title={saving.trouble.message}>
           {saving.trouble.code === 'stale-save'
-            ? 'The stone is shown as it is kept now; try again.'
+            ? say('The stone is shown as it is kept now; try again.')
             : saving.trouble.remedy}
         </Notice>
       )}
       {stone.archived ? (
         <Button kind="act" onClick={() => void set(false)} disabled={saving.pending}>
-          Put it back on the rack
+          {say('Put it back on the rack')}
         </Button>
       ) : (
         <Button kind="quiet" onClick={() => setAsking(true)}>
-          Take it off the rack
+          {say('Take it off the rack')}
         </Button>
       )}
       {asking && (
         <Sure
-          title={`Take ${stone.name} off the rack?`}
-          act="Take it off"
+          title={say('Take {stone} off the rack?', { stone: stone.name })}
+          act={say('Take it off')}
           onLeave={() => setAsking(false)}
           onAct={() => void set(true)}
         >
-          <p>It goes to the archive with its logs and photographs, and can be put back at any time.</p>
+          <p>
+            {say('It goes to the archive with its logs and photographs, and can be put back at any time.')}
+          </p>
         </Sure>
       )}
     </section>

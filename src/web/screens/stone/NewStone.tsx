@@ -14,6 +14,7 @@ import { typedNumber } from '../../managers/typedNumber.ts';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
 import { StonePlan } from '../../parts/StonePlan.tsx';
+import { say } from '../../words/say.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 import { StoneFactFields } from './StoneFactFields.tsx';
 import { useKeptStone } from './useKeptStone.ts';
@@ -24,7 +25,7 @@ export default function NewStone() {
   const keep = useKeptStone();
   const form = useTypedForm<StoneEntry, StoneFacts>({
     entry: null,
-    shelf: 'new stone',
+    shelf: say('new stone'),
     typedOf: stoneFactsOf,
     check: stoneFactTroubles,
     send: (facts) => addStone(stoneOfFacts(facts)),
@@ -44,7 +45,7 @@ export default function NewStone() {
   return (
     <div className="stone-screen new">
       <div className="stone-left">
-        <PageHead stamp="A new stone" headline="What is it called, and how large is it?" />
+        <PageHead stamp={say('A new stone')} headline={say('What is it called, and how large is it?')} />
         <div className="stone-bed">
           <StonePlan
             widthMm={mm(form.values.width)}
@@ -55,7 +56,13 @@ export default function NewStone() {
         </div>
       </div>
       <div className="stone-sheet">
-        <SaveForm label="A new stone" act="Enter the stone" form={form} words={stoneFactWords} onSave={enter}>
+        <SaveForm
+          label={say('A new stone')}
+          act={say('Enter the stone')}
+          form={form}
+          words={stoneFactWords}
+          onSave={enter}
+        >
           <StoneFactFields form={form} />
         </SaveForm>
       </div>

@@ -3,11 +3,12 @@ import { saveStone } from '../../client/stones.ts';
 import type { Typed } from '../../managers/typedMerge.ts';
 import { numberText, numberTrouble, typedNumber } from '../../managers/typedNumber.ts';
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 import { StoneForm } from './StoneForm.tsx';
 import { StoneSection } from './StoneSection.tsx';
 
-const words = { scraper: 'Scraper', packing: 'Packing', pressure: 'Pressure' };
+const words = { scraper: say('Scraper'), packing: say('Packing'), pressure: say('Pressure') };
 
 /** How the press was set for this stone: scraper, packing, pressure from contact. */
 export function PressSetUp({ stone }: { stone: StoneEntry }) {
@@ -15,26 +16,28 @@ export function PressSetUp({ stone }: { stone: StoneEntry }) {
   const unknown = scraperMm === null && packing === '' && pressureEighths === null;
   return (
     <StoneSection
-      title="Press set-up"
-      change={unknown ? 'Write the set-up down' : 'Change the set-up'}
+      title={say('Press set-up')}
+      change={unknown ? say('Write the set-up down') : say('Change the set-up')}
       changeable={!stone.archived}
       form={(onLeave) => <SetUpForm stone={stone} onLeave={onLeave} />}
     >
       {unknown ? (
-        <p className="soft">Not written down yet: the next printer would begin again from contact.</p>
+        <p className="soft">
+          {say('Not written down yet: the next printer would begin again from contact.')}
+        </p>
       ) : (
         <dl className="stone-facts">
           <div>
-            <dt>Scraper</dt>
-            <dd>{scraperMm === null ? 'not written down' : `${scraperMm} mm`}</dd>
+            <dt>{say('Scraper')}</dt>
+            <dd>{scraperMm === null ? say('not written down') : say('{scraperMm} mm', { scraperMm })}</dd>
           </div>
           <div>
-            <dt>Packing</dt>
-            <dd>{packing === '' ? 'not written down' : packing}</dd>
+            <dt>{say('Packing')}</dt>
+            <dd>{packing === '' ? say('not written down') : packing}</dd>
           </div>
           <div>
-            <dt>Pressure</dt>
-            <dd>{pressureEighths === null ? 'not written down' : pressureWords(pressureEighths)}</dd>
+            <dt>{say('Pressure')}</dt>
+            <dd>{pressureEighths === null ? say('not written down') : pressureWords(pressureEighths)}</dd>
           </div>
         </dl>
       )}
@@ -43,9 +46,13 @@ export function PressSetUp({ stone }: { stone: StoneEntry }) {
 }
 
 function pressureWords(eighths: number): string {
-  if (eighths === 0) return 'at contact';
-  const turns = Math.abs(eighths) === 1 ? '1 eighth' : `${Math.abs(eighths)} eighths`;
-  return `${turns} of a turn ${eighths > 0 ? 'past' : 'short of'} contact`;
+  if (eighths === 0) return say('at contact');
+  const turns = say('{eighths, plural, one {1 eighth} other {{eighths} eighths}}', {
+    eighths: Math.abs(eighths),
+  });
+  return eighths > 0
+    ? say('{turns} of a turn past contact', { turns })
+    : say('{turns} of a turn short of contact', { turns });
 }
 
 function SetUpForm({ stone, onLeave }: { stone: StoneEntry; onLeave: () => void }) {
@@ -70,12 +77,18 @@ function SetUpForm({ stone, onLeave }: { stone: StoneEntry; onLeave: () => void 
       }),
   });
   return (
-    <StoneForm label="Press set-up" act="Save the set-up" form={form} words={words} onLeave={onLeave}>
+    <StoneForm
+      label={say('Press set-up')}
+      act={say('Save the set-up')}
+      form={form}
+      words={words}
+      onLeave={onLeave}
+    >
       <div className="fields">
         <Field
           label={words.scraper}
           unit="mm"
-          hint="Wider than the image, inside the stone."
+          hint={say('Wider than the image, inside the stone.')}
           inputMode="decimal"
           autoComplete="off"
           autoFocus
@@ -85,8 +98,8 @@ function SetUpForm({ stone, onLeave }: { stone: StoneEntry; onLeave: () => void 
         />
         <Field
           label={words.pressure}
-          unit="eighths"
-          hint="Of a turn, from contact."
+          unit={say('eighths')}
+          hint={say('Of a turn, from contact.')}
           inputMode="decimal"
           autoComplete="off"
           value={form.values.pressure ?? ''}
@@ -96,7 +109,7 @@ function SetUpForm({ stone, onLeave }: { stone: StoneEntry; onLeave: () => void 
       </div>
       <Field
         label={words.packing}
-        hint="Such as: two newsprint, one blotter, tympan."
+        hint={say('Such as: two newsprint, one blotter, tympan.')}
         maxLength={2000}
         value={form.values.packing ?? ''}
         onChange={(event) => form.set({ packing: event.target.value })}

@@ -2,10 +2,11 @@ import './StoneFactFields.css';
 import { type StoneFacts, stoneFactWords } from '../../managers/stoneFacts.ts';
 import { Field } from '../../parts/Field.tsx';
 import { Words } from '../../parts/Words.tsx';
+import { say } from '../../words/say.ts';
 import type { TypedForm } from '../useTypedForm.ts';
 
 /** The trade's words for the colour of a stone; any other word may be typed. */
-const colours = ['yellow', 'light grey', 'grey', 'dark grey', 'blue'];
+const colours = ['yellow', say('light grey'), 'grey', say('dark grey'), 'blue'];
 const corners = ['corner0', 'corner1', 'corner3', 'corner2'] as const;
 
 /** The fields that say what a stone is. */
@@ -33,7 +34,7 @@ export function StoneFactFields<Entry>({
       <Field
         label={stoneFactWords.name}
         autoFocus={autoFocus}
-        hint="As it is chalked on its side, such as S-01."
+        hint={say('As it is chalked on its side, such as S-01.')}
         autoComplete="off"
         maxLength={200}
         value={form.values.name}
@@ -45,9 +46,9 @@ export function StoneFactFields<Entry>({
         {line('height', 'mm')}
       </div>
       <fieldset className="stone-corners">
-        <legend>Thickness at the corners</legend>
+        <legend>{say('Thickness at the corners')}</legend>
         <p className="soft field-hint">
-          As you look down at it, head away from you. Leave out what is not measured.
+          {say('As you look down at it, head away from you. Leave out what is not measured.')}
         </p>
         <div>
           {corners.map((field) => (
@@ -67,7 +68,7 @@ export function StoneFactFields<Entry>({
       <div className="fields">
         <Field
           label={stoneFactWords.colour}
-          hint="Paler stones are softer."
+          hint={say('Paler stones are softer.')}
           list="stone-colours"
           autoComplete="off"
           maxLength={100}
@@ -81,7 +82,7 @@ export function StoneFactFields<Entry>({
         </datalist>
         <Field
           label={stoneFactWords.density}
-          hint="Left out: 2.5 to 2.7, the trade’s range."
+          hint={say('Left out: 2.5 to 2.7, the trade’s range.')}
           unit="g/cm³"
           inputMode="decimal"
           autoComplete="off"
@@ -92,7 +93,7 @@ export function StoneFactFields<Entry>({
       </div>
       <Words
         label={stoneFactWords.note}
-        hint="Chips, veins, old images that come through."
+        hint={say('Chips, veins, old images that come through.')}
         maxLength={10_000}
         value={form.values.note}
         onChange={(event) => form.set({ note: event.target.value })}

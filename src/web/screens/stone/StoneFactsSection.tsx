@@ -7,6 +7,7 @@ import {
   stoneFactWords,
   stoneOfFacts,
 } from '../../managers/stoneFacts.ts';
+import { say } from '../../words/say.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 import { StoneFactFields } from './StoneFactFields.tsx';
 import { StoneForm } from './StoneForm.tsx';
@@ -17,33 +18,31 @@ export function StoneFactsSection({ stone }: { stone: StoneEntry }) {
   const { widthMm, heightMm, colour, densityGPerCm3, note } = stone;
   return (
     <StoneSection
-      title="Size and kind"
-      change="Correct name, size, corners"
+      title={say('Size and kind')}
+      change={say('Correct name, size, corners')}
       changeable={!stone.archived}
       form={(onLeave) => <FactsForm stone={stone} onLeave={onLeave} />}
     >
       <dl className="stone-facts">
         <div>
-          <dt>Width × height</dt>
-          <dd>
-            {widthMm} × {heightMm} mm
-          </dd>
+          <dt>{say('Width × height')}</dt>
+          <dd>{say('{widthMm} × {heightMm} mm', { widthMm, heightMm })}</dd>
         </div>
         <div>
-          <dt>Colour</dt>
-          <dd>{colour === '' ? 'not written down' : colour}</dd>
+          <dt>{say('Colour')}</dt>
+          <dd>{colour === '' ? say('not written down') : colour}</dd>
         </div>
         <div>
-          <dt>Density</dt>
+          <dt>{say('Density')}</dt>
           <dd>
             {densityGPerCm3 === null
-              ? '2.5 to 2.7 g/cm³, the trade’s range'
-              : `${densityGPerCm3} g/cm³, typed`}
+              ? say('2.5 to 2.7 g/cm³, the trade’s range')
+              : say('{densityGPerCm3} g/cm³, typed', { densityGPerCm3 })}
           </dd>
         </div>
         {note !== '' && (
           <div>
-            <dt>Note</dt>
+            <dt>{say('Note')}</dt>
             <dd>{note}</dd>
           </div>
         )}
@@ -61,8 +60,8 @@ function FactsForm({ stone, onLeave }: { stone: StoneEntry; onLeave: () => void 
   });
   return (
     <StoneForm
-      label="Size and kind"
-      act="Save the stone"
+      label={say('Size and kind')}
+      act={say('Save the stone')}
       form={form}
       words={stoneFactWords}
       onLeave={onLeave}

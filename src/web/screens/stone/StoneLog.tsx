@@ -6,6 +6,7 @@ import { dayText } from '../../managers/localMoment.ts';
 import type { Typed } from '../../managers/typedMerge.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
 import { useReturnFocus } from '../useReturnFocus.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 import { StoneForm } from './StoneForm.tsx';
@@ -39,9 +40,9 @@ export function StoneLog<Row extends { readonly at: string }>({
                 <Button
                   kind="quiet"
                   onClick={() => setOpen({ row })}
-                  aria-label={`Correct ${main}, ${dayText(row.at)}`}
+                  aria-label={say('Correct {main}, {day}', { main, day: dayText(row.at) })}
                 >
-                  Correct
+                  {say('Correct')}
                 </Button>
               )}
             </li>
@@ -97,8 +98,8 @@ function LineForm<Row extends { readonly at: string }>({
   );
   return (
     <StoneForm
-      label={row ? `${kind.title}: correct a line` : kind.add}
-      act={takingOut ? 'Take this line out' : row ? 'Save the line' : 'Add the line'}
+      label={row ? say('{title}: correct a line', { title: kind.title }) : kind.add}
+      act={takingOut ? say('Take this line out') : row ? say('Save the line') : say('Add the line')}
       form={form}
       words={Object.fromEntries(kind.fields.map(({ name, label }) => [name, label]))}
       onLeave={onLeave}
@@ -110,7 +111,7 @@ function LineForm<Row extends { readonly at: string }>({
             checked={takingOut}
             onChange={(event) => setTakingOut(event.target.checked)}
           />
-          It was never so: take this line out
+          {say('It was never so: take this line out')}
         </label>
       )}
       {!takingOut && (

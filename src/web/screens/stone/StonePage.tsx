@@ -12,6 +12,7 @@ import { PageHead } from '../../parts/PageHead.tsx';
 import { StoneDrawing } from '../../parts/StoneDrawing.tsx';
 import { StonePlan } from '../../parts/StonePlan.tsx';
 import { workStageWords } from '../../parts/stageWords.ts';
+import { say } from '../../words/say.ts';
 import { StoneStanding } from '../rack/StoneStanding.tsx';
 import { ArchiveStone } from './ArchiveStone.tsx';
 import { PressSetUp } from './PressSetUp.tsx';
@@ -29,9 +30,19 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
     <div className="stone-screen">
       <div className="stone-left">
         <PageHead
-          stamp={`Stone · ${widthMm} × ${heightMm} mm${colour && `, ${colour}`}${
-            stone.sample ? ' · sample from Saltreach, an invented studio' : ''
-          }`}
+          stamp={
+            stone.sample
+              ? say('Stone · {widthMm} × {heightMm} mm{colour} · sample from Saltreach, an invented studio', {
+                  widthMm,
+                  heightMm,
+                  colour: colour && `, ${colour}`,
+                })
+              : say('Stone · {widthMm} × {heightMm} mm{colour}', {
+                  widthMm,
+                  heightMm,
+                  colour: colour && `, ${colour}`,
+                })
+          }
           headline={stoneFinding(stone)}
         />
         <div className="stone-bed">
@@ -39,7 +50,9 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
             {first && <StoneDrawing work={first.id} widthMm={widthMm} heightMm={heightMm} fineness={170} />}
           </StonePlan>
           <p className="stone-bed-words">
-            From above, head away from you; its thickness at each corner{first && `; on it ${first.title}`}
+            {say('From above, head away from you; its thickness at each corner{first}', {
+              first: first && say('; on it {title}', { title: first.title }),
+            })}
           </p>
         </div>
       </div>
@@ -48,8 +61,9 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
         <StoneFigures stone={stone} />
         <StoneWorks stone={stone} />
         <p>
-          <a href={`/api/stones/${stone.id}/book.pdf`}>Its book</a> <span className="soft">PDF</span>,{' '}
-          <Link href={labelsPage({ stones: [stone.id] })}>a label for it</Link>
+          <a href={`/api/stones/${stone.id}/book.pdf`}>{say('Its book')}</a>{' '}
+          <span className="soft">{say('PDF')}</span>,{' '}
+          <Link href={labelsPage({ stones: [stone.id] })}>{say('a label for it')}</Link>
         </p>
         <StoneLog kind={grainingLog} stone={stone} />
         <StoneLog kind={levelLog} stone={stone} />
@@ -65,37 +79,45 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
 function StoneFigures({ stone: { massKg, verdict, straightedge } }: { stone: StoneEntry }) {
   const last = straightedge.at(-1);
   return (
-    <section aria-label="Mass and level">
+    <section aria-label={say('Mass and level')}>
       <div className="stone-figures">
-        <Figure value={massKg ? kilograms(massKg.value) : '–'} beside="kg">
+        <Figure value={massKg ? kilograms(massKg.value) : '–'} beside={say('kg')}>
           {massKg
-            ? `${kilograms(massKg.low)} to ${kilograms(massKg.high)} kg, by ${densityWords(massKg.basis)}`
-            : 'mass not known: no thickness yet'}
+            ? say('{kilograms} to {kilograms2} kg, by {density}', {
+                kilograms: kilograms(massKg.low),
+                kilograms2: kilograms(massKg.high),
+                density: densityWords(massKg.basis),
+              })
+            : say('mass not known: no thickness yet')}
         </Figure>
-        <Figure value={last ? String(last.gapMm) : '–'} beside="mm">
-          {last ? `under the straightedge; level up to ${levelLimits.straightedgeMm}` : 'level not measured'}
+        <Figure value={last ? String(last.gapMm) : '–'} beside={say('mm')}>
+          {last
+            ? say('under the straightedge; level up to {straightedgeMm}', {
+                straightedgeMm: levelLimits.straightedgeMm,
+              })
+            : say('level not measured')}
         </Figure>
         <Figure
           value={verdict.wedgeMm === null ? '–' : String(Math.round(verdict.wedgeMm * 100) / 100)}
-          beside="mm"
+          beside={say('mm')}
         >
           {verdict.wedgeMm === null
-            ? 'four corners needed'
-            : `between the corners; even up to ${levelLimits.cornersMm}`}
+            ? say('four corners needed')
+            : say('between the corners; even up to {cornersMm}', { cornersMm: levelLimits.cornersMm })}
         </Figure>
       </div>
       <div className="stone-cautions">
         {verdict.sentences.map((sentence) => (
-          <Notice key={sentence} kind="caution" title="Mind:">
+          <Notice key={sentence} kind="caution" title={say('Mind:')}>
             {sentence}
           </Notice>
         ))}
         {massKg?.warnings.map((warning) => (
-          <Notice key={warning} kind="aside" title="Mass:">
+          <Notice key={warning} kind="aside" title={say('Mass:')}>
             {warning}
           </Notice>
         ))}
-        <Notice kind="caution" title="Lifting:">
+        <Notice kind="caution" title={say('Lifting:')}>
           {liftingCaution(massKg)}
         </Notice>
       </div>
@@ -104,15 +126,15 @@ function StoneFigures({ stone: { massKg, verdict, straightedge } }: { stone: Sto
 }
 
 function densityWords(basis: Basis): string {
-  return basis === 'typed' ? 'the density typed' : 'the trade’s density';
+  return basis === 'typed' ? say('the density typed') : say('the trade’s density');
 }
 
 function StoneWorks({ stone }: { stone: StoneEntry }) {
   const [first] = stone.works;
   if (stone.archived && !first) return null;
   return (
-    <section className="stone-works" aria-label="Works on it">
-      <h2 className="big">{first ? 'On this stone' : 'Nothing is on it'}</h2>
+    <section className="stone-works" aria-label={say('Works on it')}>
+      <h2 className="big">{first ? say('On this stone') : say('Nothing is on it')}</h2>
       <ul>
         {stone.works.map(({ id, title, stage }) => (
           <li key={id}>
@@ -125,12 +147,12 @@ function StoneWorks({ stone }: { stone: StoneEntry }) {
       <div className="stone-works-acts">
         {first && (
           <ButtonLink kind="act" href={`/works/${first.id}`}>
-            Open {first.title}
+            {say('Open {title}', { title: first.title })}
           </ButtonLink>
         )}
         {!stone.archived && (
           <ButtonLink kind={first ? 'quiet' : 'act'} href={`/works/new?stone=${stone.id}`}>
-            {first ? 'Start another work on it' : 'Start a work on it'}
+            {first ? say('Start another work on it') : say('Start a work on it')}
           </ButtonLink>
         )}
       </div>

@@ -3,6 +3,7 @@ import type { StoneDraft, StoneEntry } from '../../../records/stoneEntry.ts';
 import { localText, momentOf } from '../../managers/localMoment.ts';
 import type { Typed } from '../../managers/typedMerge.ts';
 import { numberText, numberTrouble, typedNumber } from '../../managers/typedNumber.ts';
+import { say } from '../../words/say.ts';
 
 /** One field of a log's line. */
 export interface LogField {
@@ -28,21 +29,21 @@ export interface StoneLogKind<Row extends { readonly at: string }> {
   readonly words: (row: Row) => readonly [main: string, beside: string];
 }
 
-const at: LogField = { name: 'at', label: 'When', kind: 'moment' };
+const at: LogField = { name: 'at', label: say('When'), kind: 'moment' };
 const momentTrouble = (typed: Typed) =>
-  momentOf(typed.at ?? '') === null ? 'A day and a time are needed.' : null;
+  momentOf(typed.at ?? '') === null ? say('A day and a time are needed.') : null;
 const momentTyped = (row: { readonly at: string } | null) => localText(row?.at ?? new Date().toISOString());
 
 export const grainingLog: StoneLogKind<GrainingEntry> = {
-  title: 'Graining',
-  nothing: 'No graining is written down yet. One line for each grit: 80, then 180, then 220.',
-  add: 'Write down a grit',
+  title: say('Graining'),
+  nothing: say('No graining is written down yet. One line for each grit: 80, then 180, then 220.'),
+  add: say('Write down a grit'),
   fields: [
-    { name: 'grit', label: 'Grit', kind: 'number' },
-    { name: 'charges', label: 'Charges', kind: 'number' },
-    { name: 'minutes', label: 'Minutes', hint: 'If they were counted.', kind: 'number' },
+    { name: 'grit', label: say('Grit'), kind: 'number' },
+    { name: 'charges', label: say('Charges'), kind: 'number' },
+    { name: 'minutes', label: say('Minutes'), hint: say('If they were counted.'), kind: 'number' },
     at,
-    { name: 'note', label: 'Note', kind: 'text' },
+    { name: 'note', label: say('Note'), kind: 'text' },
   ],
   rowsOf: (stone) => stone.graining,
   changes: (graining) => ({ graining }),
@@ -67,10 +68,10 @@ export const grainingLog: StoneLogKind<GrainingEntry> = {
     note: typed.note!,
   }),
   words: ({ grit, charges, minutes, note }) => [
-    `${grit} grit`,
+    say('{grit} grit', { grit }),
     [
-      `${charges} ${charges === 1 ? 'charge' : 'charges'}`,
-      minutes === null ? 'minutes not counted' : `${minutes} min`,
+      say('{charges} {charges, plural, one {charge} other {charges}}', { charges }),
+      minutes === null ? say('minutes not counted') : say('{minutes} min', { minutes }),
       note,
     ]
       .filter(Boolean)
@@ -79,18 +80,23 @@ export const grainingLog: StoneLogKind<GrainingEntry> = {
 };
 
 export const levelLog: StoneLogKind<StraightedgeReading> = {
-  title: 'Under the straightedge',
-  nothing: 'No reading yet. Lay a straightedge along both diagonals and push a feeler under it.',
-  add: 'Write down a reading',
+  title: say('Under the straightedge'),
+  nothing: say('No reading yet. Lay a straightedge along both diagonals and push a feeler under it.'),
+  add: say('Write down a reading'),
   fields: [
     {
       name: 'gapMm',
-      label: 'Largest gap',
+      label: say('Largest gap'),
       unit: 'mm',
-      hint: '0 where the thinnest feeler does not pass.',
+      hint: say('0 where the thinnest feeler does not pass.'),
       kind: 'number',
     },
-    { name: 'where', label: 'Where it lay', hint: 'Such as: the middle of the tail side.', kind: 'text' },
+    {
+      name: 'where',
+      label: say('Where it lay'),
+      hint: say('Such as: the middle of the tail side.'),
+      kind: 'text',
+    },
     at,
   ],
   rowsOf: (stone) => stone.straightedge,
@@ -105,7 +111,7 @@ export const levelLog: StoneLogKind<StraightedgeReading> = {
     gapMm: numberTrouble(typed.gapMm ?? '', 0, 50, { needed: true }),
   }),
   rowOf: (typed) => ({ at: momentOf(typed.at!)!, gapMm: typedNumber(typed.gapMm!)!, where: typed.where! }),
-  words: ({ gapMm, where }) => [`${gapMm} mm`, where],
+  words: ({ gapMm, where }) => [say('{gapMm} mm', { gapMm }), where],
 };
 
 /** The log with one line put in the place of another (null: added), by time. A line that is gone is added again. */

@@ -1,19 +1,28 @@
 import type { StoneEntry } from '../../../records/stoneEntry.ts';
+import { fixed } from '../../words/figures.ts';
+import { say } from '../../words/say.ts';
 
 /** The finding about a stone, as a headline. */
 export function stoneFinding({ name, archived, verdict }: StoneEntry): string {
-  if (archived) return `${name} is off the rack`;
+  if (archived) return say('{name} is off the rack', { name });
   const { level, wedge } = verdict;
-  if (level === 'not measured' && wedge === 'not measured') return `${name}, level not measured yet`;
+  if (level === 'not measured' && wedge === 'not measured')
+    return say('{name}, level not measured yet', { name });
   if (level === 'not measured')
-    return wedge === 'wedge' ? `${name} is a wedge` : `${name} has even corners; its level is not measured`;
+    return wedge === 'wedge'
+      ? say('{name} is a wedge', { name })
+      : say('{name} has even corners; its level is not measured', { name });
   if (level === 'not level')
-    return wedge === 'wedge' ? `${name} is a wedge and not level` : `${name} is not level`;
-  if (wedge === 'wedge') return `${name} is level, but a wedge`;
-  return wedge === 'even' ? `${name} is level, its corners even` : `${name} is level`;
+    return wedge === 'wedge'
+      ? say('{name} is a wedge and not level', { name })
+      : say('{name} is not level', { name });
+  if (wedge === 'wedge') return say('{name} is level, but a wedge', { name });
+  return wedge === 'even'
+    ? say('{name} is level, its corners even', { name })
+    : say('{name} is level', { name });
 }
 
 /** Kilograms as one reads them off: whole ones, one decimal below ten. */
 export function kilograms(value: number): string {
-  return value < 9.95 ? value.toFixed(1) : String(Math.round(value));
+  return value < 9.95 ? fixed(value, 1) : String(Math.round(value));
 }

@@ -20,6 +20,8 @@ import { Fold } from '../../parts/Fold.tsx';
 import { LiftPicture } from '../../parts/LiftPicture.tsx';
 import { MapLegend, type ShownMarks } from '../../parts/MapLegend.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { JudgedBesideFields } from './JudgedBesideFields.tsx';
 import { EarlierTests, SeparatingTests } from './SeparatingTests.tsx';
 import { littleRead, SuspectSheet } from './SuspectSheet.tsx';
@@ -89,12 +91,11 @@ export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
         }
       >
         <PageHead
-          stamp={
-            <>
-              <Link href={`/comparisons/${entry.id}`}>{entry.title}</Link> · Suspects
-            </>
-          }
-          headline="What may have caused it"
+          stamp={sayRich('<link>{title}</link> · Suspects', {
+            link: (words) => <Link href={`/comparisons/${entry.id}`}>{words}</Link>,
+            title: entry.title,
+          })}
+          headline={say('What may have caused it')}
         />
         <div className="result-picture" ref={picture}>
           <LiftPicture
@@ -118,13 +119,13 @@ export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
       </div>
       <div className="result-sheet comparison-suspects">
         {suspects.isError && <FailureNotice failure={shownFailure(suspects.error)} />}
-        {!answer && !suspects.isError && <p role="status">Looking for suspects …</p>}
+        {!answer && !suspects.isError && <p role="status">{say('Looking for suspects …')}</p>}
         {answer && (
           <>
             <section aria-labelledby="tests-head" className="suspect-tests">
-              <h2 id="tests-head">Tests, first what tells most in a minute</h2>
+              <h2 id="tests-head">{say('Tests, first what tells most in a minute')}</h2>
               <p>{answer.photograph.question}</p>
-              {answer.tests.length === 0 && <p>No test that is left would tell more.</p>}
+              {answer.tests.length === 0 && <p>{say('No test that is left would tell more.')}</p>}
               <SeparatingTests answer={answer} most={offered} keep={keep} />
               <EarlierTests done={answer.done} keep={keep} />
             </section>
@@ -133,7 +134,10 @@ export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
               held={
                 pictured === entry
                   ? ''
-                  : `Judged by the picture of ${pictured.title}, and by what changed from it to ${entry.title}.`
+                  : say('Judged by the picture of {title}, and by what changed from it to {title2}.', {
+                      title: pictured.title,
+                      title2: entry.title,
+                    })
               }
               keep={keep}
               show={show}
@@ -148,10 +152,10 @@ export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
             )}
           </>
         )}
-        <Fold title="Judge it beside an earlier pull, or a run’s log">
+        <Fold title={say('Judge it beside an earlier pull, or a run’s log')}>
           <JudgedBesideFields entry={entry} beside={beside} onBeside={setBeside} />
         </Fold>
-        <ButtonLink href={`/comparisons/${entry.id}`}>Back to what was measured</ButtonLink>
+        <ButtonLink href={`/comparisons/${entry.id}`}>{say('Back to what was measured')}</ButtonLink>
       </div>
     </div>
   );
@@ -174,7 +178,7 @@ function MeasureAgain({ id }: { id: string }) {
   return (
     <>
       <Button disabled={again.isPending} onClick={() => again.mutate()}>
-        Measure it again
+        {say('Measure it again')}
       </Button>
       {again.isError && <FailureNotice failure={shownFailure(again.error)} />}
     </>

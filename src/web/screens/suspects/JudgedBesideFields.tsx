@@ -6,6 +6,7 @@ import { comparisonsOfStone, type JudgedBeside } from '../../client/suspects.ts'
 import { listWorks, worksKey } from '../../client/workList.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
+import { say } from '../../words/say.ts';
 
 /** So many works are offered, those changed last. */
 const offeredWorks = 200;
@@ -50,11 +51,11 @@ export function JudgedBesideFields({
     <div className="judged-beside">
       {others.data && others.data.length > 0 ? (
         <Choice
-          label="An earlier pull from this stone"
-          hint="It tells what grows and what stays from pull to pull."
+          label={say('An earlier pull from this stone')}
+          hint={say('It tells what grows and what stays from pull to pull.')}
           value={beside.earlier}
           options={[
-            ['', 'none'],
+            ['', say('none')],
             ...others.data.map(
               ({ id, title, createdAt }) => [id, `${title}, ${dayWords(createdAt)}`] as const,
             ),
@@ -63,28 +64,34 @@ export function JudgedBesideFields({
         />
       ) : (
         <p className="soft">
-          Of this photograph of the stone there is no other comparison yet: what grows from pull to pull is
-          not known.
+          {say(
+            'Of this photograph of the stone there is no other comparison yet: what grows from pull to pull is not known.',
+          )}
         </p>
       )}
       {offered.length > 0 && (
         <Choice
-          label="Whose log is taken in"
-          hint="A step that was skipped or took too long speaks for some suspects."
+          label={say('Whose log is taken in')}
+          hint={say('A step that was skipped or took too long speaks for some suspects.')}
           value={work}
           options={[
-            ['', 'none'],
-            ...offered.map(({ id, title, stoneName }) => [id, `${title}, on ${stoneName}`] as const),
+            ['', say('none')],
+            ...offered.map(
+              ({ id, title, stoneName }) =>
+                [id, say('{title}, on {stoneName}', { title, stoneName })] as const,
+            ),
           ]}
           onChoose={(id) => void pickWork(id)}
         />
       )}
-      {work !== '' && runs.data?.length === 0 && <p className="soft">No run of it was logged.</p>}
+      {work !== '' && runs.data?.length === 0 && <p className="soft">{say('No run of it was logged.')}</p>}
       {runs.data && runs.data.length > 1 && (
         <Choice
-          label="Which of its runs"
+          label={say('Which of its runs')}
           value={beside.run}
-          options={runs.data.map(({ id, startedAt }) => [id, `begun ${dayWords(startedAt)}`] as const)}
+          options={runs.data.map(
+            ({ id, startedAt }) => [id, say('begun {day}', { day: dayWords(startedAt) })] as const,
+          )}
           onChoose={(run) => onBeside({ ...beside, run })}
         />
       )}

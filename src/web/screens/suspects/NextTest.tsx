@@ -3,6 +3,7 @@ import type { DoneTest, OfferedTest } from '../../../records/suspects.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { say } from '../../words/say.ts';
 
 /** A separating test with its minutes, and what can come of it: a tap keeps the outcome. */
 export function NextTest({
@@ -16,7 +17,7 @@ export function NextTest({
   return (
     <div className="next-test">
       <p>
-        <b>{test.minutes} min</b> {test.words}
+        <b>{say('{minutes} min', { minutes: test.minutes })}</b> {test.words}
       </p>
       <div className="next-test-outcomes">
         {test.outcomes.map(({ outcome, words }) => (
@@ -42,14 +43,14 @@ export function NotedTest({
   return (
     <div className="noted-test" role="status">
       <p>
-        <span className="soft">{test.words}.</span> <b>Noted:</b>{' '}
+        <span className="soft">{test.words}.</span> <b>{say('Noted:')}</b>{' '}
         {test.outcomes.find(({ outcome }) => outcome === test.outcome)?.words}
       </p>
       {test.outcomes
         .filter(({ outcome }) => outcome !== test.outcome)
         .map(({ outcome, words }) => (
           <Button key={outcome} kind="quiet" disabled={keep.isPending} onClick={() => keep.mutate(outcome)}>
-            No, rather: {words}
+            {say('No, rather: {words}', { words })}
           </Button>
         ))}
       {keep.isError && <FailureNotice failure={shownFailure(keep.error)} />}

@@ -1,4 +1,5 @@
 import type { DoneTest, KeptOutcome, SuspectsAnswer } from '../../../records/suspects.ts';
+import { say } from '../../words/say.ts';
 import { NextTest, NotedTest } from './NextTest.tsx';
 
 /** Keeps what came of a test, or the cause that was found, and brings the list anew. */
@@ -32,7 +33,7 @@ export function EarlierTests({ done, keep }: { done: readonly DoneTest[]; keep: 
   if (earlier.length === 0) return null;
   return (
     <section aria-labelledby="done-head" className="earlier-tests">
-      <h3 id="done-head">Tests answered before</h3>
+      <h3 id="done-head">{say('Tests answered before')}</h3>
       {earlier.map((test) => (
         <NotedTest key={test.test} test={test} onKeep={keptAs(test, keep)} />
       ))}

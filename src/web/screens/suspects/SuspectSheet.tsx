@@ -11,6 +11,7 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
+import { say } from '../../words/say.ts';
 import type { KeepOutcome } from './SeparatingTests.tsx';
 
 /** So many of the things that a picture can show may be unread: a single print lacks a few. Our rule. */
@@ -44,26 +45,27 @@ export function SuspectSheet({
     </ul>
   );
   return (
-    <section aria-label="Suspects" className="suspect-sheet">
+    <section aria-label={say('Suspects')} className="suspect-sheet">
       <p className="soft">
-        Several may hold at once, and none of them is a verdict. {held} Weights are common practice;{' '}
-        {roomWords(answer.roomCases)}.
+        {say(
+          'Several may hold at once, and none of them is a verdict. {held} Weights are common practice; {room}.',
+          { held, room: roomWords(answer.roomCases) },
+        )}
       </p>
       {spoken.length === 0 && (
         <p>
           {littleRead(answer)
-            ? 'Too little could be read to name a suspect.'
-            : 'Nothing that is seen speaks for a fault.'}
+            ? say('Too little could be read to name a suspect.')
+            : say('Nothing that is seen speaks for a fault.')}
         </p>
       )}
       {items(spoken)}
       {rest.length > 0 && (
         <Fold
-          title={
-            rest.length === 1
-              ? 'One other, for which nothing or little speaks'
-              : `${rest.length} others, for which nothing or little speaks`
-          }
+          title={say(
+            '{count, plural, one {One other, for which nothing or little speaks} other {{count} others, for which nothing or little speaks}}',
+            { count: rest.length },
+          )}
         >
           {items(rest)}
         </Fold>
@@ -78,8 +80,11 @@ export function littleRead({ seen, unknown }: SuspectsAnswer): boolean {
 }
 
 function roomWords(cases: number): string {
-  if (cases === 0) return 'no case of this room was closed yet';
-  return `${cases === 1 ? 'one closed case' : `${cases} closed cases`} of this room moved where each starts`;
+  if (cases === 0) return say('no case of this room was closed yet');
+  return say(
+    '{cases, plural, one {one closed case} other {{cases} closed cases}} of this room moved where each starts',
+    { cases },
+  );
 }
 
 function SuspectItem({ one, keep, show }: { one: JudgedSuspect; keep: KeepOutcome; show: ShowReason }) {
@@ -89,10 +94,10 @@ function SuspectItem({ one, keep, show }: { one: JudgedSuspect; keep: KeepOutcom
       <h2>
         <em className={`suspect-word ${one.evidence}`}>{one.evidence}</em> {one.name}
       </h2>
-      <Reasons title="For it" reasons={one.supporting} show={show} />
-      <Reasons title="Against it" reasons={one.opposing} show={show} />
+      <Reasons title={say('For it')} reasons={one.supporting} show={show} />
+      <Reasons title={say('Against it')} reasons={one.opposing} show={show} />
       <Button kind="quiet" disabled={found.isPending} onClick={() => found.mutate()}>
-        {found.isSuccess ? 'Noted: it was this' : 'It was this'}
+        {found.isSuccess ? say('Noted: it was this') : say('It was this')}
       </Button>
       {found.isError && <FailureNotice failure={shownFailure(found.error)} />}
     </li>

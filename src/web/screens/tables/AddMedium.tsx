@@ -6,6 +6,7 @@ import type { Typed } from '../../managers/typedMerge.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
+import { say } from '../../words/say.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 
 /** Names a medium and says which etch it asks for. */
@@ -17,7 +18,7 @@ export function AddMedium({ onLeave }: { onLeave: () => void }) {
     check: ({ name = '' }) => ({
       name:
         mediumIdOf(name) === ''
-          ? 'A name with letters or figures of the Latin alphabet is needed, such as River crayon.'
+          ? say('A name with letters or figures of the Latin alphabet is needed, such as River crayon.')
           : null,
     }),
     send: ({ name = '', rule = 'none' }) =>
@@ -34,15 +35,15 @@ export function AddMedium({ onLeave }: { onLeave: () => void }) {
   return (
     <div className="copy-table">
       <SaveForm
-        label="A medium of our own"
-        act="Add it"
+        label={say('A medium of our own')}
+        act={say('Add it')}
         form={form}
-        words={{ name: 'Name', rule: 'Which etch' }}
+        words={{ name: say('Name'), rule: say('Which etch') }}
         onSave={add}
         onLeave={onLeave}
       >
         <Field
-          label="What it is called"
+          label={say('What it is called')}
           autoComplete="off"
           autoFocus
           maxLength={100}
@@ -51,8 +52,8 @@ export function AddMedium({ onLeave }: { onLeave: () => void }) {
           onChange={(event) => form.set({ name: event.target.value })}
         />
         <Choice<RuleChoice>
-          label="Which etch it asks for"
-          hint="Where nothing is known of it, the plan says so and goes on."
+          label={say('Which etch it asks for')}
+          hint={say('Where nothing is known of it, the plan says so and goes on.')}
           value={(form.values.rule ?? 'none') as RuleChoice}
           options={ruleChoices}
           onChoose={(rule) => form.set({ rule })}

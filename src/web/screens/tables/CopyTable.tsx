@@ -6,6 +6,7 @@ import type { Typed } from '../../managers/typedMerge.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
+import { say } from '../../words/say.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 
 /** Makes the studio's own copy of a table: from one of several, or from the only one given. */
@@ -22,7 +23,7 @@ export function CopyTable({
     entry: null,
     typedOf: () => ({ from: tables[0]?.id ?? '', name: '' }),
     check: ({ name = '' }) => ({
-      name: name.trim() === '' ? 'A name is needed, such as Saltreach tannic.' : null,
+      name: name.trim() === '' ? say('A name is needed, such as Saltreach tannic.') : null,
     }),
     send: ({ from = '', name = '' }) => copyTable(from, name.trim()),
   });
@@ -38,23 +39,23 @@ export function CopyTable({
   return (
     <div className="copy-table">
       <SaveForm
-        label="A table of our own"
-        act="Make the copy"
+        label={say('A table of our own')}
+        act={say('Make the copy')}
         form={form}
-        words={{ name: 'Name' }}
+        words={{ name: say('Name') }}
         onSave={copy}
         onLeave={onLeave}
       >
         {tables.length > 1 && (
           <Choice
-            label="Copied from"
+            label={say('Copied from')}
             value={form.values.from ?? ''}
             options={tables.map(({ id, name }) => [id, name] as const)}
             onChoose={(from) => form.set({ from })}
           />
         )}
         <Field
-          label="What it is called here"
+          label={say('What it is called here')}
           autoComplete="off"
           autoFocus
           maxLength={200}

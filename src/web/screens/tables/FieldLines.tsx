@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { Button } from '../../parts/Button.tsx';
+import { say } from '../../words/say.ts';
 
 /** A list of lines of fields, each changed where it stands or left out. */
 export function FieldLines<Line>({
@@ -31,10 +32,10 @@ export function FieldLines<Line>({
           {lines.length > least && (
             <Button
               kind="quiet"
-              aria-label={`Leave out ${name} ${index + 1}`}
+              aria-label={say('Leave out {name} {index}', { name, index: index + 1 })}
               onClick={() => onLines(lines.filter((_, at) => at !== index))}
             >
-              Leave out
+              {say('Leave out')}
             </Button>
           )}
         </li>

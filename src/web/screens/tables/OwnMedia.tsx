@@ -6,6 +6,8 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { ruleWords } from '../../managers/mediumForm.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { AddMedium } from './AddMedium.tsx';
 
 /** What the studio draws with beyond the starting catalogue, and which etch each asks for. */
@@ -21,11 +23,12 @@ export function OwnMedia() {
   return (
     <section aria-labelledby="own-media" className="own-media">
       <h2 id="own-media" className="stamp">
-        Media of our own
+        {say('Media of our own')}
       </h2>
       <p className="tables-lead">
-        Crayons 00 to #5, inks, tusche, graphite and what else the trade names are known. What this room draws
-        with besides is named here, and which etch it asks for.
+        {say(
+          'Crayons 00 to #5, inks, tusche, graphite and what else the trade names are known. What this room draws with besides is named here, and which etch it asks for.',
+        )}
       </p>
       {media.isError && <FailureNotice failure={shownFailure(media.error)} />}
       {removing.isError && <FailureNotice failure={shownFailure(removing.error)} />}
@@ -39,7 +42,7 @@ export function OwnMedia() {
       {adding ? (
         <AddMedium onLeave={() => setAdding(false)} />
       ) : (
-        <Button onClick={() => setAdding(true)}>Name a medium</Button>
+        <Button onClick={() => setAdding(true)}>{say('Name a medium')}</Button>
       )}
     </section>
   );
@@ -53,11 +56,16 @@ function MediumLine({ medium, onRemove }: { medium: MediumEntry; onRemove: () =>
         <b>{name}</b>
         <span className="soft">{ruleWords(rule)}</span>
         <span className="soft">
-          {works === 0 ? 'in no work yet' : works === 1 ? 'in one work' : `in ${works} works`}
+          {works === 0
+            ? say('in no work yet')
+            : say('{works, plural, one {in one work} other {in {works} works}}', { works })}
         </span>
       </span>
       <Button onClick={onRemove}>
-        Take out<span className="unseen"> {name}</span>
+        {sayRich('Take out<span> {name}</span>', {
+          span: (words) => <span className="unseen">{words}</span>,
+          name,
+        })}
       </Button>
     </li>
   );

@@ -2,6 +2,7 @@ import type { EtchRowTyped } from '../../managers/etchRowTyped.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
 import { FieldLines } from './FieldLines.tsx';
 
 /** How an etch is made up: its parts, or the drops that go into its gum. */
@@ -28,15 +29,15 @@ export function RecipeFields({
     return (
       <>
         <div className="fields" style={{ '--least': '180px' } as React.CSSProperties}>
-          {field('acid', 'Acid and its strength')}
-          {field('into', 'Into')}
+          {field('acid', say('Acid and its strength'))}
+          {field('into', say('Into'))}
         </div>
         <div className="fields">
-          {field('dropsLow', 'Drops to 30 ml, least')}
-          {field('dropsHigh', 'Drops to 30 ml, most')}
+          {field('dropsLow', say('Drops to 30 ml, least'))}
+          {field('dropsHigh', say('Drops to 30 ml, most'))}
         </div>
-        <Notice kind="caution" title="Acid into gum,">
-          never gum into acid; nitric never near alcohol, solvent or oily rags.
+        <Notice kind="caution" title={say('Acid into gum,')}>
+          {say('never gum into acid; nitric never near alcohol, solvent or oily rags.')}
         </Notice>
       </>
     );
@@ -53,14 +54,14 @@ export function RecipeFields({
         {(part, index, set) => (
           <>
             <Field
-              label={`Part ${index + 1}`}
+              label={say('Part {index}', { index: index + 1 })}
               autoComplete="off"
               value={part.material}
               trouble={troubles[`parts.${index}.material`] ?? null}
               onChange={(event) => set({ material: event.target.value })}
             />
             <Field
-              label="Parts"
+              label={say('Parts')}
               inputMode="decimal"
               autoComplete="off"
               value={part.parts}
@@ -71,7 +72,7 @@ export function RecipeFields({
         )}
       </FieldLines>
       <Button kind="quiet" onClick={() => onChange({ parts: [...row.parts, { material: '', parts: '1' }] })}>
-        Add a part
+        {say('Add a part')}
       </Button>
     </>
   );

@@ -4,6 +4,8 @@ import type { EtchRecipe, EtchRow } from '../../../records/etch.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
 import { etchStrengths, strengthFor } from '../../parts/strengthWords.ts';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { partsAddress } from '../mixing/askedParts.ts';
 import { recipeWords } from './rowWords.ts';
 
@@ -14,11 +16,11 @@ export function RowTable({ rows }: { rows: readonly EtchRow[] }) {
     <table className="row-table">
       <thead>
         <tr>
-          <th scope="col">Drawn</th>
-          <th scope="col">Etch</th>
-          <th scope="col">Contact</th>
-          <th scope="col">Move within</th>
-          <th scope="col">Where it comes from</th>
+          <th scope="col">{say('Drawn')}</th>
+          <th scope="col">{say('Etch')}</th>
+          <th scope="col">{say('Contact')}</th>
+          <th scope="col">{say('Move within')}</th>
+          <th scope="col">{say('Where it comes from')}</th>
         </tr>
       </thead>
       {etchStrengths.flatMap((strength) => {
@@ -29,7 +31,9 @@ export function RowTable({ rows }: { rows: readonly EtchRow[] }) {
         <tfoot>
           <tr>
             <td colSpan={5}>
-              No rule here for {missing.join(', ')}: test a patch first; a plan goes on without it.
+              {say('No rule here for {missing}: test a patch first; a plan goes on without it.', {
+                missing: missing.join(', '),
+              })}
             </td>
           </tr>
         </tfoot>
@@ -56,7 +60,10 @@ function RuleRows({ row }: { row: EtchRow }) {
           {recipeAdds(recipe, name) && <span className="soft">{recipeWords(recipe)}</span>}
           {recipe.kind === 'parts' && recipe.parts.length > 1 && (
             <Link href={partsAddress(recipe.parts)}>
-              in millilitres<span className="unseen">: {name}</span>
+              {sayRich('in millilitres<span>: {name}</span>', {
+                span: (words) => <span className="unseen">{words}</span>,
+                name,
+              })}
             </Link>
           )}
         </td>
@@ -64,7 +71,7 @@ function RuleRows({ row }: { row: EtchRow }) {
           <span className="row-clock">
             <Clock of="least" seconds={low} />
             <Clock of="wanted" seconds={wanted} />
-            <Clock of="most" seconds={high} none="none while wet" />
+            <Clock of="most" seconds={high} none={say('none while wet')} />
           </span>
         </td>
         <td data-label="Move within">
@@ -82,7 +89,11 @@ function RuleRows({ row }: { row: EtchRow }) {
           <td colSpan={5}>
             {advice.length > 0 && (
               <>
-                <p className="stamp">{advice.length > 1 ? 'The sources do not agree' : 'One source says'}</p>
+                <p className="stamp">
+                  {say('{count, plural, one {One source says} other {The sources do not agree}}', {
+                    count: advice.length,
+                  })}
+                </p>
                 <dl>
                   {advice.map(({ source, advice: says }) => (
                     <div key={`${source} ${says}`}>
@@ -95,7 +106,7 @@ function RuleRows({ row }: { row: EtchRow }) {
             )}
             {choice && (
               <p>
-                <b>Chosen here:</b> {choice}
+                <b>{say('Chosen here:')}</b> {choice}
               </p>
             )}
           </td>
@@ -105,7 +116,7 @@ function RuleRows({ row }: { row: EtchRow }) {
   );
 }
 
-function Clock({ of, seconds, none = 'none' }: { of: string; seconds: number | null; none?: string }) {
+function Clock({ of, seconds, none = say('none') }: { of: string; seconds: number | null; none?: string }) {
   return (
     <span className={of === 'wanted' ? 'row-wanted' : undefined}>
       <b className="big">{seconds === null ? '–' : minutesSeconds(seconds)}</b>

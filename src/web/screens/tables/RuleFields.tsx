@@ -7,16 +7,17 @@ import { Field } from '../../parts/Field.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
 import { strengthFor } from '../../parts/strengthWords.ts';
+import { say } from '../../words/say.ts';
 import { RecipeFields } from './RecipeFields.tsx';
 import { SourceFields } from './SourceFields.tsx';
 
 const bases: readonly (readonly [Basis, string])[] = [
-  ['this room', 'this room’s record'],
-  ['published', 'published'],
-  ['common practice', 'common practice'],
-  ['memory', 'from memory'],
-  ['typed', 'typed, no basis'],
-  ['measured', 'measured'],
+  ['this room', say('this room’s record')],
+  ['published', say('published')],
+  ['common practice', say('common practice')],
+  ['memory', say('from memory')],
+  ['typed', say('typed, no basis')],
+  ['measured', say('measured')],
 ];
 
 /** One rule of a table while it is changed. */
@@ -52,15 +53,15 @@ export function RuleFields({
           <span className="soft">{strengthFor[row.strength]}</span>
         </span>
         <span className="rule-says">
-          {row.name === '' ? 'no etch yet' : row.name}
-          {row.low !== '' && `, ${row.wanted === '' ? `at least ${row.low}` : row.wanted}`}
+          {row.name === '' ? say('no etch yet') : row.name}
+          {row.low !== '' && `, ${row.wanted === '' ? say('at least {low}', { low: row.low }) : row.wanted}`}
         </span>
       </summary>
       <fieldset className="rule-fields">
         <legend className="unseen">{row.strength}</legend>
         <div className="rule-part">
           <Field
-            label="The etch is called"
+            label={say('The etch is called')}
             autoComplete="off"
             maxLength={200}
             value={row.name}
@@ -68,11 +69,11 @@ export function RuleFields({
             onChange={(event) => onChange({ name: event.target.value })}
           />
           <Picks<EtchRowTyped['recipe']>
-            label="Made up"
+            label={say('Made up')}
             value={row.recipe}
             options={[
-              ['parts', 'by parts'],
-              ['drops', 'by drops of acid into gum'],
+              ['parts', say('by parts')],
+              ['drops', say('by drops of acid into gum')],
             ]}
             onPick={(recipe) => onChange({ recipe })}
           />
@@ -80,21 +81,21 @@ export function RuleFields({
         </div>
         <div className="rule-part">
           <div className="fields rule-times">
-            {time('low', 'Least contact', '1:30 or 90')}
-            {time('wanted', 'Wanted', 'empty: none')}
-            {time('high', 'Most', 'empty: none while wet')}
-            {time('moveWithin', 'Move within', 'then it has lain too long')}
+            {time('low', say('Least contact'), say('1:30 or 90'))}
+            {time('wanted', say('Wanted'), say('empty: none'))}
+            {time('high', say('Most'), say('empty: none while wet'))}
+            {time('moveWithin', say('Move within'), say('then it has lain too long'))}
           </div>
           <div className="fields" style={{ '--least': '220px' } as React.CSSProperties}>
             <Choice<Basis>
-              label="It stands on"
+              label={say('It stands on')}
               value={row.basis}
               options={bases}
               onChoose={(basis) => onChange({ basis })}
             />
             <Field
-              label="Where it comes from"
-              hint="Author, year, title, page; or what was seen here."
+              label={say('Where it comes from')}
+              hint={say('Author, year, title, page; or what was seen here.')}
               autoComplete="off"
               maxLength={2000}
               value={row.note}
@@ -104,7 +105,7 @@ export function RuleFields({
           </div>
           <SourceFields row={row} troubles={troubles} onChange={onChange} />
           <Button kind="quiet" onClick={onTakeOut}>
-            Take the rule for {row.strength} out
+            {say('Take the rule for {strength} out', { strength: row.strength })}
           </Button>
         </div>
       </fieldset>

@@ -1,6 +1,7 @@
 import type { EtchRowTyped } from '../../managers/etchRowTyped.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
 import { FieldLines } from './FieldLines.tsx';
 
 /** What several sources say to one rule, and why this table says what it does. */
@@ -25,14 +26,14 @@ export function SourceFields({
           {(each, index, set) => (
             <>
               <Field
-                label={`Source ${index + 1}`}
+                label={say('Source {index}', { index: index + 1 })}
                 autoComplete="off"
                 value={each.source}
                 trouble={troubles[`advice.${index}`] ?? null}
                 onChange={(event) => set({ source: event.target.value })}
               />
               <Field
-                label="It says"
+                label={say('It says')}
                 autoComplete="off"
                 value={each.advice}
                 onChange={(event) => set({ advice: event.target.value })}
@@ -43,14 +44,14 @@ export function SourceFields({
       )}
       {(row.advice.length > 0 || row.choice !== '') && (
         <Field
-          label="Chosen here, and why"
+          label={say('Chosen here, and why')}
           autoComplete="off"
           value={row.choice}
           onChange={(event) => onChange({ choice: event.target.value })}
         />
       )}
       <Button kind="quiet" onClick={() => onChange({ advice: [...row.advice, { source: '', advice: '' }] })}>
-        {row.advice.length === 0 ? 'Sources disagree: write down what each says' : 'Add a source'}
+        {row.advice.length === 0 ? say('Sources disagree: write down what each says') : say('Add a source')}
       </Button>
     </>
   );

@@ -9,6 +9,7 @@ import {
 } from '../../client/etchTables.ts';
 import { dayText } from '../../managers/localMoment.ts';
 import { Button } from '../../parts/Button.tsx';
+import { say } from '../../words/say.ts';
 
 const shownAtFirst = 5;
 
@@ -25,7 +26,7 @@ export function TableChanges({ id, version }: { id: string; version: number }) {
   return (
     <section className="table-changes" aria-labelledby="table-changes">
       <h2 id="table-changes" className="big">
-        What changed
+        {say('What changed')}
       </h2>
       <ol>
         {shown.map((each) => (
@@ -33,7 +34,9 @@ export function TableChanges({ id, version }: { id: string; version: number }) {
         ))}
       </ol>
       {shown.length < list.length && (
-        <Button onClick={() => setAll(true)}>Show the {list.length - shown.length} earlier versions</Button>
+        <Button onClick={() => setAll(true)}>
+          {say('Show the {count} earlier versions', { count: list.length - shown.length })}
+        </Button>
       )}
     </section>
   );
@@ -51,11 +54,11 @@ function VersionLine({ id, mention }: { id: string; mention: TableVersionMention
   return (
     <li>
       <p>
-        <b>Version {version}</b> <span className="soft">{dayText(savedAt)}</span>
+        <b>{say('Version {version}', { version })}</b> <span className="soft">{dayText(savedAt)}</span>
       </p>
       <ul>
-        {version === 1 && <li>Copied as it was.</li>}
-        {changes.isSuccess && sentences.length === 0 && <li>Saved again without a change.</li>}
+        {version === 1 && <li>{say('Copied as it was.')}</li>}
+        {changes.isSuccess && sentences.length === 0 && <li>{say('Saved again without a change.')}</li>}
         {sentences.map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}

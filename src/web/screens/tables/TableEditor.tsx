@@ -17,6 +17,7 @@ import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
 import { etchStrengths } from '../../parts/strengthWords.ts';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { RuleFields } from './RuleFields.tsx';
 
@@ -30,7 +31,7 @@ export function TableEditor({ kept, onLeave }: { kept: EtchTableVersion; onLeave
   const saving = useSaving<EtchTableVersion>();
   const stale = base.opened !== base.now;
   const troubles = rows.map(etchRowTroubles);
-  const nameTrouble = name.trim() === '' ? 'A name is needed.' : null;
+  const nameTrouble = name.trim() === '' ? say('A name is needed.') : null;
   const faulty = nameTrouble !== null || troubles.some((each) => Object.keys(each).length > 0);
   const missing = etchStrengths.filter((strength) => !rows.some((row) => row.strength === strength));
 
@@ -67,8 +68,8 @@ export function TableEditor({ kept, onLeave }: { kept: EtchTableVersion; onLeave
   return (
     <div className="table-editor">
       <SaveForm
-        label={`Change ${kept.table.name}`}
-        act="Save as the next version"
+        label={say('Change {table}', { table: kept.table.name })}
+        act={say('Save as the next version')}
         form={{
           pending: saving.pending,
           trouble: saving.trouble,
@@ -93,7 +94,7 @@ export function TableEditor({ kept, onLeave }: { kept: EtchTableVersion; onLeave
         onLeave={onLeave}
       >
         <Field
-          label="Name of the table"
+          label={say('Name of the table')}
           autoComplete="off"
           autoFocus
           maxLength={200}
@@ -117,7 +118,7 @@ export function TableEditor({ kept, onLeave }: { kept: EtchTableVersion; onLeave
           <div className="table-editor-more">
             {missing.map((strength) => (
               <Button key={strength} onClick={() => setRows((now) => [...now, emptyEtchRow(strength)])}>
-                Add a rule for {strength}
+                {say('Add a rule for {strength}', { strength })}
               </Button>
             ))}
           </div>
@@ -131,18 +132,20 @@ export function TableEditor({ kept, onLeave }: { kept: EtchTableVersion; onLeave
 function TheirTable({ theirs, mine }: { theirs: readonly string[]; mine: readonly string[] | null }) {
   return (
     <div className="save-form-stale">
-      <p className="stamp">What they changed; rules that you left alone are taken over</p>
+      <p className="stamp">{say('What they changed; rules that you left alone are taken over')}</p>
       <ul>
         {theirs.length === 0 ? (
-          <li>Nothing in the rules.</li>
+          <li>{say('Nothing in the rules.')}</li>
         ) : (
           theirs.map((each) => <li key={each}>{each}</li>)
         )}
       </ul>
       {mine !== null && (
         <>
-          <p className="stamp">What saving yours would change in theirs</p>
-          <ul>{mine.length === 0 ? <li>Nothing.</li> : mine.map((each) => <li key={each}>{each}</li>)}</ul>
+          <p className="stamp">{say('What saving yours would change in theirs')}</p>
+          <ul>
+            {mine.length === 0 ? <li>{say('Nothing.')}</li> : mine.map((each) => <li key={each}>{each}</li>)}
+          </ul>
         </>
       )}
     </div>

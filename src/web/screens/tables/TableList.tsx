@@ -9,6 +9,8 @@ import { dayText } from '../../managers/localMoment.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { CopyTable } from './CopyTable.tsx';
 import { OwnMedia } from './OwnMedia.tsx';
 
@@ -21,27 +23,30 @@ export default function TableList() {
   const starting = all.filter((table) => table.starting);
   return (
     <>
-      <PageHead stamp="Etch tables" headline="What each drawing is etched with, and how long">
+      <PageHead stamp={say('Etch tables')} headline={say('What each drawing is etched with, and how long')}>
         {!copying && all.length > 0 && (
           <Button kind="act" onClick={() => setCopying(true)}>
-            Make a table of our own
+            {say('Make a table of our own')}
           </Button>
         )}
       </PageHead>
       <div className="tables-body">
         {tables.isError && <FailureNotice failure={shownFailure(tables.error)} />}
         {copying && <CopyTable tables={all} onLeave={() => setCopying(false)} />}
-        {own.length > 0 && <Lines title="Our own" tables={own} />}
-        {starting.length > 0 && <Lines title="To start from" tables={starting} />}
+        {own.length > 0 && <Lines title={say('Our own')} tables={own} />}
+        {starting.length > 0 && <Lines title={say('To start from')} tables={starting} />}
         {tables.isSuccess && own.length === 0 && !copying && (
           <p className="tables-lead">
-            Handbooks contradict each other, and stones differ. Start from one of these, make a copy your own,
-            and change it by what this room gets: every version stays, with what changed in words.
+            {say(
+              'Handbooks contradict each other, and stones differ. Start from one of these, make a copy your own, and change it by what this room gets: every version stays, with what changed in words.',
+            )}
           </p>
         )}
         {tables.isSuccess && (
           <p>
-            <Link href="/known">What this room found of media and etches</Link>, beside what the tables say.
+            {sayRich('<link>What this room found of media and etches</link>, beside what the tables say.', {
+              link: (words) => <Link href="/known">{words}</Link>,
+            })}
           </p>
         )}
         {tables.isSuccess && <OwnMedia />}
@@ -61,8 +66,8 @@ function Lines({ title, tables }: { title: string; tables: readonly EtchTableSum
               <span className="big">{name}</span>
               <span className="soft">
                 {starting
-                  ? 'comes with Stonetone; copied, never changed'
-                  : `version ${version}, saved ${dayText(savedAt)}`}
+                  ? say('comes with Stonetone; copied, never changed')
+                  : say('version {version}, saved {day}', { version, day: dayText(savedAt) })}
               </span>
             </Link>
           </li>

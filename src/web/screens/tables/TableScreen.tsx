@@ -13,19 +13,20 @@ import { RowTable } from './RowTable.tsx';
 import { TableChanges } from './TableChanges.tsx';
 import { TableEditor } from './TableEditor.tsx';
 import './TableList.css';
+import { say } from '../../words/say.ts';
 
 /** One etch table: its rules, what changed between its versions, and, where it is the studio's own, changing it. */
 export default function TableScreen({ id }: { id: string }) {
   const table = useQuery({ queryKey: tableKey(id), queryFn: () => openTable(id) });
   if (table.data) return <TablePage kept={table.data} />;
-  if (table.isPending) return <p className="unseen">Opening the table …</p>;
+  if (table.isPending) return <p className="unseen">{say('Opening the table …')}</p>;
   return (
     <>
-      <PageHead stamp="Etch table" headline="This table cannot be shown" />
+      <PageHead stamp={say('Etch table')} headline={say('This table cannot be shown')} />
       <div className="tables-body">
         <FailureNotice failure={shownFailure(table.error)} />
         <p>
-          <ButtonLink href="/tables">To the tables</ButtonLink>
+          <ButtonLink href="/tables">{say('To the tables')}</ButtonLink>
         </p>
       </div>
     </>
@@ -37,14 +38,14 @@ function TablePage({ kept }: { kept: EtchTableVersion }) {
   const opener = useReturnFocus(doing !== 'reading');
   const { table, starting, savedAt } = kept;
   const about = starting
-    ? 'comes with Stonetone; copied, never changed'
-    : `our own, version ${table.version}, saved ${dayText(savedAt)}`;
+    ? say('comes with Stonetone; copied, never changed')
+    : say('our own, version {version}, saved {day}', { version: table.version, day: dayText(savedAt) });
   return (
     <>
-      <PageHead stamp={`Etch table · ${about}`} headline={table.name}>
+      <PageHead stamp={say('Etch table · {about}', { about })} headline={table.name}>
         {doing === 'reading' && (
           <Button ref={opener} kind="act" onClick={() => setDoing(starting ? 'copying' : 'changing')}>
-            {starting ? 'Copy it to make it ours' : 'Change the table'}
+            {starting ? say('Copy it to make it ours') : say('Change the table')}
           </Button>
         )}
       </PageHead>
@@ -61,7 +62,7 @@ function TablePage({ kept }: { kept: EtchTableVersion }) {
             {!starting && (
               <p>
                 <Button kind="quiet" onClick={() => setDoing('copying')}>
-                  Copy this table
+                  {say('Copy this table')}
                 </Button>
               </p>
             )}

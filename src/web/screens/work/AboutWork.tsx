@@ -11,6 +11,8 @@ import { Field } from '../../parts/Field.tsx';
 import { factWords } from '../../parts/factWords.ts';
 import { workStageWords } from '../../parts/stageWords.ts';
 import { Words } from '../../parts/Words.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { WorkStanding } from '../rack/StoneStanding.tsx';
 import { EtchBoard } from './EtchBoard.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
@@ -41,7 +43,7 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
   return (
     <WorkPage
       work={work}
-      headline={work.archived ? `${work.title} is put by` : work.title}
+      headline={work.archived ? say('{title} is put by', { title: work.title }) : work.title}
       board={<EtchBoard desk={desk} kept={null} pointed={null} />}
       side={
         <form
@@ -52,39 +54,44 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
           }}
         >
           <p>
-            On stone <Link href={`/stones/${work.stoneId}`}>{work.stone.name}</Link>.
+            {sayRich('On stone <link>{stone}</link>.', {
+              link: (words) => <Link href={`/stones/${work.stoneId}`}>{words}</Link>,
+              stone: work.stone.name,
+            })}
           </p>
           <p>
-            <Link href={`/changes/works/${work.id}`}>What changed? Compare with another work</Link>
+            <Link href={`/changes/works/${work.id}`}>{say('What changed? Compare with another work')}</Link>
           </p>
           <p>
-            <Link href={`/inks/new?work=${work.id}`}>Mix ink for it</Link>
+            <Link href={`/inks/new?work=${work.id}`}>{say('Mix ink for it')}</Link>
           </p>
           <p>
-            <a href={`/api/works/${work.id}/protocol.pdf`}>Protocol for another studio</a>{' '}
-            <span className="soft">PDF</span>, <a href={`/api/works/${work.id}/protocol.json`}>as a file</a>{' '}
-            <span className="soft">JSON</span>
+            <a href={`/api/works/${work.id}/protocol.pdf`}>{say('Protocol for another studio')}</a>{' '}
+            <span className="soft">{say('PDF')}</span>,{' '}
+            <a href={`/api/works/${work.id}/protocol.json`}>{say('as a file')}</a>{' '}
+            <span className="soft">{say('JSON')}</span>
           </p>
           <p>
-            <a href={`/api/works/${work.id}/book.pdf`}>Its book</a> <span className="soft">PDF</span>
+            <a href={`/api/works/${work.id}/book.pdf`}>{say('Its book')}</a>{' '}
+            <span className="soft">{say('PDF')}</span>
           </p>
           <WorkStanding work={work.id} />
           <Field
-            label="Title"
+            label={say('Title')}
             autoComplete="off"
             maxLength={200}
             value={facts.title}
-            trouble={facts.title.trim() === '' ? 'It needs a title.' : null}
+            trouble={facts.title.trim() === '' ? say('It needs a title.') : null}
             onChange={(event) => set({ title: event.target.value })}
           />
           <Choice<WorkStage>
-            label="What was done last"
+            label={say('What was done last')}
             value={facts.stage}
             options={workStages.map((stage) => [stage, workStageWords[stage]])}
             onChoose={(stage) => set({ stage })}
           />
           <Words
-            label="Note"
+            label={say('Note')}
             maxLength={10_000}
             value={facts.note}
             onChange={(event) => set({ note: event.target.value })}
@@ -99,10 +106,10 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
               type="submit"
               disabled={!changed || desk.saving || facts.title.trim() === '' || work.archived}
             >
-              {desk.saving ? 'Saving …' : 'Save'}
+              {desk.saving ? say('Saving …') : say('Save')}
             </Button>
             <Button kind="quiet" onClick={() => void archive()}>
-              {work.archived ? 'Bring it back' : 'Put the work by'}
+              {work.archived ? say('Bring it back') : say('Put the work by')}
             </Button>
           </div>
         </form>
@@ -119,20 +126,27 @@ function PastFields({
   origin: Extract<WorkDraft['origin'], { kind: 'halfway' }>;
   onOrigin: (origin: WorkDraft['origin']) => void;
 }) {
-  const gummed = { yes: 'under gum', no: 'not under gum', unknown: 'gummed or not: not known' };
+  const gummed = {
+    yes: say('under gum'),
+    no: say('not under gum'),
+    unknown: say('gummed or not: not known'),
+  };
   return (
     <section aria-labelledby="past-head" className="about-past">
       <h2 id="past-head" className="big">
-        Its past
+        {say('Its past')}
       </h2>
       <p className="soft">
-        Entered {workStageWords[origin.stage]}; {gummed[origin.gummed]}. What nobody knows stays empty.
+        {say('Entered {workStageWords}; {gummed}. What nobody knows stays empty.', {
+          workStageWords: workStageWords[origin.stage],
+          gummed: gummed[origin.gummed],
+        })}
       </p>
       {origin.history.map(({ fact, value }) => (
         <Field
           key={fact}
           label={factWords[fact].asks}
-          placeholder="not known"
+          placeholder={say('not known')}
           autoComplete="off"
           maxLength={2000}
           value={value ?? ''}

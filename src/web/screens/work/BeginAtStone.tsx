@@ -9,6 +9,7 @@ import { newClientId } from '../../managers/bench/clientIds.ts';
 import { etchedAlready } from '../../managers/etchedAlready.ts';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
 import { ToTheBench } from './ToTheBench.tsx';
 
 /**
@@ -53,14 +54,14 @@ export function BeginAtStone({ kept, work }: { kept: KeptPlan; work: WorkEntry }
         )}
         <p>
           {asking
-            ? 'This stone was etched already: etch it again, from this plan?'
-            : `This stone was etched already. Next in the line: ${etched.next}.`}
+            ? say('This stone was etched already: etch it again, from this plan?')
+            : say('This stone was etched already. Next in the line: {next}.', { next: etched.next })}
         </p>
-        {!asking && <ToTheBench work={work} kind="act" words="Go on at the stone" />}
+        {!asking && <ToTheBench work={work} kind="act" words={say('Go on at the stone')} />}
         <Button disabled={busy || runs.isPending} onClick={() => (asking ? void begin() : setAsking(true))}>
-          {asking ? 'Yes, etch it again' : 'Etch it again …'}
+          {asking ? say('Yes, etch it again') : say('Etch it again …')}
         </Button>
-        {asking && <Button onClick={() => setAsking(false)}>No, leave it</Button>}
+        {asking && <Button onClick={() => setAsking(false)}>{say('No, leave it')}</Button>}
       </div>
     );
   }
@@ -73,11 +74,11 @@ export function BeginAtStone({ kept, work }: { kept: KeptPlan; work: WorkEntry }
       )}
       {begun && (
         <ButtonLink kind="act" href={`/bench/${begun.id}`}>
-          Back to the bench
+          {say('Back to the bench')}
         </ButtonLink>
       )}
       <Button kind={begun ? 'plain' : 'act'} disabled={busy || runs.isPending} onClick={() => void begin()}>
-        {begun ? 'Begin another run of it' : 'Begin at the stone'}
+        {begun ? say('Begin another run of it') : say('Begin at the stone')}
       </Button>
     </div>
   );

@@ -9,6 +9,7 @@ import type { DeskState, ZoneDesk } from '../../managers/zoneDesk.ts';
 import { StoneBoard } from '../../parts/StoneBoard.tsx';
 import { StoneFace } from '../../parts/StoneFace.tsx';
 import { ZoneMarks } from '../../parts/ZoneMarks.tsx';
+import { say } from '../../words/say.ts';
 import { type BoardThing, boardLabel, boardWords } from './boardWords.ts';
 import { type BoardStone, PhotographUnder, useShownPhotograph } from './PhotographUnder.tsx';
 
@@ -73,13 +74,13 @@ export function DrawingBoard({
         <>
           <div className="stone-board-view">
             <button type="button" disabled={!state.canUndo} onClick={() => desk.undo()}>
-              Take back
+              {say('Take back')}
             </button>
             <button type="button" disabled={!state.canRedo} onClick={() => desk.redo()}>
-              Put back
+              {say('Put back')}
             </button>
             <button type="button" aria-pressed={snaps} onClick={() => setSnaps(!snaps)}>
-              {snaps ? 'Catches points' : 'Points not caught'}
+              {snaps ? say('Catches points') : say('Points not caught')}
             </button>
           </div>
           <p className="board-words" id="stone-board-keys">
@@ -128,10 +129,19 @@ function placeInHand({ drawing, picked, point, cross }: DeskState): Point | null
 
 /** What is in hand, for those who don't see the board. */
 function handWords({ drawing, picked, point, cross }: DeskState): string {
-  const place = ([x, y]: Point) => `${x} across, ${y} down`;
-  if (drawing.outline) return `Cross at ${place(cross)} millimetres; ${drawing.outline.length} points put.`;
+  const place = ([x, y]: Point) => say('{x} across, {y} down', { x, y });
+  if (drawing.outline)
+    return say('Cross at {place} millimetres; {count} points put.', {
+      place: place(cross),
+      count: drawing.outline.length,
+    });
   const zone = drawing.zones.find(({ id }) => id === picked);
   if (!zone) return '';
-  if (point === null) return `${zone.name} in hand, ${zone.polygonMm.length} points.`;
-  return `Point ${point + 1} of ${zone.polygonMm.length}, at ${place(zone.polygonMm[point]!)} millimetres.`;
+  if (point === null)
+    return say('{zone} in hand, {count} points.', { zone: zone.name, count: zone.polygonMm.length });
+  return say('Point {point} of {count}, at {place} millimetres.', {
+    point: point + 1,
+    count: zone.polygonMm.length,
+    place: place(zone.polygonMm[point]!),
+  });
 }

@@ -1,6 +1,7 @@
 import './DrawingView.css';
 import { useMemo, useState } from 'react';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
+import { say } from '../../words/say.ts';
 import { DrawingBoard } from './DrawingBoard.tsx';
 import { drawingHeadline } from './drawingWords.ts';
 import { SavedMeanwhile } from './SavedMeanwhile.tsx';
@@ -63,15 +64,15 @@ function SaveLine({ desk }: { desk: WorkDesk }) {
       )}
       {unsaved ? (
         <Button kind="act" disabled={saving || theirs !== null || drawing} onClick={() => void desk.save()}>
-          {saving ? 'Saving …' : 'Save the drawing'}
+          {saving ? say('Saving …') : say('Save the drawing')}
         </Button>
       ) : work.zones.length > 0 ? (
         <ButtonLink kind="act" href={`/works/${work.id}/etch`}>
-          Plan the first etch
+          {say('Plan the first etch')}
         </ButtonLink>
       ) : (
         <Button kind="act" disabled={drawing} onClick={() => beginOnBoard(desk)}>
-          Draw the first zone
+          {say('Draw the first zone')}
         </Button>
       )}
       <p className="soft" role="status">
@@ -82,13 +83,13 @@ function SaveLine({ desk }: { desk: WorkDesk }) {
 }
 
 function saveWords({ unsaved, saving, state, broughtBack, work }: WorkDesk): string {
-  if (saving) return 'Saving …';
-  if (state.drawing.outline) return 'Close the outline first; Escape leaves it.';
+  if (saving) return say('Saving …');
+  if (state.drawing.outline) return say('Close the outline first; Escape leaves it.');
   if (unsaved)
     return broughtBack && !state.canRedo
-      ? 'Not saved yet. What was unsaved at the last visit is on the desk.'
-      : 'Not saved yet; a reload keeps it.';
-  return work.zones.length > 0 ? 'Saved.' : 'The ground is etched all over until zones are drawn.';
+      ? say('Not saved yet. What was unsaved at the last visit is on the desk.')
+      : say('Not saved yet; a reload keeps it.');
+  return work.zones.length > 0 ? say('Saved.') : say('The ground is etched all over until zones are drawn.');
 }
 
 /** Starts an outline and hands the keys to the board. */

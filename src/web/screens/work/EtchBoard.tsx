@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { mapAreas } from '../../../paper/charts/etchMap/mapAreas.ts';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
+import { say } from '../../words/say.ts';
 import { StrengthBoard } from './StrengthBoard.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
 
@@ -19,12 +20,13 @@ export function EtchBoard({
     <StrengthBoard
       desk={desk}
       stone={kept?.request.stone ?? desk.work.stone}
-      etch="the etch map"
+      etch={say('the etch map')}
       areas={areas}
       pointed={pointed}
       {...(kept && {
-        words:
+        words: say(
           'As seen on the stone; hatched by strength as on paper, the denser the stronger. Arrow keys move it.',
+        ),
       })}
     />
   );

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { listPlans, openPlan, planKey, plansKey } from '../../client/plans.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { say } from '../../words/say.ts';
 import { EtchBoard } from './EtchBoard.tsx';
 import { PlanChoicesForm } from './PlanChoicesForm.tsx';
 import { PlanSide } from './PlanSide.tsx';
@@ -33,7 +34,11 @@ export function EtchView({ desk }: { desk: WorkDesk }) {
     <WorkPage
       work={work}
       headline={
-        kept ? planHeadline(kept) : opening ? 'Opening the plan …' : 'The first etch is not planned yet'
+        kept
+          ? planHeadline(kept)
+          : opening
+            ? say('Opening the plan …')
+            : say('The first etch is not planned yet')
       }
       board={<EtchBoard desk={desk} kept={kept} pointed={pointed} />}
       side={

@@ -10,12 +10,13 @@ import { CornerTrouble } from '../../parts/CornerTrouble.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Loupe } from '../../parts/Loupe.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { say } from '../../words/say.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 import { WorkPage } from './WorkPage.tsx';
 
 type Marks = NonNullable<AttachedPhotograph['corners']>;
 
-const names = ['top left', 'top right', 'bottom right', 'bottom left'] as const;
+const names = [say('top left'), say('top right'), say('bottom right'), say('bottom left')] as const;
 
 /** Setting the four marks of one photograph, under a loupe: the stone's corners, or those of the work rectangle. */
 export function MarksView({
@@ -45,13 +46,13 @@ export function MarksView({
     });
   }, [photograph, px]);
   if (!photograph || !px)
-    return <WorkPage work={work} headline="Looking for its corners" board={null} side={null} />;
+    return <WorkPage work={work} headline={say('Looking for its corners')} board={null} side={null} />;
   const trouble = cornerTrouble(px);
   const size = [photograph.widthPx, photograph.heightPx] as const;
   return (
     <WorkPage
       work={work}
-      headline="Set four marks on the photograph"
+      headline={say('Set four marks on the photograph')}
       board={
         <CornerBoard
           photograph={photograph}
@@ -66,13 +67,13 @@ export function MarksView({
       side={
         <>
           <Picks<Marks['of']>
-            label="They mark the corners of the"
+            label={say('They mark the corners of the')}
             value={of}
             options={
               work.rectangle
                 ? [
                     ['stone', 'stone'],
-                    ['rectangle', 'work rectangle'],
+                    ['rectangle', say('work rectangle')],
                   ]
                 : [['stone', 'stone']]
             }
@@ -80,7 +81,9 @@ export function MarksView({
           />
           {!work.rectangle && (
             <p className="soft">
-              To mark the drawing’s own corners instead, first set a work rectangle beside the drawing.
+              {say(
+                'To mark the drawing’s own corners instead, first set a work rectangle beside the drawing.',
+              )}
             </p>
           )}
           <div className="marks-loupe">
@@ -95,21 +98,25 @@ export function MarksView({
             </p>
           </div>
           <p>
-            {!attached.corners &&
-              (found
-                ? 'Set by what was found; look at each. '
-                : 'Nothing was found, so they stand anywhere. ')}
-            Clockwise from the stone’s top left, as you look at the stone. Drag a mark or push it with the
-            arrow keys (Shift: by ten); for the last pixel push the picture inside the loupe.
+            {say(
+              '{corners}Clockwise from the stone’s top left, as you look at the stone. Drag a mark or push it with the arrow keys (Shift: by ten); for the last pixel push the picture inside the loupe.',
+              {
+                corners:
+                  !attached.corners &&
+                  (found
+                    ? say('Set by what was found; look at each. ')
+                    : say('Nothing was found, so they stand anywhere. ')),
+              },
+            )}
           </p>
           <CornerTrouble corners={px} />
           {refused && <FailureNotice failure={refused} />}
           <div className="work-act">
             <Button kind="act" disabled={trouble !== null || saving} onClick={() => onDone({ of, px })}>
-              {saving ? 'Saving …' : 'Save the marks'}
+              {saving ? say('Saving …') : say('Save the marks')}
             </Button>
             <Button kind="quiet" onClick={() => onDone(null)}>
-              Leave them as they were
+              {say('Leave them as they were')}
             </Button>
           </div>
         </>

@@ -6,6 +6,7 @@ import { openPhotograph } from '../../client/photographs.ts';
 import { markedPlace } from '../../managers/photographPlane.ts';
 import { StoneBoard } from '../../parts/StoneBoard.tsx';
 import { StoneFace } from '../../parts/StoneFace.tsx';
+import { say } from '../../words/say.ts';
 import { PhotographUnder } from './PhotographUnder.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
 import { viewKey } from './viewKey.ts';
@@ -31,7 +32,11 @@ export function PhotographBoard({
   return (
     <StoneBoard
       stoneMm={stoneMm}
-      label={`${work.stone.name} from above${laid ? ', as photographed' : ''}`}
+      label={
+        laid
+          ? say('{stone} from above, as photographed', { stone: work.stone.name })
+          : say('{stone} from above', { stone: work.stone.name })
+      }
       onKey={viewKey}
       under={(board) => <PhotographUnder shown={{ laid }} {...board} />}
       marks={({ view }) => (
@@ -47,8 +52,10 @@ export function PhotographBoard({
       foot={
         <p className="board-words" id="stone-board-keys">
           {laid
-            ? 'Straightened by its four marks, as on the stone. Arrow keys move it, plus and minus bring it closer.'
-            : 'A photograph with its four marks set lies here, straightened.'}
+            ? say(
+                'Straightened by its four marks, as on the stone. Arrow keys move it, plus and minus bring it closer.',
+              )
+            : say('A photograph with its four marks set lies here, straightened.')}
         </p>
       }
     />

@@ -3,6 +3,7 @@ import { previewAddress } from '../../client/photographs.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { photographStateWords } from '../../parts/photographStateWords.ts';
+import { say } from '../../words/say.ts';
 
 const states = Object.entries(photographStateWords) as [PhotographState, string][];
 
@@ -29,29 +30,31 @@ export function PhotographEntryLine({
       <button
         type="button"
         aria-pressed={shown}
-        aria-label={`Lay photograph ${number} on the stone`}
+        aria-label={say('Lay photograph {number} on the stone', { number })}
         onClick={onShow}
       >
         <img src={previewAddress(photograph, 300)} alt="" loading="lazy" />
       </button>
       <div>
         <Choice
-          label={`Photograph ${number} shows the stone`}
+          label={say('Photograph {number} shows the stone', { number })}
           value={state}
           options={states}
           onChoose={onState}
         />
         <p className="soft">
           {corners
-            ? `Four marks on the corners of the ${corners.of === 'stone' ? 'stone' : 'work rectangle'}.`
-            : 'No marks yet: it cannot lie under the drawing.'}
+            ? corners.of === 'stone'
+              ? say('Four marks on the corners of the stone.')
+              : say('Four marks on the corners of the work rectangle.')
+            : say('No marks yet: it cannot lie under the drawing.')}
         </p>
         <div>
           <Button kind={corners ? 'quiet' : 'plain'} onClick={onMark}>
-            {corners ? 'Mend its marks' : 'Set its four marks'}
+            {corners ? say('Mend its marks') : say('Set its four marks')}
           </Button>
-          <Button kind="quiet" aria-label={`Take photograph ${number} away`} onClick={onDrop}>
-            Take away
+          <Button kind="quiet" aria-label={say('Take photograph {number} away', { number })} onClick={onDrop}>
+            {say('Take away')}
           </Button>
         </div>
       </div>

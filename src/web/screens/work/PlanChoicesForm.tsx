@@ -11,6 +11,7 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { say } from '../../words/say.ts';
 import { bestPhotograph } from './PhotographUnder.tsx';
 import { TannicFields } from './TannicFields.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
@@ -63,19 +64,19 @@ export function PlanChoicesForm({
       }}
     >
       <Choice
-        label="Etch table"
+        label={say('Etch table')}
         value={choices.tableId}
         options={(tables.data ?? []).map(
-          ({ id, name, version }) => [id, `${name}, version ${version}`] as const,
+          ({ id, name, version }) => [id, say('{name}, version {version}', { name, version })] as const,
         )}
         onChoose={(tableId) => set({ tableId, tableVersion: null })}
       />
       <Picks
-        label="At the stone"
+        label={say('At the stone')}
         value={String(choices.people) as '1' | '2'}
         options={[
-          ['1', 'One person'],
-          ['2', 'Two people'],
+          ['1', say('One person')],
+          ['2', say('Two people')],
         ]}
         onPick={(people) => set({ people: people === '1' ? 1 : 2 })}
       />
@@ -84,7 +85,7 @@ export function PlanChoicesForm({
       )}
       <div className="plan-choices-pair">
         <NumberField
-          label="Film of liquid"
+          label={say('Film of liquid')}
           unit="mm"
           value={choices.filmMm}
           least={0.1}
@@ -92,7 +93,7 @@ export function PlanChoicesForm({
           onValue={(filmMm) => filmMm !== null && set({ filmMm })}
         />
         <NumberField
-          label="Guard between strong and light"
+          label={say('Guard between strong and light')}
           unit="mm"
           value={choices.guardMm}
           least={0}
@@ -100,8 +101,8 @@ export function PlanChoicesForm({
           onValue={(guardMm) => guardMm !== null && set({ guardMm })}
         />
         <NumberField
-          label="A brush lays"
-          unit="mm² a second"
+          label={say('A brush lays')}
+          unit={say('mm² a second')}
           value={choices.layMm2PerSecond}
           least={50}
           most={20_000}
@@ -110,39 +111,40 @@ export function PlanChoicesForm({
       </div>
       {photograph && (
         <Picks
-          label="A wash that spans light and dark"
+          label={say('A wash that spans light and dark')}
           value={choices.splitFrom === null ? 'whole' : 'split'}
           options={[
-            ['whole', 'laid whole, by its light part'],
-            ['split', 'split by its tone on the photograph'],
+            ['whole', say('laid whole, by its light part')],
+            ['split', say('split by its tone on the photograph')],
           ]}
           onPick={(how) => set({ splitFrom: how === 'split' ? photograph.photograph : null })}
         />
       )}
       <p className="soft">
-        Films of 0.5 to 0.8 mm are common practice; the speed of a brush is from memory. Log what this room
-        does.
+        {say(
+          'Films of 0.5 to 0.8 mm are common practice; the speed of a brush is from memory. Log what this room does.',
+        )}
       </p>
       {shownTrouble && <FailureNotice failure={shownTrouble} />}
       <Button kind={last ? 'plain' : 'act'} type="submit" disabled={busy}>
         {busy
-          ? 'Planning …'
+          ? say('Planning …')
           : desk.unsaved
-            ? 'Save the drawing and plan'
+            ? say('Save the drawing and plan')
             : last
-              ? 'Plan anew'
-              : 'Make the plan'}
+              ? say('Plan anew')
+              : say('Make the plan')}
       </Button>
       {work.zones.length === 0 && !desk.unsaved && (
-        <p className="soft">No zone is drawn yet: the plan will be for the ground alone.</p>
+        <p className="soft">{say('No zone is drawn yet: the plan will be for the ground alone.')}</p>
       )}
     </form>
   );
-  if (last) return <Fold title="Plan anew, with other choices">{form}</Fold>;
+  if (last) return <Fold title={say('Plan anew, with other choices')}>{form}</Fold>;
   return (
     <section aria-labelledby="choices-head">
       <h2 id="choices-head" className="big">
-        Plan it with
+        {say('Plan it with')}
       </h2>
       {form}
     </section>

@@ -1,21 +1,20 @@
 import type { PlannedZone } from '../../../records/etch.ts';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
 import { Fold } from '../../parts/Fold.tsx';
+import { say } from '../../words/say.ts';
 
 /** Why a row is as it is: how its strength was chosen, where the rule comes from, and what other sources say. */
 export function PlanRowWhy({ zone, kept }: { zone: PlannedZone; kept: KeptPlan }) {
   const strengths = zone.parts.length > 0 ? zone.parts.map((part) => part.strength) : [zone.strength];
   const rules = kept.request.table.rows.filter((row) => strengths.includes(row.strength));
   return (
-    <Fold title={`Why: ${zone.why}`}>
+    <Fold title={say('Why: {why}', { why: zone.why })}>
       <div className="plan-why-inside">
         {rules.length === 0 && <p>{zone.basis}</p>}
         {rules.map((rule) => (
           <div key={rule.strength}>
             <p>
-              <b>
-                {rule.name}, for {rule.strength}:
-              </b>{' '}
+              <b>{say('{rule}, for {strength}:', { rule: rule.name, strength: rule.strength })}</b>{' '}
               {rule.basis.note}
               {rule.basis.note.includes(rule.basis.basis) ? '' : ` (${rule.basis.basis})`}.
             </p>
@@ -26,13 +25,13 @@ export function PlanRowWhy({ zone, kept }: { zone: PlannedZone; kept: KeptPlan }
             ))}
             {rule.choice && (
               <p>
-                <b>Chosen here:</b> {rule.choice}
+                <b>{say('Chosen here:')}</b> {rule.choice}
               </p>
             )}
           </div>
         ))}
         <p className="soft">
-          Table {kept.table.name}, version {kept.table.version}.
+          {say('Table {table}, version {version}.', { table: kept.table.name, version: kept.table.version })}
         </p>
       </div>
     </Fold>

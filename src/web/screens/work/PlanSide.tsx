@@ -11,6 +11,8 @@ import { Figure } from '../../parts/Figure.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { fixed } from '../../words/figures.ts';
+import { say } from '../../words/say.ts';
 import { BeginAtStone } from './BeginAtStone.tsx';
 import { changeTitles, feasibleWords, sentence } from './planWords.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
@@ -34,56 +36,60 @@ export function PlanSide({
   return (
     <>
       {!newest && plans.length > 0 && (
-        <Notice kind="aside" title="An older plan.">
-          Made {dayWords(kept.createdAt)}; a newer one is listed below.
+        <Notice kind="aside" title={say('An older plan.')}>
+          {say('Made {day}; a newer one is listed below.', { day: dayWords(kept.createdAt) })}
         </Notice>
       )}
       {!planStands(kept, desk.work) && (
-        <Notice kind="caution" title="The drawing is another now.">
-          This plan was made from the zones as they were then: plan anew below.
+        <Notice kind="caution" title={say('The drawing is another now.')}>
+          {say('This plan was made from the zones as they were then: plan anew below.')}
         </Notice>
       )}
       {schedule.steps.length > 0 && <BeginAtStone kept={kept} work={desk.work} />}
       <section aria-labelledby="ready-head">
         <h2 id="ready-head" className="big">
-          To have ready
+          {say('To have ready')}
         </h2>
         <div className="plan-figures">
           {plan.batches.map(({ material, ml, drops, grams }) => (
             <Figure
               key={material}
               value={drops === undefined ? String(ml) : String(drops)}
-              beside={drops === undefined ? 'ml' : 'drops'}
+              beside={drops === undefined ? 'ml' : say('drops')}
             >
               {material}
-              {drops !== undefined && ` (${ml} ml)`}
-              {grams !== null && `, ${grams} g to weigh`}
+              {drops !== undefined && say(' ({ml} ml)', { ml })}
+              {grams !== null && say(', {grams} g to weigh', { grams })}
             </Figure>
           ))}
         </div>
         <p className="soft">
-          A film of {request.filmMm} mm with losses, rounded to what can be measured out. Table: {table.name},
-          version {table.version}.
+          {say(
+            'A film of {filmMm} mm with losses, rounded to what can be measured out. Table: {table}, version {version}.',
+            { filmMm: request.filmMm, table: table.name, version: table.version },
+          )}
         </p>
       </section>
       <Picks<Paper>
-        label="To print, on"
+        label={say('To print, on')}
         value={paper}
         options={[
           ['a4', 'A4'],
           ['a3', 'A3'],
-          ['letter', 'Letter'],
+          ['letter', say('Letter')],
         ]}
         onPick={setPaper}
       />
       <div className="plan-papers">
-        <ButtonFile href={planSheet(kept.workId, kept.id, 'map', paper)}>Etch map, true size</ButtonFile>
-        <ButtonFile href={planSheet(kept.workId, kept.id, 'steps', paper)}>Step sheet</ButtonFile>
+        <ButtonFile href={planSheet(kept.workId, kept.id, 'map', paper)}>
+          {say('Etch map, true size')}
+        </ButtonFile>
+        <ButtonFile href={planSheet(kept.workId, kept.id, 'steps', paper)}>{say('Step sheet')}</ButtonFile>
       </div>
       {(schedule.reason !== null || schedule.changes.length > 0) && (
         <section aria-labelledby="changes-head" className="plan-changes">
           <h2 id="changes-head" className="big">
-            {schedule.feasible === true ? 'It could also be' : 'What would help'}
+            {schedule.feasible === true ? say('It could also be') : say('What would help')}
           </h2>
           {schedule.reason && <p>{sentence(schedule.reason)}</p>}
           <ul>
@@ -101,16 +107,21 @@ export function PlanSide({
       {plan.neighbours.length > 0 && (
         <section aria-labelledby="near-head" className="plan-words">
           <h2 id="near-head" className="big">
-            Strong beside light
+            {say('Strong beside light')}
           </h2>
           {plan.neighbours.map(({ a, b, gapMm, why }) => (
             <p key={`${a} ${b}`}>
               <b>
-                {nameOf(kept, a)} and {nameOf(kept, b)},{' '}
                 {gapMm === 0
-                  ? 'touching'
-                  : `about ${gapMm < 1 ? gapMm.toFixed(1) : Math.round(gapMm)} mm apart`}
-                :
+                  ? say('{nameOf} and {nameOf2}, touching:', {
+                      nameOf: nameOf(kept, a),
+                      nameOf2: nameOf(kept, b),
+                    })
+                  : say('{nameOf} and {nameOf2}, about {gapMm} mm apart:', {
+                      nameOf: nameOf(kept, a),
+                      nameOf2: nameOf(kept, b),
+                      gapMm: gapMm < 1 ? fixed(gapMm, 1) : Math.round(gapMm),
+                    })}
               </b>{' '}
               {sentence(why)}
             </p>
@@ -119,20 +130,28 @@ export function PlanSide({
       )}
       <section aria-labelledby="buff-head" className="plan-words">
         <h2 id="buff-head" className="big">
-          Buffed in this order
+          {say('Buffed in this order')}
         </h2>
-        <p>{plan.buffOrder.map((id) => nameOf(kept, id)).join(', then ')}. A fresh cloth each round.</p>
+        <p>
+          {say('{buffOrder}. A fresh cloth each round.', {
+            buffOrder: plan.buffOrder.map((id) => nameOf(kept, id)).join(', then '),
+          })}
+        </p>
       </section>
       <CautionList cautions={plan.cautions} />
       {plans.length > 1 && (
-        <Fold title={`${plans.length} plans of this etch`}>
+        <Fold title={say('{count} plans of this etch', { count: plans.length })}>
           <ul className="plan-list">
             {plans.map(({ id, createdAt, table: used, feasible }) => (
               <li key={id}>
                 <button type="button" aria-pressed={id === kept.id} onClick={() => onChoose(id)}>
                   {dayWords(createdAt)}
                   <span className="soft">
-                    {used.name}, version {used.version}; {feasibleWords(feasible)}
+                    {say('{used}, version {version}; {feasible}', {
+                      used: used.name,
+                      version: used.version,
+                      feasible: feasibleWords(feasible),
+                    })}
                   </span>
                 </button>
               </li>

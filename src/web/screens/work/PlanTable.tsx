@@ -5,6 +5,7 @@ import { areaDoubts, areaDoubtWords, doubtWords, filmDoubtMl } from '../../../st
 import { benchRun } from '../../../studio/etch/benchRun.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
+import { say } from '../../words/say.ts';
 import { areaWords } from './drawingWords.ts';
 import { PlanRowWhy } from './PlanRowWhy.tsx';
 import { amountWords, contactRange, plannedContact } from './planWords.ts';
@@ -25,31 +26,33 @@ export function PlanTable({
   return (
     <section aria-labelledby="rows-head">
       <h2 id="rows-head" className="big">
-        Zone by zone
+        {say('Zone by zone')}
       </h2>
       <p className="soft">
-        Laid and lift at: when it begins, by the clock from the first touch, as on the step sheet. Contact:
-        from the end of laying to the end of lifting. {areaDoubtWords}
+        {say(
+          'Laid and lift at: when it begins, by the clock from the first touch, as on the step sheet. Contact: from the end of laying to the end of lifting. {areaDoubtWords}',
+          { areaDoubtWords },
+        )}
       </p>
       <table className="plan-table">
         <thead>
           <tr>
-            <th scope="col">Zone</th>
-            <th scope="col">Etch</th>
+            <th scope="col">{say('Zone')}</th>
+            <th scope="col">{say('Etch')}</th>
             <th scope="col" className="figure">
-              To measure out
+              {say('To measure out')}
             </th>
             <th scope="col" className="figure">
-              Laid
+              {say('Laid')}
             </th>
             <th scope="col" className="figure">
-              Lift at
+              {say('Lift at')}
             </th>
             <th scope="col" className="figure">
-              Contact
+              {say('Contact')}
             </th>
             <th scope="col" className="figure">
-              Moved within
+              {say('Moved within')}
             </th>
           </tr>
         </thead>
@@ -124,7 +127,7 @@ function PlanRow({
         <span className="plan-etch">
           {strength ? <StrengthSwatch strength={strength} /> : <span className="no-rule-swatch" />}
           <span>
-            {etch ? etch.name : 'no rule here: test a patch first'}
+            {etch ? etch.name : say('no rule here: test a patch first')}
             {strength && <span className="soft">{strength}</span>}
           </span>
         </span>
@@ -132,7 +135,7 @@ function PlanRow({
       <td data-label="To measure out" className="figure">
         {etch ? (
           <>
-            <b>{etch.ml} ml</b>
+            <b>{say('{ml} ml', { ml: etch.ml })}</b>
             <span className="soft">{doubtWords(filmDoubtMl(doubtCm2, filmMm))}</span>
             {etch.parts.length > 1 && <span className="soft">{etch.parts.map(amountWords).join(', ')}</span>}
           </>
@@ -151,7 +154,9 @@ function PlanRow({
         <span className="soft">{contactRange(row.contactSeconds)}</span>
       </td>
       <td data-label="Moved within" className="figure">
-        {row.longestGapSeconds === null ? '–' : `${row.longestGapSeconds} s`}
+        {row.longestGapSeconds === null
+          ? '–'
+          : say('{longestGapSeconds} s', { longestGapSeconds: row.longestGapSeconds })}
       </td>
     </tr>
   );

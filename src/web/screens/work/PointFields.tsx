@@ -2,6 +2,7 @@ import type { Point } from '../../../science/geometry/point.ts';
 import type { DeskState, ZoneDesk } from '../../managers/zoneDesk.ts';
 import { Button } from '../../parts/Button.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
+import { say } from '../../words/say.ts';
 
 /** The points of the zone in hand, one at a time, in millimetres from the stone's top left corner. */
 export function PointFields({
@@ -21,13 +22,15 @@ export function PointFields({
   return (
     <fieldset>
       <legend>
-        {point === null ? `${outline.length} points` : `Point ${point + 1} of ${outline.length}`}
-        {place && <span className="soft">, mm from the stone’s top left</span>}
+        {point === null
+          ? say('{count} points', { count: outline.length })
+          : say('Point {point} of {count}', { point: point + 1, count: outline.length })}
+        {place && <span className="soft">{say(', mm from the stone’s top left')}</span>}
       </legend>
       {place && (
         <div className="zone-fields-pair" key={point}>
           <NumberField
-            label="Across"
+            label={say('Across')}
             unit="mm"
             value={place[0]}
             least={0}
@@ -35,7 +38,7 @@ export function PointFields({
             onValue={(value) => put(0, value)}
           />
           <NumberField
-            label="Down"
+            label={say('Down')}
             unit="mm"
             value={place[1]}
             least={0}
@@ -46,18 +49,18 @@ export function PointFields({
       )}
       <div className="point-steps">
         <Button kind="quiet" onClick={() => desk.nextPoint(-1)}>
-          {point === null ? 'The last' : 'One before'}
+          {point === null ? say('The last') : say('One before')}
         </Button>
         <Button kind="quiet" onClick={() => desk.nextPoint(1)}>
-          {point === null ? 'The first' : 'The next'}
+          {point === null ? say('The first') : say('The next')}
         </Button>
         {place && (
           <>
             <Button kind="quiet" onClick={() => desk.addPoint()}>
-              Add one after
+              {say('Add one after')}
             </Button>
             <Button kind="quiet" disabled={outline.length <= 3} onClick={() => desk.removePoint()}>
-              Take it away
+              {say('Take it away')}
             </Button>
           </>
         )}

@@ -2,6 +2,7 @@ import './SavedMeanwhile.css';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import { drawingDifferences } from '../../managers/drawingDifferences.ts';
 import { Button } from '../../parts/Button.tsx';
+import { say } from '../../words/say.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 
 /** Somebody saved first: what differs, theirs on the stone beside one's own, and the choice between the two. */
@@ -19,26 +20,30 @@ export function SavedMeanwhile({
   const differences = drawingDifferences(desk.state.drawing, theirs);
   return (
     <section className="saved-meanwhile" role="alert">
-      <h2 className="big">Somebody saved this work meanwhile</h2>
-      <p>What you drew is still on the desk, nothing of it is lost. Kept now is version {theirs.version}.</p>
+      <h2 className="big">{say('Somebody saved this work meanwhile')}</h2>
+      <p>
+        {say('What you drew is still on the desk, nothing of it is lost. Kept now is version {version}.', {
+          version: theirs.version,
+        })}
+      </p>
       {differences.length === 0 ? (
-        <p>It is drawn as here.</p>
+        <p>{say('It is drawn as here.')}</p>
       ) : (
         <ul>
           {differences.slice(0, 12).map((words) => (
             <li key={words}>{words}</li>
           ))}
-          {differences.length > 12 && <li>And {differences.length - 12} more.</li>}
+          {differences.length > 12 && <li>{say('And {count} more.', { count: differences.length - 12 })}</li>}
         </ul>
       )}
       <Button aria-pressed={compared} onClick={() => onCompare(!compared)}>
-        {compared ? 'Hide theirs' : 'Show theirs on the stone, in red dashes'}
+        {compared ? say('Hide theirs') : say('Show theirs on the stone, in red dashes')}
       </Button>
       <div>
         <Button kind="danger" disabled={desk.saving} onClick={() => void desk.keepMine()}>
-          Save mine over theirs
+          {say('Save mine over theirs')}
         </Button>
-        <Button onClick={desk.takeTheirs}>Take theirs; undo brings back mine</Button>
+        <Button onClick={desk.takeTheirs}>{say('Take theirs; undo brings back mine')}</Button>
       </div>
     </section>
   );

@@ -6,6 +6,7 @@ import type { Point } from '../../../science/geometry/point.ts';
 import { signedArea } from '../../../science/geometry/polygon.ts';
 import { groundId } from '../../../studio/etch/planAreas.ts';
 import { groundLetter, zoneLetter } from '../../../studio/etch/zoneLetters.ts';
+import { say } from '../../words/say.ts';
 import { StrengthBoard } from './StrengthBoard.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
 
@@ -13,7 +14,7 @@ import type { WorkDesk } from './useWorkDesk.ts';
 export function SecondEtchBoard({ desk, last }: { desk: WorkDesk; last: KeptSecondEtch | null }) {
   const { work } = desk;
   const areas = useMemo(() => last && secondAreas(work, last), [work, last]);
-  return <StrengthBoard desk={desk} stone={work.stone} etch="the second etch" areas={areas} />;
+  return <StrengthBoard desk={desk} stone={work.stone} etch={say('the second etch')} areas={areas} />;
 }
 
 /** The ground, then the zones of the work, large ones first, with the strength of the second etch. */

@@ -3,6 +3,7 @@ import { CautionList } from '../../parts/CautionList.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
+import { say } from '../../words/say.ts';
 
 /** The second etch as planned last: zone by zone with its reason, then step by step with end signs. */
 export function SecondEtchPlanned({
@@ -17,12 +18,19 @@ export function SecondEtchPlanned({
     <>
       <section aria-labelledby="second-zones">
         <h2 id="second-zones" className="big">
-          Zone by zone
+          {say('Zone by zone')}
         </h2>
         <p className="soft">
-          Planned {dayWords(createdAt)} with {table.name}, version {table.version}.
-          {planId === null &&
-            ' No first etch was planned here, so its strengths are not known: gum only, unless read otherwise.'}
+          {say('Planned {day} with {table}, version {version}.{planId}', {
+            day: dayWords(createdAt),
+            table: table.name,
+            version: table.version,
+            planId:
+              planId === null &&
+              say(
+                ' No first etch was planned here, so its strengths are not known: gum only, unless read otherwise.',
+              ),
+          })}
         </p>
         <ul className="second-zones">
           {plan.zones.map(({ id, name, strength, etch, why }) => (
@@ -30,7 +38,7 @@ export function SecondEtchPlanned({
               {strength ? <StrengthSwatch strength={strength} /> : <span className="no-rule-swatch" />}
               <b>{name}</b>
               <span>
-                {etch ?? 'no etch here'}
+                {etch ?? say('no etch here')}
                 {strength && <span className="soft"> {strength}</span>}
               </span>
               <span className="soft">{why}</span>
@@ -40,13 +48,13 @@ export function SecondEtchPlanned({
       </section>
       <section aria-labelledby="second-steps">
         <h2 id="second-steps" className="big">
-          Step by step
+          {say('Step by step')}
         </h2>
         <ol className="second-steps">
           {plan.steps.map(({ what, endSign, basis }) => (
             <li key={what}>
               <b>{what}</b>
-              <span>until {endSign}</span>
+              <span>{say('until {endSign}', { endSign })}</span>
               <span className="soft">{basis}</span>
             </li>
           ))}
@@ -55,7 +63,11 @@ export function SecondEtchPlanned({
       <CautionList cautions={plan.cautions} />
       {older.length > 0 && (
         <section>
-          <Fold title={`${older.length} earlier ${older.length === 1 ? 'plan' : 'plans'} of a second etch`}>
+          <Fold
+            title={say('{count} earlier {count, plural, one {plan} other {plans}} of a second etch', {
+              count: older.length,
+            })}
+          >
             <ul className="second-older">
               {older.map((each) => (
                 <li key={each.id}>

@@ -11,17 +11,18 @@ import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { say } from '../../words/say.ts';
 import { SecondEtchBoard } from './SecondEtchBoard.tsx';
 import { SecondEtchPlanned } from './SecondEtchPlanned.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
 import { WorkPage } from './WorkPage.tsx';
 
 const readings: readonly (readonly [Reading, string])[] = [
-  ['not read', 'not read yet'],
-  ['as drawn', 'came up as drawn'],
-  ['lights lost', 'its lights are lost'],
-  ['closing', 'its whites are closing'],
-  ['scum', 'it scums'],
+  ['not read', say('not read yet')],
+  ['as drawn', say('came up as drawn')],
+  ['lights lost', say('its lights are lost')],
+  ['closing', say('its whites are closing')],
+  ['scum', say('it scums')],
 ];
 
 /** The ground holds no lights that could be lost and no whites that could close. */
@@ -41,7 +42,7 @@ export function SecondEtchView({ desk }: { desk: WorkDesk }) {
   const [busy, setBusy] = useState(false);
   const zones = [
     ...work.zones.map(({ id, name }, index) => ({ id, name, letter: zoneLetter(index) })),
-    { id: groundId, name: 'ground', letter: 'G' },
+    { id: groundId, name: say('ground'), letter: 'G' },
   ];
   const readingOf = (id: string): Reading =>
     read[id] ?? last?.zones.find((zone) => zone.id === id)?.reading ?? 'not read';
@@ -69,17 +70,18 @@ export function SecondEtchView({ desk }: { desk: WorkDesk }) {
   return (
     <WorkPage
       work={work}
-      headline={last ? secondHeadline(last.plan.line) : 'How did it roll up and print?'}
+      headline={last ? secondHeadline(last.plan.line) : say('How did it roll up and print?')}
       board={<SecondEtchBoard desk={desk} last={last} />}
       side={
         <>
           <section aria-labelledby="read-head">
             <h2 id="read-head" className="big">
-              Read from roll-up and proof
+              {say('Read from roll-up and proof')}
             </h2>
             <p className="soft second-words">
-              Not from the drawing. What was not read gets gum only. A second etch keeps what prints; lights
-              that are lost it cannot bring back.
+              {say(
+                'Not from the drawing. What was not read gets gum only. A second etch keeps what prints; lights that are lost it cannot bring back.',
+              )}
             </p>
             <ul className="second-readings">
               {zones.map(({ id, name, letter }) => (
@@ -100,26 +102,30 @@ export function SecondEtchView({ desk }: { desk: WorkDesk }) {
             </ul>
           </section>
           <Picks<SecondEtchLine>
-            label="Line"
+            label={say('Line')}
             value={chosenLine}
             options={[
-              ['full', 'full: rests 12 to 24 h'],
-              ['quick', 'quick: about 5 min'],
+              ['full', say('full: rests 12 to 24 h')],
+              ['quick', say('quick: about 5 min')],
             ]}
             onPick={setLine}
           />
           <Choice
-            label="Etch table"
+            label={say('Etch table')}
             value={chosenTable}
             options={(tables.data ?? []).map(
-              ({ id, name, version }) => [id, `${name}, version ${version}`] as const,
+              ({ id, name, version }) => [id, say('{name}, version {version}', { name, version })] as const,
             )}
             onChoose={setTable}
           />
           {failed && <FailureNotice failure={failed} />}
           <div className="work-act">
             <Button kind="act" disabled={busy} onClick={() => void make()}>
-              {busy ? 'Planning …' : last ? 'Plan the second etch anew' : 'Plan the second etch'}
+              {busy
+                ? say('Planning …')
+                : last
+                  ? say('Plan the second etch anew')
+                  : say('Plan the second etch')}
             </Button>
           </div>
         </>
@@ -130,5 +136,5 @@ export function SecondEtchView({ desk }: { desk: WorkDesk }) {
 }
 
 function secondHeadline(line: SecondEtchLine): string {
-  return line === 'full' ? 'A full second etch is planned' : 'A quick second etch is planned';
+  return line === 'full' ? say('A full second etch is planned') : say('A quick second etch is planned');
 }

@@ -4,6 +4,7 @@ import { Button } from '../../parts/Button.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { HeadEdge } from '../../parts/HeadEdge.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
+import { say } from '../../words/say.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 
 /** How the image lies on the stone: its head, and the rectangle in which things are measured. */
@@ -11,7 +12,7 @@ export function StoneArrangement({ desk: { desk, state, work } }: { desk: WorkDe
   const { head, rectangle } = state.drawing;
   const { widthMm, heightMm } = work.stone;
   return (
-    <Fold title={rectangle ? 'Head, and the work rectangle' : 'Head, and a work rectangle'}>
+    <Fold title={rectangle ? say('Head, and the work rectangle') : say('Head, and a work rectangle')}>
       <div className="arrangement">
         <HeadEdge
           head={head}
@@ -20,8 +21,9 @@ export function StoneArrangement({ desk: { desk, state, work } }: { desk: WorkDe
           onPick={(edge) => desk.arrange({ head: edge })}
         />
         <p className="soft">
-          The scraper travels from head to foot. The work rectangle is the one whose size you know, between
-          its four marks; stone and print are compared inside it.
+          {say(
+            'The scraper travels from head to foot. The work rectangle is the one whose size you know, between its four marks; stone and print are compared inside it.',
+          )}
         </p>
         {rectangle ? (
           <RectangleFields
@@ -40,7 +42,7 @@ export function StoneArrangement({ desk: { desk, state, work } }: { desk: WorkDe
               })
             }
           >
-            Set a work rectangle
+            {say('Set a work rectangle')}
           </Button>
         )}
       </div>
@@ -69,7 +71,7 @@ function RectangleFields({
     <>
       <div className="arrangement-fields">
         <NumberField
-          label="From the left"
+          label={say('From the left')}
           unit="mm"
           value={offsetMm[0]}
           least={0}
@@ -77,18 +79,32 @@ function RectangleFields({
           onValue={offset(0)}
         />
         <NumberField
-          label="From the top"
+          label={say('From the top')}
           unit="mm"
           value={offsetMm[1]}
           least={0}
           most={Math.max(height - 10, 0)}
           onValue={offset(1)}
         />
-        <NumberField label="Width" unit="mm" value={sizeMm[0]} least={10} most={room(0)} onValue={size(0)} />
-        <NumberField label="Height" unit="mm" value={sizeMm[1]} least={10} most={room(1)} onValue={size(1)} />
+        <NumberField
+          label={say('Width')}
+          unit="mm"
+          value={sizeMm[0]}
+          least={10}
+          most={room(0)}
+          onValue={size(0)}
+        />
+        <NumberField
+          label={say('Height')}
+          unit="mm"
+          value={sizeMm[1]}
+          least={10}
+          most={room(1)}
+          onValue={size(1)}
+        />
       </div>
       <Button kind="quiet" onClick={() => onRectangle(null)}>
-        Take the rectangle away
+        {say('Take the rectangle away')}
       </Button>
     </>
   );

@@ -6,6 +6,7 @@ import { EtchMarks } from '../../parts/EtchMarks.tsx';
 import { StoneBoard } from '../../parts/StoneBoard.tsx';
 import { StoneFace } from '../../parts/StoneFace.tsx';
 import { ZoneMarks } from '../../parts/ZoneMarks.tsx';
+import { say } from '../../words/say.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 import { viewKey } from './viewKey.ts';
 
@@ -18,7 +19,7 @@ export function StrengthBoard({
   etch,
   areas,
   pointed = null,
-  words = 'As seen on the stone. Arrow keys move it, plus and minus bring it closer and farther.',
+  words = say('As seen on the stone. Arrow keys move it, plus and minus bring it closer and farther.'),
 }: {
   desk: WorkDesk;
   stone: { readonly widthMm: number; readonly heightMm: number };
@@ -32,7 +33,7 @@ export function StrengthBoard({
   words?: string;
 }) {
   const stoneMm: Point = useMemo(() => [widthMm, heightMm], [widthMm, heightMm]);
-  const fromAbove = `${work.stone.name} from above`;
+  const fromAbove = say('{stone} from above', { stone: work.stone.name });
   return (
     <StoneBoard
       stoneMm={stoneMm}

@@ -6,6 +6,7 @@ import { withTannic } from '../../managers/planChoices.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { say } from '../../words/say.ts';
 
 /** The tannic solution: by its batch, or by what is known of it. What is not known becomes a caution of the plan. */
 export function TannicFields({
@@ -23,13 +24,13 @@ export function TannicFields({
   const gum = tannic?.gum ?? null;
   return (
     <fieldset className="tannic-fields">
-      <legend>Tannic solution</legend>
+      <legend>{say('Tannic solution')}</legend>
       {(batches.data?.batches ?? []).length > 0 && (
         <Choice
-          label="Batch"
+          label={say('Batch')}
           value={tannicBatchId ?? ''}
           options={[
-            ['', 'as written below'] as const,
+            ['', say('as written below')] as const,
             ...batches.data!.batches.map((batch) => [batch.id, batchWords(batch)] as const),
           ]}
           onChoose={(id) => onChoices({ ...choices, tannic: null, tannicBatchId: id || null })}
@@ -39,32 +40,32 @@ export function TannicFields({
         <>
           <div className="plan-choices-pair">
             <NumberField
-              label="Tannic acid"
+              label={say('Tannic acid')}
               unit="g/l"
               value={tannic?.gramsPerLitre ?? null}
               least={0.1}
               most={1000}
               needed={false}
-              placeholder="not known"
+              placeholder={say('not known')}
               onValue={(gramsPerLitre) => onChoices(withTannic(choices, { gramsPerLitre }))}
             />
             <NumberField
-              label="Measured pH"
+              label={say('Measured pH')}
               value={tannic?.pH ?? null}
               least={0}
               most={14}
               needed={false}
-              placeholder="not known"
+              placeholder={say('not known')}
               onValue={(pH) => onChoices(withTannic(choices, { pH }))}
             />
           </div>
           <Picks
-            label="Does it hold gum?"
+            label={say('Does it hold gum?')}
             value={gum === null ? 'unknown' : gum ? 'yes' : 'no'}
             options={[
-              ['yes', 'Yes'],
-              ['no', 'No'],
-              ['unknown', 'Not known'],
+              ['yes', say('Yes')],
+              ['no', say('No')],
+              ['unknown', say('Not known')],
             ]}
             onPick={(said) =>
               onChoices(withTannic(choices, { gum: said === 'unknown' ? null : said === 'yes' }))
@@ -79,9 +80,9 @@ export function TannicFields({
 function batchWords(batch: BatchEntry): string {
   if (batch.kind !== 'tannic') return batch.name;
   const known = [
-    batch.gramsPerLitre === null ? null : `${batch.gramsPerLitre} g/l`,
-    batch.pH === null ? null : `pH ${batch.pH}`,
-    batch.gum === null ? null : batch.gum ? 'with gum' : 'without gum',
+    batch.gramsPerLitre === null ? null : say('{gramsPerLitre} g/l', { gramsPerLitre: batch.gramsPerLitre }),
+    batch.pH === null ? null : say('pH {pH}', { pH: batch.pH }),
+    batch.gum === null ? null : batch.gum ? say('with gum') : say('without gum'),
   ].filter(Boolean);
   return [batch.name, ...known].join(', ');
 }

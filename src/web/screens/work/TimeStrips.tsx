@@ -4,6 +4,8 @@ import type { KeptPlan } from '../../../records/keptPlan.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { type TimeStrip, timeStrip } from '../../managers/timeStrip.ts';
 import { Fold } from '../../parts/Fold.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { actionWords } from './planWords.ts';
 
 /** The schedule as strips of time: what each person's hands do, and how long each zone lies wet. */
@@ -15,14 +17,16 @@ export function TimeStrips({ kept: { plan } }: { kept: KeptPlan }) {
   return (
     <section aria-labelledby="time-head">
       <h2 id="time-head" className="big">
-        In time
+        {say('In time')}
       </h2>
       <p className="soft strip-words">
-        From the first touch. No zone lies untouched for longer than {longestUntouchedSeconds} s; the ends are{' '}
-        {skewSeconds} s apart, because the first cloth goes from light to dark.
+        {say(
+          'From the first touch. No zone lies untouched for longer than {longestUntouchedSeconds} s; the ends are {skewSeconds} s apart, because the first cloth goes from light to dark.',
+          { longestUntouchedSeconds, skewSeconds },
+        )}
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a strip wider than the window is moved by keys */}
-      <div className="strips" role="group" aria-label="Strips of time" tabIndex={0}>
+      <div className="strips" role="group" aria-label={say('Strips of time')} tabIndex={0}>
         <div className="strips-inside" style={{ '--seconds': strip.lengthSeconds } as CSSProperties}>
           <div className="strip-minutes" aria-hidden="true">
             {minutes.map((minute) => (
@@ -33,7 +37,12 @@ export function TimeStrips({ kept: { plan } }: { kept: KeptPlan }) {
           </div>
           {strip.persons.map(({ person, touches }) => (
             <Fragment key={person}>
-              <p className="strip-name">{strip.persons.length === 1 ? 'One person' : `Person ${person}`}</p>
+              <p className="strip-name">
+                {say('{count, plural, one {One person} other {Person {person}}}', {
+                  count: strip.persons.length,
+                  person,
+                })}
+              </p>
               <div className="strip-hands" aria-hidden="true">
                 {touches.map(({ from, to, action, letter }) => (
                   <span
@@ -48,7 +57,7 @@ export function TimeStrips({ kept: { plan } }: { kept: KeptPlan }) {
               </div>
             </Fragment>
           ))}
-          <p className="strip-name">Lying wet</p>
+          <p className="strip-name">{say('Lying wet')}</p>
           <ul className="strip-zones" aria-hidden="true">
             {strip.zones.map(({ id, letter, layFrom, layTo, endsAt }) => (
               <li key={id} style={{ '--at': layFrom, '--for': endsAt - layFrom } as CSSProperties}>
@@ -61,8 +70,11 @@ export function TimeStrips({ kept: { plan } }: { kept: KeptPlan }) {
         </div>
       </div>
       <p className="strip-legend soft" aria-hidden="true">
-        <span className="touch lay">A</span> lay <span className="touch move">A</span> move{' '}
-        <span className="touch lift">A</span> lift
+        {sayRich('<span>A</span> lay <span2>A</span2> move <span3>A</span3> lift', {
+          span: (words) => <span className="touch lay">{words}</span>,
+          span2: (words) => <span className="touch move">{words}</span>,
+          span3: (words) => <span className="touch lift">{words}</span>,
+        })}
       </p>
       <EveryTouch strip={strip} />
     </section>
@@ -72,9 +84,9 @@ export function TimeStrips({ kept: { plan } }: { kept: KeptPlan }) {
 /** The same in words, for those who read it out. */
 function EveryTouch({ strip }: { strip: TimeStrip }) {
   return (
-    <Fold title="Every touch in words">
+    <Fold title={say('Every touch in words')}>
       {strip.persons.map(({ person, touches }) => (
-        <ol key={person} className="every-touch" aria-label={`Person ${person}`}>
+        <ol key={person} className="every-touch" aria-label={say('Person {person}', { person })}>
           {touches.map(({ from, action, letter }) => (
             <li key={`${from} ${letter}`}>
               <span className="soft">

@@ -7,12 +7,13 @@ import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { newClientId } from '../../managers/bench/clientIds.ts';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { say } from '../../words/say.ts';
 
 /** The way from a work to its bench, planned or not: to the newest run, or to one that begins now; `words` say what waits there. */
 export function ToTheBench({
   work,
   kind = 'plain',
-  words = 'Go to the bench',
+  words = say('Go to the bench'),
 }: {
   work: WorkEntry;
   kind?: 'act' | 'plain';

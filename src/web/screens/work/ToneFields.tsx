@@ -1,5 +1,6 @@
 import type { WorkZone } from '../../../records/work.ts';
 import { NumberField } from '../../parts/NumberField.tsx';
+import { say } from '../../words/say.ts';
 
 /** How much of a zone is covered, in per cent: judged by eye, or measured from a photograph. */
 export function ToneFields({
@@ -22,28 +23,30 @@ export function ToneFields({
   return (
     <fieldset>
       <legend>
-        Tone
-        {tone && <span className="soft">, {tone.basis === 'measured' ? 'measured' : 'judged by eye'}</span>}
+        {say('Tone')}
+        {tone && (
+          <span className="soft">, {tone.basis === 'measured' ? say('measured') : say('judged by eye')}</span>
+        )}
       </legend>
       <div className="zone-fields-pair">
         <NumberField
-          label="Covered on average"
+          label={say('Covered on average')}
           unit="%"
           value={mean}
           least={0}
           most={100}
           needed={false}
-          placeholder="not known"
+          placeholder={say('not known')}
           onValue={(value) => set(value, darkest)}
         />
         <NumberField
-          label="At its darkest"
+          label={say('At its darkest')}
           unit="%"
           value={darkest}
           least={mean ?? 0}
           most={100}
           needed={false}
-          placeholder="not known"
+          placeholder={say('not known')}
           onValue={(value) => set(mean ?? value, value)}
         />
       </div>

@@ -6,6 +6,7 @@ import { withTones } from '../../managers/zoneDrawing.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
 import { bestPhotograph } from './PhotographUnder.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
 
@@ -34,25 +35,34 @@ export function TonesRead({ desk }: { desk: WorkDesk }) {
   };
   const nameOf = (id: string) => work.zones.find((zone) => zone.id === id)?.name ?? id;
   return (
-    <section className="tones-read" aria-label="Tones from the photograph">
+    <section className="tones-read" aria-label={say('Tones from the photograph')}>
       {!read && (
         <Button disabled={busy || unsaved} onClick={() => void ask()}>
-          {busy ? 'Reading the tones …' : 'Read the tones from the photograph'}
+          {busy ? say('Reading the tones …') : say('Read the tones from the photograph')}
         </Button>
       )}
-      {!read && unsaved && <p className="soft">They are read inside the saved zones: save first.</p>}
+      {!read && unsaved && <p className="soft">{say('They are read inside the saved zones: save first.')}</p>}
       {trouble && <FailureNotice failure={trouble} />}
       {read && (
         <>
-          <h3>Tones on the photograph</h3>
+          <h3>{say('Tones on the photograph')}</h3>
           <ul>
             {read.zones.map(({ zone, tone, mean, why }) => (
               <li key={zone}>
                 <span>{nameOf(zone)}</span>{' '}
                 {tone ? (
                   <b>
-                    {percent(tone.mean)} %{mean && ` (${percent(mean.low)} to ${percent(mean.high)})`},
-                    darkest {percent(tone.darkest)} %
+                    {say('{percent} %{mean}, darkest {percent2}', {
+                      percent: percent(tone.mean),
+                      mean:
+                        mean &&
+                        say(' ({percent} to {percent2})', {
+                          percent: percent(mean.low),
+                          percent2: percent(mean.high),
+                        }),
+                      percent2: percent(tone.darkest),
+                    })}{' '}
+                    %
                   </b>
                 ) : (
                   <span className="soft">{why}</span>
@@ -67,10 +77,10 @@ export function TonesRead({ desk }: { desk: WorkDesk }) {
           ))}
           <div>
             <Button disabled={read.zones.every(({ tone }) => tone === null)} onClick={take}>
-              Take these tones
+              {say('Take these tones')}
             </Button>
             <Button kind="quiet" onClick={() => setRead(null)}>
-              Leave them
+              {say('Leave them')}
             </Button>
           </div>
         </>

@@ -1,4 +1,5 @@
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
 import type { LiveVerdicts } from './useVerdicts.ts';
 
 /** What to mind about the drawing, in sentences: what can't be saved first, then borders, overlaps and gaps. */
@@ -7,7 +8,7 @@ export function WorkFindings({ verdicts }: { verdicts: LiveVerdicts }) {
   return (
     <section aria-labelledby="findings-head" className="work-findings">
       <h2 id="findings-head" className="big">
-        What follows
+        {say('What follows')}
       </h2>
       {faults.map((words) => (
         <Notice key={words} kind="trouble" title={words} />
@@ -19,19 +20,24 @@ export function WorkFindings({ verdicts }: { verdicts: LiveVerdicts }) {
       ))}
       {borders && borders.sentences.length === 0 && (
         <p>
-          Every border is wide enough to be gummed: 15 mm at the sides, 25 mm at the ends (common practice).
+          {say(
+            'Every border is wide enough to be gummed: 15 mm at the sides, 25 mm at the ends (common practice).',
+          )}
         </p>
       )}
       {borders?.scraperMm && (
         <p>
-          A scraper of {Math.ceil(borders.scraperMm.least)} to {Math.floor(borders.scraperMm.most)} mm fits:
-          wider than the image, inside the stone.
+          {say('A scraper of {least} to {most} mm fits: wider than the image, inside the stone.', {
+            least: Math.ceil(borders.scraperMm.least),
+            most: Math.floor(borders.scraperMm.most),
+          })}
         </p>
       )}
       {!borders && (
         <p className="soft">
-          Borders and the scraper are judged once something that prints is drawn, or the work rectangle is
-          set.
+          {say(
+            'Borders and the scraper are judged once something that prints is drawn, or the work rectangle is set.',
+          )}
         </p>
       )}
     </section>

@@ -4,6 +4,7 @@ import type { WorkEntry } from '../../../records/workEntry.ts';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { workStageWords } from '../../parts/stageWords.ts';
 import { stoneTint } from '../../parts/stoneTint.ts';
+import { say } from '../../words/say.ts';
 
 /** The frame of each side of a work: the finding, the stone on the left, its words beside it, wide things below. */
 export function WorkPage({
@@ -24,7 +25,13 @@ export function WorkPage({
     <div className="work-page" style={stoneTint(stone.colour)}>
       <div className="work-head">
         <PageHead
-          stamp={`${stone.name} · ${title} · ${stone.widthMm} × ${stone.heightMm} mm · ${workStageWords[stage]}`}
+          stamp={say('{stone} · {title} · {widthMm} × {heightMm} mm · {workStageWords}', {
+            stone: stone.name,
+            title,
+            widthMm: stone.widthMm,
+            heightMm: stone.heightMm,
+            workStageWords: workStageWords[stage],
+          })}
           headline={headline}
         />
       </div>

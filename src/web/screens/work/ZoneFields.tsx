@@ -6,23 +6,24 @@ import { mediumNotSaid, type ZoneChanges } from '../../managers/zoneDrawing.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
 import { PointFields } from './PointFields.tsx';
 import { ToneFields } from './ToneFields.tsx';
 import type { Media } from './useMedia.ts';
 
 const deposits: readonly (readonly [Deposit | '', string])[] = [
-  ['', 'not said'],
-  ['light', 'light'],
-  ['middle', 'middle'],
-  ['dark', 'dark'],
-  ['solid', 'solid'],
-  ['wash', 'a wash, light to dark'],
+  ['', say('not said')],
+  ['light', say('light')],
+  ['middle', say('middle')],
+  ['dark', say('dark')],
+  ['solid', say('solid')],
+  ['wash', say('a wash, light to dark')],
 ];
 const intentions: readonly (readonly [Intention, string])[] = [
-  ['drawn', 'drawn, to print'],
-  ['guide', 'a guide line, not to print'],
-  ['stop-out', 'stopped out, to stay bare'],
-  ['scraped-white', 'scraped white, to stay bare'],
+  ['drawn', say('drawn, to print')],
+  ['guide', say('a guide line, not to print')],
+  ['stop-out', say('stopped out, to stay bare')],
+  ['scraped-white', say('scraped white, to stay bare')],
 ];
 
 /** What the zone in hand is: name, medium, deposit, intention, tone, and its points. */
@@ -42,34 +43,34 @@ export function ZoneFields({
   return (
     <div className="zone-fields">
       <Field
-        label="Name"
+        label={say('Name')}
         autoComplete="off"
         maxLength={200}
         value={zone.name}
-        trouble={zone.name.trim() === '' ? 'A name is needed.' : null}
+        trouble={zone.name.trim() === '' ? say('A name is needed.') : null}
         onChange={(event) => set({ name: event.target.value })}
       />
       <Choice
-        label="Drawn with"
+        label={say('Drawn with')}
         value={zone.medium}
         options={[
-          [mediumNotSaid, 'not said yet: no rule, test a patch'] as const,
+          [mediumNotSaid, say('not said yet: no rule, test a patch')] as const,
           ...(known || zone.medium === mediumNotSaid
             ? []
-            : [[zone.medium, `${zone.medium}, not in the catalogue`] as const]),
+            : [[zone.medium, say('{medium}, not in the catalogue', { medium: zone.medium })] as const]),
           ...media.list.map(({ id, name }) => [id, name] as const),
         ]}
         onChoose={(medium) => set({ medium })}
       />
       <div className="zone-fields-pair">
         <Choice<Deposit | ''>
-          label="Deposit"
+          label={say('Deposit')}
           value={zone.deposit ?? ''}
           options={deposits}
           onChoose={(deposit) => set({ deposit: deposit || undefined })}
         />
         <Choice<Intention>
-          label="Meant as"
+          label={say('Meant as')}
           value={zone.intention ?? 'drawn'}
           options={intentions}
           onChoose={(intention) => set({ intention })}
@@ -78,7 +79,7 @@ export function ZoneFields({
       <ToneFields zone={zone} onTone={(tone) => set({ tone })} />
       <PointFields desk={desk} state={state} outline={zone.polygonMm} />
       <Button kind="quiet" onClick={() => desk.remove(zone.id)}>
-        Take {zone.name.trim() || 'the zone'} away
+        {say('Take {zone} away', { zone: zone.name.trim() || say('the zone') })}
       </Button>
     </div>
   );

@@ -4,6 +4,8 @@ import { Link } from 'wouter';
 import type { WorkZone } from '../../../records/work.ts';
 import { groundLetter, zoneLetter } from '../../../studio/etch/zoneLetters.ts';
 import { Button } from '../../parts/Button.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { areaWords } from './drawingWords.ts';
 import { useMedia } from './useMedia.ts';
 import type { LiveVerdicts } from './useVerdicts.ts';
@@ -43,30 +45,32 @@ export function ZoneList({
     <section aria-labelledby="zones-head">
       <div className="zone-list-head">
         <h2 id="zones-head" className="big">
-          Zones
+          {say('Zones')}
         </h2>
         {drawing.outline ? (
           <div>
             <Button kind="quiet" onClick={() => desk.leave()}>
-              Leave the outline
+              {say('Leave the outline')}
             </Button>
             <Button disabled={drawing.outline.length < 3} onClick={() => desk.close()}>
-              Close it
+              {say('Close it')}
             </Button>
           </div>
         ) : (
-          <Button onClick={begin}>Draw a zone</Button>
+          <Button onClick={begin}>{say('Draw a zone')}</Button>
         )}
       </div>
       {drawing.zones.length === 0 && (
         <p className="zone-list-empty">
-          Draw once round each part that was made with one medium, such as a wash sky or a crayon bank; what
-          should stay bare may have a zone too.
+          {say(
+            'Draw once round each part that was made with one medium, such as a wash sky or a crayon bank; what should stay bare may have a zone too.',
+          )}
           {work.photographs.length === 0 && (
             <>
               {' '}
-              It is easiest over{' '}
-              <Link href={`/works/${work.id}/photographs`}>a photograph of the drawn stone</Link>.
+              {sayRich('It is easiest over <link>a photograph of the drawn stone</link>.', {
+                link: (words) => <Link href={`/works/${work.id}/photographs`}>{words}</Link>,
+              })}
             </>
           )}
         </p>
@@ -85,7 +89,7 @@ export function ZoneList({
                 <span className="soft zone-list-medium">{zoneWords(zone, media.nameOf(zone.medium))}</span>
               </span>
               <span className="zone-list-area">
-                {areaOf(zone.id) === null ? 'no area' : areaWords(areaOf(zone.id)!)}
+                {areaOf(zone.id) === null ? say('no area') : areaWords(areaOf(zone.id)!)}
               </span>
             </button>
             {zone.id === picked && (
@@ -98,8 +102,9 @@ export function ZoneList({
         <li className="zone-list-ground">
           <b className="big">{groundLetter}</b>
           <span>
-            Ground
-            <span className="soft zone-list-medium">the stone outside all zones, always gummed</span>
+            {sayRich('Ground<span>the stone outside all zones, always gummed</span>', {
+              span: (words) => <span className="soft zone-list-medium">{words}</span>,
+            })}
           </span>
           <span className="zone-list-area">{areaWords(verdicts.groundCm2)}</span>
         </li>
@@ -110,10 +115,14 @@ export function ZoneList({
 
 /** What a zone is, in a line. */
 function zoneWords({ deposit, intention }: WorkZone, medium: string | null): string {
-  const meant = { guide: 'guide line', 'stop-out': 'stopped out', 'scraped-white': 'scraped white' };
+  const meant = {
+    guide: say('guide line'),
+    'stop-out': say('stopped out'),
+    'scraped-white': say('scraped white'),
+  };
   return [
-    medium ?? 'medium not said yet',
-    deposit === 'wash' ? 'light to dark' : deposit,
+    medium ?? say('medium not said yet'),
+    deposit === 'wash' ? say('light to dark') : deposit,
     intention && intention !== 'drawn' ? meant[intention] : null,
   ]
     .filter(Boolean)

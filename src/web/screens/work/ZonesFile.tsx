@@ -6,6 +6,7 @@ import { type ListFileTrouble, readListFile } from '../../managers/listFile.ts';
 import { ButtonFile } from '../../parts/Button.tsx';
 import { FileLine } from '../../parts/FileLine.tsx';
 import { Fold } from '../../parts/Fold.tsx';
+import { say } from '../../words/say.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 
 /** zones.json in and out: millimetres from the top left of the work rectangle, or of the stone where there is none. */
@@ -30,14 +31,14 @@ export function ZonesFile({ desk }: { desk: WorkDesk }) {
     }
   };
   return (
-    <Fold title="Zones as a file">
+    <Fold title={say('Zones as a file')}>
       <ul>
         <FileLine
-          title="Take zones in"
+          title={say('Take zones in')}
           advice={
             unsaved
-              ? 'They replace what is drawn, saved or not; undo brings it back.'
-              : 'They replace the zones; undo brings back what was drawn.'
+              ? say('They replace what is drawn, saved or not; undo brings it back.')
+              : say('They replace the zones; undo brings back what was drawn.')
           }
           held={null}
           accept=".json,application/json"
@@ -47,7 +48,7 @@ export function ZonesFile({ desk }: { desk: WorkDesk }) {
           onDrop={() => setTrouble(null)}
         />
       </ul>
-      <ButtonFile href={zonesAddress(work.id)}>Give the saved zones out</ButtonFile>
+      <ButtonFile href={zonesAddress(work.id)}>{say('Give the saved zones out')}</ButtonFile>
     </Fold>
   );
 }

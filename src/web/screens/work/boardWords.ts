@@ -1,23 +1,24 @@
 import type { DeskState } from '../../managers/zoneDesk.ts';
+import { say } from '../../words/say.ts';
 
 /** What is drawn on a board: zones of a work, areas of its proofs, or patches of a test stone. */
 export type BoardThing = 'zone' | 'area' | 'patch';
 
 const oneOf: Readonly<Record<BoardThing, string>> = {
-  zone: 'a zone',
-  area: 'an area',
-  patch: 'a patch',
+  zone: say('a zone'),
+  area: say('an area'),
+  patch: say('a patch'),
 };
 
 /** What a board shows, for those who don’t see it. */
 export function boardLabel(stone: string, thing: BoardThing): string {
   switch (thing) {
     case 'zone':
-      return `${stone} from above, with its zones`;
+      return say('{stone} from above, with its zones', { stone });
     case 'area':
-      return `${stone} from above, with its areas`;
+      return say('{stone} from above, with its areas', { stone });
     case 'patch':
-      return `${stone} from above, with its patches`;
+      return say('{stone} from above, with its patches', { stone });
   }
 }
 
@@ -29,21 +30,36 @@ export function boardWords(state: DeskState, coarse: boolean, thing: BoardThing)
 function fingerWords({ drawing, picked }: DeskState, thing: BoardThing): string {
   if (drawing.outline)
     return drawing.outline.length < 3
-      ? 'Press where the outline goes, point by point; slide to set a point exactly. Two fingers move the stone.'
-      : 'Close it on its first point, or with “Close it”. “Take back” takes the last point away.';
+      ? say(
+          'Press where the outline goes, point by point; slide to set a point exactly. Two fingers move the stone.',
+        )
+      : say('Close it on its first point, or with “Close it”. “Take back” takes the last point away.');
   if (picked)
-    return 'Drag a point; press on a side to add one; drag its letter to move it whole. Two fingers bring it closer.';
-  return `Press ${oneOf[thing]} to take it in hand. One finger moves the stone, two bring it closer.`;
+    return say(
+      'Drag a point; press on a side to add one; drag its letter to move it whole. Two fingers bring it closer.',
+    );
+  return say('Press {oneOf} to take it in hand. One finger moves the stone, two bring it closer.', {
+    oneOf: oneOf[thing],
+  });
 }
 
 function keyWords({ drawing, picked, point }: DeskState, thing: BoardThing): string {
   if (drawing.outline)
     return drawing.outline.length < 3
-      ? 'Press where the outline goes, point by point. Arrow keys move the cross (1 mm, Shift 10, Alt 0.1), Enter puts a point.'
-      : 'Close it on its first point, or with C. Delete takes the last point back, Escape leaves it.';
+      ? say(
+          'Press where the outline goes, point by point. Arrow keys move the cross (1 mm, Shift 10, Alt 0.1), Enter puts a point.',
+        )
+      : say('Close it on its first point, or with C. Delete takes the last point back, Escape leaves it.');
   if (picked && point !== null)
-    return 'Arrow keys move the point by 1 mm (Shift 10, Alt 0.1). Page Down: the next. A adds one, Delete takes it away.';
+    return say(
+      'Arrow keys move the point by 1 mm (Shift 10, Alt 0.1). Page Down: the next. A adds one, Delete takes it away.',
+    );
   if (picked)
-    return 'Drag a point; press on a side to add one; drag its letter to move it whole. Page Down takes the first point.';
-  return `Press ${oneOf[thing]} to take it in hand. Enter, or the button beside, starts an outline. Drag the stone to move it.`;
+    return say(
+      'Drag a point; press on a side to add one; drag its letter to move it whole. Page Down takes the first point.',
+    );
+  return say(
+    'Press {oneOf} to take it in hand. Enter, or the button beside, starts an outline. Drag the stone to move it.',
+    { oneOf: oneOf[thing] },
+  );
 }

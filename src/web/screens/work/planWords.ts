@@ -8,46 +8,56 @@ import type {
 import type { KeptPlan } from '../../../records/keptPlan.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { unruledZones } from '../../../studio/etch/laidRows.ts';
+import { say } from '../../words/say.ts';
 
 /** The finding of a plan: whether the people there can keep it, how long it takes, and which zones it leaves out. */
 export function planHeadline(kept: KeptPlan): string {
   const without = unruledZones(kept.plan).map(({ letter }) => letter);
   const finding = keptWords(kept);
-  return without.length === 0 ? finding : `${finding}; no rule yet for ${without.join(', ')}`;
+  return without.length === 0
+    ? finding
+    : say('{finding}; no rule yet for {without}', { finding, without: without.join(', ') });
 }
 
 function keptWords({ plan, request }: KeptPlan): string {
-  const who = request.people === 1 ? 'One person' : 'Two people';
+  const who = say('{people, plural, one {One person} other {Two people}}', { people: request.people });
   const end = Math.max(0, ...plan.schedule.steps.map(({ to }) => to));
   switch (plan.schedule.feasible) {
     case true:
-      return `${who} can keep this etch, in ${minutesSeconds(end)} minutes`;
+      return say('{who} can keep this etch, in {minutesSeconds} minutes', {
+        who,
+        minutesSeconds: minutesSeconds(end),
+      });
     case false:
-      return `${who} cannot keep this etch`;
+      return say('{who} cannot keep this etch', { who });
     default:
-      return `Whether ${who.toLowerCase()} can keep this etch is not known`;
+      return say('Whether {who} can keep this etch is not known', { who: who.toLowerCase() });
   }
 }
 
 /** Whether a plan can be kept, in a word or two for a list. */
 export function feasibleWords(feasible: EtchSchedule['feasible']): string {
-  if (feasible === 'unknown') return 'not known whether it can be kept';
-  return feasible ? 'can be kept' : 'cannot be kept';
+  if (feasible === 'unknown') return say('not known whether it can be kept');
+  return feasible ? say('can be kept') : say('cannot be kept');
 }
 
 /** An amount as one measures it out: `12.5 ml gum`, or drops where it is counted so. */
 export function amountWords({ material, ml, drops }: EtchPart): string {
-  return drops === undefined ? `${ml} ml ${material}` : `${drops} drops ${material} (${ml} ml)`;
+  return drops === undefined
+    ? say('{ml} ml {material}', { ml, material })
+    : say('{drops} drops {material} ({ml} ml)', { drops, material, ml });
 }
 
 /** What the table asks of the contact, and what the schedule gives. */
 export function contactRange(contact: PlannedZone['contactSeconds']): string {
-  if (!contact) return 'no rule';
+  if (!contact) return say('no rule');
   const { low, wanted, high } = contact;
   return [
-    `at least ${minutesSeconds(low)}`,
-    wanted === null ? null : `${minutesSeconds(wanted)} wanted`,
-    high === null ? 'no most while wet' : `at most ${minutesSeconds(high)}`,
+    say('at least {minutesSeconds}', { minutesSeconds: minutesSeconds(low) }),
+    wanted === null ? null : say('{minutesSeconds} wanted', { minutesSeconds: minutesSeconds(wanted) }),
+    high === null
+      ? say('no most while wet')
+      : say('at most {minutesSeconds}', { minutesSeconds: minutesSeconds(high) }),
   ]
     .filter(Boolean)
     .join(', ');
@@ -59,16 +69,16 @@ export function plannedContact({ layTo, endsAt }: Pick<PlannedZone | PlannedPart
 }
 
 export const actionWords: Readonly<Record<ScheduleStep['action'], string>> = {
-  lay: 'lay',
-  move: 'move',
-  lift: 'lift',
+  lay: say('lay'),
+  move: say('move'),
+  lift: say('lift'),
 };
 
 export const changeTitles: Readonly<Record<EtchSchedule['changes'][number]['change'], string>> = {
-  'second-person': 'A second person',
-  merge: 'Zones laid as one',
-  'deeper-film': 'A deeper film',
-  'two-stages': 'Two stages',
+  'second-person': say('A second person'),
+  merge: say('Zones laid as one'),
+  'deeper-film': say('A deeper film'),
+  'two-stages': say('Two stages'),
 };
 
 /** A reason as a sentence of its own. */

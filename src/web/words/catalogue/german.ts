@@ -1,0 +1,57 @@
+// written by tools/words.js
+import asking from './de/asking.json' with { type: 'json' };
+import batches from './de/batches.json' with { type: 'json' };
+import changes from './de/changes.json' with { type: 'json' };
+import client from './de/client.json' with { type: 'json' };
+import days from './de/days.json' with { type: 'json' };
+import editions from './de/editions.json' with { type: 'json' };
+import entries from './de/entries.json' with { type: 'json' };
+import everywhere from './de/everywhere.json' with { type: 'json' };
+import inks from './de/inks.json' with { type: 'json' };
+import keeping from './de/keeping.json' with { type: 'json' };
+import kit from './de/kit.json' with { type: 'json' };
+import labels from './de/labels.json' with { type: 'json' };
+import managers from './de/managers.json' with { type: 'json' };
+import materials from './de/materials.json' with { type: 'json' };
+import mixing from './de/mixing.json' with { type: 'json' };
+import papers from './de/papers.json' with { type: 'json' };
+import parts from './de/parts.json' with { type: 'json' };
+import phones from './de/phones.json' with { type: 'json' };
+import proofs from './de/proofs.json' with { type: 'json' };
+import room from './de/room.json' with { type: 'json' };
+import screens from './de/screens.json' with { type: 'json' };
+import stone from './de/stone.json' with { type: 'json' };
+import suspects from './de/suspects.json' with { type: 'json' };
+import tables from './de/tables.json' with { type: 'json' };
+import words from './de/words.json' with { type: 'json' };
+import work from './de/work.json' with { type: 'json' };
+
+/** English sentence → the same in German, of all rooms. */
+export const german: Readonly<Record<string, string>> = {
+  ...asking,
+  ...batches,
+  ...changes,
+  ...client,
+  ...days,
+  ...editions,
+  ...entries,
+  ...everywhere,
+  ...inks,
+  ...keeping,
+  ...kit,
+  ...labels,
+  ...managers,
+  ...materials,
+  ...mixing,
+  ...papers,
+  ...parts,
+  ...phones,
+  ...proofs,
+  ...room,
+  ...screens,
+  ...stone,
+  ...suspects,
+  ...tables,
+  ...words,
+  ...work,
+};

@@ -1,0 +1,10 @@
+import { keptChoice } from './wordChoice.ts';
+import { setWordsInUse } from './wordsInUse.ts';
+
+/** Brings the words that this device has chosen, before any screen is loaded. English needs no catalogue. */
+export async function openWords(): Promise<void> {
+  const choice = keptChoice(localStorage, navigator.languages);
+  const sentences = choice.language === 'de' ? (await import('./catalogue/german.ts')).german : {};
+  setWordsInUse({ ...choice, sentences });
+  document.documentElement.lang = choice.language;
+}
