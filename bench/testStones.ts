@@ -1,9 +1,14 @@
 /**
  * Reads rendered test stones of 48 patches whose truth is known and counts the verdicts that are right.
  *
- *   npx tsx bench/testStones.ts [--stones N] [--megapixels N]
+ *   npx tsx bench/testStones.ts [--stones N] [--megapixels N] [--jobs N]
+ *
+ * `--jobs`: then reads one so many times over HTTP, from the request to the kept findings: a first print, a second one, a
+ * patch moved. Time by the clock says something on a quiet machine only; processor time on any.
  */
+import { loadavg } from 'node:os';
 import { readTestStoneCase } from './testStoneCase.ts';
+import { readTestStoneJobs } from './testStoneJobs.ts';
 
 const [, , ...words] = process.argv;
 const option = (name: string, usual: number) =>
@@ -20,4 +25,12 @@ for (let seed = 1; seed <= option('--stones', 3); seed++) {
   );
   for (const line of read.wrong) console.log(`  ${line}`);
 }
-console.log(`all: ${right} of ${patches} right, ${within} within`);
+if (option('--stones', 3) > 0) console.log(`all: ${right} of ${patches} right, ${within} within`);
+
+for (let run = 1; run <= option('--jobs', 0); run++) {
+  const timed = await readTestStoneJobs(run, option('--megapixels', 12));
+  for (const { what, seconds, processorSeconds, read } of timed)
+    console.log(
+      `job ${run}, ${what}: ${seconds.toFixed(1)} s, ${processorSeconds.toFixed(1)} s of processor, ${read} read; load ${loadavg()[0]!.toFixed(1)}`,
+    );
+}

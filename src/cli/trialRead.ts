@@ -69,7 +69,6 @@ export async function trialRead(words: readonly string[]): Promise<Result<string
       ruler: list.value.ruler,
     },
     { progress: showProgress, cancelled: () => false },
-    new Date(),
   );
   endProgress();
   if (!read.ok) return read;

@@ -45,7 +45,9 @@ const recordSchema = z
   .describe('The content of comparison.json');
 
 export const comparisonEntrySchema: z.ZodType<ComparisonEntry> = comparisonSummarySchema.extend({
-  request: comparisonRequestSchema,
+  request: comparisonRequestSchema.extend({
+    only: z.literal('patches').optional().describe('Made by a test stone: nothing but its patches is read'),
+  }),
   record: recordSchema.nullable(),
   failure: failureBodySchema.nullable(),
   files: z.array(z.string()),

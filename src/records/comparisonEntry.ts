@@ -32,6 +32,8 @@ export interface ComparisonRequest {
   readonly chips: readonly Chip[];
   /** The order of the proof's corners is beyond doubt: no other turn or mirroring is looked for. A grid of like squares fits in several. */
   readonly cornersInOrder?: boolean | undefined;
+  /** Only zones are read, the patches of a test stone: no maps of change, curves, evidence or sheet, and it stands in no list. */
+  readonly only?: 'patches' | undefined;
 }
 
 export type MeasuringStage = 'reading' | 'matching' | 'light' | 'tones' | 'maps' | 'sheets';

@@ -1,4 +1,5 @@
 import type { CoverageInterval } from './comparison.ts';
+import type { MeasuringProgress } from './comparisonEntry.ts';
 import type { StonePatch } from './testStone.ts';
 
 /** What became of a patch, from least to most ink: an order that ordinal models and weighted agreement stand on. */
@@ -81,6 +82,10 @@ export interface PrintReading {
   readonly print: string;
   readonly name: string;
   readonly state: 'not-asked' | 'waiting' | 'measuring' | 'measured' | 'refused' | 'failed' | 'cancelled';
+  /** The comparison that reads it, of which the event stream tells; null before it was asked for. */
+  readonly comparison: string | null;
+  /** How far its reading has come; null while nothing is being read of it. */
+  readonly progress: MeasuringProgress | null;
   /** Why it could not be read, in a sentence; null where it was or will be. */
   readonly reason: string | null;
   /** One for each patch in their order; empty until it is read. */

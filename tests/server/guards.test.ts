@@ -169,6 +169,7 @@ describe('the description', () => {
         "delete /api/comparisons/{id}/measuring",
         "delete /api/media/{id}",
         "delete /api/pairing",
+        "delete /api/test-stones/{id}/readings",
         "delete /api/uploads/{id}",
         "get /api/batches",
         "get /api/batches/{id}",

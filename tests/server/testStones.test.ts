@@ -1,9 +1,13 @@
 import { setTimeout } from 'node:timers/promises';
 import { expect, it } from 'vitest';
+import type { ComparisonList } from '../../src/application/listComparisons.ts';
+import type { ComparisonEntry } from '../../src/records/comparisonEntry.ts';
 import type { KnownHolds } from '../../src/records/knownHolds.ts';
-import type { BlindSitting, TestStoneReading } from '../../src/records/patchReading.ts';
+import type { BlindSitting, PrintReading, TestStoneReading } from '../../src/records/patchReading.ts';
 import type { TestStone } from '../../src/records/testStone.ts';
+import { openStore } from '../../src/store/openStore.ts';
 import { layGrid } from '../../src/studio/trials/reading/layGrid.ts';
+import { folderUnderTest } from './serverUnderTest.ts';
 import { type Refusal, type StudioUnderTest, studioUnderTest } from './studioUnderTest.ts';
 
 const grid = {
@@ -44,7 +48,7 @@ async function photographed(studio: StudioUnderTest): Promise<TestStone> {
 }
 
 /** Has it read by a stand-in for the engine, which says that every patch held. */
-async function read(studio: StudioUnderTest, { id }: TestStone): Promise<TestStoneReading> {
+async function read(studio: StudioUnderTest, { id }: Pick<TestStone, 'id'>): Promise<TestStoneReading> {
   const asked = await studio.send<TestStone>('POST', `/api/test-stones/${id}/readings`);
   expect(asked.status, JSON.stringify(asked.body)).toBe(202);
   for (;;) {
@@ -149,6 +153,77 @@ it('is not read again while nothing changed, and says so once something did', as
   await studio.send('PATCH', path, { version: 2, patches: [moved, ...others] });
   const reading = await studio.json<TestStoneReading>(`${path}/reading`);
   expect(reading.cautions.map(({ code }) => code)).toContain('read-before-change');
+});
+
+/** The one print of a test stone once it is in this state. */
+async function printIn(
+  studio: StudioUnderTest,
+  id: string,
+  state: PrintReading['state'],
+): Promise<PrintReading> {
+  for (;;) {
+    const { prints } = await studio.json<TestStoneReading>(`/api/test-stones/${id}/reading`);
+    if (prints[0]!.state === state) return prints[0]!;
+    await setTimeout(10);
+  }
+}
+
+it('tells how far its reading has come, is stopped, and goes on when asked again', async () => {
+  const studio = await studioUnderTest();
+  const drawn = await studio.photograph('slow.png', 1);
+  const print = await studio.photograph('print.png', 2);
+  const { id } = await entered(studio, {
+    drawn: { photograph: drawn.id },
+    prints: [{ id: 'first', name: 'First proof', photograph: print.id }],
+  });
+  const readings = (method: string, of = id) => studio.send(method, `/api/test-stones/${of}/readings`);
+  expect((await readings('POST')).status).toBe(202);
+  let running: PrintReading;
+  do running = await printIn(studio, id, 'measuring');
+  while (running.progress === null);
+  expect(running).toMatchObject({ progress: { stage: 'reading', fraction: 0.1 }, patches: [] });
+  expect((await readings('DELETE')).status).toBe(202);
+  const stopped = await printIn(studio, id, 'cancelled');
+  expect(stopped).toMatchObject({ comparison: running.comparison, progress: null, reason: null });
+  expect((await readings('POST')).status).toBe(202);
+  expect((await printIn(studio, id, 'measuring')).comparison).not.toBe(running.comparison);
+  await readings('DELETE');
+  await printIn(studio, id, 'cancelled');
+  expect((await readings('DELETE', 'nowhere')).status).toBe(404);
+});
+
+it('goes on being read after the program was killed; cut off twice, it says so and is read when asked again', async () => {
+  const dataFolder = await folderUnderTest();
+  const first = await studioUnderTest({ dataFolder });
+  const { id } = await photographed(first);
+  const { prints } = await read(first, { id });
+  await first.stop();
+  // as a program leaves it that was killed in the middle
+  const interrupt = async (interruptions: number) => {
+    const store = await openStore(dataFolder);
+    if (!store.ok) throw new Error(store.error.message);
+    const move = { to: 'measuring', resultKey: null, interruptions } as const;
+    await store.value.comparisons.move(prints[0]!.comparison!, ['measured'], move);
+    await store.value.close();
+  };
+  await interrupt(0);
+  const second = await studioUnderTest({ dataFolder });
+  await printIn(second, id, 'measured');
+  await second.stop();
+  await interrupt(1);
+  const third = await studioUnderTest({ dataFolder });
+  expect((await printIn(third, id, 'failed')).reason).toContain('ended 2 times while');
+  await third.send('POST', `/api/test-stones/${id}/readings`);
+  await printIn(third, id, 'measured');
+});
+
+it('is read without a comparison of it standing among the others', async () => {
+  const studio = await studioUnderTest();
+  const { prints } = await read(studio, await photographed(studio));
+  const { comparisons } = await studio.json<ComparisonList>('/api/comparisons');
+  expect(comparisons).toEqual([]);
+  const { request } = await studio.json<ComparisonEntry>(`/api/comparisons/${prints[0]!.comparison}`);
+  expect(request.only).toBe('patches');
 });
 
 it('is read blind by eye, in an order that the seed gives', async () => {

@@ -11,6 +11,8 @@ import type { Point } from '../../science/geometry/point.ts';
 /** Pictures of the work rectangle are made at this many px to the millimetre, less where that would be too large. */
 const picturePxPerMm = 4;
 const longestPx = 2000;
+/** Of a JPEG, 1..100. */
+const pictureQuality = 86;
 
 /** sRGB code of linear light in steps of 1/4095: quick, and exact to a code. */
 const codeOf = Uint8Array.from({ length: 4096 }, (_, i) => Math.round(255 * linearToSrgb(i / 4095)));
@@ -42,9 +44,9 @@ export async function comparisonPictures(
     coding.push(bytes.then((done) => [name, done]));
   };
   const stone = straightened(sides.stone, frame);
-  code('stone.jpg', encodeJpeg({ ...stone, channels: 3 }, 86));
+  code('stone.jpg', encodeJpeg({ ...stone, channels: 3 }, pictureQuality));
   const proof = straightened(sides.proof, frame);
-  code('proof.jpg', encodeJpeg({ ...proof, channels: 3 }, 86));
+  code('proof.jpg', encodeJpeg({ ...proof, channels: 3 }, pictureQuality));
   if (changes) {
     for (const name of ['lost', 'filled', 'scum'] as const) {
       const { widthPx, heightPx, data } = changes[name];
@@ -53,6 +55,11 @@ export async function comparisonPictures(
     code('overlay.png', encodePng({ ...hatched(proof, frame, changes), channels: 3 }));
   }
   return new Map(await Promise.all(coding));
+}
+
+/** One object straightened to the work rectangle as it lies on the stone, a JPEG. */
+export function straightenedPicture(side: PicturedSide, sizeMm: Point): Promise<Uint8Array> {
+  return encodeJpeg({ ...straightened(side, pictureFrame(sizeMm)), channels: 3 }, pictureQuality);
 }
 
 function pictureFrame([widthMm, heightMm]: Point): Frame {

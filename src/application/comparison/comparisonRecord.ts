@@ -38,7 +38,7 @@ export function refusedRecord(
 export function measuredRecord(
   input: MeasureInput,
   registered: Registered,
-  tone: ToneResult,
+  tone: Omit<ToneResult, 'drawn' | 'printed' | 'rasters'>,
 ): ComparisonRecord {
   return {
     schema: comparisonSchema,

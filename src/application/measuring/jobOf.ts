@@ -1,5 +1,6 @@
 import type { ComparisonRequest, ComparisonSide } from '../../records/comparisonEntry.ts';
 import type { Store } from '../../store/openStore.ts';
+import { partsPlaceIn } from '../testStones/reading/keptParts.ts';
 import type { JobPhotograph, JobSide, MeasuringJob } from './measuringJob.ts';
 
 type Photographs = Pick<Store, 'photographs' | 'photographFiles'>;
@@ -22,7 +23,7 @@ async function jobSide(store: Photographs, side: ComparisonSide): Promise<JobSid
 
 /** What the measuring thread is given for a request: its photographs by their place on the disk. */
 export async function jobOf(
-  store: Photographs,
+  store: Photographs & Pick<Store, 'folder'>,
   request: ComparisonRequest,
 ): Promise<Omit<MeasuringJob, 'cancelFlag'>> {
   return {
@@ -32,5 +33,6 @@ export async function jobOf(
     zones: request.zones,
     chips: request.chips,
     ...(request.cornersInOrder && { cornersInOrder: true }),
+    ...(request.only === 'patches' && { patches: partsPlaceIn(store.folder) }),
   };
 }

@@ -2,6 +2,7 @@ import type { Result } from '../../foundation/result.ts';
 import type { ComparisonRecord } from '../../records/comparison.ts';
 import type { Chip, Zone } from '../../records/zone.ts';
 import type { Corners, Point } from '../../science/geometry/point.ts';
+import type { PartsPlace } from '../testStones/reading/keptParts.ts';
 
 /** A photograph for the measuring thread, which reads it from the disk itself. */
 export interface JobPhotograph {
@@ -23,6 +24,8 @@ export interface MeasuringJob {
   readonly zones: readonly Zone[];
   readonly chips: readonly Chip[];
   readonly cornersInOrder?: boolean;
+  /** Where only patches are read: what other readings left for this one, and this leaves for others. */
+  readonly patches?: PartsPlace;
   /** One 32-bit number, seen by both threads: 0 go on, 1 stop. */
   readonly cancelFlag: SharedArrayBuffer;
 }

@@ -1,7 +1,13 @@
 import { readFile } from 'node:fs/promises';
 import { workerData } from 'node:worker_threads';
-import type { MeasureSide, PhotographFile } from '../comparison/measureInput.ts';
-import { measureComparison } from '../measureComparison.ts';
+import type {
+  MeasureInput,
+  MeasureSide,
+  MeasuringHooks,
+  PhotographFile,
+} from '../comparison/measureInput.ts';
+import { keptPartsIn } from '../testStones/reading/keptParts.ts';
+import { measurePatches } from '../testStones/reading/measurePatches.ts';
 import { answer, note } from '../threads/answer.ts';
 import type { JobPhotograph, JobSide, MeasuringJob } from './measuringJob.ts';
 
@@ -21,17 +27,18 @@ async function sideOf(side: JobSide): Promise<MeasureSide> {
 const job = workerData as MeasuringJob;
 const cancelFlag = new Int32Array(job.cancelFlag);
 
+const input: MeasureInput = {
+  stone: await sideOf(job.stone),
+  proof: await sideOf(job.proof),
+  sizeMm: job.sizeMm,
+  zones: job.zones,
+  chips: job.chips,
+  ...(job.cornersInOrder && { cornersInOrder: true }),
+};
+const hooks: MeasuringHooks = { progress: note, cancelled: () => Atomics.load(cancelFlag, 0) === 1 };
+
 answer(
-  await measureComparison(
-    {
-      stone: await sideOf(job.stone),
-      proof: await sideOf(job.proof),
-      sizeMm: job.sizeMm,
-      zones: job.zones,
-      chips: job.chips,
-      ...(job.cornersInOrder && { cornersInOrder: true }),
-    },
-    { progress: note, cancelled: () => Atomics.load(cancelFlag, 0) === 1 },
-    new Date(),
-  ),
+  job.patches
+    ? await measurePatches(input, keptPartsIn(job.patches), hooks)
+    : await (await import('../measureComparison.ts')).measureComparison(input, hooks, new Date()),
 );

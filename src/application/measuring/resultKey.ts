@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { defaultParameters } from '../../records/comparison.ts';
 import type { ComparisonRequest, ComparisonSide } from '../../records/comparisonEntry.ts';
+import { patchReadingVersion } from '../testStones/reading/patchReadingVersion.ts';
 
 /**
  * Names a result by all that it depends on: the photographs' hashes, the parameters and the engine's version.
@@ -34,6 +35,7 @@ export function resultKey(request: ComparisonRequest, engineVersion: string): st
     chips,
     // as before where it isn't asked, so that what was measured keeps its name
     ...(request.cornersInOrder ? ['corners in order'] : []),
+    ...(request.only === 'patches' ? ['patches', patchReadingVersion] : []),
   ];
   return createHash('sha256').update(JSON.stringify(all)).digest('hex');
 }

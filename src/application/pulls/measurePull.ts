@@ -13,13 +13,14 @@ import {
 import type { Photograph } from '../../imaging/photograph.ts';
 import type { PlaneMap } from '../../imaging/planeMap.ts';
 import type { Raster } from '../../imaging/raster.ts';
-import { coveredShare, solidRecord, strengthOf } from '../../imaging/tone/measureTone.ts';
+import { solidRecord, strengthOf } from '../../imaging/tone/measureTone.ts';
 import { pictureWarnings, qualityLimits } from '../../imaging/tone/pictureQuality.ts';
 import { measured, pullDarkness } from '../../imaging/tone/printTones.ts';
 import { readBare } from '../../imaging/tone/readBare.ts';
 import { readSide } from '../../imaging/tone/readSide.ts';
+import { coveredShare, sheetWarnings } from '../../imaging/tone/sheetWarnings.ts';
 import type { SideInput } from '../../imaging/tone/sideInput.ts';
-import { type ComparisonWarning, defaultParameters } from '../../records/comparison.ts';
+import { defaultParameters } from '../../records/comparison.ts';
 import { type PullTones, pullTonesSchema } from '../../records/pullTones.ts';
 import type { MeasuringHooks } from '../comparison/measureInput.ts';
 import { repeatMap } from '../comparison/repeatMap.ts';
@@ -88,9 +89,9 @@ function printRead(
   const found = onStone(job, stone, print, hooks);
   if (!found.ok) return found;
   if (found.value.verdict !== 'ok') return ok(refused(found.value));
-  const { proofMap, covered, errorMm, partial } = found.value;
+  const { proofMap, covered, errorMm } = found.value;
   const input: SideInput = { ...sideOf(job, 'proof', print, proofMap), chips, covered };
-  return read(job, input, { errorMm, registered: found.value, partial }, hooks);
+  return read(job, input, { errorMm, registered: found.value }, hooks);
 }
 
 function onStone(
@@ -137,7 +138,7 @@ function stoneRead(
     data: Float32Array.of(cornersMm),
   };
   const errorMm = onto && !matched ? byCorners : null;
-  return read(job, sideOf(job, 'stone', stone, map), { errorMm, registered: null, partial: false }, hooks);
+  return read(job, sideOf(job, 'stone', stone, map), { errorMm, registered: null }, hooks);
 }
 
 function sideOf(job: PullJob, side: SideInput['side'], photo: Photograph, map: PlaneMap): SideInput {
@@ -147,13 +148,12 @@ function sideOf(job: PullJob, side: SideInput['side'], photo: Photograph, map: P
 interface Placing {
   readonly errorMm: Raster | null;
   readonly registered: Registered | null;
-  readonly partial: boolean;
 }
 
 function read(
   job: PullJob,
   input: SideInput,
-  { errorMm, registered, partial }: Placing,
+  { errorMm, registered }: Placing,
   hooks: MeasuringHooks,
 ): Result<MeasuredPull> {
   if (hooks.cancelled()) return fail(failure('cancelled'));
@@ -179,9 +179,10 @@ function read(
   const covered = input.covered ? coveredShare(input.covered) : 1;
   hooks.progress({ stage: 'maps', fraction: begins.maps });
   const map = coverageMap(side, 1, job.sizeMm, defaultParameters.smoothingMm, errorMm);
-  const warnings: ComparisonWarning[] = [...pictureWarnings(input, side, null)];
-  if (partial) warnings.push(partialWarning(covered));
-  if (side.groundRecord.limit) warnings.push({ code: 'scum-local-only', message: side.groundRecord.limit });
+  const warnings = [
+    ...pictureWarnings(input, side, null),
+    ...(registered ? sheetWarnings(registered.covered, registered.partial, side.groundRecord) : []),
+  ];
   const registration = registered && {
     kind: registered.kind,
     turn: registered.turn,
@@ -207,12 +208,6 @@ function read(
     covered,
   };
   return ok({ record, files: new Map([[toneMapName, writeToneMap(map)]]) });
-}
-
-function partialWarning(covered: number): ComparisonWarning {
-  const missing = Math.round((1 - covered) * 100);
-  const message = `The sheet does not cover the whole drawing (${missing} % is missing): what lies off the sheet is not measured.`;
-  return { code: 'partial', message };
 }
 
 function refused({ verdict, reason }: Exclude<Registration, { readonly verdict: 'ok' }>): MeasuredPull {

@@ -1,11 +1,11 @@
-import { failure } from '../../foundation/failure.ts';
 import { ok, type Result } from '../../foundation/result.ts';
 import type { MeasuringProgress } from '../../records/comparisonEntry.ts';
 import type { Pull } from '../../records/pull.ts';
 import type { PullTones } from '../../records/pullTones.ts';
 import type { Store } from '../../store/openStore.ts';
 import type { MeasuringMove, StoredMeasuring } from '../../store/repositories/pullMeasuringRepository.ts';
-import { type RunningMeasurement, startMeasurement } from '../measuring/startMeasurement.ts';
+import { startMeasurement } from '../measuring/startMeasurement.ts';
+import { createWaitingQueue, type MeasureInThread, type UnmeasuredMove } from '../measuring/waitingQueue.ts';
 import { fixSeries } from './fixSeries.ts';
 import type { MeasuredPull } from './measurePull.ts';
 import type { PullEvents } from './pullEvents.ts';
@@ -33,53 +33,27 @@ export interface PullQueue {
   stop(): Promise<void>;
 }
 
-interface Current {
-  readonly pullId: string;
+/** A photograph whose turn it is. */
+interface TakenPhotograph {
+  readonly pull: Pull;
   readonly photograph: string;
-  measurement: RunningMeasurement<MeasuredPull> | null;
-  progress: MeasuringProgress | null;
-  cancelled: boolean;
 }
 
-/** Screens need no more than this many ms between two steps of the same stage. */
-const progressEveryMs = 100;
-
-/** Measures waiting photographs of pulls, oldest first, in turn with the comparisons. The database is the queue. */
+/** Measures waiting photographs of pulls, in turn with the comparisons. */
 export function createPullQueue(parts: PullQueueParts): PullQueue {
   const { store, events } = parts;
-  let current: Current | null = null;
-  let stopping = false;
-  let work: Promise<void> = Promise.resolve();
 
-  async function measureWaiting(): Promise<void> {
-    while (!stopping) {
-      const next = await store.pullMeasurings.nextWaiting();
-      if (next === null) return;
-      await parts.turn(() => measure(next));
-    }
-  }
-
-  async function measure({ pullId, photograph }: StoredMeasuring): Promise<void> {
-    if (stopping) return;
+  async function take({ pullId, photograph }: StoredMeasuring): Promise<TakenPhotograph | null> {
     const pull = (await store.pulls.find(pullId))!;
     const moved = await store.pullMeasurings.move(pullId, photograph, ['waiting'], { to: 'measuring' });
-    if (!moved) return;
-    const job: Current = { pullId, photograph, measurement: null, progress: null, cancelled: false };
-    current = job;
-    const tell = (state: MeasuringMove['to'], progress: MeasuringProgress | null) =>
-      events.announce({ workId: pull.workId, pullId, photograph, state, progress });
-    tell('measuring', null);
-    const change = await endOf(pull, job, tell).catch((error: unknown) => failedWith(error));
-    current = null;
-    if (await store.pullMeasurings.move(pullId, photograph, ['measuring'], change)) tell(change.to, null);
+    return moved ? { pull, photograph } : null;
   }
 
-  async function endOf(
-    pull: Pull,
-    job: Current,
-    tell: (state: 'measuring', progress: MeasuringProgress) => void,
-  ): Promise<MeasuringMove> {
-    const shown = pull.photographs.find(({ photograph }) => photograph === job.photograph);
+  async function measure(
+    { pull, photograph }: TakenPhotograph,
+    inThread: MeasureInThread,
+  ): Promise<MeasuringMove | UnmeasuredMove> {
+    const shown = pull.photographs.find((one) => one.photograph === photograph);
     if (!shown) return { to: 'cancelled' };
     const owner = (await store.works.find(pull.workId))!;
     const keyed = await printJob({ store }, owner, await settingsOf(store, owner), shown);
@@ -87,13 +61,9 @@ export function createPullQueue(parts: PullQueueParts): PullQueue {
     const { key } = keyed.value;
     const known = await store.pullFiles.record(key);
     if (known === null) {
-      job.measurement = startMeasurement(parts.module, keyed.value.job, noteProgress(job, tell));
-      if (job.cancelled || stopping) job.measurement.cancel();
-      const outcome = await job.measurement.outcome;
-      if (stopping && !outcome.ok) return { to: 'waiting' };
-      if (job.cancelled || (!outcome.ok && outcome.error.code === 'cancelled')) return { to: 'cancelled' };
-      if (!outcome.ok) return { to: 'failed', failure: outcome.error, interruptions: 0 };
-      await store.pullFiles.keep(key, outcome.value.record, outcome.value.files);
+      const { value, ended } = await inThread<MeasuredPull>(parts.module, keyed.value.job);
+      if (ended) return ended;
+      await store.pullFiles.keep(key, value.record, value.files);
     }
     const tones = known ?? (await store.pullFiles.record(key))!;
     if (tones.verdict === 'ok') await fixSeries(parts, owner, pull, tones);
@@ -101,31 +71,23 @@ export function createPullQueue(parts: PullQueueParts): PullQueue {
     return { to, resultKey: key, failure: null, interruptions: 0 };
   }
 
-  function noteProgress(job: Current, tell: (state: 'measuring', progress: MeasuringProgress) => void) {
-    let told = { stage: '', at: 0 };
-    return (progress: MeasuringProgress) => {
-      job.progress = progress;
-      const now = performance.now();
-      if (progress.stage === told.stage && now - told.at < progressEveryMs) return;
-      told = { stage: progress.stage, at: now };
-      tell('measuring', progress);
-    };
-  }
-
-  const isCurrent = (pullId: string, photograph: string) =>
-    current?.pullId === pullId && current.photograph === photograph;
+  const keyOf = (pullId: string, photograph: string) => `${pullId} ${photograph}`;
+  const queue = createWaitingQueue<StoredMeasuring, TakenPhotograph, MeasuringMove>({
+    name: 'pull queue',
+    keyOf: ({ pullId, photograph }) => keyOf(pullId, photograph),
+    nextWaiting: () => store.pullMeasurings.nextWaiting(),
+    take,
+    measure,
+    end: ({ pull, photograph }, move) => store.pullMeasurings.move(pull.id, photograph, ['measuring'], move),
+    tell: ({ pull, photograph }, state, progress) =>
+      events.announce({ workId: pull.workId, pullId: pull.id, photograph, state, progress }),
+    turn: parts.turn,
+  });
 
   return {
-    wake() {
-      // a failing database must not end the queue: the next wake tries again
-      work = work.then(measureWaiting).catch((error: unknown) => console.error('pull queue:', error));
-    },
-    cancel(pullId, photograph) {
-      if (!isCurrent(pullId, photograph)) return;
-      current!.cancelled = true;
-      current!.measurement?.cancel();
-    },
-    progressOf: (pullId, photograph) => (isCurrent(pullId, photograph) ? current!.progress : null),
+    wake: queue.wake,
+    cancel: (pullId, photograph) => queue.cancel(keyOf(pullId, photograph)),
+    progressOf: (pullId, photograph) => queue.progressOf(keyOf(pullId, photograph)),
     read: ({ key, job }) =>
       parts.turn(async () => {
         const known = await store.pullFiles.record(key);
@@ -135,15 +97,6 @@ export function createPullQueue(parts: PullQueueParts): PullQueue {
         await store.pullFiles.keep(key, outcome.value.record, outcome.value.files);
         return ok(outcome.value.record);
       }),
-    async stop() {
-      stopping = true;
-      current?.measurement?.cancel();
-      await work;
-    },
+    stop: queue.stop,
   };
-}
-
-function failedWith(error: unknown): MeasuringMove {
-  const why = error instanceof Error ? error.message : String(error);
-  return { to: 'failed', failure: failure('internal', { why }), interruptions: 0 };
 }

@@ -52,6 +52,7 @@ export function printRequest(stone: TestStone, print: TestPrint): ComparisonRequ
     zones: patchZones(stone.patches, stone.factors),
     chips: [],
     cornersInOrder: print.corners !== null,
+    only: 'patches',
   };
 }
 

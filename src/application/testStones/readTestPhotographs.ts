@@ -7,9 +7,10 @@ import type { Point } from '../../science/geometry/point.ts';
 import { readPatches } from '../../studio/trials/reading/readPatches.ts';
 import { findingCautions, layoutCautions } from '../../studio/trials/reading/testStoneCautions.ts';
 import type { MeasureSide, MeasuringHooks } from '../comparison/measureInput.ts';
-import { measureComparison } from '../measureComparison.ts';
 import { judgePatches } from './judgeTestStone.ts';
 import { patchZones } from './patchZones.ts';
+import { keptPartsIn } from './reading/keptParts.ts';
+import { measurePatches } from './reading/measurePatches.ts';
 
 /** A test stone and one print of it as files. */
 export interface TestPhotographs {
@@ -33,19 +34,18 @@ export interface TestPhotographsRead {
 
 /**
  * Reads a test stone from files, without a data folder.
- * @returns the faults of `judgePatches` and of `measureComparison`
+ * @returns the faults of `judgePatches` and of `measurePatches`
  */
 export async function readTestPhotographs(
   { patches, factors, ruler, ...sides }: TestPhotographs,
   hooks: MeasuringHooks,
-  now: Date,
 ): Promise<Result<TestPhotographsRead>> {
   const fault = judgePatches({ sizeMm: sides.sizeMm, patches, factors });
   if (fault) return fail(fault);
-  const measured = await measureComparison(
+  const measured = await measurePatches(
     { ...sides, zones: patchZones(patches, factors), cornersInOrder: sides.proof.corners !== null },
+    keptPartsIn(null),
     hooks,
-    now,
   );
   if (!measured.ok) return measured;
   const { record, files } = measured.value;

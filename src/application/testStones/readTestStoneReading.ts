@@ -12,10 +12,13 @@ import { correctionsIn } from '../../studio/trials/reading/foldTestStoneEvents.t
 import { holdRule } from '../../studio/trials/reading/readHold.ts';
 import { readPatches } from '../../studio/trials/reading/readPatches.ts';
 import { findingCautions, layoutCautions } from '../../studio/trials/reading/testStoneCautions.ts';
+import type { MeasuringQueue } from '../measuring/measuringQueue.ts';
 import { printRequest, sameReading } from './measureTestPrints.ts';
 import { noSuchTestStone } from './noSuchTestStone.ts';
 
 export interface ReadingParts {
+  /** Tells how far a running reading has come; left out: nobody asks. */
+  readonly queue?: Pick<MeasuringQueue, 'progressOf'>;
   readonly store: Pick<Store, 'testStones' | 'comparisons' | 'resultFiles'>;
 }
 
@@ -65,13 +68,18 @@ function judgedPrint(stone: TestStone, prints: readonly ReadPrint[]): ReadPrint 
 }
 
 async function readPrint(
-  { store }: ReadingParts,
+  { store, queue }: ReadingParts,
   stone: TestStone,
   print: TestPrint,
   corrections: readonly HoldCorrection[],
 ): Promise<ReadPrint> {
-  const named = { print: print.id, name: print.name };
   const kept = print.comparisonId === null ? null : await store.comparisons.find(print.comparisonId);
+  const named = {
+    print: print.id,
+    name: print.name,
+    comparison: kept?.id ?? null,
+    progress: (kept && queue?.progressOf(kept.id)) ?? null,
+  };
   if (kept === null)
     return { reading: { ...named, state: 'not-asked', reason: null, patches: [] }, cautions: [] };
   const record = kept.resultKey === null ? null : await store.resultFiles.record(kept.resultKey);

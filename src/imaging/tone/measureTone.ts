@@ -1,15 +1,7 @@
 import type { Measured } from '../../foundation/measured.ts';
-import type {
-  ComparisonParameters,
-  ComparisonRecord,
-  ComparisonWarning,
-  SolidRecord,
-  ZoneResult,
-} from '../../records/comparison.ts';
+import type { ComparisonParameters, ComparisonRecord, SolidRecord } from '../../records/comparison.ts';
 import type { Chip, Zone } from '../../records/zone.ts';
 import type { Point } from '../../science/geometry/point.ts';
-import { signedArea } from '../../science/geometry/polygon.ts';
-import { median } from '../../science/statistics/quantile.ts';
 import { type ChangeMaps, changeMaps, claimedFraction } from '../maps/changeMaps.ts';
 import { type CoverageMap, coverageMap, mapPxPerMm } from '../maps/coverageMaps.ts';
 import { toneCurves } from '../maps/toneCurves.ts';
@@ -19,15 +11,12 @@ import type { ColourRaster, Mask, Raster } from '../raster.ts';
 import type { FoundSolid } from './findSolid.ts';
 import { pictureWarnings, qualityLimits } from './pictureQuality.ts';
 import { readSide, type SideTone } from './readSide.ts';
+import { type RepeatedPhotograph, repeatFloor } from './repeatFloor.ts';
+import { coveredShare, sheetWarnings } from './sheetWarnings.ts';
 import type { SideInput } from './sideInput.ts';
-import { coverageFactor, zoneChange } from './zoneChange.ts';
-import { totalDeviation, type ZoneReading, zoneReading } from './zoneCoverage.ts';
-
-/** The same object set up and photographed again, already brought onto stone mm. */
-export interface RepeatedPhotograph {
-  readonly photo: Photograph;
-  readonly map: PlaneMap;
-}
+import { coverageFactor } from './zoneChange.ts';
+import { zoneReading } from './zoneCoverage.ts';
+import { zoneResult } from './zoneResult.ts';
 
 export interface ToneInput {
   readonly stone: Photograph;
@@ -86,11 +75,14 @@ export function measureTone(input: ToneInput): ToneResult | null {
   const warnings = [
     ...(stone ? pictureWarnings(stoneInput, stone, proof) : []),
     ...(proof ? pictureWarnings(proofInput, proof, stone) : []),
-    ...placeWarnings(input, proof),
+    ...sheetWarnings(input.covered, input.partial, proof?.groundRecord ?? null),
   ];
   const stoneSolid = stone && stone.clipped <= qualityLimits.noTone ? stone.solid : null;
   const proofSolid = proof && proof.clipped <= qualityLimits.noTone ? proof.solid : null;
-  const floors = { stone: floorOf(input, 'stone', stone), proof: floorOf(input, 'proof', proof) };
+  const floors = {
+    stone: repeatFloor(stoneInput, stone, input.repeats.stone),
+    proof: repeatFloor(proofInput, proof, input.repeats.proof),
+  };
   const zones = input.zones.map((zone) => {
     const drawn = stone && stoneSolid ? zoneReading(zone, stone, stoneSolid, null, floors.stone) : null;
     const printed =
@@ -162,79 +154,6 @@ function sideInput(input: ToneInput, side: 'stone' | 'proof'): SideInput {
   };
 }
 
-function placeWarnings(input: ToneInput, proof: SideTone | null): ComparisonWarning[] {
-  const found: ComparisonWarning[] = [];
-  if (input.partial) {
-    const share = Math.round((1 - coveredShare(input.covered)) * 100);
-    found.push({
-      code: 'partial',
-      message: `The sheet does not cover the whole drawing (${share} % is missing): what lies off the sheet is not measured.`,
-    });
-  }
-  if (proof?.groundRecord.limit) found.push({ code: 'scum-local-only', message: proof.groundRecord.limit });
-  return found;
-}
-
-/** σ of one reading, from the same object set up and photographed again: half-centimetre places compared. */
-function floorOf(input: ToneInput, side: 'stone' | 'proof', first: SideTone | null): number | null {
-  const repeat = input.repeats[side];
-  if (!repeat || !first?.solid) return null;
-  const again = readSide({
-    ...sideInput(input, side),
-    photo: repeat.photo,
-    map: repeat.map,
-    chips: [],
-    flat: null,
-  });
-  if (!again?.solid) return null;
-  const one = coverageMap(first, first.solid.darkness, input.sizeMm, 2.5, null);
-  const two = coverageMap(again, again.solid.darkness, input.sizeMm, 2.5, null);
-  const differences: number[] = [];
-  for (let i = 0; i < one.data.length; i += 5) {
-    const off = Math.abs(one.data[i]! - two.data[i]!);
-    if (!Number.isNaN(off)) differences.push(off);
-  }
-  return differences.length < 50 ? null : (1.4826 * median(differences)) / Math.SQRT2;
-}
-
-function zoneResult(
-  zone: Zone,
-  drawn: ZoneReading | null,
-  printed: ZoneReading | null,
-  parameters: ComparisonParameters,
-): ZoneResult {
-  const common = { id: zone.id, name: zone.name, medium: zone.medium };
-  const change =
-    drawn && printed
-      ? zoneChange(
-          { value: drawn.coverage, deviation: totalDeviation(drawn.parts) },
-          { value: printed.coverage, deviation: totalDeviation(printed.parts) },
-          parameters,
-        )
-      : 'undecided';
-  return {
-    ...common,
-    drawn: drawn && interval(drawn),
-    printed: printed && interval(printed),
-    drawnDarkness: drawn?.darkness ?? null,
-    printedDarkness: printed?.darkness ?? null,
-    change,
-    covered: printed?.covered ?? 0,
-    areaMm2: Math.abs(signedArea(zone.polygonMm)),
-  };
-}
-
-function interval(reading: ZoneReading) {
-  const coverage = Math.min(1, Math.max(0, reading.coverage));
-  const half = coverageFactor * totalDeviation(reading.parts);
-  return {
-    coverage,
-    low: Math.min(1, Math.max(0, reading.coverage - half)),
-    high: Math.min(1, Math.max(0, reading.coverage + half)),
-    parts: reading.parts,
-  };
-}
-
 /** A film as the record has it; null where none was found. */
 export function solidRecord(solid: FoundSolid | null): SolidRecord | null {
   if (!solid) return null;
@@ -259,11 +178,4 @@ export function strengthOf(solid: FoundSolid | null): Measured | null {
     basis: 'measured',
     warnings: [],
   };
-}
-
-/** Share of the work rectangle that the sheet covers, 0..1. */
-export function coveredShare(covered: Mask): number {
-  let count = 0;
-  for (const value of covered.data) if (value) count++;
-  return covered.data.length === 0 ? 0 : count / covered.data.length;
 }

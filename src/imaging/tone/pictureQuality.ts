@@ -32,7 +32,7 @@ const words = { stone: 'stone', proof: 'print' } as const;
 export function pictureWarnings(
   input: SideInput,
   side: SideTone,
-  partner: SideTone | null,
+  partner: Pick<SideTone, 'sharpness'> | null,
 ): ComparisonWarning[] {
   const name = words[input.side];
   const found: ComparisonWarning[] = [];
@@ -49,12 +49,7 @@ export function pictureWarnings(
       message: `The photograph of the ${name} has only ${pxPerMm.toFixed(1)} px per millimetre: fine marks can't be told. Come closer, or use the full resolution.`,
     });
   }
-  if (side.clipped <= qualityLimits.noTone && isBlurred(side.sharpness, partner?.sharpness ?? null)) {
-    found.push({
-      code: 'blurred',
-      message: `The photograph of the ${name} is blurred: steady the camera, use the timer, and take it again.`,
-    });
-  }
+  found.push(...blurWarning(input.side, side, partner));
   if (glareAreaMm2(side) > qualityLimits.glareMm2) {
     found.push({
       code: 'glare',
@@ -74,6 +69,17 @@ export function pictureWarnings(
     });
   }
   return found;
+}
+
+/** Said of a blurred photograph, once; the other warnings need no partner. */
+export function blurWarning(
+  side: SideInput['side'],
+  { clipped, sharpness }: Pick<SideTone, 'clipped' | 'sharpness'>,
+  partner: Pick<SideTone, 'sharpness'> | null,
+): ComparisonWarning[] {
+  if (clipped > qualityLimits.noTone || !isBlurred(sharpness, partner?.sharpness ?? null)) return [];
+  const message = `The photograph of the ${words[side]} is blurred: steady the camera, use the timer, and take it again.`;
+  return [{ code: 'blurred', message }];
 }
 
 function isBlurred(own: number, partner: number | null): boolean {

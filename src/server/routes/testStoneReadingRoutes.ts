@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Services } from '../../application/openServices.ts';
+import { cancelTestReadings } from '../../application/testStones/cancelTestReadings.ts';
 import { findingsTable } from '../../application/testStones/findingsTable.ts';
 import { logTestStoneEvent, readTestStoneEvents } from '../../application/testStones/logTestStoneEvent.ts';
 import { measureTestPrints } from '../../application/testStones/measureTestPrints.ts';
@@ -46,6 +47,22 @@ export function addTestStoneReadingRoutes(app: App, services: Services): void {
       const asked = await measureTestPrints(services, request.params.id);
       if (!asked.ok) return sendFailure(reply, asked.error);
       return reply.code(202).send(await shownTestStone(services, asked.value));
+    },
+  );
+
+  app.delete(
+    '/api/test-stones/:id/readings',
+    {
+      schema: {
+        tags,
+        summary: 'Stop reading its prints; the event stream tells when it has stopped',
+        params,
+        response: { 202: z.null(), ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const stopped = await cancelTestReadings(services, request.params.id);
+      return stopped.ok ? reply.code(202).send(null) : sendFailure(reply, stopped.error);
     },
   );
 

@@ -16,9 +16,9 @@ export interface ComparisonRepository {
   add(comparison: StoredComparison): Promise<void>;
   /** Null where there is none, or it was archived. */
   find(id: string): Promise<StoredComparison | null>;
-  /** Newest first, those whose words hold every word of `search`; null where `after` is not known. */
+  /** Newest first, without those of which only patches are read, those whose words hold every word of `search`; null where `after` is not known. */
   list(query: { search: string; after: string | null; limit: number }): Promise<ComparisonPage | null>;
-  /** Those that stand on one of these photographs, oldest first. */
+  /** Those that stand on one of these photographs and are measured whole, oldest first. */
   ofPhotographs(photographs: readonly string[]): Promise<readonly StoredComparison[]>;
   /** Moves a comparison out of one of the states `from`; false, and nothing changed, where it is in another. */
   move(id: string, from: readonly ComparisonState[], change: ComparisonMove): Promise<boolean>;
@@ -35,6 +35,7 @@ export interface ComparisonRepository {
 /** The comparisons' rows of an open database. */
 export function comparisonRepositoryIn(database: Kysely<Tables>): ComparisonRepository {
   const kept = () => database.selectFrom('comparisons').where('archived_at', 'is', null);
+  const whole = () => kept().where(sql<boolean>`json_extract(request_json, '$.only') is null`);
   return {
     async add(comparison) {
       await database.transaction().execute(async (transaction) => {
@@ -55,7 +56,7 @@ export function comparisonRepositoryIn(database: Kysely<Tables>): ComparisonRepo
       return row ? comparisonFromRow(row) : null;
     },
     async list({ search, after, limit }) {
-      let query = kept()
+      let query = whole()
         .select(['id', 'title', 'created_at', 'state', 'sample', 'finding'])
         .orderBy('created_at', 'desc')
         .orderBy('id', 'desc')
@@ -91,7 +92,7 @@ export function comparisonRepositoryIn(database: Kysely<Tables>): ComparisonRepo
     },
     async ofPhotographs(photographs) {
       if (photographs.length === 0) return [];
-      const rows = await kept()
+      const rows = await whole()
         .selectAll()
         .where('id', 'in', (inner) =>
           inner

@@ -34,17 +34,28 @@ export function readPatches(
 function cameraReading(
   { intention }: StonePatch,
   zone: ZoneResult | undefined,
-  { solid }: ComparisonRecord,
+  { solid, ground, warnings }: ComparisonRecord,
 ): CameraReading {
   const read = readHold(intention, intervalOf(zone?.drawn ?? null), intervalOf(zone?.printed ?? null));
   if (read.why === null) return read;
   if (zone === undefined) return { ...read, why: 'It was added after this print was read: read it again.' };
-  if (solid.stone === null)
-    return { ...read, why: 'Nothing on the stone is dark enough to say what a full film is.' };
+  if (ground === null)
+    return {
+      ...read,
+      why: 'No bare ground could be found on one of the two photographs: take them with bare stone and bare paper all round the patches.',
+    };
+  const burnt = warnings.some(({ code }) => code === 'overexposed');
+  if (solid.stone === null) return { ...read, why: noFilmWords('stone', burnt) };
+  // of a print that gave no tones nothing is known of the sheet either
+  if (solid.proof === null) return { ...read, why: noFilmWords('print', burnt) };
   if (zone.covered < 0.05) return { ...read, why: 'The sheet does not cover it.' };
-  if (solid.proof === null)
-    return { ...read, why: 'Nothing on the print is dark enough to say what a full film is.' };
   return read;
+}
+
+function noFilmWords(of: 'stone' | 'print', burnt: boolean): string {
+  return burnt
+    ? `The photograph of the ${of} is burnt out, or nothing on it is dark enough to say what a full film is: take it again with less exposure.`
+    : `Nothing on the ${of} is dark enough to say what a full film is.`;
 }
 
 function intervalOf(read: CoverageInterval | null): CoverageInterval | null {
