@@ -7,6 +7,7 @@ import {
   treatmentReaches,
 } from '../records/testPlan.ts';
 import type { TestPlanEntry } from '../records/testPlanEntry.ts';
+import { trialBlocks } from '../records/trialDesign.ts';
 import { changesTo, idSchema, nextSchema, pageQuerySchema, versionSchema } from './common.ts';
 
 const level = z.string().trim().min(1).max(120);
@@ -47,6 +48,7 @@ const draft = z.object({
   patchRepeats: z.int().min(1).max(12).default(1),
   stripRepeats: z.int().min(1).max(6).default(1),
   lay: z.enum(['blocked', 'row-column']).default('blocked'),
+  blocks: z.enum(trialBlocks).default('head-tail').describe('How a stone is parted into blocks'),
   wanted: z.number().positive().max(1).nullable().default(null),
   cameraPixels: z.number().min(200).max(100_000).nullable().default(null),
   seed: z.int().min(0).max(4_294_967_295).default(1),

@@ -93,6 +93,16 @@ export interface PlanZone {
   readonly tone?: { readonly mean: number; readonly darkest: number };
   /** Where a tone map of the zone was at hand: what its wash was split into. */
   readonly split?: WashSplit;
+  /** Where a test says what it gets, whatever its medium would ask for; `row` null: nothing, or nothing that is known. */
+  readonly set?: SetEtch;
+}
+
+/** What a zone gets by a test's design. */
+export interface SetEtch {
+  readonly row: EtchRow | null;
+  readonly why: string;
+  /** Nothing is laid here, on purpose. */
+  readonly bare: boolean;
 }
 
 export interface PlanRequest {
@@ -114,6 +124,8 @@ export interface PlanRequest {
   readonly layMm2PerSecond: number;
   /** Strong beside light nearer than this is named. */
   readonly guardMm: number;
+  /** Ids of zones that are laid and lifted together, round by round, the ground with the last; left out: all at once. */
+  readonly rounds?: readonly (readonly string[])[];
 }
 
 export interface EtchPart {

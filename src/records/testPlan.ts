@@ -50,6 +50,8 @@ export interface TestPlanDraft {
   readonly stripRepeats: number;
   /** How patches lie where nothing is given to whole strips. */
   readonly lay: 'blocked' | 'row-column';
+  /** How a stone is parted into blocks. */
+  readonly blocks: 'none' | 'head-tail' | 'left-right' | 'both';
   /** Smallest difference of coverage that matters; null: not said. */
   readonly wanted: number | null;
   /** Pixels along the long side of the photograph; null: not said. */

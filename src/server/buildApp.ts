@@ -51,6 +51,7 @@ import { addSecondEtchRoutes } from './routes/secondEtchRoutes.ts';
 import { addSeriesRoutes } from './routes/seriesRoutes.ts';
 import { addStoneRoutes } from './routes/stoneRoutes.ts';
 import { addSuspectRoutes } from './routes/suspectRoutes.ts';
+import { addTestBenchRoutes } from './routes/testBenchRoutes.ts';
 import { addTestPlanRoutes } from './routes/testPlanRoutes.ts';
 import { addTestStoneReadingRoutes } from './routes/testStoneReadingRoutes.ts';
 import { addTestStoneRoutes } from './routes/testStoneRoutes.ts';
@@ -155,6 +156,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addMaterialRoutes(app, services);
   addTestStoneRoutes(app, services);
   addTestPlanRoutes(app, services);
+  addTestBenchRoutes(app, services);
   addTrialRoutes(app, services);
   addTestStoneSheetRoutes(app, services);
   addKnownHoldsRoutes(app, services);

@@ -1,11 +1,13 @@
 import { labelSheetPdf } from '../../src/paper/sheets/labelSheet.ts';
 import { reportPdf } from '../../src/paper/sheets/reportSheet.ts';
 import { stoneBookPdf } from '../../src/paper/sheets/stoneBookSheet.ts';
+import { testCoursePdf } from '../../src/paper/sheets/testCourseSheet.ts';
 import { testStonePdf } from '../../src/paper/sheets/testStoneSheet.ts';
 import { workProtocolPdf } from '../../src/paper/sheets/workProtocolSheet.ts';
 import type { SheetExhibit } from './exhibits.ts';
 import { labels, stoneBook } from './records/labels.ts';
 import { reports } from './records/reports.ts';
+import { testCourses } from './records/testCourse.ts';
 import { testStoneSheets } from './records/testStones.ts';
 import { workProtocols } from './records/workProtocols.ts';
 
@@ -16,6 +18,8 @@ export const paperSheets: readonly SheetExhibit[] = [
   { name: 'report-year', pages: 3, pdf: () => reportPdf(reports.year, reports.pictures) },
   { name: 'book-stone', pages: 1, pdf: () => stoneBookPdf(stoneBook) },
   { name: 'test-stone-by-hand', pages: 2, pdf: () => testStonePdf(testStoneSheets.byHand) },
+  { name: 'test-course-etch', pages: 2, pdf: () => testCoursePdf(testCourses.etch) },
+  { name: 'test-course-draw', pages: 1, pdf: () => testCoursePdf(testCourses.draw) },
   { name: 'test-stones-six', pages: 2, pdf: () => testStonePdf(testStoneSheets.six) },
   labelled('labels', labels),
   labelled('labels-none', []),

@@ -250,6 +250,7 @@ export const proofKinds: readonly ExportKind[] = [
       column('patchRepeats', 'patches alike in a strip'),
       column('stripRepeats', 'strips alike on a stone'),
       column('lay', 'how patches lie where nothing is given to whole strips: blocked or row-column'),
+      column('blocks', 'how a stone is parted into blocks'),
       column('wanted', 'smallest difference of coverage that matters', '0..1'),
       column('cameraPixels', 'long side of the photograph', 'px'),
       column('seed', 'number that the lots are drawn from'),

@@ -76,16 +76,25 @@ async function requestOf(
   work: Work,
   choices: PlanChoices,
 ): Promise<Result<PlanRequest>> {
+  const stone = await records.stones.find(work.stoneId);
+  const parts = await requestParts(records, stone!, choices);
+  return parts.ok ? ok({ ...parts.value, zones: work.zones.map(planZone) }) : parts;
+}
+
+/** All of a plan's request but its zones; `reference-unknown` with the field that names nothing. */
+export async function requestParts(
+  records: Pick<KeptRecords, 'etchTables' | 'batches' | 'media'>,
+  stone: KeptStone,
+  choices: PlanChoices,
+): Promise<Result<Omit<PlanRequest, 'zones'>>> {
   const table = await chosenTable(records, choices);
   if (!table.ok) return table;
   const tannic = await tannicOf(records, choices);
   if (!tannic.ok) return tannic;
   const { people, filmMm, layMm2PerSecond, guardMm } = choices;
-  const stone = await records.stones.find(work.stoneId);
   const ownMedia = await records.media.list();
   return ok({
-    stone: planStone(stone!),
-    zones: work.zones.map(planZone),
+    stone: planStone(stone),
     ownMedia: ownMedia.map(({ id, name, rule }) => ({ id, name, rule })),
     table: table.value,
     tannic: tannic.value,

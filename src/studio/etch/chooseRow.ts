@@ -7,6 +7,8 @@ import { mediumOf, strengthOfDeposit } from './mediumCatalogue.ts';
 export interface ChosenRow {
   readonly row: EtchRow | null;
   readonly why: string;
+  /** Left out but where nothing is laid on purpose. */
+  readonly bare?: true;
 }
 
 const weakestFirst: readonly EtchStrength[] = ['ground', 'scant', 'light', 'middle', 'dark'];
@@ -28,6 +30,10 @@ export function strengthOfTone(coverage: number): 'light' | 'middle' | 'dark' {
  * @returns row null where the medium is unknown or the table has no row for it.
  */
 export function chooseRow(zone: PlanZone, table: EtchTable, ownMedia: readonly Medium[] = []): ChosenRow {
+  if (zone.set) {
+    const { row, why, bare } = zone.set;
+    return { row, why, ...(bare ? { bare: true } : {}) };
+  }
   const wish = wishedStrength(zone, ownMedia);
   if (wish.strength === null) return { row: null, why: wish.why };
   const row = table.rows.find((candidate) => candidate.strength === wish.strength);

@@ -5,8 +5,9 @@ import { batchNeeds, type MeasuredOut } from './batchNeeds.ts';
 import { planCautions } from './cautions.ts';
 import { closeNeighbours } from './neighbours.ts';
 import { groundId, type LaidArea, laidAreas, partId, planAreas } from './planAreas.ts';
-import { plannedSchedule, taskOf, type ZoneTimes } from './plannedSchedule.ts';
+import { taskOf, type ZoneTimes } from './plannedSchedule.ts';
 import { plannedZone } from './plannedZone.ts';
+import { roundsSchedule } from './roundsSchedule.ts';
 
 /** Work that lies wet together, in the order in which it is buffed. */
 const buffedFirst: readonly EtchStrength[] = ['scant', 'light', 'middle', 'dark', 'ground'];
@@ -21,7 +22,7 @@ export function etchPlan(request: PlanRequest): EtchPlan {
   const areas = planAreas(request);
   const laid = laidAreas(areas);
   const tasks = laid.flatMap((area) => taskOf(area, request.layMm2PerSecond));
-  const { schedule, times } = plannedSchedule(tasks, request.people, request.filmMm);
+  const { schedule, times } = roundsSchedule(tasks, request);
   const zones = areas.map((area) => plannedZone(area, request, times));
   const strengths = new Map(
     laid.flatMap((area) => (area.chosen.row ? [[area.id, area.chosen.row.strength] as const] : [])),
@@ -39,7 +40,7 @@ export function etchPlan(request: PlanRequest): EtchPlan {
     cautions: planCautions(
       request,
       rowsUsed,
-      laid.filter((area) => !area.chosen.row).map((area) => area.name),
+      laid.filter(({ chosen }) => !chosen.row && !chosen.bare).map((area) => area.name),
     ),
   };
 }

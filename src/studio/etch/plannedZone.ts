@@ -3,6 +3,9 @@ import { type Amount, etchAmount, strengthShareOfColour, totalAmounts } from './
 import type { LaidArea, PlanArea } from './planAreas.ts';
 import type { ZoneTimes } from './plannedSchedule.ts';
 
+/** What stands for the basis of a place on which nothing is laid on purpose. */
+export const nothingLaid = 'nothing laid';
+
 const untimed: { [name in keyof ZoneTimes]: null } = { layFrom: null, layTo: null, endsAt: null };
 
 /**
@@ -38,7 +41,7 @@ export function plannedZone(
       etch: null,
       contactSeconds: null,
       longestGapSeconds: null,
-      basis: 'no rule',
+      basis: area.chosen.bare ? nothingLaid : 'no rule',
     };
   }
   const amount = amountOf(area, row.recipe, request);

@@ -2,6 +2,7 @@ import { areaDoubts, doubtWords, filmDoubtMl } from '../../../studio/etch/areaDo
 import type { BenchLine } from '../../../studio/etch/benchRun.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { endSigns } from '../../../studio/etch/endSigns.ts';
+import { nothingLaid } from '../../../studio/etch/plannedZone.ts';
 import { fitText } from '../../charts/chartInk.ts';
 import { hatchSwatchSvg } from '../../charts/etchMap/mapLegend.ts';
 import type { SheetContent } from '../pdfDocument.ts';
@@ -97,7 +98,9 @@ function lineCells(
     {
       text: etch
         ? `${etch.parts.length > 1 ? partsWords(etch.parts) : etch.name} (${doubtWords(doubtMl)})`
-        : 'no rule here: test a patch first',
+        : row.basis === nothingLaid
+          ? 'nothing is laid here'
+          : 'no rule here: test a patch first',
       fontSize: 9.5 * scale,
       margin: [0, 5.2 * scale, 0, 0],
     },

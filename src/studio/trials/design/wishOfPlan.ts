@@ -68,7 +68,7 @@ export function wishOfPlan(plan: TestPlanDraft): TrialWish | null {
     whole: strip ?? beside ?? null,
     sub: sub!,
     layout: strip ? 'split-plot' : plan.lay,
-    blocks: 'head-tail',
+    blocks: plan.blocks,
     perStone: perStone ?? null,
     cameraPixels: plan.cameraPixels,
     patchRepeats: plan.patchRepeats,
