@@ -118,6 +118,17 @@ it('everything is exported while the room is served: every table, every field, e
   expect(await exportToFolder(place, nowhere)).toMatchObject({ error: { code: 'data-folder-missing' } });
 });
 
+it('whoever goes away while an export is made leaves nothing behind', async () => {
+  const server = await serverUnderTest();
+  const gone = new AbortController();
+  const given = server.call('/api/export.zip', { signal: gone.signal });
+  const incoming = dataFolderAt(server.dataFolder).incoming;
+  await vi.waitUntil(async () => (await readdir(incoming)).length > 0, { timeout: 20_000, interval: 1 });
+  gone.abort();
+  await expect(given).rejects.toThrow();
+  await vi.waitUntil(async () => (await readdir(incoming)).length === 0, { timeout: 20_000 });
+});
+
 const isHere = (program: string) => spawnSync(program, ['--version']).error === undefined;
 const programs = [
   ['python3', 'read_export.py'],

@@ -29,7 +29,13 @@ export function addExportRoute(app: App, { exports, store }: Services): void {
       const archive = await exports.zip(store.folder);
       if (!archive.ok) return sendFailure(reply, archive.error);
       const file = archive.value;
-      reply.raw.once('close', () => void rm(file, { force: true }));
+      const { raw } = reply;
+      // whoever asked may have gone while it was made: then nothing ends any more
+      if (raw.destroyed) {
+        await rm(file, { force: true });
+        return reply.hijack();
+      }
+      raw.once('close', () => void rm(file, { force: true }));
       return reply
         .type('application/zip')
         .header('content-disposition', 'attachment; filename="stonetone-export.zip"')
