@@ -15,7 +15,7 @@ export async function markAt(page: Page, index: number): Promise<Point> {
 
 /** Where a place of the photograph (px) is on the page. */
 export async function onPage(page: Page, [x, y]: Point): Promise<Point> {
-  const board = page.locator('.corner-board');
+  const board = page.locator('.marked-photograph');
   const box = (await board.boundingBox())!;
   const [widthPx, heightPx] = await board.evaluate((element) => {
     const { width, height } = element.querySelector('svg')!.viewBox.baseVal;

@@ -66,7 +66,7 @@ describeInBrowser('the corners and grey chips of a pull', (pages) => {
 
 /** Draws a box from one corner of a chip to the other. */
 async function dragOver(page: Page, polygonPx: Chip['polygonPx'], index: number): Promise<void> {
-  const board = page.locator('.corner-board');
+  const board = page.locator('.marked-photograph');
   const picture = board.locator('img');
   await picture.waitFor();
   await board.scrollIntoViewIfNeeded();
@@ -91,7 +91,7 @@ async function dragOver(page: Page, polygonPx: Chip['polygonPx'], index: number)
 
 /** The print's photograph, px, from the board's own measure. */
 async function pictureSize(page: Page): Promise<readonly [number, number]> {
-  const viewBox = await page.locator('.corner-board svg').getAttribute('viewBox');
+  const viewBox = await page.locator('.marked-photograph svg').getAttribute('viewBox');
   const [, , width, height] = viewBox!.split(' ').map(Number);
   return [width!, height!];
 }

@@ -16,7 +16,7 @@ describeInBrowser('corners by finger on a phone', (pages) => {
     await page.getByRole('img', { name: /^A print from it/ }).waitFor();
     await page.getByRole('button', { name: 'Set the corners' }).tap();
     await mark(page, 0).waitFor();
-    await page.locator('.corner-board').scrollIntoViewIfNeeded();
+    await page.locator('.marked-photograph').scrollIntoViewIfNeeded();
 
     const called: Point = [500, 400];
     const at = await onPage(page, called);

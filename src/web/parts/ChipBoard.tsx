@@ -1,9 +1,7 @@
-import './CornerBoard.css';
 import './ChipBoard.css';
-import { type KeyboardEvent, type PointerEvent, useRef, useState } from 'react';
+import { type KeyboardEvent, useRef, useState } from 'react';
 import type { PhotographEntry } from '../../records/comparisonEntry.ts';
 import type { Point } from '../../science/geometry/point.ts';
-import { previewAddress } from '../client/photographs.ts';
 import {
   boxOf,
   chipAt,
@@ -14,6 +12,7 @@ import {
   type TypedChip,
 } from '../managers/chipBoxes.ts';
 import { stepOfKey } from '../managers/cornerMarks.ts';
+import { MarkedPhotograph, type PhotographPress, placeOn } from './MarkedPhotograph.tsx';
 
 /** Where the handle lies past a box's far corner, and how near a press must be to it, screen px. */
 const handlePx = { away: 7, fine: 9, coarse: 16 } as const;
@@ -43,36 +42,23 @@ export function ChipBoard({
   onDrawn: (polygonPx: readonly Point[]) => void;
   onRemove: (index: number) => void;
 }) {
-  const board = useRef<HTMLDivElement>(null);
   const held = useRef<Held | null>(null);
   const [drawn, setDrawn] = useState<readonly Point[] | null>(null);
   const { widthPx, heightPx } = photograph;
   const size: Point = [widthPx, heightPx];
-  const at = (event: PointerEvent): Point => {
-    const box = board.current!.getBoundingClientRect();
-    return [
-      ((event.clientX - box.left) / box.width) * widthPx,
-      ((event.clientY - box.top) / box.height) * heightPx,
-    ];
-  };
-  const take = (event: PointerEvent) => {
-    event.preventDefault();
-    const pressed = at(event);
-    const scale = widthPx / board.current!.getBoundingClientRect().width;
-    const reachPx = scale * (event.pointerType === 'touch' ? handlePx.coarse : handlePx.fine);
-    const handle = active === null ? null : { index: active, awayPx: scale * handlePx.away, reachPx };
+  const take = ({ at: pressed, perScreenPx, finger }: PhotographPress) => {
+    const reachPx = perScreenPx * (finger ? handlePx.coarse : handlePx.fine);
+    const handle = active === null ? null : { index: active, awayPx: perScreenPx * handlePx.away, reachPx };
     const found = chipAt(chips, pressed, handle);
-    board.current!.setPointerCapture(event.pointerId);
     if (found) {
       onActive(found.index);
       const doing = found.part === 'handle' ? 'resizing' : 'moving';
       held.current = { doing, index: found.index, last: pressed };
     } else held.current = { doing: 'drawing', from: pressed, to: pressed };
   };
-  const drag = (event: PointerEvent) => {
+  const drag = (now: Point) => {
     const hand = held.current;
     if (!hand) return;
-    const now = at(event);
     if (hand.doing === 'drawing') {
       held.current = { ...hand, to: now };
       setDrawn(drawnBox(hand.from, now, size));
@@ -100,52 +86,34 @@ export function ChipBoard({
     event.preventDefault();
   };
   return (
-    <div className="corner-frame" style={{ '--aspect': widthPx / heightPx } as React.CSSProperties}>
-      <div
-        ref={board}
-        className="corner-board"
-        onPointerDown={take}
-        onPointerMove={drag}
-        onPointerUp={() => drop(true)}
-        onPointerCancel={() => drop(false)}
-      >
-        <img
-          src={previewAddress(photograph.id, 1600)}
-          alt={`Photograph ${photograph.fileName}`}
-          draggable={false}
-        />
-        <svg viewBox={`0 0 ${widthPx} ${heightPx}`} preserveAspectRatio="none" aria-hidden="true">
-          {[...chips.map(({ polygonPx }) => polygonPx), ...(drawn ? [drawn] : [])].map((polygonPx, index) => (
+    <MarkedPhotograph
+      photograph={photograph}
+      outlinesPx={[...chips.map(({ polygonPx }) => polygonPx), ...(drawn ? [drawn] : [])]}
+      onPress={take}
+      onMove={drag}
+      onDrop={drop}
+    >
+      {chips.map(({ polygonPx }, index) => {
+        const { from, to } = boxOf(polygonPx);
+        return (
+          <button
             // biome-ignore lint/suspicious/noArrayIndexKey: boxes have no other name
-            <g key={index}>
-              <polygon className="corner-rim" points={polygonPx.map((point) => point.join(',')).join(' ')} />
-              <polygon className="corner-line" points={polygonPx.map((point) => point.join(',')).join(' ')} />
-            </g>
-          ))}
-        </svg>
-        {chips.map(({ polygonPx }, index) => {
-          const { from, to } = boxOf(polygonPx);
-          return (
-            <button
-              // biome-ignore lint/suspicious/noArrayIndexKey: boxes have no other name
-              key={index}
-              type="button"
-              className={index === active ? 'chip-box active' : 'chip-box'}
-              aria-label={`Chip ${index + 1}, at ${Math.round(from[0])}, ${Math.round(from[1])} px. Arrow keys move it by 1, with Shift by 10; with Alt they move its far corner; Delete takes it away.`}
-              style={{
-                left: `${(from[0] / widthPx) * 100}%`,
-                top: `${(from[1] / heightPx) * 100}%`,
-                width: `${((to[0] - from[0]) / widthPx) * 100}%`,
-                height: `${((to[1] - from[1]) / heightPx) * 100}%`,
-              }}
-              onFocus={() => onActive(index)}
-              onKeyDown={(event) => key(event, index)}
-            >
-              <span aria-hidden="true">{index + 1}</span>
-            </button>
-          );
-        })}
-      </div>
-    </div>
+            key={index}
+            type="button"
+            className={index === active ? 'chip-box active' : 'chip-box'}
+            aria-label={`Chip ${index + 1}, at ${Math.round(from[0])}, ${Math.round(from[1])} px. Arrow keys move it by 1, with Shift by 10; with Alt they move its far corner; Delete takes it away.`}
+            style={{
+              ...placeOn(photograph, from),
+              width: `${((to[0] - from[0]) / widthPx) * 100}%`,
+              height: `${((to[1] - from[1]) / heightPx) * 100}%`,
+            }}
+            onFocus={() => onActive(index)}
+            onKeyDown={(event) => key(event, index)}
+          >
+            <span aria-hidden="true">{index + 1}</span>
+          </button>
+        );
+      })}
+    </MarkedPhotograph>
   );
 }

@@ -1,25 +1,17 @@
-import './CornersStep.css';
 import { useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
 import type { Corners } from '../../science/geometry/point.ts';
 import { lookForCorners } from '../client/photographs.ts';
-import {
-  type CornerIndex,
-  cornerTrouble,
-  handedOn,
-  pushCorner,
-  startingCorners,
-} from '../managers/cornerMarks.ts';
+import { cornerTrouble, handedOn, startingCorners } from '../managers/cornerMarks.ts';
 import { foundOrder, type SideName, withCorners } from '../managers/draft.ts';
 import { Button } from '../parts/Button.tsx';
-import { CornerBoard } from '../parts/CornerBoard.tsx';
 import { CornerTrouble } from '../parts/CornerTrouble.tsx';
-import { Loupe } from '../parts/Loupe.tsx';
 import { MirrorDrawing } from '../parts/MirrorDrawing.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { StraightenedPhotograph } from '../parts/StraightenedPhotograph.tsx';
 import { say } from '../words/say.ts';
 import { sayRich } from '../words/sayRich.ts';
+import { MarksStep } from './MarksStep.tsx';
 import { draftKeeper, useDraft } from './useDraft.ts';
 
 const stoneNames = [say('top left'), say('top right'), say('bottom right'), say('bottom left')] as const;
@@ -29,8 +21,6 @@ const printNames = [
   say('where the stone’s bottom right came to lie'),
   say('where the stone’s bottom left came to lie'),
 ] as const;
-
-const magnifications = [1, 2, 4, 8];
 
 /** Two of them, side by side, on a phone. */
 const checkPx = 166;
@@ -44,8 +34,6 @@ const headlines = {
 export function CornersStep({ side }: { side: SideName }) {
   const draft = useDraft();
   const [, go] = useLocation();
-  const [active, setActive] = useState<CornerIndex>(0);
-  const [magnified, setMagnified] = useState(2);
   const { photograph, corners, setBy } = draft[side];
   const looked = useSuggestedCorners(side);
   if (!photograph) return null;
@@ -53,70 +41,33 @@ export function CornersStep({ side }: { side: SideName }) {
   const names = side === 'stone' ? stoneNames : printNames;
   const trouble = cornerTrouble(corners);
   const set = (next: Corners) => draftKeeper.change((current) => withCorners(current, side, next, 'hand'));
-  const magnify = (closer: boolean) =>
-    setMagnified(
-      (now) => magnifications[Math.min(Math.max(magnifications.indexOf(now) + (closer ? 1 : -1), 0), 3)]!,
-    );
   return (
-    <div className="corners-step">
-      <div className="corners-head">
-        <PageHead
-          stamp={
-            side === 'stone'
-              ? say('The stone, clockwise from top left')
-              : say('The print is the stone’s mirror image')
-          }
-          headline={headlines[side]}
-        />
-      </div>
-      <div
-        className="corners-board"
-        style={{ '--board-aspect': photograph.widthPx / photograph.heightPx } as React.CSSProperties}
-      >
-        <CornerBoard
-          photograph={photograph}
-          corners={corners}
-          names={names}
-          active={active}
-          onActive={setActive}
-          onCorners={set}
-          onMagnify={magnify}
-        />
-      </div>
-      <div className="corners-loupe">
-        <Loupe
-          photograph={photograph}
-          centrePx={corners[active]}
-          magnified={magnified}
-          onPush={(byPx) => set(pushCorner(corners, active, byPx, [photograph.widthPx, photograph.heightPx]))}
-        />
-        <div className="corners-at">
-          <p>
-            <b className="big">{active + 1}</b> <span>{names[active]}</span>
-          </p>
-          <p className="soft">
-            <span>
-              {say('{magnified, plural, one {Full size,} other {{magnified} × full size,}}', { magnified })}
-            </span>{' '}
-            <span>
-              {say('at {corners}, {corners2} px', {
-                corners: corners[active][0].toFixed(0),
-                corners2: corners[active][1].toFixed(0),
-              })}
-            </span>
-          </p>
-          <div className="corners-closer">
-            <Button kind="quiet" onClick={() => magnify(true)} disabled={magnified === 8}>
-              {say('Closer')}
-            </Button>
-            <Button kind="quiet" onClick={() => magnify(false)} disabled={magnified === 1}>
-              {say('Farther')}
-            </Button>
-          </div>
-        </div>
-      </div>
-      <div className="corners-side">
-        <div className="corners-words">
+    <MarksStep
+      photograph={photograph}
+      marks={corners}
+      names={names}
+      onMarks={set}
+      stamp={
+        side === 'stone'
+          ? say('The stone, clockwise from top left')
+          : say('The print is the stone’s mirror image')
+      }
+      headline={headlines[side]}
+      at={({ active, magnified }) => (
+        <p className="soft">
+          <span>
+            {say('{magnified, plural, one {Full size,} other {{magnified} × full size,}}', { magnified })}
+          </span>{' '}
+          <span>
+            {say('at {corners}, {corners2} px', {
+              corners: corners[active][0].toFixed(0),
+              corners2: corners[active][1].toFixed(0),
+            })}
+          </span>
+        </p>
+      )}
+      words={
+        <>
           <CornerTrouble corners={corners} />
           <p>
             {sayRich(
@@ -170,18 +121,18 @@ export function CornersStep({ side }: { side: SideName }) {
               <p className="soft">{say('Both must stand the same way round.')}</p>
             </div>
           )}
-        </div>
-        <div className="corners-act">
-          <Button
-            kind="act"
-            disabled={trouble !== null}
-            onClick={() => go(side === 'stone' ? '/new/print' : '/new/size')}
-          >
-            {side === 'stone' ? say('Now the print') : say('Now the size')}
-          </Button>
-        </div>
-      </div>
-    </div>
+        </>
+      }
+      act={
+        <Button
+          kind="act"
+          disabled={trouble !== null}
+          onClick={() => go(side === 'stone' ? '/new/print' : '/new/size')}
+        >
+          {side === 'stone' ? say('Now the print') : say('Now the size')}
+        </Button>
+      }
+    />
   );
 }
 

@@ -1,20 +1,13 @@
 import './Marks.css';
-import { useQuery } from '@tanstack/react-query';
-import { useEffect, useState } from 'react';
+import { type CSSProperties, useEffect, useState } from 'react';
 import type { Corners } from '../../../science/geometry/point.ts';
-import { lookForCorners, openPhotograph } from '../../client/photographs.ts';
-import {
-  type CornerIndex,
-  handedOn,
-  mirrored,
-  pushCorner,
-  startingCorners,
-} from '../../managers/cornerMarks.ts';
+import { lookForCorners } from '../../client/photographs.ts';
+import { handedOn, mirrored, startingCorners } from '../../managers/cornerMarks.ts';
 import type { TakenPhotograph } from '../../managers/proofs/pullDraft.ts';
 import { Button } from '../../parts/Button.tsx';
-import { CornerBoard } from '../../parts/CornerBoard.tsx';
 import { CornerTrouble } from '../../parts/CornerTrouble.tsx';
-import { Loupe } from '../../parts/Loupe.tsx';
+import { MarksUnderLoupe } from '../MarksUnderLoupe.tsx';
+import { usePhotograph } from '../usePhotograph.ts';
 
 const names = [
   'where the stone’s top left came to lie',
@@ -22,9 +15,6 @@ const names = [
   'where the stone’s bottom right came to lie',
   'where the stone’s bottom left came to lie',
 ] as const;
-
-/** The loupe comes as close as this many times full size. */
-const closest = 8;
 
 /** The four marks on the photograph of a print, as they were found or as a hand sets them. */
 export function PrintMarks({
@@ -35,16 +25,8 @@ export function PrintMarks({
   onMarks: (corners: Corners | null) => void;
 }) {
   const { photograph: id, corners } = taken;
-  const [active, setActive] = useState<CornerIndex>(0);
-  const [magnified, setMagnified] = useState(1);
-  const magnify = (closer: boolean) =>
-    setMagnified((now) => Math.min(Math.max(closer ? now * 2 : now / 2, 1), closest));
   const [found, setFound] = useState<boolean | null>(corners ? true : null);
-  const photograph = useQuery({
-    queryKey: ['photograph', id],
-    queryFn: () => openPhotograph(id),
-    staleTime: Number.POSITIVE_INFINITY,
-  }).data;
+  const photograph = usePhotograph(id);
   const unlooked = photograph !== undefined && corners === null && found === null;
   // biome-ignore lint/correctness/useExhaustiveDependencies: one look is enough, however often the page is drawn
   useEffect(() => {
@@ -66,58 +48,46 @@ export function PrintMarks({
       </p>
     );
   return (
-    <div className="print-marks">
-      <div
-        className="print-marks-board"
-        style={{ '--board-aspect': photograph.widthPx / photograph.heightPx } as React.CSSProperties}
-      >
-        <CornerBoard
-          photograph={photograph}
-          corners={corners}
-          names={names}
-          active={active}
-          onActive={setActive}
-          onCorners={onMarks}
-          onMagnify={magnify}
-        />
-      </div>
-      <div className="print-marks-words">
-        <Loupe
-          photograph={photograph}
-          centrePx={corners[active]}
-          magnified={magnified}
-          onPush={(byPx) =>
-            onMarks(pushCorner(corners, active, byPx, [photograph.widthPx, photograph.heightPx]))
-          }
-        />
-        <div>
-          <p>
-            <b className="big">{active + 1}</b> {names[active]}
-          </p>
-          {found === false && <p>Nothing was found, so they stand anywhere.</p>}
-          <CornerTrouble corners={corners} />
-          <div className="print-marks-closer">
-            <Button kind="quiet" disabled={magnified === closest} onClick={() => magnify(true)}>
-              Closer
-            </Button>
-            <Button kind="quiet" disabled={magnified === 1} onClick={() => magnify(false)}>
-              Farther
-            </Button>
-          </div>
-          <Button kind="quiet" onClick={() => onMarks(handedOn(corners))}>
-            Turned? Hand each number on
-          </Button>
-          <Button
-            kind="quiet"
-            onClick={() => {
-              setFound(false);
-              onMarks(null);
-            }}
+    <MarksUnderLoupe
+      photograph={photograph}
+      marks={corners}
+      names={names}
+      magnifiedFirst={1}
+      onMarks={onMarks}
+    >
+      {({ active, board, loupe, closer }) => (
+        <div className="print-marks">
+          <div
+            className="print-marks-board"
+            style={{ '--board-aspect': photograph.widthPx / photograph.heightPx } as CSSProperties}
           >
-            Leave them out
-          </Button>
+            {board}
+          </div>
+          <div className="print-marks-words">
+            {loupe}
+            <div>
+              <p>
+                <b className="big">{active + 1}</b> {names[active]}
+              </p>
+              {found === false && <p>Nothing was found, so they stand anywhere.</p>}
+              <CornerTrouble corners={corners} />
+              <div className="print-marks-closer">{closer}</div>
+              <Button kind="quiet" onClick={() => onMarks(handedOn(corners))}>
+                Turned? Hand each number on
+              </Button>
+              <Button
+                kind="quiet"
+                onClick={() => {
+                  setFound(false);
+                  onMarks(null);
+                }}
+              >
+                Leave them out
+              </Button>
+            </div>
+          </div>
         </div>
-      </div>
-    </div>
+      )}
+    </MarksUnderLoupe>
   );
 }

@@ -1,8 +1,8 @@
-import { useQuery } from '@tanstack/react-query';
 import type { TestStone } from '../../../records/testStone.ts';
 import type { Corners } from '../../../science/geometry/point.ts';
-import { openPhotograph, previewAddress } from '../../client/photographs.ts';
+import { previewAddress } from '../../client/photographs.ts';
 import { straightening } from '../../managers/straightened.ts';
+import { usePhotograph } from '../usePhotograph.ts';
 
 const previewPx = 1200;
 /** The picture is laid out at this width and then scaled to its frame. */
@@ -10,12 +10,7 @@ const laidPx = 600;
 
 /** The photograph of the drawn stone, straightened by its corners to fill its frame; nothing without corners. */
 export function DrawnStone({ stone: { drawn, sizeMm } }: { stone: Pick<TestStone, 'drawn' | 'sizeMm'> }) {
-  const id = drawn?.photograph ?? null;
-  const { data } = useQuery({
-    queryKey: ['photograph', id],
-    queryFn: () => openPhotograph(id!),
-    enabled: id !== null,
-  });
+  const data = usePhotograph(drawn?.photograph ?? null);
   if (!drawn?.corners || !data) return null;
   const shrink = previewPx / data.widthPx;
   const height = (laidPx * sizeMm[1]) / sizeMm[0];

@@ -19,49 +19,39 @@ export function TestSizeFields({
     (value: number | null) => {
       if (value !== null) onChange({ [field]: Math.round(value) });
     };
+  const counts: readonly {
+    readonly field: Parameters<typeof whole>[0];
+    readonly label: string;
+    readonly unit?: string;
+    readonly hint?: string;
+    readonly least: number;
+    readonly most: number;
+  }[] = [
+    { field: 'widthMm', label: 'Width of the stone', unit: 'mm', least: 60, most: 3000 },
+    { field: 'heightMm', label: 'Height of the stone', unit: 'mm', least: 60, most: 3000 },
+    {
+      field: 'stones',
+      label: 'Stones',
+      hint: 'The true replicates; two are usually few.',
+      least: 1,
+      most: 24,
+    },
+    {
+      field: 'patchRepeats',
+      label: strips ? 'Patches alike in a strip' : 'Patches alike in a block',
+      least: 1,
+      most: 12,
+    },
+    ...(strips
+      ? [{ field: 'stripRepeats' as const, label: 'Strips alike on a stone', least: 1, most: 6 }]
+      : []),
+  ];
   return (
     <>
       <div className="test-stone-fields">
-        <NumberField
-          label="Width of the stone"
-          unit="mm"
-          value={typed.widthMm}
-          least={60}
-          most={3000}
-          onValue={whole('widthMm')}
-        />
-        <NumberField
-          label="Height of the stone"
-          unit="mm"
-          value={typed.heightMm}
-          least={60}
-          most={3000}
-          onValue={whole('heightMm')}
-        />
-        <NumberField
-          label="Stones"
-          hint="The true replicates; two are usually few."
-          value={typed.stones}
-          least={1}
-          most={24}
-          onValue={whole('stones')}
-        />
-        <NumberField
-          label={strips ? 'Patches alike in a strip' : 'Patches alike in a block'}
-          value={typed.patchRepeats}
-          least={1}
-          most={12}
-          onValue={whole('patchRepeats')}
-        />
-        {strips && (
-          <NumberField
-            label="Strips alike on a stone"
-            value={typed.stripRepeats}
-            least={1}
-            most={6}
-            onValue={whole('stripRepeats')}
-          />
-        )}
+        {counts.map(({ field, ...shown }) => (
+          <NumberField key={field} {...shown} value={typed[field]} onValue={whole(field)} />
+        ))}
         <NumberField
           label="Smallest difference that matters"
           unit="coverage"
