@@ -3,7 +3,7 @@ import { ok, type Result } from '../foundation/result.ts';
 import type { ComparisonRecord } from '../records/comparison.ts';
 import { openStore, type Store } from '../store/openStore.ts';
 import { findingSentence } from '../studio/proofs/comparisonWords.ts';
-import { createAnnouncer } from './announcing.ts';
+import { type Announcer, createAnnouncer } from './announcing.ts';
 import { foldVersion } from './bench/foldVersion.ts';
 import type { RunAnnouncement, RunAnnouncements } from './bench/logging.ts';
 import { createRunFolds, type RunFolds } from './bench/runFolds.ts';
@@ -28,6 +28,7 @@ import { createPullQueue, type PullQueue } from './pulls/pullQueue.ts';
 import { resumePulls } from './pulls/resumePulls.ts';
 import { limitConcurrency } from './threads/limitConcurrency.ts';
 import { threadModule } from './threads/runInThread.ts';
+import type { WorkTold } from './threads/workInThread.ts';
 import { sweepUploads } from './uploads/sweepUploads.ts';
 import { createUploadAllowance, type DailyUploads, type UploadAllowance } from './uploads/uploadAllowance.ts';
 import { createUploadTurns, type UploadTurns } from './uploads/uploadTurns.ts';
@@ -39,6 +40,7 @@ export interface Services extends Pick<DeviceParts, 'pairing' | 'tokenKey' | 'sh
   readonly runEvents: RunAnnouncements;
   readonly runFolds: RunFolds;
   readonly ledgerEvents: LedgerAnnouncements;
+  readonly workEvents: Announcer<WorkTold>;
   readonly queue: MeasuringQueue;
   readonly pullEvents: PullEvents;
   readonly pullQueue: PullQueue;
@@ -131,6 +133,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     runEvents,
     runFolds,
     ledgerEvents: createAnnouncer<LedgerAnnouncement>(),
+    workEvents: createAnnouncer<WorkTold>(),
     queue,
     pullEvents,
     pullQueue,

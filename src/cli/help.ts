@@ -37,7 +37,8 @@ stonetone ink in.json
 stonetone trial design spec.json --out DIR [--paper a4|a3|letter]
     Lays a test stone out: {stone: {widthMm, heightMm}, stones?, whole?: {name, levels}, sub: {name, levels}, control?,
     patchRepeats?, stripRepeats?, wanted?, seed? …}. Writes design.json, template.pdf (true size, both ways round),
-    list.csv (who gets what; not for whoever reads) and readings.csv (to be filled in). Says what it could notice.
+    list.csv and steps.csv (who gets what, also in order; not for whoever reads) and readings.csv (to be filled
+    in). Says what it could notice.
 stonetone trial read --stone F --proof F --size 300x400 --patches patches.json --out DIR [--stone-corners …] [--proof-corners …]
     Reads a test stone made by hand and one print of it: every patch lost, weak, held or filled, with intervals. Corners
     and what else is given are those of compare; given corners of the print count as in order. Writes patches.csv, which

@@ -7,6 +7,7 @@ import type { NetworkState } from '../records/device.ts';
 import { loadSampleComparison } from '../sample/saltreach/sampleComparison.ts';
 import { samplePulls } from '../sample/saltreach/samplePulls.ts';
 import { sampleStudio } from '../sample/saltreach/sampleStudio.ts';
+import { sampleTestStones } from '../sample/saltreach/testStone/sampleTestStones.ts';
 import { startServer } from '../server/startServer.ts';
 import { type OptionList, readArguments } from './arguments.ts';
 import { exitDone } from './exitStatus.ts';
@@ -69,6 +70,7 @@ export async function serve(words: readonly string[]): Promise<number> {
     sample: loadSampleComparison,
     studio: sampleStudio(),
     pulls: samplePulls,
+    testStones: sampleTestStones,
   });
   if (!started.ok) {
     const status = reportFailure(started.error);

@@ -2,7 +2,7 @@ import { trialDesignFileNames, trialDesignFiles } from '../application/trials/tr
 import { trialWishSchema } from '../contract/trialWish.ts';
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
-import type { TrialDesign, TrialPower } from '../records/trialDesign.ts';
+import type { CheapestTrial, TrialDesign, TrialPower } from '../records/trialDesign.ts';
 import { designCautions } from '../studio/trials/design/designCautions.ts';
 import { designTrial } from '../studio/trials/design/designTrial.ts';
 import { type OptionList, readArguments, required } from './arguments.ts';
@@ -37,20 +37,27 @@ export async function trialDesign(words: readonly string[]): Promise<Result<stri
 }
 
 function sentences(design: TrialDesign): string[] {
-  const { wish, patches, patchMm, power, cheapest } = design;
+  const { wish, patches, patchMm, power, candidates } = design;
   const told = [
     `${patches.length} patches of ${patchMm.toFixed(0)} mm on ${wish.stones === 1 ? 'one stone' : `${wish.stones} stones`}.`,
     ...power.map((each) => powerSentence(each, wish)),
     ...designCautions(design),
     'list.csv stays sealed until all patches are read; its seal stands in design.json.',
   ];
-  if (cheapest === 'none')
+  if (candidates?.length === 0)
     told.push(`No trial of up to 8 stones would notice a difference of ${wish.wanted}.`);
-  else if (cheapest !== null)
+  for (const [index, candidate] of (candidates ?? []).entries())
     told.push(
-      `Cheapest that notices ${wish.wanted}: stones ${cheapest.stones}, strips a level ${cheapest.stripRepeats}, patches a level in a strip ${cheapest.patchRepeats} (${cheapest.patches} patches).`,
+      `${index === 0 ? 'Cheapest' : 'Else'} that notices ${wish.wanted}: ${candidateWords(candidate)}.`,
     );
   return told;
+}
+
+function candidateWords(candidate: CheapestTrial): string {
+  const { layout, blocks, stones, stripRepeats, patchRepeats, patches, minutes, chances } = candidate;
+  const kind = blocks === null ? layout : `${layout} (blocks ${blocks})`;
+  const noticed = chances.map(({ of, chance }) => `${of} ${Math.round(100 * chance)} %`).join(', ');
+  return `${kind}, stones ${stones}, stripRepeats ${stripRepeats}, patchRepeats ${patchRepeats}: ${patches} patches, about ${minutes} minutes of hands (from memory); noticed at scatter ${noticed}`;
 }
 
 function powerSentence({ of, whole, sub, perStone }: TrialPower, wish: TrialDesign['wish']): string {

@@ -93,12 +93,47 @@ export interface TrialPower {
   readonly perStone?: number | null;
 }
 
-/** The fewest stones and repeats that notice the wanted difference, at middling scatter or this room's own. */
+/** The cheapest trial of one layout that notices the wanted difference 8 times in 10. */
 export interface CheapestTrial {
+  readonly layout: TrialLayoutKind;
+  /** Of a blocked trial; null: of another. */
+  readonly blocks: TrialBlocks | null;
   readonly stones: number;
   readonly stripRepeats: number;
   readonly patchRepeats: number;
   readonly patches: number;
+  /** Areas that are etched each by itself, over all stones. */
+  readonly etched: number;
+  /** Of somebody's hands, from memory. */
+  readonly minutes: number;
+  /** How often it notices the wanted difference in the treatment that notices it worst, 0..1, by how much stones scatter. */
+  readonly chances: readonly { readonly of: TrialPower['of']; readonly chance: number }[];
+}
+
+/** One kind of scatter as this room's kept readings show it. */
+export interface SeenScatter {
+  /** Standard deviation of coverage with its 95 % interval; null: unknown, as fewer than three units tell it. */
+  readonly value: number | null;
+  readonly low: number | null;
+  readonly high: number | null;
+  /** How many such units were read. */
+  readonly units: number;
+  /** How many independent comparisons of units treated alike there are. */
+  readonly comparisons: number;
+}
+
+/** How much stones, strips and patches of this room scatter, by its own kept readings. */
+export interface RoomScatter {
+  readonly schema: 'stonetone/room-scatter/1';
+  readonly stone: SeenScatter;
+  readonly strip: SeenScatter;
+  readonly patch: SeenScatter;
+  /** Test stones that it rests on. */
+  readonly stones: number;
+  /** What a design takes for this room's; null as long as it isn't known how patches scatter. */
+  readonly scatter: TrialScatter | null;
+  /** Which of its parts are unknown here and taken from memory. */
+  readonly remembered: readonly (keyof TrialScatter)[];
 }
 
 export interface TrialDesign {
@@ -107,8 +142,10 @@ export interface TrialDesign {
   readonly patchMm: number;
   readonly patches: readonly TrialPatch[];
   readonly power: readonly TrialPower[];
-  /** null where no difference is wanted; `none` where up to 8 stones don't do. */
-  readonly cheapest: CheapestTrial | 'none' | null;
+  /** One a layout, the cheapest first; empty where up to 8 stones don't do; null where no difference is wanted. */
+  readonly candidates: readonly CheapestTrial[] | null;
+  /** This room's own scatter by its kept readings, which stands in the wish unless another does; left out: no room was asked. */
+  readonly room?: RoomScatter;
   readonly warnings: readonly string[];
   /** What could not be told from what, whatever is read: before anything is drawn. */
   readonly audit?: readonly AuditFinding[];

@@ -3,6 +3,7 @@ import { openServices } from '../application/openServices.ts';
 import { placePulls, type SamplePullsToPlace } from '../application/placePulls.ts';
 import { placeSample, type SampleComparison } from '../application/placeSample.ts';
 import { placeStudio, type SampleStudio } from '../application/placeStudio.ts';
+import { placeTestStones, type SampleTestStonesToPlace } from '../application/placeTestStones.ts';
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
 import type { NetworkState } from '../records/device.ts';
@@ -26,6 +27,8 @@ export interface ServerOptions {
   readonly studio?: SampleStudio;
   /** Pulls of one of its works; they are placed while it is served already. */
   readonly pulls?: SamplePullsToPlace;
+  /** Test stones that follow its first one; likewise. */
+  readonly testStones?: SampleTestStonesToPlace;
   /** Where a copy of the data folder goes once a day while it is served. */
   readonly copiesFolder?: string;
   /** Opens the network to phones that are let in; not at all unless given. */
@@ -82,7 +85,7 @@ export async function startServer(options: ServerOptions): Promise<Result<Runnin
     await placing;
     await services.close();
   }
-  const { sample, studio, pulls } = options;
+  const { sample, studio, pulls, testStones } = options;
   if (sample) await placeOrTell('sample', placeSample(services, sample));
   if (studio) await placeOrTell('sample studio', placeStudio(services, studio));
   const port = await listen(app, host, options.port);
@@ -99,7 +102,11 @@ export async function startServer(options: ServerOptions): Promise<Result<Runnin
     }
     doors = opened.value;
   }
-  if (pulls) placing = placeOrTell('sample pulls', placePulls(services, pulls));
+  // one after the other, the studio's own requests come between
+  placing = (async () => {
+    if (pulls) await placeOrTell('sample pulls', placePulls(services, pulls));
+    if (testStones) await placeOrTell('sample test stones', placeTestStones(services, testStones));
+  })();
   const shown = host === '::1' ? '[::1]' : host;
   return ok({ address: `http://${shown}:${port.value}`, network: () => doors?.state() ?? null, stop });
 }

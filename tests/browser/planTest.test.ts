@@ -22,9 +22,20 @@ describeInBrowser('a test that is planned', (pages) => {
     await result.getByText('6 on each of 2 stones').waitFor();
     await result.getByRole('row', { name: /^middling/ }).waitFor();
     await result.getByText(/Two replicates are usually few: a difference/).waitFor();
-    await result.getByText(/The cheapest that notices 0.3/).waitFor();
+    await result
+      .getByText(/unknown: 0 read/)
+      .first()
+      .waitFor();
+    await result.getByText(/The cheapest that notices 0.3 at middling scatter/).waitFor();
+    await result.getByRole('listitem', { name: 'rows and columns' }).waitFor();
     await expectSoundScreen(page, 'a test that is laid out');
-    await result.getByRole('button', { name: 'Plan it so' }).click();
+    await result.getByRole('button', { name: 'Plan it so: in blocks' }).click();
+    await page.getByRole('progressbar').waitFor();
+    await page.getByRole('button', { name: 'Cancel' }).click();
+    await page.getByText('come here once you lay it out').waitFor();
+    await page.getByRole('button', { name: 'Lay it out' }).click();
+    await result.getByRole('listitem', { name: 'blocks' }).getByText('As it is laid out').waitFor();
+    await result.getByRole('button', { name: 'Plan it so: in strips' }).click();
     await page.getByText('Drawing lots and weighing it').waitFor();
     await page.getByRole('region', { name: 'The test as it is laid out' }).waitFor();
     await page.getByLabel('Stones', { exact: true }).fill('2');

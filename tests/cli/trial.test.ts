@@ -1,8 +1,12 @@
+import { execFile } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { promisify } from 'node:util';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { TrialAnalysis } from '../../src/records/trial.ts';
+import type { TrialDesign } from '../../src/records/trialDesign.ts';
 import { publishedRows } from '../published/rows.ts';
 import { aBench, type Bench, expectFailure, stonetone } from './stonetone.ts';
 
@@ -11,6 +15,11 @@ beforeAll(async () => {
   bench = await aBench();
 });
 afterAll(() => bench.clear());
+
+/** The words of a PDF, by poppler's own tool. */
+async function pdfText(path: string): Promise<string> {
+  return (await promisify(execFile)('pdftotext', [path, '-'])).stdout;
+}
 
 const columns = ['--response', 'yield', '--block', 'block', '--whole', 'variety', '--sub', 'nitrogen'];
 
@@ -135,6 +144,66 @@ describe('stonetone trial design', () => {
     expect((await readFile(join(out, 'template.pdf'))).toString('latin1', 0, 5)).toBe('%PDF-');
     const filled = (await readFile(join(out, 'readings.csv'), 'utf8')).trim().split('\r\n');
     expect(filled).toHaveLength(13);
+  });
+
+  it.each([
+    // blocks, patches of each, who lies in a block: every medium of one etch, or every combination
+    ['split-plot', { stripRepeats: 2 }, 8, 3, 'one etch'],
+    ['blocked', { blocks: 'both' }, 8, 6, 'all'],
+    ['row-column', { patchRepeats: 6 }, 12, 6, 'all'],
+  ] as const)('a %s trial is right in every file', async (layout, more, blocks, each, who) => {
+    const out = bench.path(`trial-${layout}`);
+    const file = await bench.write(`${layout}.json`, JSON.stringify({ ...wish, ...more, layout, seed: 11 }));
+    const ended = await stonetone('trial', 'design', file, '--out', out);
+    expect(ended.complained).toBe('');
+    expect(ended.said).toMatch(/Cheapest that notices 0\.1: .*minutes of hands/);
+    const text = async (name: string) => readFile(join(out, name), 'utf8');
+    const design = JSON.parse(await text('design.json')) as TrialDesign;
+    const lines = async (name: string) => (await text(name)).trim().split('\r\n').slice(1);
+    const listed = (await lines('list.csv')).map((line) => line.split(','));
+    expect(design.seal).toBe(
+      createHash('sha256')
+        .update(await text('list.csv'))
+        .digest('hex'),
+    );
+    expect(listed.map(([code]) => code)).toEqual(design.patches.map(({ code }) => code));
+    expect(listed).toHaveLength(blocks * each);
+    const inBlocks = new Map<string, string[][]>();
+    for (const [index, { stone, strip }] of design.patches.entries()) {
+      const block = `${stone}${strip}`;
+      inBlocks.set(block, [...(inBlocks.get(block) ?? []), listed[index]!.slice(1)]);
+    }
+    expect(inBlocks.size).toBe(blocks);
+    for (const own of inBlocks.values()) {
+      const combinations = new Set(own.map((got) => got.join()));
+      expect(combinations.size).toBe(each);
+      if (who === 'one etch') expect(new Set(own.map(([etch]) => etch)).size).toBe(1);
+    }
+    if (layout === 'row-column')
+      for (const stone of [1, 2])
+        for (let column = 1; column <= each; column++) {
+          const inColumn = listed.filter(([code]) => new RegExp(`^${stone}[A-F]${column}$`).test(code!));
+          expect(new Set(inColumn.map((got) => got.slice(1).join())).size).toBe(6);
+        }
+    // Every patch once a treatment, media before etches, a strip's etch at once.
+    const steps = (await lines('steps.csv')).map((line) => line.split(','));
+    const given = steps.flatMap(([, stone, treatment, level, , codes]) =>
+      codes!.split(' ').map((code) => [stone, code, treatment, level].join()),
+    );
+    expect(given.toSorted()).toEqual(
+      listed
+        .flatMap(([code, etch, medium]) => [
+          `${code![0]},${code},etch,${etch}`,
+          `${code![0]},${code},medium,${medium}`,
+        ])
+        .toSorted(),
+    );
+    const ofFirst = steps.filter(([, stone]) => stone === '1').map(([, , treatment]) => treatment);
+    expect(ofFirst.lastIndexOf('medium')).toBeLessThan(ofFirst.indexOf('etch'));
+    expect(ofFirst.filter((treatment) => treatment === 'etch')).toHaveLength(layout === 'split-plot' ? 4 : 2);
+    const template = await pdfText(join(out, 'template.pdf'));
+    for (const { code } of design.patches) expect(template).toContain(code);
+    expect(template).not.toMatch(/crayon|wash|gum/);
   });
 
   it.each([

@@ -24,11 +24,12 @@ it('is laid out, told what it could notice, and given out with its sealed list',
   const studio = await studioUnderTest();
   const designed = await studio.send<TrialDesign>('POST', '/api/trial-designs', wish);
   expect(designed.status, JSON.stringify(designed.body)).toBe(200);
-  const { patches, power, warnings, seal, cheapest } = designed.body;
+  const { patches, power, warnings, seal, candidates, room } = designed.body;
   expect(patches).toHaveLength(24);
   expect(power.map(({ of }) => of)).toEqual(['low', 'middle', 'high']);
   expect(warnings.join(' ')).toContain('Two replicates are usually few');
-  expect(cheapest).toMatchObject({ stones: expect.any(Number) });
+  expect(candidates![0]).toMatchObject({ stones: expect.any(Number), minutes: expect.any(Number) });
+  expect(room, 'nothing was read in this room').toMatchObject({ stones: 0, scatter: null });
   expect(JSON.stringify(designed.body), 'nothing of who gets what').not.toContain('"sub":"crayon-2"');
   const list = await studio.call(`/api/trial-designs/list.csv?${query(wish)}`);
   const bytes = new Uint8Array(await list.arrayBuffer());
@@ -103,6 +104,23 @@ it('is read and answers like any other test stone', async () => {
   const of = (etch: string, medium: string) =>
     answer.holds.find(({ treatment }) => treatment.etch === etch && treatment.medium === medium);
   expect(of('gum alone', 'crayon-2')).toMatchObject({ share: { patches: 4, unit: 'stone' } });
+});
+
+it('tells how far it is by the id that was asked with', async () => {
+  const studio = await studioUnderTest();
+  const events = await studio.call('/api/events');
+  const designed = await studio.send('POST', '/api/trial-designs?progress=mine', wish);
+  expect(designed.status).toBe(200);
+  const told: number[] = [];
+  for await (const chunk of events.body!.pipeThrough(new TextDecoderStream())) {
+    for (const [, data] of chunk.matchAll(/^event: work\ndata: (.*)$/gm)) {
+      const { id, share } = JSON.parse(data!) as { id: string; share: number };
+      if (id === 'mine') told.push(share);
+    }
+    if (told.at(-1)! > 0.99) break;
+  }
+  expect(told.length).toBeGreaterThan(3);
+  expect(told).toEqual(told.toSorted((a, b) => a - b));
 });
 
 it('is refused where its patches do not fit, and nothing is entered', async () => {

@@ -1,10 +1,10 @@
-import { failure } from '../../foundation/failure.ts';
-import { fail, ok, type Result } from '../../foundation/result.ts';
+import { ok, type Result } from '../../foundation/result.ts';
 import type { TestStoneAnswer, TrialDeviation } from '../../records/testStoneAnswer.ts';
 import { withOpenings } from '../../studio/trials/answer/openedEarly.ts';
 import type { ReadRunParts } from '../bench/readRun.ts';
 import { limitConcurrency } from '../threads/limitConcurrency.ts';
-import { runInThread, threadModule } from '../threads/runInThread.ts';
+import { threadModule } from '../threads/runInThread.ts';
+import { type Waiting, workInThread } from '../threads/workInThread.ts';
 import { readLists } from './readLists.ts';
 import { readLogDeviations } from './readLogDeviations.ts';
 import { readTestStoneFindings } from './readTestStoneFindings.ts';
@@ -19,11 +19,12 @@ export type AnswerParts = ReadingParts & ReadRunParts;
 /**
  * What test stones answer together, each by the print that it is judged by; stones that aren't read count for nothing. The
  * logs of their works say what went otherwise than planned. Worked out in a thread of its own.
- * @returns `list-sealed` where nobody may see yet what patches of one got, `not-found` for a stone that is not kept here, `internal` where the thread broke
+ * @returns `cancelled` where who waits ended it, `list-sealed` where nobody may see yet what patches of one got, `not-found` for a stone that is not kept here, `internal` where the thread broke
  */
 export async function readTestStoneAnswer(
   parts: AnswerParts,
   ids: readonly string[],
+  waiting: Waiting | null = null,
 ): Promise<Result<TestStoneAnswer>> {
   const stones = await readTestStoneFindings(parts, ids);
   if (!stones.ok) return stones;
@@ -36,9 +37,6 @@ export async function readTestStoneAnswer(
     deviations.push(...(await readLogDeviations(parts, kept?.workId ?? null, stones.value[index]!)));
   }
   const input = { stones: stones.value, deviations };
-  const ended = await oneAtATime(() => runInThread<never, TestStoneAnswer>(module, input).end);
-  if (ended.kind === 'answered') return ok(withOpenings(ended.answer, lists.value));
-  return fail(
-    failure('internal', { why: ended.kind === 'crashed' ? ended.why : 'no answer was worked out' }),
-  );
+  const answered = await workInThread<TestStoneAnswer>(oneAtATime, module, input, waiting);
+  return answered.ok ? ok(withOpenings(answered.value, lists.value)) : answered;
 }

@@ -12,8 +12,11 @@ import type { TrialLayout } from '../../studio/trials/design/trialLayout.ts';
 import { kindOfName } from '../../studio/trials/design/wishOfPlan.ts';
 import { refused, type Saved, type SavingParts } from '../saving.ts';
 import { judgePatches, mostPatches } from '../testStones/judgeTestStone.ts';
+import type { ReadingParts } from '../testStones/readTestStoneReading.ts';
 import { limitConcurrency } from '../threads/limitConcurrency.ts';
-import { runInThread, threadModule } from '../threads/runInThread.ts';
+import { threadModule } from '../threads/runInThread.ts';
+import { type Waiting, workInThread } from '../threads/workInThread.ts';
+import { roomFindings } from './roomFindings.ts';
 import { sealedList } from './sealedList.ts';
 import type { TrialTask } from './trialTask.ts';
 
@@ -22,11 +25,15 @@ const oneAtATime = limitConcurrency(1);
 
 /**
  * A trial laid out, with what it could notice and the seal of its list, worked out in a thread. Nothing is kept: the same wish
- * gives the same design.
- * @returns `trial-does-not-fit`, `patches-too-many`, or `internal` where the thread broke
+ * gives the same layout. A wish that names no scatter gets this room's own, as far as its test stones tell it.
+ * @returns `trial-does-not-fit`, `patches-too-many`, `cancelled`, or `internal` where the thread broke
  */
-export function designOfTrial(wish: TrialWish): Promise<Result<TrialDesign>> {
-  return inThread({ ask: 'design', wish });
+export async function designOfTrial(
+  parts: ReadingParts,
+  wish: TrialWish,
+  waiting: Waiting | null = null,
+): Promise<Result<TrialDesign>> {
+  return inThread({ ask: 'design', wish, findings: await roomFindings(parts) }, waiting);
 }
 
 /** Who gets what in a trial, for whoever draws and etches; fails as `designOfTrial` does. */
@@ -115,12 +122,11 @@ const bare = {
   judgedBy: null,
 } as const;
 
-async function inThread<Answer>(task: TrialTask): Promise<Result<Answer>> {
+async function inThread<Answer>(task: TrialTask, waiting: Waiting | null = null): Promise<Result<Answer>> {
   const { across, down, perBlock } = stoneShape(task.wish);
   const count = across * down * perBlock;
   if (count > mostPatches) return fail(failure('patches-too-many', { count, most: mostPatches }));
   const module = threadModule(import.meta.url, 'trialThread');
-  const ended = await oneAtATime(() => runInThread<never, Result<Answer>>(module, task).end);
-  if (ended.kind === 'answered') return ended.answer;
-  return fail(failure('internal', { why: ended.kind === 'crashed' ? ended.why : 'no trial was worked out' }));
+  const worked = await workInThread<Result<Answer>>(oneAtATime, module, task, waiting);
+  return worked.ok ? worked.value : worked;
 }

@@ -1,7 +1,14 @@
 import type { Paper } from '../../records/paper.ts';
+import type { TestStoneFindings } from '../../records/testStoneAnswer.ts';
 import type { TrialWish } from '../../records/trialDesign.ts';
 
 /** What the thread of trials is asked for: the design whole, its layout alone, or the template of that. */
 export type TrialTask =
-  | { readonly ask: 'design' | 'layout'; readonly wish: TrialWish }
+  | {
+      readonly ask: 'design';
+      readonly wish: TrialWish;
+      /** What this room read, by which its scatter is told. */
+      readonly findings: readonly TestStoneFindings[];
+    }
+  | { readonly ask: 'layout'; readonly wish: TrialWish }
   | { readonly ask: 'template'; readonly wish: TrialWish; readonly paper: Paper; readonly createdAt: Date };

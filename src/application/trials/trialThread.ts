@@ -2,25 +2,31 @@ import { workerData } from 'node:worker_threads';
 import { ok } from '../../foundation/result.ts';
 import { trialTemplatePdf } from '../../paper/sheets/trialTemplateSheet.ts';
 import { designTrial } from '../../studio/trials/design/designTrial.ts';
+import { roomScatter } from '../../studio/trials/design/roomScatter.ts';
 import { trialLayout } from '../../studio/trials/design/trialLayout.ts';
-import { answer } from '../threads/answer.ts';
+import { answer, note } from '../threads/answer.ts';
 import { sealedList } from './sealedList.ts';
 import type { TrialTask } from './trialTask.ts';
 
-const { ask, wish, ...more } = workerData as TrialTask;
+const task = workerData as TrialTask;
 
-if (ask === 'design') {
-  const designed = designTrial(wish);
+if (task.ask === 'design') {
+  const room = roomScatter(task.findings);
+  // The list is the same whatever scatters, as is its seal.
+  const wish = { ...task.wish, scatter: task.wish.scatter ?? room.scatter };
+  note(0.05);
+  const designed = designTrial(wish, note);
   answer(
     designed.ok
-      ? ok({ ...designed.value.design, seal: sealedList(wish, designed.value.list).seal })
+      ? ok({ ...designed.value.design, room, seal: sealedList(wish, designed.value.list).seal })
       : designed,
   );
 } else {
+  const { wish } = task;
   const layout = trialLayout(wish);
-  if (ask === 'layout' || !layout.ok) answer(layout);
+  if (task.ask === 'layout' || !layout.ok) answer(layout);
   else {
-    const { paper, createdAt } = more as Extract<TrialTask, { ask: 'template' }>;
+    const { paper, createdAt } = task;
     answer(ok(await trialTemplatePdf({ design: { wish, patches: layout.value.patches }, paper, createdAt })));
   }
 }

@@ -13,8 +13,8 @@ const backlogAllowed = 1e6;
 
 /**
  * The one event stream that all pages of a browser share: event `comparison`, data `{id, state, progress}`, event
- * `run`, data `{runId, workId, event}`, event `pull`, data `{workId, pullId, photograph, state, progress}`, and event
- * `ledger`, data `{editionId, entry}`.
+ * `run`, data `{runId, workId, event}`, event `pull`, data `{workId, pullId, photograph, state, progress}`, event
+ * `ledger`, data `{editionId, entry}`, and event `work`, data `{id, share}`, how far is what somebody waits for by that id.
  * Nothing is repeated: a page that (re)connects reads the list anew.
  */
 export function addEventRoutes(app: App, services: Services): void {
@@ -39,6 +39,9 @@ export function addEventRoutes(app: App, services: Services): void {
   const unsubscribeLedgers = services.ledgerEvents.subscribe((logged) =>
     tell(`event: ledger\ndata: ${JSON.stringify(logged)}\n\n`),
   );
+  const unsubscribeWork = services.workEvents.subscribe((told) =>
+    tell(`event: work\ndata: ${JSON.stringify(told)}\n\n`),
+  );
   const heartbeat = setInterval(() => tell(': still here\n\n'), heartbeatMs);
 
   app.addHook('preClose', async () => {
@@ -46,6 +49,7 @@ export function addEventRoutes(app: App, services: Services): void {
     unsubscribeRuns();
     unsubscribePulls();
     unsubscribeLedgers();
+    unsubscribeWork();
     clearInterval(heartbeat);
     for (const response of listeners) response.end();
   });

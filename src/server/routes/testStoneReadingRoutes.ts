@@ -27,6 +27,7 @@ import type { App } from '../app.ts';
 import { sendFailure } from '../failureReply.ts';
 import { answerOf } from './answerOf.ts';
 import { refusals } from './refusals.ts';
+import { progressSchema, waitingOf } from './waitingOf.ts';
 
 const tags = ['test stones'];
 const params = z.object({ id: idSchema });
@@ -111,13 +112,15 @@ export function addTestStoneReadingRoutes(app: App, services: Services): void {
         params,
         querystring: z.object({
           with: z.string().max(4000).default('').describe('Ids of further test stones, parted by commas'),
+          progress: progressSchema,
         }),
         response: { 200: testStoneAnswerSchema, ...refusals },
       },
     },
     async (request, reply) => {
       const others = request.query.with.split(',').filter((id) => id !== '');
-      const answer = await readTestStoneAnswer(services, [request.params.id, ...others]);
+      const waiting = waitingOf(services, reply, request.query.progress);
+      const answer = await readTestStoneAnswer(services, [request.params.id, ...others], waiting);
       return answer.ok ? reply.send(answer.value) : sendFailure(reply, answer.error);
     },
   );

@@ -20,6 +20,7 @@ import { sendFailure, sendRefusal } from '../failureReply.ts';
 import { answerOf } from './answerOf.ts';
 import { refusals } from './refusals.ts';
 import { sendSheet } from './sendSheet.ts';
+import { progressSchema, waitingOf } from './waitingOf.ts';
 
 const tags = ['test stones'];
 
@@ -30,13 +31,15 @@ export function addTrialRoutes(app: App, services: Services): void {
     {
       schema: {
         tags,
-        summary: 'Lay a test out and say what it could notice; nothing is kept',
+        summary: 'Lay a test out and say what it could notice; nothing is kept; who goes away ends it',
+        querystring: z.object({ progress: progressSchema }),
         body: trialWishSchema,
         response: { 200: trialDesignSchema, ...refusals },
       },
     },
     async (request, reply) => {
-      const designed = await designOfTrial(request.body);
+      const waiting = waitingOf(services, reply, request.query.progress);
+      const designed = await designOfTrial(services, request.body, waiting);
       return designed.ok ? reply.send(designed.value) : sendFailure(reply, designed.error);
     },
   );

@@ -27,6 +27,10 @@ const falseClaims = 0.05;
 /** Standard errors that differ by less than this are taken for equal: what rounding leaves. */
 const alike = 1e-6;
 
+/** Bounds found before: one takes some ten milliseconds, and tables of one layout ask for the same again and again. */
+const knownBounds = new Map<string, number>();
+const mostBounds = 500;
+
 /**
  * Differences between the levels of one treatment, right for the whole family at once: to the control where there is one,
  * by Dunnett's bound, else all pairs by Tukey's; Bonferroni's, which is never too narrow, where the table is not balanced
@@ -89,11 +93,11 @@ function ruleOf(
   const even = Math.max(...sizes) - Math.min(...sizes) <= alike * Math.max(...sizes);
   if (family === 'all pairs' && even) {
     const within = (score: number, df: number) => studentizedRangeBelow(score * Math.SQRT2, levels, df);
-    return familyRule('Tukey', within, level);
+    return familyRule('Tukey', within, level, levels);
   }
   if (family === 'to control' && even && tiedByHalf(fit, rows)) {
     const ties = rows.map(() => Math.SQRT1_2);
-    return familyRule('Dunnett', (score, df) => allWithinOfControl(score, ties, df), level);
+    return familyRule('Dunnett', (score, df) => allWithinOfControl(score, ties, df), level, levels);
   }
   return {
     correction: 'Bonferroni',
@@ -106,15 +110,16 @@ function familyRule(
   correction: FamilyRule['correction'],
   within: (score: number, df: number) => number,
   level: number,
+  levels: number,
 ): FamilyRule {
-  // One bound serves a whole family as a rule; finding it takes some ten milliseconds.
-  const bounds = new Map<number, number>();
   return {
     correction,
     boundOf(df) {
       const whole = Math.round(df * 1e6) / 1e6;
-      const found = bounds.get(whole) ?? passingBound((score) => within(score, whole), level);
-      bounds.set(whole, found);
+      const key = `${correction} ${levels} ${whole} ${level}`;
+      const found = knownBounds.get(key) ?? passingBound((score) => within(score, whole), level);
+      if (knownBounds.size >= mostBounds) knownBounds.clear();
+      knownBounds.set(key, found);
       return found;
     },
     chanceBeyond: (score, df) => 1 - within(score, df),

@@ -1,5 +1,5 @@
 import type { TrialColumns, TrialRow } from '../../records/trial.ts';
-import { rankOf } from '../../science/statistics/mixed/rankOf.ts';
+import { independentColumns } from '../../science/statistics/mixed/estimable.ts';
 import type { Grouping } from '../../science/statistics/mixed/varianceComponents.ts';
 
 /** What scatters in a trial, from coarse to fine. */
@@ -37,10 +37,10 @@ export function trialStrata(
   const groupings: { of: string; grouping: Grouping }[] = [];
   const leftOut: string[] = [];
   let known = design;
-  let rank = rankOf(known);
+  let rank = independentColumns(known).length;
   for (const candidate of candidates) {
     const wider = join(known, candidate.grouping);
-    const widerRank = rankOf(wider);
+    const widerRank = independentColumns(wider).length;
     // As fine as the patches themselves: it can't be told from their own scatter.
     if (widerRank === rank || widerRank >= rows.length) leftOut.push(candidate.of);
     else {
@@ -48,11 +48,11 @@ export function trialStrata(
       [known, rank] = [wider, widerRank];
     }
   }
-  const strippedRank = hasStrips ? rankOf(stripped) : rankOf(blocked);
+  const strippedRank = hasStrips ? independentColumns(stripped).length : independentColumns(blocked).length;
   return {
     groupings,
     leftOut,
-    wholePlotDf: columns.whole === null ? null : strippedRank - rankOf(blocked),
+    wholePlotDf: columns.whole === null ? null : strippedRank - independentColumns(blocked).length,
     subPlotDf: rows.length - strippedRank,
     units: hasStrips ? strips : blocks.length > 0 ? blocks[0]!.grouping : rows.map((_, i) => i),
   };

@@ -7,6 +7,7 @@ import { allReadings, holdLedgerEntry } from './editions.ts';
 import { proofsKey, pullsKey } from './pulls.ts';
 import { rackChanged } from './rack.ts';
 import { holdRunEvent } from './runs.ts';
+import { holdWorkShare } from './waitedWork.ts';
 
 interface ComparisonEvent {
   readonly id: string;
@@ -30,6 +31,11 @@ interface RunTold {
 interface LedgerTold {
   readonly editionId: string;
   readonly entry: LedgerEntry;
+}
+
+interface WorkTold {
+  readonly id: string;
+  readonly share: number;
 }
 
 export const listKey = ['comparisons'] as const;
@@ -99,6 +105,10 @@ export function listenToEvents(queries: QueryClient): () => void {
     source.addEventListener('ledger', (message) => {
       const { editionId, entry } = JSON.parse((message as MessageEvent<string>).data) as LedgerTold;
       holdLedgerEntry(queries, editionId, entry);
+    });
+    source.addEventListener('work', (message) => {
+      const { id, share } = JSON.parse((message as MessageEvent<string>).data) as WorkTold;
+      holdWorkShare(queries, id, share);
     });
     source.addEventListener('open', () => void queries.invalidateQueries({ refetchType: 'active' }));
   };

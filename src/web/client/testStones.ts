@@ -61,8 +61,8 @@ export async function readSittings(id: string): Promise<readonly BlindSitting[]>
 }
 
 /** What a test stone answers. */
-export function readTestStoneAnswer(id: string): Promise<TestStoneAnswer> {
-  return ask(`/api/test-stones/${id}/answer`);
+export function readTestStoneAnswer(id: string, work: string, signal: AbortSignal): Promise<TestStoneAnswer> {
+  return ask(`/api/test-stones/${id}/answer?progress=${work}`, { signal });
 }
 
 /** Keeps a correction, or part of a blind reading. */

@@ -3,9 +3,9 @@ import type { TestStone } from '../../records/testStone.ts';
 import type { TrialDesign, TrialWish } from '../../records/trialDesign.ts';
 import { ask, withJson } from './ask.ts';
 
-/** Lays a test out; the same wish gives the same design. */
-export function designTest(wish: TrialWish): Promise<TrialDesign> {
-  return ask('/api/trial-designs', withJson('POST', wish));
+/** Lays a test out; the same wish gives the same design. @param work the id that it tells by how far it is. */
+export function designTest(wish: TrialWish, work: string, signal: AbortSignal): Promise<TrialDesign> {
+  return ask(`/api/trial-designs?progress=${work}`, { ...withJson('POST', wish), signal });
 }
 
 /** Enters the test stones of a wish, all or none. */

@@ -1,4 +1,5 @@
 import { CholeskyDecomposition, Matrix, QrDecomposition } from '../../algebra/denseMatrices.ts';
+import { independentColumns } from './estimable.ts';
 import { rankOf } from './rankOf.ts';
 
 /** A source of scatter: which group each observation belongs to, 0, 1, … ; observations of one group move together. */
@@ -40,7 +41,7 @@ export function fitVarianceComponents(
 ): MixedFit | null {
   const count = targets.length;
   const design = new Matrix(rows.map((row) => [...row]));
-  if (count <= design.columns || rankOf(rows) < design.columns) return null;
+  if (count <= design.columns || independentColumns(rows).length < design.columns) return null;
   const response = Matrix.columnVector([...targets]);
   const sources = [...groupings, targets.map((_, i) => i)].map(sourceOf);
   const spread = variance(targets);

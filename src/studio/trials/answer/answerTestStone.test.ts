@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import type { TestStoneFindings } from '../../../records/testStoneAnswer.ts';
 import { answerTestStone } from './answerTestStone.ts';
-import { etchAndMedium, foundPatch, inventedTrial } from './trials.testing.ts';
+import { etchAndMedium, foundByHand, inventedTrial } from './trials.testing.ts';
 
 /** Drawn by hand before any design: every medium once, each zone with an etch of its own. */
 const byHand: TestStoneFindings = {
@@ -9,36 +9,17 @@ const byHand: TestStoneFindings = {
   sizeMm: [300, 400],
   factors: etchAndMedium,
   prints: 3,
-  findings: [
-    foundPatch(
-      { row: 0, column: 0, strip: '1' },
-      { etch: 'gum', medium: 'crayon #4' },
-      { hold: 'held', printed: 0.5 },
-    ),
-    foundPatch(
-      { row: 0, column: 1, strip: '1' },
-      { etch: 'gum', medium: 'thin wash' },
-      { hold: 'lost', printed: 0.05 },
-    ),
-    foundPatch(
-      { row: 1, column: 0, strip: '2' },
-      { etch: 'tannic', medium: 'crayon #1' },
-      { hold: 'held', printed: 0.52 },
-    ),
-    foundPatch(
-      { row: 1, column: 1, strip: '2' },
-      { etch: 'tannic', medium: 'solid' },
-      { hold: 'filled', printed: 0.97 },
-    ),
-    {
-      ...foundPatch(
-        { row: 2, column: 0, strip: '2' },
-        { etch: 'tannic', medium: 'ruling' },
-        { hold: null, printed: 0 },
-      ),
-      intention: 'guide',
-    },
-  ],
+  findings: foundByHand(
+    [
+      ['crayon #4', 'held', 0.5],
+      ['thin wash', 'lost', 0.05],
+    ],
+    [
+      ['crayon #1', 'held', 0.52],
+      ['solid', 'filled', 0.97],
+    ],
+    'ruling',
+  ),
 };
 
 it('a stone made by hand is told plainly what it can not tell', () => {

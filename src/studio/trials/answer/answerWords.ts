@@ -71,7 +71,7 @@ export function factorSentences(
     return [
       factor.includes(' × ')
         ? p < 0.05
-          ? `What ${factor.replace(' × ', ' does to the tone depends on ')} (p ${p.toFixed(3)}): read each combination for itself.`
+          ? `What ${factor.replace(' × ', ' does to the tone depends on ')} (p ${p < 0.001 ? 'below 0.001' : p.toFixed(3)}): read each combination for itself.`
           : `Whether ${factor.replace(' × ', ' depends on ')} is not shown (p ${p.toFixed(2)}).`
         : `No difference of tone between levels of ${factor} is shown${apart === null ? '' : `; one of up to ${apart.toFixed(2)} could be hidden`}.`,
     ];

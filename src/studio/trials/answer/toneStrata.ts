@@ -1,5 +1,5 @@
 import type { TrialUnit } from '../../../records/testStoneAnswer.ts';
-import { rankOf } from '../../../science/statistics/mixed/rankOf.ts';
+import { independentColumns } from '../../../science/statistics/mixed/estimable.ts';
 import type { Grouping } from '../../../science/statistics/mixed/varianceComponents.ts';
 import type { TrialPatchRow } from './trialPatches.ts';
 import { trialUnits } from './trialUnits.ts';
@@ -22,12 +22,12 @@ export function toneStrata(
 ): ToneStrata {
   const groupings: { of: TrialUnit; grouping: Grouping }[] = [];
   const df: Record<TrialUnit, number> = { stone: 0, strip: 0, square: 0, patch: 0 };
-  let rank = rankOf(design);
+  let rank = independentColumns(design).length;
   let [taken, before]: [number, TrialUnit | null] = [1, null];
   for (const of of trialUnits) {
     const grouping = groupingOf(rows.map((row) => row.units[of]));
     const groups = Math.max(...grouping) + 1;
-    const wider = of === 'patch' ? rows.length : rankOf(joined(design, grouping));
+    const wider = of === 'patch' ? rows.length : independentColumns(joined(design, grouping)).length;
     // A strip of one patch is that patch: what was repeated of one was of the other.
     df[of] = before !== null && groups === taken ? df[before] : wider - rank;
     // As fine as the patches, the same as a coarser one, or no more than the treatments tell: it can't be told apart.

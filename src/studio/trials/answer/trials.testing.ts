@@ -50,6 +50,30 @@ export function foundPatch(
   };
 }
 
+/** A patch of a row: what it was drawn with, what became of it, and the coverage that it printed with. */
+type FoundInRow = readonly [medium: string, hold: Hold | null, printed: number | null];
+
+/**
+ * A stone made by hand before any design: every medium once, a row of gum above a row of tannic, and below them a guide
+ * line that vanished.
+ */
+export function foundByHand(
+  gum: readonly FoundInRow[],
+  tannic: readonly FoundInRow[],
+  guide: string,
+): readonly PatchFinding[] {
+  const rowOf = (etch: string, row: number, patches: readonly FoundInRow[]) =>
+    patches.map(([medium, hold, printed], column) =>
+      foundPatch({ row, column, strip: `${row + 1}` }, { etch, medium }, { hold, printed }),
+    );
+  const vanished = foundPatch(
+    { row: 2, column: 0, strip: '2' },
+    { etch: 'tannic', medium: guide },
+    { hold: null, printed: 0 },
+  );
+  return [...rowOf('gum', 0, gum), ...rowOf('tannic', 1, tannic), { ...vanished, intention: 'guide' }];
+}
+
 export interface InventedTrial {
   readonly seed: number;
   readonly stones: number;

@@ -1,10 +1,10 @@
 import { ok, type Result } from '../../../foundation/result.ts';
-import type { CheapestTrial, TrialDesign, TrialPower, TrialWish } from '../../../records/trialDesign.ts';
-import { combinationsOf, rowsOf, stoneShape } from './drawnTreatments.ts';
-import { errorsOf } from './stratumErrors.ts';
+import type { TrialDesign, TrialPower, TrialWish } from '../../../records/trialDesign.ts';
+import { combinationsOf, rowsOf } from './drawnTreatments.ts';
 import { auditLayout } from './trialAudit.ts';
-import { fitsOnStone, type TrialLayout, trialLayout } from './trialLayout.ts';
-import { trialPower, usualScatter } from './trialPower.ts';
+import { trialCandidates } from './trialCandidates.ts';
+import { type TrialLayout, trialLayout } from './trialLayout.ts';
+import { type Noticing, noticingBySimulation, trialPower, usualScatter } from './trialPower.ts';
 
 /** A trial with the list of who gets what, which whoever reads must not see before reading. */
 export interface DesignedTrial {
@@ -12,18 +12,28 @@ export interface DesignedTrial {
   readonly list: TrialLayout['list'];
 }
 
-/** Larger trials than these are not looked for. */
-const most = { stones: 8, stripRepeats: 2, patchRepeats: 4 };
+/** Share of the way once the trial's own power is known, the candidates being the rest. */
+const ownPower = 0.2;
 
 /**
- * Lays a trial out, says what it could notice, and what the cheapest one would be that notices what is wanted.
+ * Lays a trial out, says what it could notice, and which trials would be the cheapest that notice what is wanted.
+ * @param progress told from 0 to 1.
  * @returns `trial-does-not-fit` where its patches don't go on the stone.
  */
-export function designTrial(wish: TrialWish): Result<DesignedTrial> {
+export function designTrial(
+  wish: TrialWish,
+  progress: (share: number) => void = () => {},
+): Result<DesignedTrial> {
   const layout = trialLayout(wish);
   if (!layout.ok) return layout;
   const { patches, patchMm, list } = layout.value;
-  const power = powersOf(wish);
+  const noticing = noticingBySimulation();
+  const power = powersOf(wish, noticing);
+  progress(ownPower);
+  const candidates =
+    wish.wanted === null
+      ? null
+      : trialCandidates(wish, wish.wanted, noticing, (share) => progress(ownPower + (1 - ownPower) * share));
   return ok({
     design: {
       schema: 'stonetone/trial-design/1',
@@ -31,7 +41,7 @@ export function designTrial(wish: TrialWish): Result<DesignedTrial> {
       patchMm,
       patches,
       power,
-      cheapest: wish.wanted === null ? null : cheapestFor(wish, wish.wanted),
+      candidates,
       warnings: warningsOf(wish, power),
       audit: auditLayout(wish, layout.value),
     },
@@ -39,46 +49,12 @@ export function designTrial(wish: TrialWish): Result<DesignedTrial> {
   });
 }
 
-function powersOf(wish: TrialWish): TrialPower[] {
-  const own = wish.scatter ? [trialPower(wish, 'this room', wish.scatter)] : [];
+function powersOf(wish: TrialWish, noticing: Noticing): TrialPower[] {
+  const own = wish.scatter ? [trialPower(wish, 'this room', wish.scatter, noticing)] : [];
   return [
     ...own,
-    ...(['low', 'middle', 'high'] as const).map((of) => trialPower(wish, of, usualScatter[of])),
+    ...(['low', 'middle', 'high'] as const).map((of) => trialPower(wish, of, usualScatter[of], noticing)),
   ];
-}
-
-/** Stones cost a day each, strips an etch, patches a minute: the fewest stones first, then strips, then patches. */
-function cheapestFor(wish: TrialWish, wanted: number): CheapestTrial | 'none' {
-  const strips = wish.whole && (wish.layout ?? 'split-plot') === 'split-plot' ? most.stripRepeats : 1;
-  // Whole stones are shared out evenly among what is given to whole stones.
-  const step = wish.perStone?.levels.length ?? 1;
-  for (let stones = step; stones <= most.stones; stones += step)
-    for (let stripRepeats = 1; stripRepeats <= strips; stripRepeats++)
-      for (let patchRepeats = 1; patchRepeats <= most.patchRepeats; patchRepeats++) {
-        const size = { ...wish, stones, stripRepeats, patchRepeats };
-        if (!fitsOnStone({ ...size, patchMm: null }) || !notices(size, wanted)) continue;
-        const { across, down, perBlock } = stoneShape(size);
-        return { stones, stripRepeats, patchRepeats, patches: stones * across * down * perBlock };
-      }
-  return 'none';
-}
-
-/** Two levels, scatter known: 1.96 standard errors for the claim and 0.84 for 8 times in 10. Less is never noticed. */
-const leastErrors = 2.7;
-
-function notices(wish: TrialWish, wanted: number): boolean {
-  const errors = errorsOf(wish, wish.scatter ?? usualScatter.middle);
-  const tight = (['whole', 'sub', 'perStone'] as const).some(
-    (of) => (wish[of]?.levels.length ?? 1) > 1 && wanted < leastErrors * Math.sqrt(errors[of].variance),
-  );
-  if (tight) return false;
-  const { whole, sub, perStone } = trialPower(wish, 'middle', wish.scatter ?? usualScatter.middle);
-  const asked = [
-    ...(wish.whole ? [whole] : []),
-    ...(wish.sub.levels.length > 1 ? [sub] : []),
-    ...(wish.perStone ? [perStone ?? null] : []),
-  ];
-  return asked.every((smallest) => smallest !== null && smallest <= wanted);
 }
 
 function warningsOf(wish: TrialWish, power: readonly TrialPower[]): string[] {

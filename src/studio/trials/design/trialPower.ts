@@ -21,19 +21,73 @@ export const usualScatter: Readonly<Record<'low' | 'middle' | 'high', TrialScatt
 };
 
 /** How often a difference is to be noticed. */
-const wantedShare = 0.8;
+export const wantedShare = 0.8;
 const draws = 4000;
 /** The same draws for every size, so that designs are compared without the luck of the draw. */
 const seed = 20_260_301;
 
-/**
- * The smallest difference of two levels that a trial would notice 8 times in 10, by simulation of the test that
- * `analyseTrial` makes, to about 2 %. Intervals are those of the whole family of differences.
- */
-export function trialPower(size: Size, of: TrialPower['of'], scatter: TrialScatter): TrialPower {
+/** What is noticed how often, by simulation; what was drawn or solved once is kept for the sizes that come after. */
+export interface Noticing {
+  /** The smallest difference noticed 8 times in 10; null without a replicate. */
+  readonly smallest: (
+    levels: readonly string[],
+    control: string | null,
+    error: StratumError,
+  ) => number | null;
+  /** How often a difference is noticed, 0..1; 0 without a replicate. */
+  readonly chance: (
+    levels: readonly string[],
+    control: string | null,
+    error: StratumError,
+    difference: number,
+  ) => number;
+}
+
+interface Drawn {
+  readonly score: number;
+  readonly scale: number;
+}
+
+/** By simulation of the test that `analyseTrial` makes, to about 2 %. Intervals are those of the whole family of differences. */
+export function noticingBySimulation(): Noticing {
+  const drawsOf = kept(drawnFor);
+  const bounds = kept((key: string) => {
+    const [count, controlled, df] = JSON.parse(key) as [number, boolean, number];
+    return boundOf(count, controlled, df);
+  });
+  // Of this many standard errors, how often is it noticed?
+  const shareOf = (
+    levels: readonly string[],
+    control: string | null,
+    df: number,
+  ): ((errors: number) => number) => {
+    const controlled = control !== null && levels.includes(control);
+    const bound = bounds(JSON.stringify([levels.length, controlled, df]));
+    const drawn = drawsOf(df);
+    return (errors) => {
+      let noticed = 0;
+      for (const { score, scale } of drawn) if (Math.abs(errors + score) > bound * scale) noticed++;
+      return noticed / draws;
+    };
+  };
+  return {
+    smallest: (levels, control, { df, variance }) =>
+      df < 1 ? null : passingBound(shareOf(levels, control, df), wantedShare) * Math.sqrt(variance),
+    chance: (levels, control, { df, variance }, difference) =>
+      df < 1 ? 0 : shareOf(levels, control, df)(difference / Math.sqrt(variance)),
+  };
+}
+
+/** The smallest difference of two levels that a trial would notice 8 times in 10. */
+export function trialPower(
+  size: Size,
+  of: TrialPower['of'],
+  scatter: TrialScatter,
+  noticing = noticingBySimulation(),
+): TrialPower {
   const { whole, sub, perStone } = errorsOf(size, scatter);
-  const noticedOf = (factor: TrialFactor | null | undefined, { df, variance }: StratumError) =>
-    factor && factor.levels.length > 1 ? smallest(factor.levels, size.control, df, variance) : null;
+  const noticedOf = (factor: TrialFactor | null | undefined, error: StratumError) =>
+    factor && factor.levels.length > 1 ? noticing.smallest(factor.levels, size.control, error) : null;
   return {
     of,
     scatter,
@@ -43,16 +97,9 @@ export function trialPower(size: Size, of: TrialPower['of'], scatter: TrialScatt
   };
 }
 
-function smallest(
-  levels: readonly string[],
-  control: string | null,
-  df: number,
-  variance: number,
-): number | null {
-  if (df < 1) return null;
-  const bound = boundOf(levels, control, df);
+function drawnFor(df: number): Drawn[] {
   const random = seededRandom(seed);
-  const drawn = Array.from({ length: draws }, () => {
+  return Array.from({ length: draws }, () => {
     const score = normalDraw(random);
     let squares = 0;
     // Beyond this many the mean of squares hardly differs from 1, and drawing more takes time.
@@ -60,16 +107,23 @@ function smallest(
     for (let k = 0; k < terms; k++) squares += normalDraw(random) ** 2;
     return { score, scale: Math.sqrt(squares / terms) };
   });
-  const noticed = (difference: number) =>
-    drawn.filter(({ score, scale }) => Math.abs(difference + score) > bound * scale).length / draws;
-  return passingBound(noticed, wantedShare) * Math.sqrt(variance);
+}
+
+function kept<Key, Value>(work: (key: Key) => Value): (key: Key) => Value {
+  const found = new Map<Key, Value>();
+  return (key) => {
+    const known = found.get(key);
+    if (known !== undefined) return known;
+    const value = work(key);
+    found.set(key, value);
+    return value;
+  };
 }
 
 /** How many standard errors a difference must reach, as `analyseTrial` asks. */
-function boundOf(levels: readonly string[], control: string | null, df: number): number {
-  const count = levels.length;
+function boundOf(count: number, controlled: boolean, df: number): number {
   if (count === 2) return studentQuantile(0.975, df);
-  if (control !== null && levels.includes(control)) {
+  if (controlled) {
     const ties = Array.from({ length: count - 1 }, () => Math.SQRT1_2);
     return passingBound((score) => allWithinOfControl(score, ties, df), 0.95);
   }

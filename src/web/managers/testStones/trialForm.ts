@@ -1,4 +1,4 @@
-import type { CheapestTrial, TrialFactor, TrialWish } from '../../../records/trialDesign.ts';
+import type { CheapestTrial, TrialBlocks, TrialFactor, TrialWish } from '../../../records/trialDesign.ts';
 
 /** To what a treatment is given at once: easy, hard and hardest to vary. */
 export type Reach = 'patch' | 'strip' | 'stone';
@@ -25,6 +25,8 @@ export interface TypedTrial {
   readonly stripRepeats: number;
   /** How patches lie where nothing is given to whole strips. */
   readonly lay: 'blocked' | 'row-column';
+  /** How a stone is parted into blocks. */
+  readonly blocks: TrialBlocks;
   /** Coverage. */
   readonly wanted: number | null;
   readonly cameraPixels: number | null;
@@ -46,6 +48,7 @@ export function startingTrial(seed: number): TypedTrial {
     patchRepeats: 1,
     stripRepeats: 1,
     lay: 'blocked',
+    blocks: 'head-tail',
     wanted: null,
     cameraPixels: null,
     seed,
@@ -110,7 +113,7 @@ export function wishOf(typed: TypedTrial): TrialWish | null {
     whole: strip ?? beside ?? null,
     sub: sub!,
     layout: strip ? 'split-plot' : typed.lay,
-    blocks: 'head-tail',
+    blocks: typed.blocks,
     perStone: perStone ?? null,
     cameraPixels: typed.cameraPixels,
     patchRepeats: typed.patchRepeats,
@@ -126,10 +129,26 @@ export function wishOf(typed: TypedTrial): TrialWish | null {
   };
 }
 
-/** The test in the size of the cheapest that would do. */
+/** The test in the layout and size of one that would do: what lies in strips, or on patches of its own, lies as that has it. */
 export function sizedAs(typed: TypedTrial, cheapest: CheapestTrial): TypedTrial {
-  const { stones, stripRepeats, patchRepeats } = cheapest;
-  return { ...typed, stones, stripRepeats, patchRepeats };
+  const { layout, blocks, stones, stripRepeats, patchRepeats } = cheapest;
+  const inStrips = layout === 'split-plot';
+  const from: Reach = inStrips ? 'patch' : 'strip';
+  const moved = typed.treatments.findLast(({ reach }) => reach === from);
+  // In strips already, or one treatment alone.
+  const stays =
+    inStrips && (hasStrips(typed) || typed.treatments.filter((one) => one.reach === 'patch').length < 2);
+  return {
+    ...typed,
+    treatments: typed.treatments.map((one) =>
+      one === moved && !stays ? { ...one, reach: inStrips ? 'strip' : 'patch' } : one,
+    ),
+    lay: inStrips ? typed.lay : layout,
+    blocks: blocks ?? typed.blocks,
+    stones,
+    stripRepeats,
+    patchRepeats,
+  };
 }
 
 function factorOf(typed: TypedTreatment): TrialFactor {

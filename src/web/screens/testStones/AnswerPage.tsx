@@ -1,4 +1,5 @@
-import { useQuery } from '@tanstack/react-query';
+import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { useState } from 'react';
 import type { TestStoneAnswer, TreatmentHold } from '../../../records/testStoneAnswer.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import {
@@ -8,12 +9,14 @@ import {
   testStoneAnswerKey,
   testStoneReadingKey,
 } from '../../client/testStones.ts';
-import { ButtonFile, ButtonLink } from '../../parts/Button.tsx';
+import { workId } from '../../client/waitedWork.ts';
+import { Button, ButtonFile, ButtonLink } from '../../parts/Button.tsx';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { PatchPicture } from '../../parts/PatchPicture.tsx';
+import { WaitedWork } from '../../parts/WaitedWork.tsx';
 import { AnswerPlots } from './AnswerPlots.tsx';
 import { PrintPicture, shownFinding } from './FindingPicture.tsx';
 import { PushedTable } from './PushedTable.tsx';
@@ -33,17 +36,46 @@ export function AnswerPage({ stone }: TestStonePageParts) {
     queryKey: testStoneReadingKey(stone.id),
     queryFn: () => readTestStone(stone.id),
   });
+  const queries = useQueryClient();
+  const [work] = useState(workId);
+  const [cancelled, setCancelled] = useState(false);
   const asked = useQuery({
     queryKey: testStoneAnswerKey(stone.id),
-    queryFn: () => readTestStoneAnswer(stone.id),
+    queryFn: ({ signal }) => readTestStoneAnswer(stone.id, work, signal),
+    enabled: !cancelled,
   });
+  const cancel = () => {
+    setCancelled(true);
+    void queries.cancelQueries({ queryKey: testStoneAnswerKey(stone.id) });
+  };
   if (asked.error)
     return (
       <div className="list-foot">
         <FailureNotice failure={shownFailure(asked.error)} />
       </div>
     );
-  if (!asked.data || !reading.data) return <p className="unseen">Opening …</p>;
+  if (cancelled && !asked.data)
+    return (
+      <>
+        <PageHead stamp={stone.name} headline="No answer yet" />
+        <EmptyPage
+          title="The answer was not worked out"
+          act={
+            <Button kind="act" onClick={() => setCancelled(false)}>
+              Work it out
+            </Button>
+          }
+        >
+          <p>You ended it on the way. Nothing is lost: the findings stand as they were read.</p>
+        </EmptyPage>
+      </>
+    );
+  if (!asked.data || !reading.data)
+    return (
+      <div className="list-foot">
+        <WaitedWork id={work} words="The answer is being worked out." onCancel={cancel} />
+      </div>
+    );
   const { findings, judgedBy } = reading.data;
   if (findings.length === 0)
     return (

@@ -7,6 +7,7 @@ import type { TestStone } from '../../../records/testStone.ts';
 import type { CheapestTrial, TrialDesign } from '../../../records/trialDesign.ts';
 import { testStoneKey, testStonesKey } from '../../client/testStones.ts';
 import { designTest, enterTestStones } from '../../client/trialDesigns.ts';
+import { workId } from '../../client/waitedWork.ts';
 import {
   controlsOf,
   hasStrips,
@@ -22,6 +23,7 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { WaitedWork } from '../../parts/WaitedWork.tsx';
 import { useSaving } from '../useSaving.ts';
 import { PlannedTest } from './PlannedTest.tsx';
 import { TestSizeFields } from './TestSizeFields.tsx';
@@ -51,11 +53,17 @@ export default function PlanTest() {
     entering.forget();
   };
   const change = (changes: Partial<TypedTrial>) => put({ ...typed, ...changes });
+  const [work] = useState(workId);
+  const ending = useRef(new AbortController());
   const layOut = async (next: TypedTrial) => {
     const asked = wishOf(next);
     if (!asked) return;
-    const laid = await laying.send(() => designTest(asked));
-    if (latest.current === next) setDesign(laid);
+    ending.current = new AbortController();
+    const { signal } = ending.current;
+    const laid = await laying.send(() => designTest(asked, work, signal));
+    // What was ended is no trouble.
+    if (signal.aborted) laying.forget();
+    else if (latest.current === next) setDesign(laid);
   };
   const lay = (event: FormEvent) => {
     event.preventDefault();
@@ -124,12 +132,19 @@ export default function PlanTest() {
             onEnter={() => void enter()}
           />
         ) : (
-          <div className="plan-nothing" role="status">
-            <p className="soft">
-              {laying.pending
-                ? 'It is drawn by lot, and tried at low, middle and high scatter: a few seconds.'
-                : 'The layout, what it could notice and what it could not tell apart come here once you lay it out.'}
-            </p>
+          <div className="plan-nothing">
+            {laying.pending ? (
+              <WaitedWork
+                id={work}
+                words="It is drawn by lot, and tried at low, middle and high scatter: a few seconds."
+                onCancel={() => ending.current.abort()}
+              />
+            ) : (
+              <p className="soft">
+                The layout, what it could notice and what it could not tell apart come here once you lay it
+                out.
+              </p>
+            )}
           </div>
         )}
       </div>

@@ -1,16 +1,11 @@
 import type { CheapestTrial, TrialDesign, TrialPower } from '../../../records/trialDesign.ts';
-import { Button } from '../../parts/Button.tsx';
+import { RoomScatterWords } from './RoomScatterWords.tsx';
+import { scatterNames } from './scatterNames.ts';
+import { TestCandidates } from './TestCandidates.tsx';
 
-const scatters = {
-  low: 'low',
-  middle: 'middling',
-  high: 'high',
-  'this room': 'this room’s own',
-} as const satisfies Record<TrialPower['of'], string>;
-
-/** What a test could notice, by how much stones scatter; and the cheapest that would do. */
+/** What a test could notice, by how much stones scatter; and the cheapest of every layout that would do. */
 export function TestPower({
-  design: { wish, power, cheapest },
+  design: { wish, power, candidates, room },
   onSize,
 }: {
   design: TrialDesign;
@@ -41,7 +36,7 @@ export function TestPower({
         <tbody>
           {power.map((row) => (
             <tr key={row.of}>
-              <th scope="row">{scatters[row.of]}</th>
+              <th scope="row">{scatterNames[row.of]}</th>
               {treatments.map(({ name, of }) => (
                 <td key={name}>{noticedWords(of(row))}</td>
               ))}
@@ -50,17 +45,12 @@ export function TestPower({
         </tbody>
       </table>
       <p className="soft">
-        By simulation. How much stones, strips and patches scatter is from memory. Two replicates are usually
-        few; prints of one stone are no replicates.
+        By simulation; low, middling and high scatter are from memory. Two replicates are usually few; prints
+        of one stone are no replicates.
       </p>
-      {cheapest === 'none' && <p>No test of up to 8 stones would notice a difference of {wish.wanted}.</p>}
-      {cheapest !== null && cheapest !== 'none' && (
-        <>
-          <p>
-            The cheapest that notices {wish.wanted} at middling scatter: <b>{cheapestWords(cheapest)}</b>.
-          </p>
-          {!sameSize(wish, cheapest) && <Button onClick={() => onSize(cheapest)}>Plan it so</Button>}
-        </>
+      {room && <RoomScatterWords room={room} />}
+      {candidates !== null && wish.wanted !== null && (
+        <TestCandidates wish={wish} wanted={wish.wanted} candidates={candidates} onSize={onSize} />
       )}
     </section>
   );
@@ -69,17 +59,4 @@ export function TestPower({
 function noticedWords(smallest: number | null): string {
   if (smallest === null) return 'nothing: no replicate';
   return smallest >= 1 ? 'nothing short of all' : smallest.toFixed(2);
-}
-
-function cheapestWords({ stones, stripRepeats, patchRepeats, patches }: CheapestTrial): string {
-  const parts = [
-    stones === 1 ? 'one stone' : `${stones} stones`,
-    ...(stripRepeats > 1 ? [`${stripRepeats} strips alike`] : []),
-    patchRepeats === 1 ? 'no patch repeated' : `${patchRepeats} patches alike`,
-  ];
-  return `${parts.join(', ')}, ${patches} patches in all`;
-}
-
-function sameSize(size: Omit<CheapestTrial, 'patches'>, other: CheapestTrial): boolean {
-  return (['stones', 'stripRepeats', 'patchRepeats'] as const).every((field) => size[field] === other[field]);
 }

@@ -1,0 +1,25 @@
+import './WaitedWork.css';
+import { skipToken, useQuery } from '@tanstack/react-query';
+import { workShareKey } from '../client/waitedWork.ts';
+import { Button } from './Button.tsx';
+
+/** A piece of work that is waited for: how far it is, and a way to end it. */
+export function WaitedWork({
+  id,
+  words,
+  onCancel,
+}: {
+  /** The id that the work was asked for by. */
+  id: string;
+  words: string;
+  onCancel: () => void;
+}) {
+  const { data: share } = useQuery<number>({ queryKey: workShareKey(id), queryFn: skipToken, gcTime: 0 });
+  return (
+    <div className="waited-work" role="status">
+      <p>{words}</p>
+      <progress aria-label={words} max={1} value={share} />
+      <Button onClick={onCancel}>Cancel</Button>
+    </div>
+  );
+}
