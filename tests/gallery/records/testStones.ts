@@ -3,7 +3,7 @@ import type { TestStoneFindings } from '../../../src/records/testStoneAnswer.ts'
 import { answerTestStone } from '../../../src/studio/trials/answer/answerTestStone.ts';
 import {
   etchAndMedium,
-  foundPatch,
+  foundByHand,
   inventedTrial,
 } from '../../../src/studio/trials/answer/trials.testing.ts';
 
@@ -15,46 +15,19 @@ const byHand: TestStoneFindings = {
   sizeMm: [150, 160],
   factors: etchAndMedium,
   prints: 2,
-  findings: [
-    foundPatch(
-      { row: 0, column: 0, strip: '1' },
-      { etch: 'gum', medium: 'crayon #4' },
-      { hold: 'held', printed: 0.5 },
-    ),
-    foundPatch(
-      { row: 0, column: 1, strip: '1' },
-      { etch: 'gum', medium: 'thin wash' },
-      { hold: 'lost', printed: 0.05 },
-    ),
-    foundPatch(
-      { row: 0, column: 2, strip: '1' },
-      { etch: 'gum', medium: 'graphite' },
-      { hold: null, printed: null },
-    ),
-    foundPatch(
-      { row: 1, column: 0, strip: '2' },
-      { etch: 'tannic', medium: 'crayon #1' },
-      { hold: 'held', printed: 0.52 },
-    ),
-    foundPatch(
-      { row: 1, column: 1, strip: '2' },
-      { etch: 'tannic', medium: 'solid' },
-      { hold: 'filled', printed: 0.97 },
-    ),
-    foundPatch(
-      { row: 1, column: 2, strip: '2' },
-      { etch: 'tannic', medium: 'waxy pencil' },
-      { hold: 'weak', printed: 0.3 },
-    ),
-    {
-      ...foundPatch(
-        { row: 2, column: 0, strip: '2' },
-        { etch: 'tannic', medium: 'pencil' },
-        { hold: null, printed: 0 },
-      ),
-      intention: 'guide',
-    },
-  ],
+  findings: foundByHand(
+    [
+      ['crayon #4', 'held', 0.5],
+      ['thin wash', 'lost', 0.05],
+      ['graphite', null, null],
+    ],
+    [
+      ['crayon #1', 'held', 0.52],
+      ['solid', 'filled', 0.97],
+      ['waxy pencil', 'weak', 0.3],
+    ],
+    'pencil',
+  ),
 };
 
 /** Six stones laid out by lot. */
