@@ -25,9 +25,15 @@ describeInBrowser('lights, middles and darks drawn by hand', (pages) => {
     await page.getByRole('button', { name: 'Put back' }).click();
     await mine.click();
     await page.getByRole('group', { name: 'It stands for' }).getByText('lights').click();
-    await page.getByRole('button', { name: /^L\d drawn by hand/ }).waitFor();
+    const given = page.getByRole('button', { name: /^L\d drawn by hand/ });
+    await given.waitFor();
+    await page.reload();
+    await page.getByText('What was unsaved at the last visit is here again.').waitFor();
+    await given.waitFor();
     await page.getByRole('button', { name: 'Save the areas' }).click();
     await page.getByRole('heading', { name: 'No pull has been entered yet' }).waitFor();
+    await page.goto(new URL(`/works/${work.id}/proofs/areas`, page.url()).href);
+    await page.getByText(/As saved\.$/).waitFor();
     const { areas } = await settings(work.id);
     expect(areas.lights.polygonsMm.at(-1)).toHaveLength(3);
     expect(areas.lights.zones).toEqual(['sky']);
