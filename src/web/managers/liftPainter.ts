@@ -1,7 +1,6 @@
 import { hatchTiles } from '../../paper/charts/hatching.ts';
 import type { Point } from '../../science/geometry/point.ts';
 import { hatchScale, type MapKind, mapInk, mapKinds } from '../look/mapInk.ts';
-import { say } from '../words/say.ts';
 import { type LinkedView, type PlaceMm, toScreenPx } from './linkedView.ts';
 import { castShadow, clipTo, rollEdge } from './rolledSheet.ts';
 import { type Lift, liftedSheet } from './sheetLift.ts';
@@ -180,8 +179,8 @@ function outlineZones(context: CanvasRenderingContext2D, scene: LiftScene, view:
   context.save();
   context.lineJoin = 'round';
   for (const [colour, width] of [
-    [say('rgba(251, 249, 243, 0.75)'), 2.5],
-    [say('rgba(26, 23, 20, 0.8)'), 0.9],
+    ['rgba(251, 249, 243, 0.75)', 2.5],
+    ['rgba(26, 23, 20, 0.8)', 0.9],
   ] as const) {
     context.strokeStyle = colour;
     context.lineWidth = width;
@@ -191,7 +190,7 @@ function outlineZones(context: CanvasRenderingContext2D, scene: LiftScene, view:
     }
   }
   const letterPx = Math.min(Math.max(8.5 * view.pxPerMm, 10), 15);
-  context.font = say('700 {letterPx}px "Archivo Variable", sans-serif', { letterPx });
+  context.font = `700 ${letterPx}px "Archivo Variable", sans-serif`;
   context.textAlign = 'center';
   for (const { id, letter, polygonMm } of scene.zones) {
     // The picked zone has a letter of its own, larger.
@@ -227,7 +226,7 @@ function outlinePicked(context: CanvasRenderingContext2D, scene: LiftScene, view
   context.lineWidth = 3;
   context.stroke();
   const [x, y] = toScreenPx(view, topLeftOf(zone.polygonMm));
-  context.font = say('750 26px "Archivo Variable", sans-serif');
+  context.font = '750 26px "Archivo Variable", sans-serif';
   const width = context.measureText(zone.letter).width + 20;
   context.fillStyle = '#7a3e12';
   context.fillRect(x - 2, y - 36, width, 36);

@@ -27,7 +27,7 @@ export function readListFile<T>(
   if (!Array.isArray(list))
     return fail({
       message: say('This file holds no list.'),
-      remedy: say("It should be a list: ['{' {fields} '}', …].", { fields: fields.join(', ') }),
+      remedy: say("It should be a list of '{' {fields} '}'.", { fields: fields.join(', ') }),
     });
   const at = list.findIndex(
     (item) => typeof item !== 'object' || item === null || fields.some((field) => !(field in item)),

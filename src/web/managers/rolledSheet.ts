@@ -1,5 +1,4 @@
 import type { Point } from '../../science/geometry/point.ts';
-import { say } from '../words/say.ts';
 import { type LinkedView, toScreenPx } from './linkedView.ts';
 import type { LiftedSheet } from './sheetLift.ts';
 
@@ -20,8 +19,8 @@ export function castShadow(context: CanvasRenderingContext2D, sheet: LiftedSheet
   const length = Math.hypot(bottomX - topX, bottom - top) || 1;
   const across: Point = [(bottom - top) / length, (topX - bottomX) / length];
   const shade = context.createLinearGradient(topX, top, topX - across[0] * reach, top - across[1] * reach);
-  shade.addColorStop(0, say('rgba(20, 14, 8, 0.55)'));
-  shade.addColorStop(1, say('rgba(20, 14, 8, 0)'));
+  shade.addColorStop(0, 'rgba(20, 14, 8, 0.55)');
+  shade.addColorStop(1, 'rgba(20, 14, 8, 0)');
   context.fillStyle = shade;
   context.beginPath();
   context.moveTo(topX + 2, top);
@@ -46,8 +45,8 @@ export function rollEdge(
   context.save();
   // A soft shade on the sheet behind the roll.
   const behind = context.createLinearGradient(topX + roll, 0, topX + roll * 1.9, 0);
-  behind.addColorStop(0, say('rgba(20, 14, 8, 0.28)'));
-  behind.addColorStop(1, say('rgba(20, 14, 8, 0)'));
+  behind.addColorStop(0, 'rgba(20, 14, 8, 0.28)');
+  behind.addColorStop(1, 'rgba(20, 14, 8, 0)');
   context.save();
   clipTo(context, sheet.lyingPx);
   context.transform(1, 0, (bottomX - topX) / span, 1, (-(bottomX - topX) / span) * top, 0);

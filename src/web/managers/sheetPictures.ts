@@ -1,5 +1,4 @@
 import type { Point } from '../../science/geometry/point.ts';
-import { say } from '../words/say.ts';
 import type { GroundedPicture } from './liftPainter.ts';
 
 /** Loads a picture whole; rejects when it cannot be had. */
@@ -101,5 +100,5 @@ function rimColour(canvas: HTMLCanvasElement): string {
       }
   rim.sort((a, b) => a[0] + a[1] + a[2] - (b[0] + b[1] + b[2]));
   const [r, g, b] = rim[Math.floor(rim.length * 0.75)]!;
-  return say('rgb({r}, {g}, {b})', { r, g, b });
+  return `rgb(${r}, ${g}, ${b})`;
 }

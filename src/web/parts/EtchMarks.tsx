@@ -7,7 +7,6 @@ import { signedArea } from '../../science/geometry/polygon.ts';
 import { roomAt } from '../../science/geometry/roomiestPoint.ts';
 import { letterPlace } from '../managers/letterPlace.ts';
 import { type LinkedView, toScreenPx } from '../managers/linkedView.ts';
-import { say } from '../words/say.ts';
 
 /** Screen px for one printed mm of hatching, with the whole stone in sight. */
 const hatchPx = 3;
@@ -105,8 +104,8 @@ function areaSvg({ strength, rings }: MapArea, unit: number, within: Box): strin
   const path = rings.map((ring) => `M${ring.map((place) => place.join(' ')).join('L')}Z`).join('');
   const hatching = strength === null ? '' : hatchedPlaceSvg(strength, rings, ink, unit, within);
   const outline = strength === null ? 'class="no-rule"' : '';
-  return say(
-    '\'<\'path d="{path}" class="etch-place" fill-rule="evenodd"/>{hatching}\'<\'path d="{path}" {outline} fill="none" stroke="{ink}" stroke-width="{unit}"/>',
-    { path, hatching, outline, ink, unit: 0.5 * unit },
+  return (
+    `<path d="${path}" class="etch-place" fill-rule="evenodd"/>${hatching}` +
+    `<path d="${path}" ${outline} fill="none" stroke="${ink}" stroke-width="${0.5 * unit}"/>`
   );
 }

@@ -1,15 +1,20 @@
 import type { CSSProperties } from 'react';
-import { say } from '../words/say.ts';
 
 /** Faces of stones, by the word that stands first in the trade's name for the colour; paler ones are softer stones. */
 const faces: readonly (readonly [word: string, face: string])[] = [
   ['yellow', '#d9c9a0'],
-  [say('light grey'), '#c6c3b8'],
-  [say('pale grey'), '#c6c3b8'],
-  [say('dark grey'), '#9c9a94'],
+  ['light grey', '#c6c3b8'],
+  ['pale grey', '#c6c3b8'],
+  ['dark grey', '#9c9a94'],
   ['blue', '#a3a9ab'],
   ['grey', '#b4b2aa'],
   ['gray', '#b4b2aa'],
+  ['gelb', '#d9c9a0'],
+  ['hellgrau', '#c6c3b8'],
+  ['blassgrau', '#c6c3b8'],
+  ['dunkelgrau', '#9c9a94'],
+  ['blau', '#a3a9ab'],
+  ['grau', '#b4b2aa'],
 ];
 
 /**
@@ -21,7 +26,7 @@ export function stoneTint(colour: string): CSSProperties {
   if (!face) return {};
   return {
     '--stone': face,
-    '--stone-top': say('color-mix(in srgb, {face}, #fff 34%)', { face }),
-    '--stone-side': say('color-mix(in srgb, {face}, #1a1714 26%)', { face }),
+    '--stone-top': `color-mix(in srgb, ${face}, #fff 34%)`,
+    '--stone-side': `color-mix(in srgb, ${face}, #1a1714 26%)`,
   } as CSSProperties;
 }

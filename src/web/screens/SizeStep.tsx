@@ -217,8 +217,7 @@ export function SizeStep() {
 function shapeTrouble(sizeAspect: number, markAspect: number): string | null {
   const ratio = sizeAspect / markAspect;
   if (ratio > 0.75 && ratio < 1.34) return null;
-  return say(
-    '{ratio, plural, one {The marks enclose something wider than this size.} other {The marks enclose something taller than this size.}}',
-    { ratio },
-  );
+  return ratio > 1
+    ? say('The marks enclose something taller than this size.')
+    : say('The marks enclose something wider than this size.');
 }
