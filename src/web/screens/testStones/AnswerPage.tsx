@@ -146,9 +146,12 @@ export function AnswerPage({ stone }: TestStonePageParts) {
   );
 }
 
-function headlineOf({ holds, audit }: TestStoneAnswer): string {
+function headlineOf({ holds, audit, contrasts }: TestStoneAnswer): string {
   const told = holds.filter(({ verdict }) => verdict !== 'open').length;
   if (told > 0) return `${told} of ${holds.length} treatments can be told`;
+  const toned = contrasts.filter(({ low, high }) => low > 0 || high < 0).length;
+  if (toned === 1) return 'One difference of tone is sure; what holds is open';
+  if (toned > 1) return `${toned} differences of tone are sure; what holds is open`;
   return audit.some(({ weight }) => weight === 'no-cause')
     ? 'No cause can be assigned yet'
     : 'Nothing is certain yet';

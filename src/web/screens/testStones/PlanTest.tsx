@@ -121,6 +121,13 @@ export default function PlanTest() {
           <Button kind={design ? 'plain' : 'act'} type="submit" disabled={laying.pending}>
             {laying.pending ? 'Drawing lots and weighing it …' : design ? 'Lay it out again' : 'Lay it out'}
           </Button>
+          {laying.pending && (
+            <WaitedWork
+              id={work}
+              words="It is drawn by lot, and tried at low, middle and high scatter: a few seconds."
+              onCancel={() => ending.current.abort()}
+            />
+          )}
         </form>
         {design && wish ? (
           <PlannedTest
@@ -133,13 +140,7 @@ export default function PlanTest() {
           />
         ) : (
           <div className="plan-nothing">
-            {laying.pending ? (
-              <WaitedWork
-                id={work}
-                words="It is drawn by lot, and tried at low, middle and high scatter: a few seconds."
-                onCancel={() => ending.current.abort()}
-              />
-            ) : (
+            {!laying.pending && (
               <p className="soft">
                 The layout, what it could notice and what it could not tell apart come here once you lay it
                 out.
