@@ -30,6 +30,8 @@ const doors = {
   'tar-stream': 'src/store/backup/archive.ts',
   'polygon-clipping': 'src/science/geometry/polygonArea.ts',
   'ml-matrix': 'src/science/algebra/denseMatrices.ts',
+  idb: 'src/web/managers/held/heldDatabase.ts',
+  '@noble/hashes': 'src/web/client/fileHash.ts',
   'fft.js': 'src/imaging/matching/spectrum.ts',
 };
 

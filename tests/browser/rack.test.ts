@@ -133,13 +133,13 @@ describeInBrowser('leaving now', (pages) => {
     await page.close();
     await next.route('**/api/runs/*/events', (route) => route.abort());
     await next.goto(`${inject('address')}/`);
-    await next.getByText('1 logged here is not sent yet.').waitFor();
+    await next.getByText('1 thing logged here is not sent yet.').waitFor();
     await expectSoundScreen(next, 'a rack that holds something unsent');
     await next.unroute('**/api/runs/*/events');
     await expect.poll(() => keptKinds(id), { timeout: 10_000 }).toEqual(['stage-started', 'gummed']);
     const line = next.getByRole('listitem').filter({ hasText: 'S-75' }).first();
     await line.getByText('gummed', { exact: true }).waitFor();
-    await next.getByText('1 logged here is not sent yet.').waitFor({ state: 'detached' });
+    await next.getByText('1 thing logged here is not sent yet.').waitFor({ state: 'detached' });
   });
 
   it('says so where nothing is in hand', async () => {

@@ -1,7 +1,8 @@
 import type { PhotographEntry } from '../../records/comparisonEntry.ts';
 import type { Corners } from '../../science/geometry/point.ts';
 import { ask } from './ask.ts';
-import { FailedRequest, failureFromBody } from './shownFailure.ts';
+import { addInPieces } from './photographPieces.ts';
+import { sendBody } from './sendBody.ts';
 
 /** What the server makes out of a photograph by itself. `corners` clockwise from top left as one looks at the photograph. */
 interface CornersFound {
@@ -11,25 +12,25 @@ interface CornersFound {
   readonly kind: string;
 }
 
+/** Photographs larger than this are sent in pieces, bytes: what breaks off is gone on with. */
+const inPiecesFrom = 2e6;
+
 /**
- * Copies a photograph to the server. `onShare` hears the share sent, 0..1.
- * XMLHttpRequest because fetch cannot tell how much of an upload has gone.
+ * Copies a photograph to the server; sent twice it is one. A large one goes in pieces and goes on by itself where the
+ * line breaks. `onShare` hears the share sent, 0..1.
+ *
+ * @param tries how often in a row nothing of a large one may get through before it is given up
  */
-export function addPhotograph(file: File, onShare: (share: number) => void): Promise<PhotographEntry> {
-  return new Promise((resolve, reject) => {
-    const request = new XMLHttpRequest();
-    request.open('POST', '/api/photographs');
-    request.responseType = 'json';
-    request.upload.onprogress = (event) => onShare(event.total > 0 ? event.loaded / event.total : 0);
-    request.onerror = () => reject(new TypeError('the upload did not reach the server'));
-    request.onload = () =>
-      request.status < 300
-        ? resolve(request.response as PhotographEntry)
-        : reject(new FailedRequest(failureFromBody(request.status, request.response)));
-    const form = new FormData();
-    form.append('photograph', file, file.name || 'pasted.png');
-    request.send(form);
-  });
+export function addPhotograph(
+  file: File | Blob,
+  onShare: (share: number) => void,
+  { name, tries }: { readonly name?: string; readonly tries?: number } = {},
+): Promise<PhotographEntry> {
+  const fileName = name ?? ((file instanceof File && file.name) || 'pasted.png');
+  if (file.size > inPiecesFrom) return addInPieces(file, fileName, onShare, tries);
+  const form = new FormData();
+  form.append('photograph', file, fileName);
+  return sendBody('POST', '/api/photographs', form, (gone, total) => onShare(gone / total));
 }
 
 /** What is known of a kept photograph. */

@@ -49,7 +49,7 @@ function aDesk(
       logged.set(runId, events);
       return {
         add: (event) => void events.push(event),
-        current: (): OutboxView => ({ unsent: events, state: 'unreachable', kept: true }),
+        current: (): OutboxView => ({ unsent: events, state: 'unreachable', kept: 'yes', read: true }),
         listen: () => () => {},
         drain: async () => {},
       };

@@ -43,7 +43,7 @@ export class LeavingDesk {
   readonly #listeners = new Set<() => void>();
   #view: LeavingView = {
     ticked: new Set(),
-    sending: { unsent: [], state: 'well', kept: true },
+    sending: { unsent: [], state: 'well', kept: 'yes', read: true },
     left: false,
     trouble: null,
   };
@@ -171,10 +171,12 @@ export class LeavingDesk {
   #sending(): Sending {
     const all = [...this.#outboxes.values()].map((outbox) => outbox.current());
     const states = all.map(({ state }) => state);
+    const kept = all.map((outbox) => outbox.kept);
     return {
       unsent: all.flatMap(({ unsent }) => unsent),
       state: states.includes('refused') ? 'refused' : states.includes('unreachable') ? 'unreachable' : 'well',
-      kept: all.every(({ kept }) => kept),
+      kept: kept.includes('no') ? 'no' : kept.includes('not yet') ? 'not yet' : 'yes',
+      read: all.every(({ read }) => read),
     };
   }
 }

@@ -1,6 +1,6 @@
 /**
  * Keeps the built screens on a phone, so that they open while the network is gone. What the room knows is never kept here:
- * nothing under /api is touched. A page comes from the server where it answers; what it needs is the same by its name.
+ * nothing under /api is touched; the bench holds its own (managers/held). A page comes from the server where it answers; what it needs is the same by its name.
  */
 const shelf = 'stonetone-screens';
 /** How long a server may think before the kept page is shown, ms. */

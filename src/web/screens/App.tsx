@@ -5,6 +5,7 @@ import { FailedRequest } from '../client/shownFailure.ts';
 import { Masthead } from '../parts/Masthead.tsx';
 import { say } from '../words/say.ts';
 import { ComparisonList } from './ComparisonList.tsx';
+import { KeepSending } from './held/KeepSending.tsx';
 import { NotFound } from './NotFound.tsx';
 import { Doorway } from './phones/Doorway.tsx';
 import { RackScreen } from './rack/RackScreen.tsx';
@@ -76,6 +77,7 @@ export function App() {
   const [atPress] = useRoute('/editions/:id/press');
   return (
     <Doorway queries={queries}>
+      <KeepSending />
       {!atBench && !atPress && <Masthead />}
       <main id="main" tabIndex={-1}>
         <Suspense fallback={<p className="unseen">{say('Opening …')}</p>}>

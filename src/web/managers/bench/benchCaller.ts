@@ -7,7 +7,9 @@ export class BenchCaller {
   /** @param words what is spoken, word for word what the screen says */
   call(words: string, senses: BenchSenses): void {
     if (senses.sound) this.#tone();
-    if (senses.buzz && 'vibrate' in navigator) navigator.vibrate(80);
+    // a page that nobody touched yet may not
+    if (senses.buzz && 'vibrate' in navigator && navigator.userActivation?.hasBeenActive !== false)
+      navigator.vibrate(80);
     if (senses.voice && 'speechSynthesis' in globalThis) {
       // what is late to be said is no longer true
       speechSynthesis.cancel();

@@ -11,17 +11,27 @@ const event = (clientId: string): UnsentEvent => ({
   device: 'phone',
 });
 
+/** A browser's storage that may be full, or slow. */
 function aShelf() {
-  const kept = new Map<string, string>();
-  return {
+  const lying: UnsentEvent[] = [];
+  const shelf = {
+    lying,
     full: false,
-    getItem: (key: string) => kept.get(key) ?? null,
-    setItem(key: string, value: string) {
-      if (this.full) throw new Error('full');
-      kept.set(key, value);
+    slow: null as Promise<void> | null,
+    async read() {
+      return [...lying];
     },
-    removeItem: (key: string) => void kept.delete(key),
+    async add(event: UnsentEvent) {
+      await shelf.slow;
+      if (shelf.full) throw new Error('full');
+      if (!lying.some(({ clientId }) => clientId === event.clientId)) lying.push(event);
+    },
+    async drop(id: string) {
+      const place = lying.findIndex(({ clientId }) => clientId === id);
+      if (place >= 0) lying.splice(place, 1);
+    },
   };
+  return shelf;
 }
 
 /** A server that may be out of reach, or whose answer gets lost. */
@@ -48,7 +58,7 @@ function aServer() {
 
 function anOutbox(shelf = aShelf(), server = aServer()) {
   const told: RunEvent[] = [];
-  const outbox = new RunOutbox<UnsentEvent, RunEvent>('run', {
+  const outbox = new RunOutbox<UnsentEvent, RunEvent>({
     shelf,
     send: server.send,
     isRefusal: (thrown) => thrown instanceof Error && thrown.message === 'refused',
@@ -68,7 +78,7 @@ describe('the outbox of a run', () => {
     await settled();
     expect(server.kept[0]?.sentAt).toBe('2026-03-04T10:00:00.000Z');
     expect(ids(told)).toEqual(['a']);
-    expect(outbox.current()).toEqual({ unsent: [], state: 'well', kept: true });
+    expect(outbox.current()).toEqual({ unsent: [], state: 'well', kept: 'yes', read: true });
   });
 
   it('keeps what the server can’t take yet over a reload, and sends it in order', async () => {
@@ -78,11 +88,14 @@ describe('the outbox of a run', () => {
     await settled();
     expect(outbox.current().state).toBe('unreachable');
     const again = anOutbox(shelf, server).outbox;
+    await settled();
     expect(ids(again.current().unsent)).toEqual(['a', 'b', 'c']);
     server.reach = true;
     await again.drain();
     expect(ids(server.kept)).toEqual(['a', 'b', 'c']);
-    expect(again.current()).toEqual({ unsent: [], state: 'well', kept: true });
+    await settled();
+    expect(again.current()).toEqual({ unsent: [], state: 'well', kept: 'yes', read: true });
+    expect(shelf.lying).toEqual([]);
   });
 
   it('asks again under the same id where the answer got lost', async () => {
@@ -111,21 +124,70 @@ describe('the outbox of a run', () => {
     outbox.add(event('a'));
     outbox.add(event('b'));
     await settled();
-    expect(outbox.current().kept).toBe(false);
+    expect(outbox.current().kept).toBe('no');
+    expect(shelf.lying).toEqual([]);
     expect(ids(outbox.current().unsent)).toEqual(['a', 'b']);
     server.reach = true;
     await outbox.drain();
     expect(ids(server.kept)).toEqual(['a', 'b']);
   });
 
+  it('writes down, in order, what storage refused, once it has room', async () => {
+    const { outbox, shelf, server } = anOutbox();
+    server.reach = false;
+    shelf.full = true;
+    for (const id of ['a', 'b']) outbox.add(event(id));
+    await settled();
+    shelf.full = false;
+    outbox.add(event('c'));
+    await settled();
+    expect(outbox.current().kept).toBe('yes');
+    expect(ids(shelf.lying)).toEqual(['a', 'b', 'c']);
+  });
+
+  it('says that it keeps a tap only once the browser has written it down, and sends it all the same', async () => {
+    const { outbox, shelf, server } = anOutbox();
+    let written = () => {};
+    shelf.slow = new Promise((resolve) => {
+      written = resolve;
+    });
+    server.reach = false;
+    outbox.add(event('a'));
+    await settled();
+    expect(outbox.current()).toMatchObject({ state: 'unreachable', kept: 'not yet' });
+    server.reach = true;
+    await outbox.drain();
+    expect(ids(server.kept)).toEqual(['a']);
+    written();
+    await settled();
+    expect(outbox.current()).toMatchObject({ unsent: [], kept: 'yes' });
+    expect(shelf.lying, 'what was sent in the meantime lies there no more').toEqual([]);
+  });
+
+  it('does not send again what a second page of this browser sent', async () => {
+    const { outbox, shelf, server } = anOutbox();
+    server.reach = false;
+    outbox.add(event('a'));
+    await settled();
+    server.reach = true;
+    await anOutbox(shelf, server).outbox.drain();
+    await settled();
+    await outbox.drain();
+    expect(outbox.current().unsent).toEqual([]);
+    expect(ids(server.kept)).toEqual(['a']);
+  });
+
   it('takes up what a second page of this browser added', async () => {
     const { outbox, shelf, server } = anOutbox();
     server.reach = false;
     outbox.add(event('a'));
+    await settled();
     const second = anOutbox(shelf, server).outbox;
     second.add(event('b'));
+    await settled();
     outbox.add(event('c'));
     await settled();
+    await outbox.drain();
     expect(ids(outbox.current().unsent)).toEqual(['a', 'b', 'c']);
   });
 

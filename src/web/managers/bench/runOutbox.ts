@@ -1,6 +1,5 @@
 import type { RunEvent, RunEventInput } from '../../../records/run.ts';
-import type { DraftShelf } from '../draftKeeper.ts';
-import { unsentKey } from './unsentRuns.ts';
+import type { TapShelf } from '../held/tapShelf.ts';
 
 /** What waits to be sent: all that is needed but the moment of sending. */
 export type UnsentEvent = Omit<RunEventInput, 'sentAt'>;
@@ -14,7 +13,7 @@ interface Sendable {
 }
 
 export interface OutboxParts<Unsent extends Sendable = UnsentEvent, Kept = RunEvent> {
-  readonly shelf: DraftShelf;
+  readonly shelf: TapShelf<Unsent>;
   /** Resolves with the event once it is kept. */
   readonly send: (event: Unsent & { readonly sentAt: string }) => Promise<Kept>;
   /** True where the server answered and said no, so that waiting alone won't mend it. */
@@ -27,25 +26,34 @@ export interface OutboxView<Unsent extends Sendable = UnsentEvent> {
   /** In the order in which they happened. */
   readonly unsent: readonly Unsent[];
   readonly state: SendingState;
-  /** False where this browser's storage is full or forbidden: what is unsent then ends with the page. */
-  readonly kept: boolean;
+  /**
+   * Whether all that is unsent would outlive the page: `not yet` while the browser still writes it down, `no` where its
+   * storage is full or forbidden.
+   */
+  readonly kept: 'yes' | 'not yet' | 'no';
+  /** False until it is known what an earlier page left here. */
+  readonly read: boolean;
 }
 
 /**
- * Holds what was logged at the bench until the server has it, in order, across reloads. One event is under way at a
- * time; an answer that got lost is asked for again under the same client id.
+ * Holds what was logged here until the server has it, in order, across reloads. One event is under way at a time; an
+ * answer that got lost is asked for again under the same client id. Sending never waits for the browser's storage.
  */
 export class RunOutbox<Unsent extends Sendable = UnsentEvent, Kept = RunEvent> {
   readonly #parts: OutboxParts<Unsent, Kept>;
-  readonly #key: string;
   readonly #listeners = new Set<() => void>();
-  #view: OutboxView<Unsent>;
+  readonly #opened: Promise<void>;
+  /** Ids that lie on the shelf, as far as this page knows. */
+  readonly #shelved = new Set<string>();
+  /** Ids that the server acknowledged to this page. */
+  readonly #sent = new Set<string>();
+  #shelving: Promise<void> = Promise.resolve();
+  #view: OutboxView<Unsent> = { unsent: [], state: 'well', kept: 'yes', read: false };
   #busy = false;
 
-  constructor(runId: string, parts: OutboxParts<Unsent, Kept>) {
+  constructor(parts: OutboxParts<Unsent, Kept>) {
     this.#parts = parts;
-    this.#key = unsentKey(runId);
-    this.#view = { unsent: this.#shelved() ?? [], state: 'well', kept: true };
+    this.#opened = this.#takeUp().then(() => this.#show({ read: true }));
   }
 
   readonly current = (): OutboxView<Unsent> => this.#view;
@@ -56,9 +64,11 @@ export class RunOutbox<Unsent extends Sendable = UnsentEvent, Kept = RunEvent> {
     return () => this.#listeners.delete(listener);
   };
 
-  /** Puts an event behind those that wait and sends what can be sent. */
+  /** Puts an event behind those that wait, has the browser write it down, and sends what can be sent. */
   add(event: Unsent): void {
-    this.#put((unsent) => [...unsent, event]);
+    const kept = this.#view.kept === 'no' ? 'no' : 'not yet';
+    this.#show({ unsent: [...this.#view.unsent, event], kept });
+    this.#shelve();
     void this.drain();
   }
 
@@ -66,47 +76,77 @@ export class RunOutbox<Unsent extends Sendable = UnsentEvent, Kept = RunEvent> {
   async drain(): Promise<void> {
     if (this.#busy) return;
     this.#busy = true;
-    while (this.#view.unsent[0] !== undefined) {
-      const event = this.#view.unsent[0];
+    await this.#opened;
+    if (this.#view.kept === 'no') this.#shelve();
+    await this.#takeUp();
+    for (let event = this.#view.unsent[0]; event !== undefined; event = this.#view.unsent[0]) {
       try {
         const kept = await this.#parts.send({ ...event, sentAt: this.#parts.now().toISOString() });
+        this.#sent.add(event.clientId);
         this.#parts.onKept(kept);
       } catch (thrown) {
         this.#busy = false;
-        this.#show({ ...this.#view, state: this.#parts.isRefusal(thrown) ? 'refused' : 'unreachable' });
+        this.#show({ state: this.#parts.isRefusal(thrown) ? 'refused' : 'unreachable' });
         return;
       }
-      this.#put((unsent) => unsent.filter(({ clientId }) => clientId !== event.clientId));
+      this.#letGo(event.clientId);
     }
     this.#busy = false;
-    if (this.#view.state !== 'well') this.#show({ ...this.#view, state: 'well' });
+    if (this.#view.state !== 'well') this.#show({ state: 'well' });
   }
 
-  /** A second page of this browser may have added to the shelf: what lies there counts. */
-  #put(change: (unsent: readonly Unsent[]) => readonly Unsent[]): void {
-    const unsent = change((this.#view.kept ? this.#shelved() : null) ?? this.#view.unsent);
-    let kept = true;
+  /** Writes down in order what is not yet: where one is refused, those behind it wait, so that order stays. */
+  #shelve(): void {
+    this.#shelving = this.#shelving.then(async () => {
+      try {
+        for (;;) {
+          const next = this.#view.unsent.find(({ clientId }) => !this.#shelved.has(clientId));
+          if (next === undefined) break;
+          await this.#parts.shelf.add(next);
+          this.#shelved.add(next.clientId);
+          // sent in the meantime: it need not lie there
+          if (this.#sent.has(next.clientId)) await this.#parts.shelf.drop(next.clientId);
+        }
+        this.#show({ kept: 'yes' });
+      } catch {
+        this.#show({ kept: 'no' });
+      }
+    });
+  }
+
+  #letGo(id: string): void {
+    const unsent = this.#view.unsent.filter(({ clientId }) => clientId !== id);
+    const stillUnkept = unsent.some(({ clientId }) => !this.#shelved.has(clientId));
+    this.#show({ unsent, kept: stillUnkept ? this.#view.kept : 'yes' });
+    // one that stays there is sent once more by a later page, and is the same one to the server
+    this.#shelving = this.#shelving.then(() => this.#parts.shelf.drop(id)).catch(() => {});
+  }
+
+  /** A second page of this browser may have added to the shelf, or sent what lay there: what lies there counts. */
+  async #takeUp(): Promise<void> {
+    let lying: readonly Unsent[];
+    // what is written down while the shelf is read is not missing from it
+    const before = new Set(this.#shelved);
     try {
-      if (unsent.length === 0) this.#parts.shelf.removeItem(this.#key);
-      else this.#parts.shelf.setItem(this.#key, JSON.stringify(unsent));
+      lying = await this.#parts.shelf.read();
     } catch {
-      kept = false;
+      return;
     }
-    this.#show({ ...this.#view, unsent, kept });
+    const there = new Set(lying.map(({ clientId }) => clientId));
+    const fresh = lying.filter(({ clientId }) => !this.#shelved.has(clientId) && !this.#sent.has(clientId));
+    const held = new Set(this.#view.unsent.map(({ clientId }) => clientId));
+    const stay = this.#view.unsent.filter(({ clientId }) => !before.has(clientId) || there.has(clientId));
+    const added = fresh.filter(({ clientId }) => !held.has(clientId));
+    for (const { clientId } of fresh) this.#shelved.add(clientId);
+    if (added.length === 0 && stay.length === this.#view.unsent.length) return;
+    // what lies there was there before what this page has not written down yet
+    const written = stay.filter(({ clientId }) => there.has(clientId));
+    const unwritten = stay.filter(({ clientId }) => !there.has(clientId));
+    this.#show({ unsent: [...written, ...added, ...unwritten] });
   }
 
-  /** null where nothing can be read. */
-  #shelved(): readonly Unsent[] | null {
-    try {
-      const kept: unknown = JSON.parse(this.#parts.shelf.getItem(this.#key) ?? '[]');
-      return Array.isArray(kept) ? (kept as Unsent[]) : null;
-    } catch {
-      return null;
-    }
-  }
-
-  #show(view: OutboxView<Unsent>): void {
-    this.#view = view;
+  #show(change: Partial<OutboxView<Unsent>>): void {
+    this.#view = { ...this.#view, ...change };
     for (const listener of this.#listeners) listener();
   }
 }

@@ -4,6 +4,7 @@ import type { KeptPlan } from '../../../records/keptPlan.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import type { BenchSenses } from '../../managers/bench/benchSenses.ts';
 import type { FreeHands } from '../../managers/bench/freeEtchView.ts';
+import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
 import { BenchMore } from './BenchMore.tsx';
 import type { PanelName } from './panelParts.ts';
 
@@ -53,7 +54,8 @@ export function BenchFoot({
   const cautions = kept?.plan.cautions ?? [];
   return (
     <div className="bench-foot">
-      <BenchMore trouble={trouble} onPanel={onPanel} />
+      <UnsentPhotographs of={(belongs) => belongs.to === 'work' && belongs.workId === work.id} />
+      <BenchMore work={work} trouble={trouble} onPanel={onPanel} />
       <div className="bench-switches">
         <button type="button" onClick={() => onPanel('who')}>
           Logged by <b>{who ?? 'not said'}</b>

@@ -1,3 +1,5 @@
+import type { WorkEntry } from '../../../records/workEntry.ts';
+import { BenchPhotograph } from './BenchPhotograph.tsx';
 import type { PanelName } from './panelParts.ts';
 
 const more: readonly (readonly [PanelName, string])[] = [
@@ -9,9 +11,11 @@ const more: readonly (readonly [PanelName, string])[] = [
 
 /** What can be called up beside what is led through now. */
 export function BenchMore({
+  work,
   trouble,
   onPanel,
 }: {
+  work: WorkEntry;
   /** Whether a trouble waits to be said what it was. */
   trouble: boolean;
   onPanel: (panel: PanelName) => void;
@@ -31,6 +35,7 @@ export function BenchMore({
           </button>
         ),
       )}
+      <BenchPhotograph work={work} />
     </div>
   );
 }

@@ -2,6 +2,7 @@ import './BenchScreen.css';
 import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { useSearch } from 'wouter';
+import { heardOrHeld } from '../../client/heardOrHeld.ts';
 import { listSecondEtches, openPlan, planKey, secondEtchesKey } from '../../client/plans.ts';
 import { openRun, runKey } from '../../client/runs.ts';
 import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
@@ -18,30 +19,35 @@ export default function BenchScreen({ id }: { id: string }) {
   const search = useSearch();
   const found = useQuery({
     queryKey: runKey(id),
-    queryFn: async () => {
-      const asked = Date.now();
-      const run = await openRun(id);
-      // the answer's time is that of the middle between asking and hearing
-      return { run, aheadMs: Date.parse(run.at) - (asked + Date.now()) / 2 };
-    },
+    queryFn: () =>
+      heldValue(`run ${id}`, async () => {
+        const asked = Date.now();
+        const run = await openRun(id);
+        // the answer's time is that of the middle between asking and hearing
+        return { run, aheadMs: Date.parse(run.at) - (asked + Date.now()) / 2 };
+      }),
     staleTime: Number.POSITIVE_INFINITY,
     refetchOnReconnect: false,
+    networkMode: 'always',
   });
   const run = found.data?.run;
   const work = useQuery({
     queryKey: workKey(run?.workId ?? ''),
-    queryFn: () => openWork(run!.workId),
+    queryFn: () => heldValue(`work ${run!.workId}`, () => openWork(run!.workId)),
+    networkMode: 'always',
     enabled: run !== undefined,
   });
   const plan = useQuery({
     queryKey: planKey(run?.workId ?? '', run?.planId ?? ''),
-    queryFn: () => openPlan(run!.workId, run!.planId!),
+    queryFn: () => heldValue(`plan ${run!.planId}`, () => openPlan(run!.workId, run!.planId!)),
+    networkMode: 'always',
     enabled: run !== undefined && run.planId !== null,
     staleTime: Number.POSITIVE_INFINITY,
   });
   const second = useQuery({
     queryKey: secondEtchesKey(run?.workId ?? ''),
-    queryFn: () => listSecondEtches(run!.workId),
+    queryFn: () => heldValue(`second-etches ${run!.workId}`, () => listSecondEtches(run!.workId)),
+    networkMode: 'always',
     enabled: run !== undefined,
   });
   const read = found.data && work.data && (found.data.run.planId === null || plan.data);
@@ -69,6 +75,11 @@ export default function BenchScreen({ id }: { id: string }) {
       etchWanted={search === firstEtchWanted}
     />
   );
+}
+
+/** What the server answers, or last answered: the bench says by its log how old that is. */
+async function heldValue<T>(key: string, ask: () => Promise<T>): Promise<T> {
+  return (await heardOrHeld(key, ask)).value;
 }
 
 function BenchWords({ headline, children }: { headline: string; children: ReactNode }) {

@@ -57,7 +57,7 @@ export function EtchLead({
         label={`${work.stone.name} from above, with its zones`}
       />
       <div className="bench-hands">
-        <BenchSending outbox={bench.outbox} />
+        <BenchSending outbox={bench.outbox} heldSince={bench.heldSince} />
         {view.facts.length > 0 && (
           <ul className="bench-facts" aria-label="Not as planned">
             {view.facts.slice(-2).map((words) => (

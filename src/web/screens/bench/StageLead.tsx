@@ -76,7 +76,7 @@ export function StageLead({
         label={`${work.stone.name} from above, with its zones`}
       />
       <div className="bench-hands stage-hands">
-        <BenchSending outbox={bench.outbox} />
+        <BenchSending outbox={bench.outbox} heldSince={bench.heldSince} />
         {view.cautions.length > 0 && (
           <ul className="stage-cautions" aria-label="To mind">
             {view.cautions.map((words) => (

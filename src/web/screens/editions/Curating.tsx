@@ -14,6 +14,7 @@ import { Field } from '../../parts/Field.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
+import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
 import { useSaving } from '../useSaving.ts';
 import { DriftSection } from './DriftSection.tsx';
 import { PrintLine } from './PrintLine.tsx';
@@ -96,13 +97,6 @@ function Choosing({
       ageMinutes: Math.max(0, Math.round((Date.now() - Date.parse(at)) / 60_000)),
     });
   const ageTrouble = numberTrouble(age, 0, 1e7);
-  const photographed = (impression: string, photograph: string) =>
-    ledger.log('photographed', {
-      impression,
-      photograph,
-      takenAt: age.trim() === '' ? new Date().toISOString() : null,
-      ageMinutes: typedNumber(age),
-    });
   const numbered = prints.filter(({ kind }) => kind === 'edition').length;
   const open = openMatters({ ...edition, prints }, state);
   return (
@@ -164,6 +158,9 @@ function Choosing({
               onChange={(event) => ledger.setWho(event.target.value === '' ? null : event.target.value)}
             />
           </div>
+          <UnsentPhotographs
+            of={(belongs) => belongs.to === 'impression' && belongs.editionId === edition.id}
+          />
           <ul className="print-lines">
             {impressions.map((impression) => (
               <PrintLine
@@ -176,9 +173,12 @@ function Choosing({
                 photograph={
                   ageTrouble === null && (
                     <PrintPhotograph
+                      editionId={edition.id}
+                      impression={impression.id}
                       n={impression.n}
+                      actor={ledger.who?.trim() || null}
+                      ageMinutes={typedNumber(age)}
                       className="button plain"
-                      onKept={(photograph) => photographed(impression.id, photograph)}
                     />
                   )
                 }

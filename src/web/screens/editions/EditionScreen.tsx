@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { Link } from 'wouter';
 import type { Edition } from '../../../records/edition.ts';
 import { editionKey, openEdition } from '../../client/editions.ts';
+import { heardOrHeld } from '../../client/heardOrHeld.ts';
 import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
@@ -19,7 +20,12 @@ const views = [
 
 /** One edition: its plan and papers, its ledger at the press, its drift and numbers. */
 export default function EditionScreen({ id, view }: { id: string; view: string }) {
-  const found = useQuery({ queryKey: editionKey(id), queryFn: () => openEdition(id) });
+  const found = useQuery({
+    queryKey: editionKey(id),
+    // at the press it must open without the server; the ledger says how old what it shows is
+    queryFn: async () => (await heardOrHeld(`edition ${id}`, () => openEdition(id))).value,
+    networkMode: 'always',
+  });
   if (found.isError && !found.data) {
     if (found.error instanceof FailedRequest && found.error.failure.code === 'not-found') return <NotFound />;
     return (

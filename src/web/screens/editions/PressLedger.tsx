@@ -11,6 +11,7 @@ import { sayRich } from '../../words/sayRich.ts';
 import { BenchSending } from '../bench/BenchSending.tsx';
 import { HoldButton } from '../bench/HoldButton.tsx';
 import { useBenchKeys } from '../bench/useBenchKeys.ts';
+import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
 import { PressNow } from './PressNow.tsx';
 import { PressReason } from './PressReason.tsx';
 import { PressWho, peopleAtPress } from './PressWho.tsx';
@@ -52,8 +53,11 @@ export function PressLedger({ edition }: { edition: Edition }) {
     <div className="press">
       <PressNow edition={edition} state={state} />
       <div className="press-hands">
-        <BenchSending outbox={ledger.outbox} />
-        <PressHands ledger={ledger} state={state} />
+        <BenchSending outbox={ledger.outbox} heldSince={ledger.heldSince} />
+        <PressHands editionId={edition.id} ledger={ledger} state={state} />
+        <UnsentPhotographs
+          of={(belongs) => belongs.to === 'impression' && belongs.editionId === edition.id}
+        />
         <Link href={`/editions/${edition.id}`} className="bench-target press-out">
           {say('To the edition')}
         </Link>
@@ -64,7 +68,7 @@ export function PressLedger({ edition }: { edition: Edition }) {
 
 type Asking = Exclude<Verdict, 'good'> | 'who' | null;
 
-function PressHands({ ledger, state }: { ledger: Ledger; state: LedgerState }) {
+function PressHands({ editionId, ledger, state }: { editionId: string; ledger: Ledger; state: LedgerState }) {
   const [asking, setAsking] = useState<Asking>(null);
   const lastTap = useRef(0);
   const once = (act: () => void) => {
@@ -129,16 +133,12 @@ function PressHands({ ledger, state }: { ledger: Ledger; state: LedgerState }) {
         {lastPrint && (
           <PrintPhotograph
             key={lastPrint.id}
+            editionId={editionId}
+            impression={lastPrint.id}
             n={lastPrint.n}
+            actor={ledger.who?.trim() || null}
+            ageMinutes={null}
             className="bench-target"
-            onKept={(photograph) =>
-              ledger.log('photographed', {
-                impression: lastPrint.id,
-                photograph,
-                takenAt: new Date().toISOString(),
-                ageMinutes: null,
-              })
-            }
           />
         )}
         <button type="button" className="bench-target" onClick={() => setAsking('who')}>

@@ -1,62 +1,57 @@
-import { useState } from 'react';
-import { addPhotograph } from '../../client/photographs.ts';
-import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { useQueryClient } from '@tanstack/react-query';
+import { deviceName } from '../../managers/bench/clientIds.ts';
 import { pictureKinds } from '../../parts/PictureButton.tsx';
 import { say } from '../../words/say.ts';
+import { holdPhotograph } from '../held/heldPhotographs.ts';
 
 /**
- * Takes a photograph of a print: it is copied to the server first, and only then logged. Printing never waits for it.
+ * Takes a photograph of a print: this browser holds it at once, and it is sent and logged by itself, now or once the
+ * server answers. Printing never waits for it.
  * @param className `bench-target` at the press.
  */
 export function PrintPhotograph({
+  editionId,
+  impression,
   n,
+  actor,
+  ageMinutes,
   className,
-  onKept,
 }: {
+  editionId: string;
+  /** Client id of the print's entry in the ledger. */
+  impression: string;
   /** The print's number at the press. */
   n: number;
+  /** Whose hands take it; null where nobody said. */
+  actor: string | null;
+  /** How long after pulling it is taken, where that is typed; null: the moment tells. */
+  ageMinutes: number | null;
   className: string;
-  onKept: (photograph: string) => void;
 }) {
-  const [share, setShare] = useState<number | null>(null);
-  const [trouble, setTrouble] = useState<ShownFailure | null>(null);
-  const take = async (file: File) => {
-    setTrouble(null);
-    setShare(0);
-    try {
-      onKept((await addPhotograph(file, setShare)).id);
-    } catch (thrown) {
-      setTrouble(shownFailure(thrown));
-    } finally {
-      setShare(null);
-    }
-  };
+  const queries = useQueryClient();
+  const take = (file: File) =>
+    holdPhotograph(queries, file, say('print {n}', { n }), {
+      to: 'impression',
+      editionId,
+      impression,
+      actor,
+      device: deviceName(localStorage),
+      ageMinutes,
+    });
   return (
-    <>
-      <label className={`${className} print-photograph`}>
-        {share === null
-          ? say('Photograph print {n}', { n })
-          : say('Copying it in, {share} %', { share: Math.round(share * 100) })}
-        <input
-          className="unseen"
-          type="file"
-          accept={pictureKinds}
-          capture="environment"
-          disabled={share !== null}
-          onChange={(event) => {
-            const file = event.target.files?.[0];
-            if (file) void take(file);
-            event.target.value = '';
-          }}
-        />
-      </label>
-      {trouble && (
-        <p className="print-trouble" role="alert">
-          {say('{message} The print itself is logged; photograph it again later.', {
-            message: trouble.message,
-          })}
-        </p>
-      )}
-    </>
+    <label className={`${className} print-photograph`}>
+      {say('Photograph print {n}', { n })}
+      <input
+        className="unseen"
+        type="file"
+        accept={pictureKinds}
+        capture="environment"
+        onChange={(event) => {
+          const file = event.target.files?.[0];
+          if (file) void take(file);
+          event.target.value = '';
+        }}
+      />
+    </label>
   );
 }

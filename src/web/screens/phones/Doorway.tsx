@@ -3,6 +3,7 @@ import { lazy, type ReactNode, Suspense, useEffect, useState } from 'react';
 import { whenShutOut } from '../../client/ask.ts';
 import { callerKey } from '../../client/devices.ts';
 import { listenToEvents } from '../../client/events.ts';
+import { dropAnswers } from '../../managers/held/answerShelf.ts';
 import { wasLetIn } from '../../managers/phones/letInHere.ts';
 import { say } from '../../words/say.ts';
 import { useCaller } from './useCaller.ts';
@@ -27,6 +28,7 @@ function Inside({ queries, children }: { queries: QueryClient; children: ReactNo
   useEffect(() => whenShutOut(() => void queries.invalidateQueries({ queryKey: callerKey })), [queries]);
   const outside = caller?.kind === 'stranger';
   const waiting = asking && !known;
+  useEffect(() => void (outside && dropAnswers()), [outside]);
   useEffect(() => (outside || waiting ? undefined : listenToEvents(queries)), [outside, waiting, queries]);
   if (waiting) return <p className="unseen">{say('Opening …')}</p>;
   if (!outside) return children;

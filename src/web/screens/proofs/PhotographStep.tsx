@@ -1,13 +1,19 @@
+import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link } from 'wouter';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import { addPhotograph, previewAddress } from '../../client/photographs.ts';
-import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { FailedRequest, type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import type { PhotographBelongs } from '../../managers/held/heldPhotograph.ts';
 import type { PullTyped } from '../../managers/proofs/pullDraft.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PictureButton } from '../../parts/PictureButton.tsx';
+import { say } from '../../words/say.ts';
+import { holdPhotograph } from '../held/heldPhotographs.ts';
+import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
+import { useSentPhotograph } from '../held/useSentPhotograph.ts';
 import { stonePicture } from './stonePhotograph.ts';
 
 /** Takes a photograph of the print, or the second one of the same sheet. */
@@ -22,28 +28,43 @@ export function PhotographStep({
   work: WorkEntry;
   onGoOn: (changes?: Partial<PullTyped>) => void;
 }) {
+  const queries = useQueryClient();
   const [share, setShare] = useState<number | null>(null);
   const [trouble, setTrouble] = useState<ShownFailure | null>(null);
   const index = again ? 1 : 0;
   const shown = typed.photographs[index];
+  const use = (id: string, takenAt: string) => {
+    if (typed.photographs.some(({ photograph }, at) => photograph === id && at !== index)) {
+      setTrouble({
+        code: 'same-photograph',
+        message: 'This is the same photograph once more.',
+        remedy: 'Take the sheet away, set it down afresh, and take another.',
+      });
+      return;
+    }
+    const taken = { photograph: id, takenAt, corners: null };
+    const photographs = again ? [typed.photographs[0]!, taken] : [taken, ...typed.photographs.slice(1)];
+    onGoOn({ way: 'camera', photographs });
+  };
+  const isMine = (belongs: PhotographBelongs) =>
+    belongs.to === 'pull-draft' && belongs.workId === work.id && belongs.index === index;
+  useSentPhotograph(isMine, use);
   const take = async (file: File) => {
     setTrouble(null);
     setShare(0);
     try {
-      const { id } = await addPhotograph(file, setShare);
-      if (typed.photographs.some(({ photograph }, at) => photograph === id && at !== index)) {
-        setTrouble({
-          code: 'same-photograph',
-          message: 'This is the same photograph once more.',
-          remedy: 'Take the sheet away, set it down afresh, and take another.',
-        });
-        return;
-      }
-      const taken = { photograph: id, takenAt: new Date().toISOString(), corners: null };
-      const photographs = again ? [typed.photographs[0]!, taken] : [taken, ...typed.photographs.slice(1)];
-      onGoOn({ way: 'camera', photographs });
+      const { id } = await addPhotograph(file, setShare, { tries: 3 });
+      use(id, new Date().toISOString());
     } catch (thrown) {
-      setTrouble(shownFailure(thrown));
+      if (!(thrown instanceof FailedRequest)) {
+        const belongs = { to: 'pull-draft', workId: work.id, index } as const;
+        await holdPhotograph(
+          queries,
+          file,
+          say('pull {n} of {title}', { n: typed.number, title: work.title }),
+          belongs,
+        );
+      } else setTrouble(shownFailure(thrown));
     } finally {
       setShare(null);
     }
@@ -63,6 +84,7 @@ export function PhotographStep({
           alt={again ? 'The second photograph of the print' : 'The photograph of the print'}
         />
       )}
+      <UnsentPhotographs of={isMine} />
       {trouble && <FailureNotice failure={trouble} />}
       <div className="add-pull-ways">
         <PictureButton

@@ -1,42 +1,72 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import type { RunOutbox } from '../../managers/bench/runOutbox.ts';
-import { unsentRuns } from '../../managers/bench/unsentRuns.ts';
+import { unsentLogs } from '../../managers/held/tapShelf.ts';
 import { Notice } from '../../parts/Notice.tsx';
-import { runOutboxOf } from './runOutboxOf.ts';
+import { say } from '../../words/say.ts';
+import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
+import { ledgerOutboxOf, runOutboxOf } from './runOutboxOf.ts';
 
 /** How often what is unsent is tried again, ms. */
 const againMs = 2000;
 
+interface Waiting {
+  readonly count: number;
+  /** Whether Stonetone answered and took it not: waiting alone won't mend it. */
+  readonly refused: boolean;
+}
+
 /** Sends what pages of this browser logged that were closed before it was sent, and says how much is left. */
 export function UnsentRuns() {
   const queries = useQueryClient();
-  const [outboxes] = useState((): readonly RunOutbox[] =>
-    unsentRuns(localStorage).map((run) => runOutboxOf(queries, run)),
-  );
-  const [left, setLeft] = useState(0);
+  const [left, setLeft] = useState<Waiting>({ count: 0, refused: false });
   useEffect(() => {
+    const outboxes = new Map<string, Pick<RunOutbox, 'drain'> & { current(): Pending }>();
     let stopped = false;
     const drain = async () => {
-      await Promise.all(outboxes.map((outbox) => outbox.drain()));
+      // another page may log meanwhile; one that keeps nothing has nothing to send
+      const logs = await unsentLogs().catch(() => []);
+      for (const { log, of } of logs) {
+        if (!outboxes.has(log))
+          outboxes.set(log, of === 'run' ? runOutboxOf(queries, log) : ledgerOutboxOf(queries, log));
+      }
+      await Promise.all([...outboxes.values()].map((outbox) => outbox.drain()));
       if (stopped) return;
-      setLeft(outboxes.reduce((sum, outbox) => sum + outbox.current().unsent.length, 0));
+      const views = [...outboxes.values()].map((outbox) => outbox.current());
+      setLeft({
+        count: views.reduce((sum, { unsent }) => sum + unsent.length, 0),
+        refused: views.some(({ unsent, state }) => unsent.length > 0 && state === 'refused'),
+      });
     };
     void drain();
-    if (outboxes.length === 0) return;
     const again = setInterval(() => void drain(), againMs);
     return () => {
       stopped = true;
       clearInterval(again);
     };
-  }, [outboxes]);
-  if (left === 0) return null;
+  }, [queries]);
+  const { count, refused } = left;
   return (
     <div className="list-foot">
-      <Notice kind="caution" title={`${left} logged here ${left === 1 ? 'is' : 'are'} not sent yet.`}>
-        The rack does not know of {left === 1 ? 'it' : 'them'}. Kept here, sent in order as soon as Stonetone
-        answers.
-      </Notice>
+      <UnsentPhotographs />
+      {count > 0 && (
+        <Notice
+          kind="caution"
+          title={say(
+            '{count, plural, one {# thing logged here is} other {# things logged here are}} not sent yet.',
+            { count },
+          )}
+        >
+          {refused
+            ? say('Stonetone does not take it. It stays here: open the bench or press where it was logged.')
+            : say('The rack does not know of it. Kept here, sent in order as soon as Stonetone answers.')}
+        </Notice>
+      )}
     </div>
   );
+}
+
+interface Pending {
+  readonly unsent: { readonly length: number };
+  readonly state: string;
 }

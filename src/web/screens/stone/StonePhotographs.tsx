@@ -1,4 +1,5 @@
 import './StonePhotographs.css';
+import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { AttachedPhotograph, PhotographState } from '../../../records/attachedPhotograph.ts';
 import type { StoneEntry } from '../../../records/stoneEntry.ts';
@@ -10,6 +11,8 @@ import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { photographStateWords } from '../../parts/photographStateWords.ts';
+import { holdPhotograph } from '../held/heldPhotographs.ts';
+import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
 import { useKeptStone } from './useKeptStone.ts';
 
 const states = Object.entries(photographStateWords) as [PhotographState, string][];
@@ -17,6 +20,7 @@ const states = Object.entries(photographStateWords) as [PhotographState, string]
 /** The photographs of a stone with what each shows; adding one or saying what it shows is saved at once. */
 export function StonePhotographs({ stone }: { stone: StoneEntry }) {
   const keep = useKeptStone();
+  const queries = useQueryClient();
   const [share, setShare] = useState<number | null>(null);
   const [trouble, setTrouble] = useState<ShownFailure | null>(null);
 
@@ -43,7 +47,13 @@ export function StonePhotographs({ stone }: { stone: StoneEntry }) {
   const add = (file: File) =>
     run(async () => {
       setShare(0);
-      const { id } = await addPhotograph(file, setShare);
+      const { id } = await addPhotograph(file, setShare, { tries: 3 }).catch(async (thrown: unknown) => {
+        if (thrown instanceof FailedRequest) throw thrown;
+        const belongs = { to: 'stone', stoneId: stone.id, state: 'grained' } as const;
+        await holdPhotograph(queries, file, stone.name, belongs);
+        return { id: null };
+      });
+      if (id === null) return;
       const added = { photograph: id, state: 'grained', takenAt: null, corners: null, note: '' } as const;
       await change((list) => (list.some((each) => each.photograph === id) ? list : [...list, added]));
     });
@@ -94,6 +104,7 @@ export function StonePhotographs({ stone }: { stone: StoneEntry }) {
           </li>
         ))}
       </ul>
+      <UnsentPhotographs of={(belongs) => belongs.to === 'stone' && belongs.stoneId === stone.id} />
       {trouble && <FailureNotice failure={trouble} />}
       {!stone.archived && <AddPhotograph share={share} onPicture={(file) => void add(file)} />}
     </section>

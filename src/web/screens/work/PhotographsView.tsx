@@ -1,10 +1,13 @@
 import './PhotographsView.css';
+import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { AttachedPhotograph } from '../../../records/attachedPhotograph.ts';
 import { addPhotograph } from '../../client/photographs.ts';
-import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { FailedRequest, type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { AddPhotograph } from '../../parts/AddPhotograph.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { holdPhotograph } from '../held/heldPhotographs.ts';
+import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
 import { MarksView } from './MarksView.tsx';
 import { PhotographBoard } from './PhotographBoard.tsx';
 import { PhotographEntryLine } from './PhotographEntryLine.tsx';
@@ -15,6 +18,7 @@ import { WorkPage } from './WorkPage.tsx';
 export function PhotographsView({ desk }: { desk: WorkDesk }) {
   const { work, change } = desk;
   const { photographs } = work;
+  const queries = useQueryClient();
   const [shownId, setShownId] = useState<string | null>(null);
   const [marking, setMarking] = useState<string | null>(null);
   const [share, setShare] = useState<number | null>(null);
@@ -29,7 +33,7 @@ export function PhotographsView({ desk }: { desk: WorkDesk }) {
     setTrouble(null);
     setShare(0);
     try {
-      const { id } = await addPhotograph(file, setShare);
+      const { id } = await addPhotograph(file, setShare, { tries: 3 });
       const already = photographs.some(({ photograph }) => photograph === id);
       const added = { photograph: id, state: 'drawn', takenAt: null, corners: null, note: '' } as const;
       if (already || (await change((kept) => ({ photographs: [...kept.photographs, added] })))) {
@@ -37,7 +41,9 @@ export function PhotographsView({ desk }: { desk: WorkDesk }) {
         if (!already) setMarking(id);
       }
     } catch (thrown) {
-      setTrouble(shownFailure(thrown));
+      if (!(thrown instanceof FailedRequest)) {
+        await holdPhotograph(queries, file, work.title, { to: 'work', workId: work.id, state: 'drawn' });
+      } else setTrouble(shownFailure(thrown));
     } finally {
       setShare(null);
     }
@@ -85,6 +91,7 @@ export function PhotographsView({ desk }: { desk: WorkDesk }) {
               />
             ))}
           </ul>
+          <UnsentPhotographs of={(belongs) => belongs.to === 'work' && belongs.workId === work.id} />
           {shownTrouble && <FailureNotice failure={shownTrouble} />}
           <div className="work-act">
             <AddPhotograph

@@ -1,12 +1,14 @@
 // written by tools/words.js
 import asking from './de/asking.json' with { type: 'json' };
 import batches from './de/batches.json' with { type: 'json' };
+import bench from './de/bench.json' with { type: 'json' };
 import changes from './de/changes.json' with { type: 'json' };
 import client from './de/client.json' with { type: 'json' };
 import days from './de/days.json' with { type: 'json' };
 import editions from './de/editions.json' with { type: 'json' };
 import entries from './de/entries.json' with { type: 'json' };
 import everywhere from './de/everywhere.json' with { type: 'json' };
+import held from './de/held.json' with { type: 'json' };
 import inks from './de/inks.json' with { type: 'json' };
 import keeping from './de/keeping.json' with { type: 'json' };
 import kit from './de/kit.json' with { type: 'json' };
@@ -18,6 +20,7 @@ import papers from './de/papers.json' with { type: 'json' };
 import parts from './de/parts.json' with { type: 'json' };
 import phones from './de/phones.json' with { type: 'json' };
 import proofs from './de/proofs.json' with { type: 'json' };
+import rack from './de/rack.json' with { type: 'json' };
 import room from './de/room.json' with { type: 'json' };
 import screens from './de/screens.json' with { type: 'json' };
 import stone from './de/stone.json' with { type: 'json' };
@@ -30,12 +33,14 @@ import work from './de/work.json' with { type: 'json' };
 export const german: Readonly<Record<string, string>> = {
   ...asking,
   ...batches,
+  ...bench,
   ...changes,
   ...client,
   ...days,
   ...editions,
   ...entries,
   ...everywhere,
+  ...held,
   ...inks,
   ...keeping,
   ...kit,
@@ -47,6 +52,7 @@ export const german: Readonly<Record<string, string>> = {
   ...parts,
   ...phones,
   ...proofs,
+  ...rack,
   ...room,
   ...screens,
   ...stone,

@@ -1,0 +1,80 @@
+import './UnsentPhotographs.css';
+import { useQueryClient } from '@tanstack/react-query';
+import { type ReactNode, useEffect, useState, useSyncExternalStore } from 'react';
+import type { PhotographBelongs } from '../../managers/held/heldPhotograph.ts';
+import type { ShownPhotograph } from '../../managers/held/photographOutbox.ts';
+import { Button } from '../../parts/Button.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
+import { heldPhotographs } from './heldPhotographs.ts';
+
+/** So many are shown at once, those that go first. */
+const mostShown = 3;
+
+/** The photographs that were taken here and are not entered yet, each with its picture and what becomes of it. */
+export function UnsentPhotographs({ of = () => true }: { of?: (belongs: PhotographBelongs) => boolean }) {
+  const queries = useQueryClient();
+  const outbox = heldPhotographs(queries);
+  const { waiting, unreachable } = useSyncExternalStore(outbox.listen, outbox.current);
+  const shown = waiting.filter(({ photograph }) => of(photograph.belongs));
+  if (shown.length === 0) return null;
+  return (
+    <ul className="unsent-photographs" aria-label={say('Photographs not sent yet')}>
+      {shown.slice(0, mostShown).map((each) => (
+        <li key={each.photograph.id}>
+          <Thumbnail blob={each.photograph.blob} />
+          <div>
+            <p>
+              {each.photograph.kept === null
+                ? sayRich('<b>Not sent yet:</b> {shows}', { b: bold, shows: each.photograph.shows })
+                : sayRich('<b>Sent:</b> {shows}', { b: bold, shows: each.photograph.shows })}
+            </p>
+            <p role="status">{stateWords(each, unreachable)}</p>
+            {each.refusal && !each.refusal.forAll && (
+              <Button kind="quiet" onClick={() => void outbox.drop(each.photograph.id)}>
+                {say('Throw this photograph away')}
+              </Button>
+            )}
+          </div>
+        </li>
+      ))}
+      {shown.length > mostShown && (
+        <li className="unsent-more">
+          {say(
+            '{count, plural, one {# more waits} other {# more wait}}, in the order in which they were taken.',
+            {
+              count: shown.length - mostShown,
+            },
+          )}
+        </li>
+      )}
+    </ul>
+  );
+}
+
+const bold = (words: ReactNode) => <b>{words}</b>;
+
+function stateWords({ photograph, share, kept, refusal }: ShownPhotograph, unreachable: boolean): string {
+  if (photograph.kept !== null) return say('Open the pull that it was taken for, and go on there.');
+  if (refusal)
+    return say('Stonetone does not take it: {message} {remedy}', {
+      message: refusal.message,
+      remedy: refusal.remedy,
+    });
+  if (share !== null) return say('On its way, {share} %', { share: Math.round(share * 100) });
+  if (kept === null) return say('This browser is still writing it down.');
+  if (!kept) return say('This browser can’t keep it: leave the page open until it is sent.');
+  return unreachable
+    ? say('Stonetone does not answer. Kept here, also when this page is closed; sent by itself later.')
+    : say('Kept here; sent by itself.');
+}
+
+function Thumbnail({ blob }: { blob: Blob }) {
+  const [address, setAddress] = useState<string | null>(null);
+  useEffect(() => {
+    const made = URL.createObjectURL(blob);
+    setAddress(made);
+    return () => URL.revokeObjectURL(made);
+  }, [blob]);
+  return address === null ? <span /> : <img src={address} alt="" />;
+}
