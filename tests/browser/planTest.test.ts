@@ -66,4 +66,44 @@ describeInBrowser('a test that is planned', (pages) => {
     await page.getByRole('button', { name: 'Lay it out' }).click();
     await page.getByText(/do not fit on a stone of 300 × 80 mm/).waitFor();
   });
+
+  it('is kept as it is typed, its levels are checked, and its stone is sealed and goes to the bench', async () => {
+    const page = await pages.atDesk('/test-stones/plan');
+    await page.getByLabel('What do you want to know?').fill('T-93: kept');
+    await page.getByLabel('Levels of medium').fill('crayon-2, waxi pencil');
+    await page.getByLabel('Levels of etch').fill('None, gum alone');
+    await page.waitForURL(/\/test-stones\/plan\/.+/);
+    await page.getByText('The nearest that is known is “waxy pencil”.').waitFor();
+    await page.getByText('Kept: leave this page').waitFor();
+    await expectSoundScreen(page, 'a planned test that is kept');
+    await page.goto(`${inject('address')}/test-stones`);
+    await page
+      .getByRole('link', { name: /T-93: kept.*One level is not known here/ })
+      .first()
+      .click();
+    await page.getByRole('button', { name: '“waxi pencil” is a new one' }).click();
+    await page.getByText('Kept: leave this page').waitFor();
+    expect(await page.getByLabel('Levels of medium').inputValue()).toBe('crayon-2, waxi pencil');
+    await page.getByLabel('Stones', { exact: true }).fill('1');
+    await page.getByRole('button', { name: 'Lay it out' }).click();
+    await page.getByRole('button', { name: 'Make the test stone of it' }).click();
+    await page.getByRole('heading', { name: /On which stone/ }).waitFor();
+    await page.getByLabel('Its name').fill(`S-93 ${Date.now()}`);
+    await expectSoundScreen(page, 'a test stone without its stone');
+    await page.getByRole('button', { name: 'Make it ready for the bench' }).click();
+    await page.getByRole('heading', { name: 'Every step, in order' }).waitFor();
+    await page.getByRole('button', { name: 'Go to the bench' }).waitFor();
+    await page.getByText(/nothing is laid here/).waitFor();
+    await expectSoundScreen(page, 'the steps of a test stone');
+    await page.getByRole('link', { name: 'Patches' }).click();
+    await page.getByRole('heading', { name: 'Who got what is sealed until it is read' }).waitFor();
+    await page.getByText('Open the list before it is read').click();
+    await expectSoundScreen(page, 'a sealed test stone');
+    await page.getByLabel('Who opens it').fill('P.R.');
+    await page.getByLabel('Why', { exact: true }).fill('to see it');
+    await page.getByRole('button', { name: 'Open the list, and have it said' }).click();
+    await page.getByRole('heading', { name: 'What did each patch get?' }).waitFor();
+    await page.getByRole('link', { name: 'Answer' }).click();
+    await page.getByRole('heading', { name: /No answer yet/ }).waitFor();
+  });
 });

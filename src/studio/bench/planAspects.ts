@@ -1,6 +1,7 @@
 import type { RunState } from '../../records/bench.ts';
 import type { KeptPlan, KeptSecondEtch } from '../../records/keptPlan.ts';
 import type { LineStage } from '../../records/run.ts';
+import { nothingLaid } from '../etch/plannedZone.ts';
 import type { Aspect } from './aspectChanges.ts';
 
 /** What may differ in the etch as it was planned: the table, the solution, and each zone's row. */
@@ -30,8 +31,8 @@ export function planAspects(plan: KeptPlan | null): readonly Aspect[] {
   ];
 }
 
-function rowWords({ etch, parts }: KeptPlan['plan']['zones'][number]): string {
-  if (etch === null) return 'no rule here';
+function rowWords({ etch, parts, basis }: KeptPlan['plan']['zones'][number]): string {
+  if (etch === null) return basis === nothingLaid ? nothingLaid : 'no rule here';
   return parts.length > 0 ? parts.map((part) => part.etch.name).join(' and ') : etch.name;
 }
 

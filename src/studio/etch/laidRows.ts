@@ -1,4 +1,5 @@
 import type { EtchPlan, PlannedPart, PlannedZone } from '../../records/etch.ts';
+import { nothingLaid } from './plannedZone.ts';
 
 /** What is laid as one: a zone, or one part of a split wash. */
 export interface LaidRow {
@@ -19,5 +20,5 @@ export function laidRows(plan: EtchPlan): LaidRow[] {
 
 /** The zones that a plan has no rule for: nobody is led to lay them, so that it must be said. */
 export function unruledZones(plan: EtchPlan): readonly PlannedZone[] {
-  return plan.zones.filter(({ etch }) => etch === null);
+  return plan.zones.filter(({ etch, basis }) => etch === null && basis !== nothingLaid);
 }

@@ -50,7 +50,7 @@ const ReportScreen = lazy(() => import('./papers/ReportScreen.tsx'));
 const RoomIndex = lazy(() => import('./room/RoomIndex.tsx'));
 const RoomQuestionScreen = lazy(() => import('./room/RoomQuestionScreen.tsx'));
 const StoneScreen = lazy(() => import('./stone/StoneScreen.tsx'));
-const TestStoneList = lazy(() => import('./testStones/TestStoneList.tsx'));
+const TestStonesPage = lazy(() => import('./testStones/TestStonesPage.tsx'));
 const NewTestStone = lazy(() => import('./testStones/NewTestStone.tsx'));
 const PlanTest = lazy(() => import('./testStones/PlanTest.tsx'));
 const TestStoneScreen = lazy(() => import('./testStones/TestStoneScreen.tsx'));
@@ -130,14 +130,12 @@ export function App() {
               {({ id, page }) => <ComparisonScreen key={id} id={id} page={page ?? ''} />}
             </Route>
             <Route path="/test-stones">
-              <TestStoneList />
+              <TestStonesPage />
             </Route>
             <Route path="/test-stones/new">
               <NewTestStone />
             </Route>
-            <Route path="/test-stones/plan">
-              <PlanTest />
-            </Route>
+            <Route path="/test-stones/plan/:id?">{({ id }) => <PlanTest id={id ?? null} />}</Route>
             <Route path="/test-stones/:id/:view?">
               {({ id, view }) => <TestStoneScreen key={id} id={id} view={view ?? ''} />}
             </Route>

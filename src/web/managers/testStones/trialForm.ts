@@ -10,6 +10,8 @@ export interface TypedTreatment {
   /** Its levels, parted by commas. */
   readonly levels: string;
   readonly reach: Reach;
+  /** Levels said to be new ones; left out: none. */
+  readonly newLevels?: readonly string[];
 }
 
 /** A test as it is typed. */

@@ -1,13 +1,17 @@
 import './TestStones.css';
 import './PlanTest.css';
-import { useQueryClient } from '@tanstack/react-query';
+import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, useRef, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import type { TestPlanEntry } from '../../../records/testPlanEntry.ts';
 import type { TestStone } from '../../../records/testStone.ts';
 import type { CheapestTrial, TrialDesign } from '../../../records/trialDesign.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { makePlannedStones, openTestPlan, testPlanKey, testPlansKey } from '../../client/testPlans.ts';
 import { testStoneKey, testStonesKey } from '../../client/testStones.ts';
-import { designTest, enterTestStones } from '../../client/trialDesigns.ts';
+import { designTest } from '../../client/trialDesigns.ts';
 import { workId } from '../../client/waitedWork.ts';
+import { planOfTyped, typedOfPlan } from '../../managers/testStones/planTyped.ts';
 import {
   controlsOf,
   hasStrips,
@@ -25,20 +29,47 @@ import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { WaitedWork } from '../../parts/WaitedWork.tsx';
 import { useSaving } from '../useSaving.ts';
+import { LevelNotes } from './LevelNotes.tsx';
 import { PlannedTest } from './PlannedTest.tsx';
 import { TestSizeFields } from './TestSizeFields.tsx';
 import { TreatmentFields } from './TreatmentFields.tsx';
+import { usePlanKept } from './usePlanKept.ts';
 
 /** A number for the lots: the same one draws the same lots again. */
 const drawSeed = () => Math.floor(Math.random() * 1_000_000);
 
-/** Plans a test: what one wants to know, how it lies on the stone, and what it could notice. */
-export default function PlanTest() {
+/** Plans a test, or goes on with one that is kept. */
+export default function PlanTest({ id }: { id: string | null }) {
+  // once a new plan is kept, its address names it, and the hand goes on typing
+  const [opened] = useState(id);
+  const asked = useQuery({
+    queryKey: testPlanKey(opened ?? ''),
+    queryFn: () => openTestPlan(opened!),
+    enabled: opened !== null,
+    staleTime: 0,
+    gcTime: 0,
+    refetchOnWindowFocus: false,
+  });
+  if (asked.error)
+    return (
+      <div className="list-foot">
+        <FailureNotice failure={shownFailure(asked.error)} />
+      </div>
+    );
+  if (opened !== null && !asked.data) return <p className="unseen">Opening …</p>;
+  return <PlanForm first={asked.data ?? null} />;
+}
+
+/** What one wants to know, how it lies on the stone, and what it could notice; kept as it is typed. */
+function PlanForm({ first }: { first: TestPlanEntry | null }) {
   const [, go] = useLocation();
+  const kept = usePlanKept(first, (id) => go(`/test-stones/plan/${id}`, { replace: true }));
   const queries = useQueryClient();
   const laying = useSaving<TrialDesign>();
   const entering = useSaving<readonly TestStone[]>();
-  const [typed, setTyped] = useState<TypedTrial>(() => startingTrial(drawSeed()));
+  const [typed, setTyped] = useState<TypedTrial>(() =>
+    first ? typedOfPlan(first) : startingTrial(drawSeed()),
+  );
   const [design, setDesign] = useState<TrialDesign | null>(null);
   const [tried, setTried] = useState(false);
   const wish = wishOf(typed);
@@ -48,6 +79,7 @@ export default function PlanTest() {
   const put = (next: TypedTrial) => {
     latest.current = next;
     setTyped(next);
+    kept.put(planOfTyped(next));
     setDesign(null);
     laying.forget();
     entering.forget();
@@ -76,17 +108,31 @@ export default function PlanTest() {
     void layOut(next);
   };
   const enter = async () => {
-    if (!wish) return;
-    const entered = await entering.send(() => enterTestStones(wish));
+    kept.put(planOfTyped(typed));
+    const plan = await kept.flush();
+    if (!plan) return;
+    const entered = await entering.send(() => makePlannedStones(plan.id, plan.version));
     if (!entered) return;
     for (const stone of entered) queries.setQueryData(testStoneKey(stone.id), stone);
     void queries.invalidateQueries({ queryKey: testStonesKey });
-    go(entered.length === 1 ? `/test-stones/${entered[0]!.id}/patches` : '/test-stones');
+    void queries.invalidateQueries({ queryKey: testPlansKey });
+    go(entered.length === 1 ? `/test-stones/${entered[0]!.id}/steps` : '/test-stones');
   };
+  const sayNew = (treatment: string, level: string) =>
+    change({
+      treatments: typed.treatments.map((each) =>
+        each.name.trim() === treatment.trim()
+          ? { ...each, newLevels: [...(each.newLevels ?? []), level] }
+          : each,
+      ),
+    });
   const anyLevel = 'each with every other';
   return (
     <>
       <PageHead stamp={<Link href="/test-stones">Test stones</Link>} headline="Plan a test" />
+      <p className="list-foot soft" role="status">
+        {keptWords(kept)}
+      </p>
       <div className="test-stone-two plan-test">
         <form className="test-stone-form" aria-label="What the test is to tell" onSubmit={lay}>
           <Field
@@ -100,6 +146,7 @@ export default function PlanTest() {
             treatments={typed.treatments}
             onTreatments={(treatments) => change({ treatments })}
           />
+          {kept.entry && !kept.unsent && <LevelNotes levels={kept.entry.levels} onNew={sayNew} />}
           <p className="soft">
             What is easy to vary is given to each patch by itself and told most sharply. What is laid over a
             whole strip, or a whole stone, counts once for it, however many patches lie there.
@@ -117,6 +164,7 @@ export default function PlanTest() {
               {troubles.join(' ')}
             </Notice>
           )}
+          {kept.trouble && <FailureNotice failure={kept.trouble} />}
           {laying.trouble && <FailureNotice failure={laying.trouble} />}
           <Button kind={design ? 'plain' : 'act'} type="submit" disabled={laying.pending}>
             {laying.pending ? 'Drawing lots and weighing it …' : design ? 'Lay it out again' : 'Lay it out'}
@@ -151,4 +199,11 @@ export default function PlanTest() {
       </div>
     </>
   );
+}
+
+function keptWords({ entry, unsent }: Pick<ReturnType<typeof usePlanKept>, 'entry' | 'unsent'>): string {
+  if (unsent) return 'What you type is being kept …';
+  return entry
+    ? 'Kept: leave this page whenever you like, the plan stands among the test stones.'
+    : 'It is kept as you type.';
 }

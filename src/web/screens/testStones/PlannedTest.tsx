@@ -89,8 +89,9 @@ export function PlannedTest({
         <b className="plan-seal">{design.seal?.slice(0, 12)}</b>.
       </p>
       <p>
-        The test stone’s page of patches shows what each got, also before it is read. Whoever reads by eye
-        keeps to its page <i>By eye</i>, which shows patches one by one without it.
+        Once the stones are made, who gets what is sealed until they are read: their pages show patches by
+        their codes alone. Whoever draws and whoever etches get a sheet of their own, each with what their
+        hands need.
       </p>
       {trouble && <FailureNotice failure={trouble} />}
       <Button kind="act" disabled={pending} onClick={onEnter}>

@@ -1,4 +1,5 @@
 import './TestStones.css';
+import './PlanTest.css';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { Link } from 'wouter';
 import type { TestStone, TestStoneDraft } from '../../../records/testStone.ts';
@@ -12,10 +13,13 @@ import { BlindPage } from './BlindPage.tsx';
 import { PatchesPage } from './PatchesPage.tsx';
 import { PhotographsPage } from './PhotographsPage.tsx';
 import { ReadingPage } from './ReadingPage.tsx';
+import { SealedPage } from './SealedPage.tsx';
+import { StepsPage } from './StepsPage.tsx';
 import type { TestStonePageParts } from './testStonePageParts.ts';
 
 const views = [
   ['', 'Reading'],
+  ['steps', 'Steps'],
   ['patches', 'Patches'],
   ['photographs', 'Photographs'],
   ['eye', 'By eye'],
@@ -79,7 +83,11 @@ function laidBy(id: string): boolean {
 }
 
 function pageOf(view: string, parts: TestStonePageParts) {
+  const sealed = parts.stone.list?.sealed === true;
+  if (sealed && (view === 'patches' || view === 'answer')) return <SealedPage {...parts} />;
   switch (view) {
+    case 'steps':
+      return <StepsPage {...parts} />;
     case 'patches':
       return <PatchesPage key={parts.stone.id} {...parts} />;
     case 'photographs':

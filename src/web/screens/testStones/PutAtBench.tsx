@@ -1,0 +1,114 @@
+import { useQuery } from '@tanstack/react-query';
+import { type FormEvent, useState } from 'react';
+import type { KeptPlan } from '../../../records/keptPlan.ts';
+import type { TestStone } from '../../../records/testStone.ts';
+import { batchesKey, listBatches } from '../../client/batches.ts';
+import { addStone, listStones, stonesKey } from '../../client/stones.ts';
+import { putAtBench } from '../../client/testBench.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Choice } from '../../parts/Choice.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { Picks } from '../../parts/Picks.tsx';
+import { useSaving } from '../useSaving.ts';
+
+/** As many stones as a choice shows. */
+const mostStones = 200;
+const allInUse = { search: '', archived: 'no' } as const;
+
+/** Says on which stone a test stone is drawn and how many hands etch it; a stone that is not on the rack yet is entered. */
+export function PutAtBench({
+  stone,
+  words,
+  onReady,
+}: {
+  stone: TestStone;
+  words: string;
+  onReady: (stone: TestStone) => void;
+}) {
+  const saving = useSaving<{ readonly testStone: TestStone; readonly plan: KeptPlan }>();
+  const [chosen, setChosen] = useState(stone.stoneId ?? '');
+  const [name, setName] = useState('');
+  const [people, setPeople] = useState<'1' | '2'>('2');
+  const [tannic, setTannic] = useState('');
+  const batches = useQuery({
+    queryKey: [...batchesKey, 'tannic for tests'],
+    queryFn: () => listBatches({ ...allInUse, kind: 'tannic' }, null),
+  });
+  const settled = stone.workId !== null && stone.stoneId !== null;
+  const rack = useQuery({
+    queryKey: [...stonesKey, 'for tests'],
+    queryFn: () => listStones(allInUse, null, undefined, mostStones),
+    enabled: !settled,
+  });
+  const [width, height] = stone.planned?.stoneMm ?? stone.sizeMm;
+  const fitting = (rack.data?.stones ?? []).filter(
+    ({ widthMm, heightMm }) => widthMm >= width && heightMm >= height,
+  );
+  const ready = async (event: FormEvent) => {
+    event.preventDefault();
+    if (chosen === '' && name.trim() === '') return;
+    const put = await saving.send(async () => {
+      const id =
+        chosen === '' ? (await addStone({ name: name.trim(), widthMm: width, heightMm: height })).id : chosen;
+      // the stone is there now: what fails after it is tried again on the same one
+      setChosen(id);
+      return putAtBench(stone, id, people === '1' ? 1 : 2, tannic === '' ? null : tannic);
+    });
+    if (put) onReady(put.testStone);
+  };
+  return (
+    <form className="test-stone-form" aria-label={words} onSubmit={(event) => void ready(event)}>
+      {!settled && (
+        <Choice
+          label="The stone that it is drawn on"
+          hint={`At least ${width} × ${height} mm.`}
+          value={chosen}
+          options={[
+            ['', 'a stone that is not here yet'],
+            ...fitting.map(
+              ({ id, name: own, widthMm, heightMm }) => [id, `${own}, ${widthMm} × ${heightMm} mm`] as const,
+            ),
+          ]}
+          onChoose={setChosen}
+        />
+      )}
+      {!settled && chosen === '' && (
+        <Field
+          label="Its name"
+          hint={`It is entered as a stone of ${width} × ${height} mm.`}
+          value={name}
+          maxLength={200}
+          onChange={(event) => setName(event.target.value)}
+        />
+      )}
+      <Picks<'1' | '2'>
+        label="Hands at the stone"
+        value={people}
+        options={[
+          ['1', 'one person'],
+          ['2', 'two people'],
+        ]}
+        onPick={setPeople}
+      />
+      <Choice
+        label="The tannic solution"
+        hint="By its batch, so that the test can be repeated; where no etch takes any, it does not matter."
+        value={tannic}
+        options={[
+          ['', 'not described'],
+          ...(batches.data?.batches ?? []).map(({ id, name: own }) => [id, own] as const),
+        ]}
+        onChoose={setTannic}
+      />
+      {saving.trouble && <FailureNotice failure={saving.trouble} />}
+      <Button
+        kind={settled ? 'plain' : 'act'}
+        type="submit"
+        disabled={saving.pending || (chosen === '' && name.trim() === '')}
+      >
+        {saving.pending ? 'Finding an order that can be kept …' : words}
+      </Button>
+    </form>
+  );
+}

@@ -1,0 +1,89 @@
+import { useState } from 'react';
+import type { TestStone } from '../../../records/testStone.ts';
+import { logTestStone, openTestStone } from '../../client/testStones.ts';
+import { newClientId } from '../../managers/bench/clientIds.ts';
+import { Button, ButtonLink } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { Fold } from '../../parts/Fold.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { PatchPicture } from '../../parts/PatchPicture.tsx';
+import { useSaving } from '../useSaving.ts';
+import type { TestStonePageParts } from './testStonePageParts.ts';
+
+/** A planned test stone whose list is sealed: its patches by their codes, and the act that opens the list. */
+export function SealedPage({ stone, keep }: Pick<TestStonePageParts, 'stone' | 'keep'>) {
+  const saving = useSaving<TestStone>();
+  const [who, setWho] = useState('');
+  const [why, setWhy] = useState('');
+  const untold = stone.list?.untold ?? 0;
+  const open = async () => {
+    const opened = await saving.send(async () => {
+      const event = { clientId: newClientId(), actor: who.trim(), kind: 'list-opened' } as const;
+      await logTestStone(stone.id, { ...event, payload: { why: why.trim() } });
+      return openTestStone(stone.id);
+    });
+    if (opened) keep(opened);
+  };
+  return (
+    <>
+      <PageHead
+        stamp={`${stone.name}, ${stone.patches.length} patches`}
+        headline="Who got what is sealed until it is read"
+      >
+        <ButtonLink kind="act" href={`/test-stones/${stone.id}/photographs`}>
+          To the photographs
+        </ButtonLink>
+      </PageHead>
+      <div className="test-stone-two">
+        <div className="test-stone-form">
+          <p>
+            {untold === 1 ? 'One patch has no verdict yet.' : `${untold} patches have no verdict yet.`}{' '}
+            Whoever knows what a patch got reads it kindlier. The list opens by itself once every patch has
+            its verdict: by the camera, by hand, or by eye.
+          </p>
+          <p className="soft">
+            Whoever draws and whoever etches have a sheet of their own, on the page of steps.
+          </p>
+          <Fold title="Open the list before it is read">
+            <form
+              className="test-stone-form"
+              aria-label="Open the list"
+              onSubmit={(event) => {
+                event.preventDefault();
+                if (who.trim() !== '' && why.trim() !== '') void open();
+              }}
+            >
+              <p>
+                It can’t be sealed again, and the answer will say first of all who opened it, when and why.
+              </p>
+              <Field
+                label="Who opens it"
+                value={who}
+                maxLength={100}
+                onChange={(event) => setWho(event.target.value)}
+              />
+              <Field
+                label="Why"
+                value={why}
+                maxLength={1000}
+                onChange={(event) => setWhy(event.target.value)}
+              />
+              {saving.trouble && <FailureNotice failure={saving.trouble} />}
+              <Button type="submit" disabled={who.trim() === '' || why.trim() === '' || saving.pending}>
+                Open the list, and have it said
+              </Button>
+            </form>
+          </Fold>
+        </div>
+        <PatchPicture
+          label="Patches by their codes"
+          sizeMm={stone.sizeMm}
+          patches={stone.patches.map(({ id, polygonMm }) => ({ id, polygonMm, letter: id, words: 'sealed' }))}
+          picked={new Set()}
+          onPick={null}
+        />
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,80 @@
+import { useQuery } from '@tanstack/react-query';
+import type { TestCourse } from '../../../records/testCourse.ts';
+import { shownFailure } from '../../client/shownFailure.ts';
+import { courseSheetAddress, readTestCourse, testCourseKey } from '../../client/testBench.ts';
+import { ButtonFile } from '../../parts/Button.tsx';
+import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Fold } from '../../parts/Fold.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { PutAtBench } from './PutAtBench.tsx';
+import { StepClock } from './StepClock.tsx';
+import type { TestStonePageParts } from './testStonePageParts.ts';
+
+/** Every step of a test stone in order, for whoever etches: made ready for the bench, by the clock, on paper. */
+export function StepsPage({ stone, keep }: Pick<TestStonePageParts, 'stone' | 'keep'>) {
+  const asked = useQuery({ queryKey: testCourseKey(stone.id), queryFn: () => readTestCourse(stone.id) });
+  if (asked.error)
+    return (
+      <div className="list-foot">
+        <FailureNotice failure={shownFailure(asked.error)} />
+      </div>
+    );
+  const course = asked.data;
+  if (!course) return <p className="unseen">Opening …</p>;
+  const { plan } = course;
+  return (
+    <>
+      <PageHead
+        stamp={`${stone.name}, steps`}
+        headline={plan ? 'Every step, in order' : 'On which stone, and with how many hands?'}
+      />
+      <div className="test-stone-two">
+        <div className="test-stone-form">
+          {plan ? (
+            <StepClock kept={plan} />
+          ) : (
+            <PutAtBench stone={stone} words="Make it ready for the bench" onReady={keep} />
+          )}
+          <div className="plan-sheets">
+            <ButtonFile href={courseSheetAddress(stone.id, 'etch')}>Steps, for whoever etches</ButtonFile>
+            <ButtonFile href={courseSheetAddress(stone.id, 'draw')}>
+              What to draw, for whoever draws
+            </ButtonFile>
+          </div>
+          {plan && (
+            <Fold title="Plan the etch anew">
+              <PutAtBench stone={stone} words="Plan it anew" onReady={keep} />
+            </Fold>
+          )}
+        </div>
+        <Stages course={course} />
+      </div>
+    </>
+  );
+}
+
+function Stages({ course: { stages, elsewhere } }: { course: TestCourse }) {
+  return (
+    <section className="test-stone-form" aria-label="The stages in order">
+      <ol className="course-stages">
+        {stages.map(({ stage, name, lines, endSign }) => (
+          <li key={stage}>
+            <b>{name}</b>
+            {lines.map(({ what, where }) => (
+              <p key={what}>
+                {what}: {where.join(', ')}
+              </p>
+            ))}
+            {stage === 'draw' && <p>As the sheet for whoever draws says.</p>}
+            <p className="soft">Done when: {endSign}.</p>
+          </li>
+        ))}
+      </ol>
+      {elsewhere.map(({ treatment, what, where }) => (
+        <p key={`${treatment} ${what}`}>
+          {treatment}, {what}: {where.join(', ')}
+        </p>
+      ))}
+    </section>
+  );
+}
