@@ -1,7 +1,7 @@
 import type { CopiesState, CopyCheck } from '../../records/copies.ts';
-import { isoDayWords } from '../../science/calendar/dateWords.ts';
 import { byteWords } from '../parts/byteWords.ts';
 import { dayWords } from '../parts/entryWords.ts';
+import { dayOf } from '../words/moments.ts';
 import { say } from '../words/say.ts';
 
 /** How copies stand, in one line. */
@@ -16,8 +16,7 @@ export function copiesHeadline({ folder, lastGood, failed, copies }: CopiesState
 /** What is being done now; null: nothing. */
 export function busyWords({ busy, lastGood, copies }: CopiesState): string | null {
   if (busy === null) return null;
-  if (busy.act === 'checking')
-    return say('Reading the copy of {isoDay} back …', { isoDay: isoDayWords(busy.day) });
+  if (busy.act === 'checking') return say('Reading the copy of {isoDay} back …', { isoDay: dayOf(busy.day) });
   if (busy.bytes === null) return say('Copying …');
   const before = copies.find(({ file }) => file === lastGood?.file);
   const of = before ? say('; the last copy was {byte}', { byte: byteWords(before.bytes) }) : '';

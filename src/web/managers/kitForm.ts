@@ -69,13 +69,13 @@ export function kitOfTyped(
   const name = (typed.name ?? '').trim();
   if (name === '') troubles.name = say('It needs a name, as it is called here.');
   const facts: Record<string, unknown> = {};
-  for (const { field, kind, within } of kitFields[tool]) {
+  for (const { field, kind, within, unit } of kitFields[tool]) {
     const text = (typed[field] ?? '').trim();
     if (kind === 'text') facts[field] = text;
     else if (kind === 'day') facts[field] = text || null;
     else if (kind === 'yes-no') facts[field] = text === '' ? null : text === 'yes';
     else {
-      const trouble = within && numberTrouble(text, ...within);
+      const trouble = within && numberTrouble(text, ...within, unit === undefined ? {} : { unit });
       if (trouble) troubles[field] = trouble;
       facts[field] = typedNumber(text);
     }

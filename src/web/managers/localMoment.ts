@@ -1,4 +1,4 @@
-import { isoDayWords } from '../../science/calendar/dateWords.ts';
+import { dayOf, weekdayAndDayOf } from '../words/moments.ts';
 
 /** A moment (ISO, any zone) as a day-and-time field where the reader is holds it; empty for null. */
 export function localText(iso: string | null): string {
@@ -17,14 +17,11 @@ export function momentOf(local: string): string | null {
 
 /** A moment (ISO) as a day where the reader is: `26 Nov 2026`. */
 export function dayText(iso: string): string {
-  return isoDayWords(localText(iso));
+  return dayOf(localText(iso));
 }
 
 /** A moment (ISO) as a day of these weeks and a time where the reader is: `Thu 26 Nov, 17:40`. */
 export function momentText(iso: string): string {
-  const moment = new Date(iso);
-  if (Number.isNaN(moment.getTime())) return '';
-  const day = moment.toLocaleDateString('en-GB', { weekday: 'short', day: 'numeric', month: 'short' });
-  const time = moment.toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
-  return `${day.replace(',', '')}, ${time}`;
+  const local = localText(iso);
+  return local && `${weekdayAndDayOf(local)}, ${local.slice(11)}`;
 }

@@ -51,11 +51,11 @@ export function stoneFactsOf(stone: StoneEntry | null): StoneFacts {
 
 /** What is wrong with what was typed, by field; the bounds are those of the server. */
 export function stoneFactTroubles(facts: StoneFacts): Partial<Record<keyof StoneFacts, string | null>> {
-  const corner = (text: string) => numberTrouble(text, 5, 500);
+  const corner = (text: string) => numberTrouble(text, 5, 500, { unit: 'mm' });
   return {
     name: facts.name.trim() === '' ? say('A name is needed, such as S-01.') : null,
-    width: numberTrouble(facts.width, 20, 3000, { needed: true }),
-    height: numberTrouble(facts.height, 20, 3000, { needed: true }),
+    width: numberTrouble(facts.width, 20, 3000, { needed: true, unit: 'mm' }),
+    height: numberTrouble(facts.height, 20, 3000, { needed: true, unit: 'mm' }),
     corner0: corner(facts.corner0),
     corner1: corner(facts.corner1),
     corner2: corner(facts.corner2),

@@ -1,4 +1,7 @@
+import { figureText } from '../words/figures.ts';
+import { inchText, inchUnitOf } from '../words/lengths.ts';
 import { say } from '../words/say.ts';
+
 /**
  * A number as typed, with comma or point.
  * @returns null where nothing is typed, NaN where it is no number.
@@ -8,21 +11,31 @@ export function typedNumber(text: string): number | null {
   return trimmed === '' ? null : /^[-+]?(\d+\.?\d*|\.\d+)$/.test(trimmed) ? Number(trimmed) : Number.NaN;
 }
 
-/** What is wrong with a number as typed; null where nothing is. Bounds are allowed themselves. */
+/**
+ * What is wrong with a number as typed; null where nothing is. Bounds are allowed themselves.
+ * @param asked.unit that it is typed in, where that may be an inch on this device.
+ */
 export function numberTrouble(
   text: string,
   least: number,
   most: number,
-  { needed = false, whole = false }: { readonly needed?: boolean; readonly whole?: boolean } = {},
+  {
+    needed = false,
+    whole = false,
+    unit,
+  }: { readonly needed?: boolean; readonly whole?: boolean; readonly unit?: string } = {},
 ): string | null {
   const value = typedNumber(text);
-  if (value === null)
-    return needed ? say('A number from {least} to {most} is needed.', { least, most }) : null;
-  if (!(value >= least && value <= most)) return say('A number from {least} to {most}.', { least, most });
+  const inch = inchUnitOf(unit);
+  const bounds = inch
+    ? { least: inchText(least, inch.per), most: inchText(most, inch.per) }
+    : { least, most };
+  if (value === null) return needed ? say('A number from {least} to {most} is needed.', bounds) : null;
+  if (!(value >= least && value <= most)) return say('A number from {least} to {most}.', bounds);
   return whole && !Number.isInteger(value) ? say('A whole number.') : null;
 }
 
 /** A kept number as a person would type it; empty for null. */
 export function numberText(value: number | null): string {
-  return value === null ? '' : String(value);
+  return value === null ? '' : figureText(value);
 }

@@ -1,5 +1,6 @@
 import './Field.css';
 import { type InputHTMLAttributes, useId } from 'react';
+import { useInches } from './useInches.ts';
 
 /** A line to write on, with its words above, a hint below, and what is wrong with it where something is. */
 export function Field({
@@ -7,6 +8,8 @@ export function Field({
   hint,
   unit,
   trouble,
+  value,
+  onChange,
   ...rest
 }: {
   label: string;
@@ -14,14 +17,22 @@ export function Field({
   unit?: string;
   trouble?: string | null;
 } & InputHTMLAttributes<HTMLInputElement>) {
+  const line = useInches({ ...(unit !== undefined && { unit }), value, onChange });
   const id = useId();
   const described = [hint && `${id}-hint`, trouble && `${id}-trouble`].filter(Boolean).join(' ') || undefined;
   return (
     <div className="field">
       <label htmlFor={id}>{label}</label>
       <span className="field-line">
-        <input id={id} aria-describedby={described} aria-invalid={trouble ? true : undefined} {...rest} />
-        {unit && <span className="soft">{unit}</span>}
+        <input
+          id={id}
+          aria-describedby={described}
+          aria-invalid={trouble ? true : undefined}
+          {...rest}
+          {...(line.value !== undefined && { value: line.value })}
+          {...(line.onChange && { onChange: line.onChange })}
+        />
+        {line.unit && <span className="soft">{line.unit}</span>}
       </span>
       {hint && (
         <p id={`${id}-hint`} className="soft field-hint">

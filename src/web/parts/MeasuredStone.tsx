@@ -1,6 +1,7 @@
 import './MeasuredStone.css';
 import type { PhotographEntry } from '../../records/comparisonEntry.ts';
 import type { Corners } from '../../science/geometry/point.ts';
+import { lengthWords } from '../words/lengths.ts';
 import { say } from '../words/say.ts';
 import { StraightenedPhotograph } from './StraightenedPhotograph.tsx';
 
@@ -19,10 +20,10 @@ export function MeasuredStone({
   return (
     <div className="measured-stone">
       <p className="measured-across">
-        <b>1</b> <span>{widthMm === null ? say('width') : say('{widthMm} mm', { widthMm })}</span> <b>2</b>
+        <b>1</b> <span>{widthMm === null ? say('width') : lengthWords(widthMm, 1)}</span> <b>2</b>
       </p>
       <p className="measured-down">
-        <span>{heightMm === null ? say('height') : say('{heightMm} mm', { heightMm })}</span> <b>4</b>
+        <span>{heightMm === null ? say('height') : lengthWords(heightMm, 1)}</span> <b>4</b>
       </p>
       <StraightenedPhotograph
         photograph={photograph}

@@ -27,11 +27,12 @@ export function NumberField({
   placeholder?: string;
   onValue: (value: number | null) => void;
 }) {
+  const asked = { needed, ...(unit !== undefined && { unit }) };
   const [typed, setTyped] = useState({ text: numberText(value), stoodFor: value });
   const text = typed.stoodFor === value ? typed.text : numberText(value);
   const type = (next: string) => {
     const number = typedNumber(next);
-    const good = numberTrouble(next, least, most, { needed }) === null;
+    const good = numberTrouble(next, least, most, asked) === null;
     setTyped({ text: next, stoodFor: good ? number : value });
     if (good && number !== value) onValue(number);
   };
@@ -44,7 +45,7 @@ export function NumberField({
       inputMode="decimal"
       autoComplete="off"
       value={text}
-      trouble={numberTrouble(text, least, most, { needed })}
+      trouble={numberTrouble(text, least, most, asked)}
       onChange={(event) => type(event.target.value)}
     />
   );

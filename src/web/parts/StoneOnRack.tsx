@@ -2,6 +2,7 @@ import './StoneOnRack.css';
 import { type CSSProperties, memo } from 'react';
 import { Link } from 'wouter';
 import type { StoneSummary } from '../../records/stoneEntry.ts';
+import { sizeWords } from '../words/lengths.ts';
 import { say } from '../words/say.ts';
 import { GumMark } from './GumMark.tsx';
 import { StoneDrawing } from './StoneDrawing.tsx';
@@ -35,7 +36,8 @@ export const StoneOnRack = memo(function StoneOnRack({
         <span className="on-rack-words">
           <span className="big on-rack-name">{name}</span>
           <span className="soft">
-            {say('{widthMm} × {heightMm} mm{colour}', { widthMm, heightMm, colour: colour && `, ${colour}` })}
+            {sizeWords(widthMm, heightMm)}
+            {colour && `, ${colour}`}
           </span>
           <span className="on-rack-standing">
             {work ? workStageWords[work.stage] : archived ? say('off the rack') : say('free')}

@@ -1,6 +1,7 @@
 import './StonePlan.css';
 import type { CSSProperties, ReactNode } from 'react';
 import type { CornerThicknessMm } from '../../records/stone.ts';
+import { lengthWords } from '../words/lengths.ts';
 import { say } from '../words/say.ts';
 import { stoneTint } from './stoneTint.ts';
 
@@ -27,10 +28,10 @@ export function StonePlan({
   return (
     <div className="stone-plan" style={{ '--aspect': aspect, ...stoneTint(colour) } as CSSProperties}>
       <p className="stone-plan-across">
-        <span>{widthMm === null ? say('width') : say('{widthMm} mm', { widthMm })}</span>
+        <span>{widthMm === null ? say('width') : lengthWords(widthMm, 1)}</span>
       </p>
       <p className="stone-plan-down">
-        <span>{heightMm === null ? say('height') : say('{heightMm} mm', { heightMm })}</span>
+        <span>{heightMm === null ? say('height') : lengthWords(heightMm, 1)}</span>
       </p>
       <div className="stone-plan-face">
         {children}

@@ -1,6 +1,6 @@
 import type { ComparisonSummary, MeasuringStage } from '../../records/comparisonEntry.ts';
-import { isoMomentWords } from '../../science/calendar/dateWords.ts';
 import { localText } from '../managers/localMoment.ts';
+import { dayAndTimeOf } from '../words/moments.ts';
 import { say } from '../words/say.ts';
 
 /** The stages of a measurement, in order. */
@@ -40,5 +40,5 @@ export function stateWords({ state, progress }: Pick<ComparisonSummary, 'state' 
 
 /** A moment (ISO, any zone) as a day and time where the reader is: `26 Nov 2026, 17:40`. */
 export function dayWords(iso: string): string {
-  return isoMomentWords(localText(iso));
+  return dayAndTimeOf(localText(iso));
 }

@@ -8,6 +8,7 @@ import type {
 } from '../../records/comparison.ts';
 import { Fold } from '../parts/Fold.tsx';
 import { fixed } from '../words/figures.ts';
+import { lengthWords, smallAreaWords } from '../words/lengths.ts';
 import { say } from '../words/say.ts';
 
 const groundWords: Readonly<Record<GroundRecord['origin'], string>> = {
@@ -37,14 +38,14 @@ export function MeasuredHow({ record }: { record: ComparisonRecord }) {
         {registration && (
           <Line name="Print laid on stone">
             {say(
-              '{kind}; {mirrored, select, yes {mirrored} other {not mirrored}}, {turn, select, yes {upright} other {turned {turn2}°}}. Left over, on places the fit did not see: median {median} mm, nine in ten within {p90} mm, at {count} places.',
+              '{kind}; {mirrored, select, yes {mirrored} other {not mirrored}}, {turn, select, yes {upright} other {turned {turn2}°}}. Left over, on places the fit did not see: median {median}, nine in ten within {p90}, at {count} places.',
               {
                 kind: registration.kind,
                 mirrored: registration.mirrored ? 'yes' : 'no',
                 turn: registration.turn === 0 ? 'yes' : 'no',
                 turn2: registration.turn,
-                median: fixed(registration.residualMm.median, 3),
-                p90: fixed(registration.residualMm.p90, 2),
+                median: lengthWords(registration.residualMm.median, 3),
+                p90: lengthWords(registration.residualMm.p90, 2),
                 count: registration.samples.length,
               },
             )}
@@ -78,9 +79,9 @@ export function MeasuredHow({ record }: { record: ComparisonRecord }) {
         )}
         <Line name="What counts as what">
           {say(
-            'Smoothed by {smoothingMm} mm. Lost: drawn at least {drawnAtLeast}, printed at most {keptAtMost} of it. Filled: drawn {drawnAtLeast2} to {drawnAtMost}, printed at least {printedAtLeast}. Scum: drawn at most {drawnAtMost2}, printed at least {printedAtLeast2}. Held: within {heldWithin}. Smallest place {smallestAreaMm2} mm².',
+            'Smoothed by {smoothing}. Lost: drawn at least {drawnAtLeast}, printed at most {keptAtMost} of it. Filled: drawn {drawnAtLeast2} to {drawnAtMost}, printed at least {printedAtLeast}. Scum: drawn at most {drawnAtMost2}, printed at least {printedAtLeast2}. Held: within {heldWithin}. Smallest place {smallestArea}.',
             {
-              smoothingMm: parameters.smoothingMm,
+              smoothing: lengthWords(parameters.smoothingMm, 1),
               drawnAtLeast: lost.drawnAtLeast,
               keptAtMost: lost.keptAtMost,
               drawnAtLeast2: filled.drawnAtLeast,
@@ -89,7 +90,7 @@ export function MeasuredHow({ record }: { record: ComparisonRecord }) {
               drawnAtMost2: scum.drawnAtMost,
               printedAtLeast2: scum.printedAtLeast,
               heldWithin: parameters.heldWithin,
-              smallestAreaMm2: parameters.smallestAreaMm2,
+              smallestArea: smallAreaWords(parameters.smallestAreaMm2),
             },
           )}
         </Line>

@@ -24,6 +24,7 @@ import { Picks } from '../parts/Picks.tsx';
 import { StoneFace } from '../parts/StoneFace.tsx';
 import { workStageWords } from '../parts/stageWords.ts';
 import { stoneTint } from '../parts/stoneTint.ts';
+import { sizeWords } from '../words/lengths.ts';
 import { say } from '../words/say.ts';
 import { sayRich } from '../words/sayRich.ts';
 
@@ -83,10 +84,9 @@ export default function NewWork() {
                 ({ id, name, widthMm, heightMm, colour }) =>
                   [
                     id,
-                    say('{name}, {widthMm} × {heightMm} mm{colour}', {
+                    say('{name}, {size}{colour}', {
                       name,
-                      widthMm,
-                      heightMm,
+                      size: sizeWords(widthMm, heightMm),
                       colour: colour && `, ${colour}`,
                     }),
                   ] as const,
@@ -166,12 +166,11 @@ function StoneLying({ stone, head }: { stone: StoneSummary; head: Edge }) {
       </svg>
       <figcaption>
         {sayRich(
-          '<span>{name}</span> {widthMm} × {heightMm} mm{colour}. Dotted: what the drawing should leave free for gum, wider at the ends, where the scraper lands.',
+          '<span>{name}</span> {size}{colour}. Dotted: what the drawing should leave free for gum, wider at the ends, where the scraper lands.',
           {
             span: (words) => <span className="big">{words}</span>,
             name,
-            widthMm,
-            heightMm,
+            size: sizeWords(widthMm, heightMm),
             colour: colour && `, ${colour}`,
           },
         )}

@@ -8,6 +8,7 @@ import { entryKey, listKey } from '../client/events.ts';
 import { type ShownFailure, shownFailure } from '../client/shownFailure.ts';
 import { cornerAspect } from '../managers/cornerMarks.ts';
 import { draftRequest, missingPart, titleFromFile, typedMm, withPhotograph } from '../managers/draft.ts';
+import { numberTrouble } from '../managers/typedNumber.ts';
 import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
 import { MeasuredStone } from '../parts/MeasuredStone.tsx';
@@ -68,7 +69,7 @@ export function SizeStep() {
               inputMode="decimal"
               autoComplete="off"
               value={draft.width}
-              trouble={draft.width !== '' && width === null ? say('A number from 10 to 3000.') : null}
+              trouble={numberTrouble(draft.width, 10, 3000, { unit: 'mm' })}
               onChange={(event) => draftKeeper.change((now) => ({ ...now, width: event.target.value }))}
             />
             <span className="size-times" aria-hidden="true">
@@ -80,7 +81,7 @@ export function SizeStep() {
               inputMode="decimal"
               autoComplete="off"
               value={draft.height}
-              trouble={draft.height !== '' && height === null ? say('A number from 10 to 3000.') : null}
+              trouble={numberTrouble(draft.height, 10, 3000, { unit: 'mm' })}
               onChange={(event) => draftKeeper.change((now) => ({ ...now, height: event.target.value }))}
             />
           </div>

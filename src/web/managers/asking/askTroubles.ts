@@ -19,8 +19,11 @@ export function askTroubles(form: AskForm<{ readonly kind: string }>, typed: Ask
       return;
     }
     const { is } = field;
-    const trouble =
-      is.kind === 'number' ? numberTrouble(text, is.least, is.most, { whole: is.whole ?? false }) : null;
+    const asked = {
+      whole: is.kind === 'number' && (is.whole ?? false),
+      ...(field.unit && { unit: field.unit }),
+    };
+    const trouble = is.kind === 'number' ? numberTrouble(text, is.least, is.most, asked) : null;
     if (trouble !== null) wrong[name] = trouble;
   };
   for (const field of form.fields) look(field, typed.fields[field.name] ?? '', field.name);

@@ -86,8 +86,8 @@ export function editionTroubles(typed: EditionTyped): Partial<Record<EditionFiel
   const pair = (one: string, other: string) =>
     (one.trim() === '') === (other.trim() === '') ? null : say('Both sides, or neither.');
   const sides = (one: 'sheetWide' | 'pieceWide', other: 'sheetHigh' | 'pieceHigh') => ({
-    [one]: numberTrouble(typed[one], 1, 5000) ?? pair(typed[one], typed[other]),
-    [other]: numberTrouble(typed[other], 1, 5000),
+    [one]: numberTrouble(typed[one], 1, 5000, { unit: 'mm' }) ?? pair(typed[one], typed[other]),
+    [other]: numberTrouble(typed[other], 1, 5000, { unit: 'mm' }),
   });
   const tone = (text: string) => numberTrouble(text, -0.2, 1.2);
   return {
@@ -97,8 +97,8 @@ export function editionTroubles(typed: EditionTyped): Partial<Record<EditionFiel
     gramsPerM2: numberTrouble(typed.gramsPerM2, 1, 2000),
     ...sides('sheetWide', 'sheetHigh'),
     ...sides('pieceWide', 'pieceHigh'),
-    tearLoss: numberTrouble(typed.tearLoss, 0, 100),
-    inkedCm2: numberTrouble(typed.inkedCm2, 0.1, 1e6),
+    tearLoss: numberTrouble(typed.tearLoss, 0, 100, { unit: 'mm' }),
+    inkedCm2: numberTrouble(typed.inkedCm2, 0.1, 1e6, { unit: 'cm²' }),
     rackPlaces: numberTrouble(typed.rackPlaces, 0, 10_000, { whole: true }),
     approvalLights: tone(typed.approvalLights),
     approvalMiddles: tone(typed.approvalMiddles),

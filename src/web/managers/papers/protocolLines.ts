@@ -8,7 +8,8 @@ import {
   spanWords,
   timeWords,
 } from '../../../studio/papers/paperWords.ts';
-import { fixed } from '../../words/figures.ts';
+import { figureText, fixed } from '../../words/figures.ts';
+import { areaIn, lengthWords, sizeWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 
 /** One thing that a protocol tells; null: it does not. */
@@ -48,11 +49,7 @@ export function protocolParts(protocol: WorkProtocol): readonly ProtocolPart[] {
   });
   return [
     whole(say('Stone and plan'), notRecorded, [
-      line(
-        'stone',
-        say('Stone'),
-        say('{widthMm} × {heightMm} mm', { widthMm: stone.widthMm, heightMm: stone.heightMm }),
-      ),
+      line('stone', say('Stone'), sizeWords(stone.widthMm, stone.heightMm)),
       line('colour', say('Its colour'), stone.colour === '' ? null : stone.colour),
       line(
         'table',
@@ -60,7 +57,7 @@ export function protocolParts(protocol: WorkProtocol): readonly ProtocolPart[] {
         table && say('{table}, version {version}', { table: table.name, version: table.version }),
       ),
       line('people', say('People planned for'), people === null ? null : String(people)),
-      line('film', say('Film of etch'), filmMm === null ? null : say('{filmMm} mm', { filmMm })),
+      line('film', say('Film of etch'), filmMm === null ? null : lengthWords(filmMm, 2)),
     ]),
     whole(say('Materials of the first etch'), nonePlanned, protocol.materials.map(materialLine)),
     whole(say('Etches'), nonePlanned, protocol.etches.map(etchLine)),
@@ -184,10 +181,10 @@ function etchLine(etch: ProtocolEtch): ProtocolLine {
   const { strength, medium, mediumName, areaCm2, areaPlusMinusCm2 } = etch;
   const area =
     areaPlusMinusCm2 === null
-      ? say('{areaCm2} cm²', { areaCm2: areaCm2.toPrecision(3) })
-      : say('{areaCm2} ±{areaPlusMinusCm2} cm²', {
-          areaCm2: areaCm2.toPrecision(3),
-          areaPlusMinusCm2: areaPlusMinusCm2.toPrecision(1),
+      ? areaIn(areaCm2, (figure) => figureText(figure.toPrecision(3)))
+      : say('{area} ± {areaPlusMinus}', {
+          area: areaIn(areaCm2, (figure) => figureText(figure.toPrecision(3))),
+          areaPlusMinus: areaIn(areaPlusMinusCm2, (figure) => figureText(figure.toPrecision(1))),
         });
   const laid =
     etch.etch === null

@@ -17,7 +17,7 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Figure } from '../../parts/Figure.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
-import { fixed } from '../../words/figures.ts';
+import { lengthFigure, lengthWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 import { ArchiveEdition } from './ArchiveEdition.tsx';
 import { EditionForm } from './EditionForm.tsx';
@@ -212,7 +212,7 @@ function basisWords({ basis }: Measured): string {
 }
 
 function mm({ low, high }: Measured): string {
-  return say('{low} to {high} mm', { low: fixed(low, 1), high: fixed(high, 1) });
+  return say('{low} to {high}', { low: lengthFigure(low, 1), high: lengthWords(high, 1) });
 }
 
 function percent(share: number): string {

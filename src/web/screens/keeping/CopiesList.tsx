@@ -1,5 +1,4 @@
 import type { CopiesState, DailyCopy } from '../../../records/copies.ts';
-import { isoDayWords } from '../../../science/calendar/dateWords.ts';
 import { checkCopy } from '../../client/copies.ts';
 import { checkWords, thinningWords } from '../../managers/copiesTold.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -7,6 +6,7 @@ import { byteWords } from '../../parts/byteWords.ts';
 import { dayWords } from '../../parts/entryWords.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { dayOf } from '../../words/moments.ts';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
 
@@ -85,7 +85,7 @@ function CopyLine({ copy, busy, onCheck }: { copy: DailyCopy; busy: boolean; onC
   return (
     <li>
       <div>
-        <b>{isoDayWords(day)}</b> <span className="soft">{byteWords(bytes)}</span>
+        <b>{dayOf(day)}</b> <span className="soft">{byteWords(bytes)}</span>
         <p className={check?.failure ? 'field-trouble' : 'soft'}>{checkWords(check)}</p>
         {check?.concerns.map((concern) => (
           <p key={concern} className="soft">
@@ -96,7 +96,7 @@ function CopyLine({ copy, busy, onCheck }: { copy: DailyCopy; busy: boolean; onC
       <Button
         disabled={busy}
         onClick={onCheck}
-        aria-label={say('Read it back: {isoDay}', { isoDay: isoDayWords(day) })}
+        aria-label={say('Read it back: {isoDay}', { isoDay: dayOf(day) })}
       >
         {say('Read it back')}
       </Button>

@@ -1,4 +1,5 @@
 import type { PullStep, PullTyped } from '../../managers/proofs/pullDraft.ts';
+import { lengthWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 
 interface Question {
@@ -21,7 +22,8 @@ export function questionOf(step: PullStep, { number, photographs }: PullTyped): 
       return {
         question: say('Do the four marks sit right?'),
         why: say(
-          'They say where the corners of the work rectangle came to lie; to 10 mm is near enough. A print is the stone’s mirror image: mark 1 is at its top right.',
+          'They say where the corners of the work rectangle came to lie; to {near} is near enough. A print is the stone’s mirror image: mark 1 is at its top right.',
+          { near: lengthWords(10) },
         ),
       };
     case 'chips':

@@ -3,6 +3,7 @@ import { saveStone } from '../../client/stones.ts';
 import type { Typed } from '../../managers/typedMerge.ts';
 import { numberText, numberTrouble, typedNumber } from '../../managers/typedNumber.ts';
 import { Field } from '../../parts/Field.tsx';
+import { lengthWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 import { StoneForm } from './StoneForm.tsx';
@@ -29,7 +30,7 @@ export function PressSetUp({ stone }: { stone: StoneEntry }) {
         <dl className="stone-facts">
           <div>
             <dt>{say('Scraper')}</dt>
-            <dd>{scraperMm === null ? say('not written down') : say('{scraperMm} mm', { scraperMm })}</dd>
+            <dd>{scraperMm === null ? say('not written down') : lengthWords(scraperMm, 1)}</dd>
           </div>
           <div>
             <dt>{say('Packing')}</dt>
@@ -64,7 +65,7 @@ function SetUpForm({ stone, onLeave }: { stone: StoneEntry; onLeave: () => void 
       pressure: numberText(entry?.pressSetUp.pressureEighths ?? null),
     }),
     check: ({ scraper = '', pressure = '' }) => ({
-      scraper: numberTrouble(scraper, 10, 3000),
+      scraper: numberTrouble(scraper, 10, 3000, { unit: 'mm' }),
       pressure: numberTrouble(pressure, -80, 80),
     }),
     send: ({ scraper = '', packing = '', pressure = '' }, entry) =>

@@ -7,6 +7,7 @@ import {
   stoneFactWords,
   stoneOfFacts,
 } from '../../managers/stoneFacts.ts';
+import { sizeWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 import { StoneFactFields } from './StoneFactFields.tsx';
@@ -26,7 +27,7 @@ export function StoneFactsSection({ stone }: { stone: StoneEntry }) {
       <dl className="stone-facts">
         <div>
           <dt>{say('Width × height')}</dt>
-          <dd>{say('{widthMm} × {heightMm} mm', { widthMm, heightMm })}</dd>
+          <dd>{sizeWords(widthMm, heightMm)}</dd>
         </div>
         <div>
           <dt>{say('Colour')}</dt>

@@ -12,6 +12,7 @@ import { PageHead } from '../../parts/PageHead.tsx';
 import { StoneDrawing } from '../../parts/StoneDrawing.tsx';
 import { StonePlan } from '../../parts/StonePlan.tsx';
 import { workStageWords } from '../../parts/stageWords.ts';
+import { inchUnitOf, lengthFigure, sizeWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 import { StoneStanding } from '../rack/StoneStanding.tsx';
 import { ArchiveStone } from './ArchiveStone.tsx';
@@ -32,14 +33,12 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
         <PageHead
           stamp={
             stone.sample
-              ? say('Stone · {widthMm} × {heightMm} mm{colour} · sample from Saltreach, an invented studio', {
-                  widthMm,
-                  heightMm,
+              ? say('Stone · {size}{colour} · sample from Saltreach, an invented studio', {
+                  size: sizeWords(widthMm, heightMm),
                   colour: colour && `, ${colour}`,
                 })
-              : say('Stone · {widthMm} × {heightMm} mm{colour}', {
-                  widthMm,
-                  heightMm,
+              : say('Stone · {size}{colour}', {
+                  size: sizeWords(widthMm, heightMm),
                   colour: colour && `, ${colour}`,
                 })
           }
@@ -90,20 +89,22 @@ function StoneFigures({ stone: { massKg, verdict, straightedge } }: { stone: Sto
               })
             : say('mass not known: no thickness yet')}
         </Figure>
-        <Figure value={last ? String(last.gapMm) : '–'} beside={say('mm')}>
+        <Figure value={last ? lengthFigure(last.gapMm, 2) : '–'} beside={inchUnitOf('mm')?.unit ?? 'mm'}>
           {last
             ? say('under the straightedge; level up to {straightedgeMm}', {
-                straightedgeMm: levelLimits.straightedgeMm,
+                straightedgeMm: lengthFigure(levelLimits.straightedgeMm, 2),
               })
             : say('level not measured')}
         </Figure>
         <Figure
-          value={verdict.wedgeMm === null ? '–' : String(Math.round(verdict.wedgeMm * 100) / 100)}
-          beside={say('mm')}
+          value={verdict.wedgeMm === null ? '–' : lengthFigure(verdict.wedgeMm, 2)}
+          beside={inchUnitOf('mm')?.unit ?? 'mm'}
         >
           {verdict.wedgeMm === null
             ? say('four corners needed')
-            : say('between the corners; even up to {cornersMm}', { cornersMm: levelLimits.cornersMm })}
+            : say('between the corners; even up to {cornersMm}', {
+                cornersMm: lengthFigure(levelLimits.cornersMm, 2),
+              })}
         </Figure>
       </div>
       <div className="stone-cautions">

@@ -3,6 +3,7 @@ import type { StoneDraft, StoneEntry } from '../../../records/stoneEntry.ts';
 import { localText, momentOf } from '../../managers/localMoment.ts';
 import type { Typed } from '../../managers/typedMerge.ts';
 import { numberText, numberTrouble, typedNumber } from '../../managers/typedNumber.ts';
+import { lengthWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 
 /** One field of a log's line. */
@@ -108,10 +109,10 @@ export const levelLog: StoneLogKind<StraightedgeReading> = {
   }),
   check: (typed) => ({
     at: momentTrouble(typed),
-    gapMm: numberTrouble(typed.gapMm ?? '', 0, 50, { needed: true }),
+    gapMm: numberTrouble(typed.gapMm ?? '', 0, 50, { needed: true, unit: 'mm' }),
   }),
   rowOf: (typed) => ({ at: momentOf(typed.at!)!, gapMm: typedNumber(typed.gapMm!)!, where: typed.where! }),
-  words: ({ gapMm, where }) => [say('{gapMm} mm', { gapMm }), where],
+  words: ({ gapMm, where }) => [lengthWords(gapMm, 2), where],
 };
 
 /** The log with one line put in the place of another (null: added), by time. A line that is gone is added again. */

@@ -9,6 +9,7 @@ import type { DeskState, ZoneDesk } from '../../managers/zoneDesk.ts';
 import { StoneBoard } from '../../parts/StoneBoard.tsx';
 import { StoneFace } from '../../parts/StoneFace.tsx';
 import { ZoneMarks } from '../../parts/ZoneMarks.tsx';
+import { lengthWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 import { type BoardThing, boardLabel, boardWords } from './boardWords.ts';
 import { type BoardStone, PhotographUnder, useShownPhotograph } from './PhotographUnder.tsx';
@@ -129,9 +130,10 @@ function placeInHand({ drawing, picked, point, cross }: DeskState): Point | null
 
 /** What is in hand, for those who don't see the board. */
 function handWords({ drawing, picked, point, cross }: DeskState): string {
-  const place = ([x, y]: Point) => say('{x} across, {y} down', { x, y });
+  const place = ([x, y]: Point) =>
+    say('{x} across, {y} down', { x: lengthWords(x, 1), y: lengthWords(y, 1) });
   if (drawing.outline)
-    return say('Cross at {place} millimetres; {count} points put.', {
+    return say('Cross at {place}; {count} points put.', {
       place: place(cross),
       count: drawing.outline.length,
     });
@@ -139,7 +141,7 @@ function handWords({ drawing, picked, point, cross }: DeskState): string {
   if (!zone) return '';
   if (point === null)
     return say('{zone} in hand, {count} points.', { zone: zone.name, count: zone.polygonMm.length });
-  return say('Point {point} of {count}, at {place} millimetres.', {
+  return say('Point {point} of {count}, at {place}.', {
     point: point + 1,
     count: zone.polygonMm.length,
     place: place(zone.polygonMm[point]!),

@@ -11,7 +11,7 @@ import { Figure } from '../../parts/Figure.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { Picks } from '../../parts/Picks.tsx';
-import { fixed } from '../../words/figures.ts';
+import { lengthWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 import { BeginAtStone } from './BeginAtStone.tsx';
 import { changeTitles, feasibleWords, sentence } from './planWords.ts';
@@ -65,8 +65,8 @@ export function PlanSide({
         </div>
         <p className="soft">
           {say(
-            'A film of {filmMm} mm with losses, rounded to what can be measured out. Table: {table}, version {version}.',
-            { filmMm: request.filmMm, table: table.name, version: table.version },
+            'A film of {film} with losses, rounded to what can be measured out. Table: {table}, version {version}.',
+            { film: lengthWords(request.filmMm, 2), table: table.name, version: table.version },
           )}
         </p>
       </section>
@@ -117,10 +117,10 @@ export function PlanSide({
                       nameOf: nameOf(kept, a),
                       nameOf2: nameOf(kept, b),
                     })
-                  : say('{nameOf} and {nameOf2}, about {gapMm} mm apart:', {
+                  : say('{nameOf} and {nameOf2}, about {gap} apart:', {
                       nameOf: nameOf(kept, a),
                       nameOf2: nameOf(kept, b),
-                      gapMm: gapMm < 1 ? fixed(gapMm, 1) : Math.round(gapMm),
+                      gap: lengthWords(gapMm, gapMm < 1 ? 1 : 0),
                     })}
               </b>{' '}
               {sentence(why)}

@@ -1,4 +1,5 @@
 import { Notice } from '../../parts/Notice.tsx';
+import { lengthFigure, lengthWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 import type { LiveVerdicts } from './useVerdicts.ts';
 
@@ -21,15 +22,16 @@ export function WorkFindings({ verdicts }: { verdicts: LiveVerdicts }) {
       {borders && borders.sentences.length === 0 && (
         <p>
           {say(
-            'Every border is wide enough to be gummed: 15 mm at the sides, 25 mm at the ends (common practice).',
+            'Every border is wide enough to be gummed: {sides} at the sides, {ends} at the ends (common practice).',
+            { sides: lengthWords(15), ends: lengthWords(25) },
           )}
         </p>
       )}
       {borders?.scraperMm && (
         <p>
-          {say('A scraper of {least} to {most} mm fits: wider than the image, inside the stone.', {
-            least: Math.ceil(borders.scraperMm.least),
-            most: Math.floor(borders.scraperMm.most),
+          {say('A scraper of {least} to {most} fits: wider than the image, inside the stone.', {
+            least: lengthFigure(Math.ceil(borders.scraperMm.least)),
+            most: lengthWords(Math.floor(borders.scraperMm.most)),
           })}
         </p>
       )}

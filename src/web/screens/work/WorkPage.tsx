@@ -4,6 +4,7 @@ import type { WorkEntry } from '../../../records/workEntry.ts';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { workStageWords } from '../../parts/stageWords.ts';
 import { stoneTint } from '../../parts/stoneTint.ts';
+import { sizeWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 
 /** The frame of each side of a work: the finding, the stone on the left, its words beside it, wide things below. */
@@ -25,11 +26,10 @@ export function WorkPage({
     <div className="work-page" style={stoneTint(stone.colour)}>
       <div className="work-head">
         <PageHead
-          stamp={say('{stone} · {title} · {widthMm} × {heightMm} mm · {workStageWords}', {
+          stamp={say('{stone} · {title} · {size} · {workStageWords}', {
             stone: stone.name,
             title,
-            widthMm: stone.widthMm,
-            heightMm: stone.heightMm,
+            size: sizeWords(stone.widthMm, stone.heightMm),
             workStageWords: workStageWords[stage],
           })}
           headline={headline}

@@ -1,5 +1,6 @@
 import type { Drawing } from '../../managers/zoneDrawing.ts';
 import { thousands } from '../../words/figures.ts';
+import { areaIn } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 import type { LiveVerdicts } from './useVerdicts.ts';
 
@@ -33,8 +34,9 @@ export function drawingHeadline(
   });
 }
 
-/** An area in square centimetres as one says it: a tenth under 100 cm², whole above. */
+/** An area in square centimetres as one says it: a tenth under 100, whole above. */
 export function areaWords(areaCm2: number): string {
-  const figure = areaCm2 < 100 ? Math.round(areaCm2 * 10) / 10 : Math.round(areaCm2);
-  return say('{figure} cm²', { figure: thousands(figure) });
+  return areaIn(areaCm2, (figure) =>
+    thousands(figure < 100 ? Math.round(figure * 10) / 10 : Math.round(figure)),
+  );
 }

@@ -1,0 +1,26 @@
+import { afterEach, expect, test } from 'vitest';
+import { dayAndTimeOf, dayOf, weekdayAndDayOf } from './moments.ts';
+import type { Dates } from './wordChoice.ts';
+import { setWordsInUse } from './wordsInUse.ts';
+
+const english = { language: 'en', units: 'metric', dates: 'en-GB', sentences: {} } as const;
+afterEach(() => setWordsInUse(english));
+
+test.each<readonly [Dates, string, string]>([
+  ['en-GB', '6 Nov 2026', 'Fri 6 Nov'],
+  ['en-US', 'Nov 6, 2026', 'Fri, Nov 6'],
+  ['de-DE', '6. Nov. 2026', 'Fr., 6. Nov.'],
+  ['sv-SE', '2026-11-06', 'Fri 6 Nov'],
+])('a day by %s', (dates, day, weekday) => {
+  setWordsInUse({ ...english, dates });
+  expect(dayOf('2026-11-06')).toBe(day);
+  expect(dayAndTimeOf('2026-11-06T17:40')).toBe(`${day}, 17:40`);
+  if (dates !== 'sv-SE') expect(weekdayAndDayOf('2026-11-06T17:40')).toBe(weekday);
+});
+
+test('what is no day stays as it is', () => {
+  for (const dates of ['en-GB', 'de-DE'] as const) {
+    setWordsInUse({ ...english, dates });
+    expect(dayOf('soon')).toBe('soon');
+  }
+});
