@@ -1,5 +1,5 @@
-import { it } from 'vitest';
-import { describeInBrowser } from './pages.ts';
+import { expect, it } from 'vitest';
+import { describeInBrowser, desk, phone } from './pages.ts';
 import { expectSoundScreen } from './screenRules.ts';
 import { post, sky, startedWork } from './works.ts';
 
@@ -29,6 +29,15 @@ describeInBrowser('reports', (pages) => {
     await set.getByText('not recorded: grain time on S-291 (Reported Mudbank)').waitFor();
     await set.getByText('how much Nitric acid was used before').waitFor();
     await expectSoundScreen(page, 'a report');
+    await page.setViewportSize(phone);
+    await page.reload();
+    await set.getByText('one paragraph').first().waitFor();
+    expect(await set.getByText('We took 1 work and {moonbeams}.').isVisible(), 'folded on a phone').toBe(
+      false,
+    );
+    await set.getByRole('heading', { name: 'What was tried' }).click();
+    await set.getByText('We took 1 work and {moonbeams}.').waitFor();
+    await page.setViewportSize(desk);
     await page.getByRole('link', { name: 'Reports', exact: true }).first().click();
     await page.getByRole('link', { name: /A season of Twelve Tides/ }).waitFor();
     await expectSoundScreen(page, 'the reports');

@@ -1,14 +1,18 @@
+import { useState } from 'react';
 import type { ReportBlock, ReportFigure, SetReport } from '../../../records/setReport.ts';
 import { notRecorded } from '../../../studio/papers/paperWords.ts';
 import { sourceWords } from '../../../studio/papers/report/keptWords.ts';
 import { figureText } from '../../../studio/papers/report/reportWords.ts';
 import { comparisonFile } from '../../client/comparisons.ts';
+import { reportHolds } from '../../managers/papers/reportHolds.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { say } from '../../words/say.ts';
 
 /** A report as it would be handed out now, with where each figure is kept. */
 export function ReportPreview({ report }: { report: SetReport }) {
+  // Unfolded, a report is as long as twenty phones.
+  const [roomy] = useState(() => window.matchMedia('(min-width: 1021px)').matches);
   const figures = new Map(report.figures.map((figure) => [figure.name, figure]));
   return (
     <article className="report-preview" aria-label={say('The report as it stands')}>
@@ -20,14 +24,13 @@ export function ReportPreview({ report }: { report: SetReport }) {
         </Notice>
       )}
       {report.parts.map(({ name, blocks }) => (
-        <section key={name}>
-          <h2>{name}</h2>
+        <Fold key={name} title={<h2>{name}</h2>} holds={reportHolds(blocks)} open={roomy}>
           {blocks.map((block, index) => (
             // blocks have no other name than their place
             // biome-ignore lint/suspicious/noArrayIndexKey: see above
             <Block key={index} block={block} figures={figures} />
           ))}
-        </section>
+        </Fold>
       ))}
       <Fold title={say('Where each figure is kept')}>
         <dl className="figure-names">
