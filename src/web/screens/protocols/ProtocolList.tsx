@@ -1,14 +1,8 @@
-import '../entries/Entries.css';
 import { Link } from 'wouter';
 import type { ForeignProtocol } from '../../../records/workProtocol.ts';
 import { listProtocols, protocolsKey } from '../../client/protocols.ts';
 import { dayWords } from '../../parts/entryWords.ts';
-import { FoundStatus } from '../../parts/FoundStatus.tsx';
-import { ListPage } from '../../parts/ListPage.tsx';
-import { ListTools } from '../../parts/ListTools.tsx';
-import { Picks } from '../../parts/Picks.tsx';
-import { ShowMore } from '../../parts/ShowMore.tsx';
-import { type Shelf, useShelvedList } from '../useShelvedList.ts';
+import { EntryListPage } from '../entries/EntryListPage.tsx';
 
 /** What to do first. */
 const first = (
@@ -21,59 +15,23 @@ const first = (
 
 /** Protocols of other studios that are kept here, newest first. */
 export default function ProtocolList() {
-  const {
-    pages,
-    items: protocols,
-    narrowed,
-    nothingYet,
-    ...list
-  } = useShelvedList({
-    key: protocolsKey,
-    read: listProtocols,
-    itemsOf: (page) => page.protocols,
-  });
-  const settled = pages.isSuccess && !pages.isPlaceholderData;
   return (
-    <ListPage
-      stamp={<Link href="/keeping">Keeping</Link>}
-      headline="Protocols of other studios"
-      act={{ href: '/protocols/new', words: 'Bring one in' }}
-      failed={pages.error}
-      empty={nothingYet}
-      emptyTitle="None was brought in yet"
-      emptyWords={first}
-    >
-      {!nothingYet && (
-        <ListTools label="Search titles" typed={list.typed} onType={list.setTyped}>
-          <Picks<Shelf>
-            label="Which protocols"
-            shownLabel={false}
-            value={list.archived}
-            options={[
-              ['no', 'In use'],
-              ['yes', 'Put by'],
-            ]}
-            onPick={list.setArchived}
-          />
-        </ListTools>
-      )}
-      <FoundStatus found={settled && narrowed ? protocols.length : null} />
-      {protocols.length > 0 && (
-        <ul className="entry-lines" aria-label="Protocols">
-          {protocols.map((kept) => (
-            <ProtocolEntry key={kept.id} kept={kept} />
-          ))}
-        </ul>
-      )}
-      {settled && narrowed && protocols.length === 0 && (
-        <p className="list-foot">No protocol is found so. Ask for fewer words.</p>
-      )}
-      {pages.hasNextPage && (
-        <p className="list-foot">
-          <ShowMore pages={pages}>Show older ones</ShowMore>
-        </p>
-      )}
-    </ListPage>
+    <EntryListPage
+      list={{ key: protocolsKey, read: listProtocols, itemsOf: (page) => page.protocols }}
+      head={() => ({
+        stamp: <Link href="/keeping">Keeping</Link>,
+        headline: 'Protocols of other studios',
+        act: { href: '/protocols/new', words: 'Bring one in' },
+        emptyTitle: 'None was brought in yet',
+        emptyWords: first,
+      })}
+      search="Search titles"
+      shelves="Which protocols"
+      label="Protocols"
+      line={(kept) => <ProtocolEntry key={kept.id} kept={kept} />}
+      noneFound="No protocol is found so. Ask for fewer words."
+      older="Show older ones"
+    />
   );
 }
 

@@ -1,13 +1,8 @@
-import '../entries/Entries.css';
 import { Link } from 'wouter';
 import type { TestStone } from '../../../records/testStone.ts';
 import { listTestStones, testStonesKey } from '../../client/testStones.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
-import { FoundStatus } from '../../parts/FoundStatus.tsx';
-import { ListPage } from '../../parts/ListPage.tsx';
-import { ListTools } from '../../parts/ListTools.tsx';
-import { ShowMore } from '../../parts/ShowMore.tsx';
-import { useShelvedList } from '../useShelvedList.ts';
+import { EntryListPage } from '../entries/EntryListPage.tsx';
 
 /** What to do first. */
 const first = (
@@ -22,46 +17,27 @@ const first = (
 
 /** Test stones: what was tried, and what held. */
 export default function TestStoneList() {
-  const { pages, items, narrowed, nothingYet, ...list } = useShelvedList({
-    key: testStonesKey,
-    read: listTestStones,
-    itemsOf: (page) => page.testStones,
-  });
   return (
-    <ListPage
-      stamp="Test stones"
-      headline={nothingYet ? 'Test stones' : 'What was tried on stone'}
-      act={{ href: '/test-stones/new', words: 'Enter a test stone' }}
-      failed={pages.error}
-      empty={nothingYet}
-      emptyTitle="No test stone is here yet"
-      emptyWords={first}
-    >
-      {!nothingYet && (
-        <>
-          <p className="list-foot">
-            <ButtonLink href="/test-stones/plan">Plan a test</ButtonLink>
-          </p>
-          <ListTools label="Search names, media, etches" typed={list.typed} onType={list.setTyped} />
-        </>
-      )}
-      <FoundStatus found={pages.isSuccess && !pages.isPlaceholderData && narrowed ? items.length : null} />
-      {items.length > 0 && (
-        <ul className="entry-lines" aria-label="Test stones">
-          {items.map((stone) => (
-            <StoneLine key={stone.id} stone={stone} />
-          ))}
-        </ul>
-      )}
-      {pages.isSuccess && !pages.isPlaceholderData && narrowed && items.length === 0 && (
-        <p className="list-foot">No test stone is found so. Ask for fewer words.</p>
-      )}
-      {pages.hasNextPage && (
+    <EntryListPage
+      list={{ key: testStonesKey, read: listTestStones, itemsOf: (page) => page.testStones }}
+      head={(empty) => ({
+        stamp: 'Test stones',
+        headline: empty ? 'Test stones' : 'What was tried on stone',
+        act: { href: '/test-stones/new', words: 'Enter a test stone' },
+        emptyTitle: 'No test stone is here yet',
+        emptyWords: first,
+      })}
+      above={
         <p className="list-foot">
-          <ShowMore pages={pages}>Show older test stones</ShowMore>
+          <ButtonLink href="/test-stones/plan">Plan a test</ButtonLink>
         </p>
-      )}
-    </ListPage>
+      }
+      search="Search names, media, etches"
+      label="Test stones"
+      line={(stone) => <StoneLine key={stone.id} stone={stone} />}
+      noneFound="No test stone is found so. Ask for fewer words."
+      older="Show older test stones"
+    />
   );
 }
 
