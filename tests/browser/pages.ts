@@ -33,7 +33,12 @@ export function describeInBrowser(
     });
     afterAll(() => browser?.close());
     const open = async (path: string, options: BrowserContextOptions): Promise<Page> => {
-      const context = await browser.newContext({ locale: 'en-GB', reducedMotion: 'reduce', ...options });
+      const context = await browser.newContext({
+        locale: 'en-GB',
+        reducedMotion: 'reduce',
+        permissions: [...permissions],
+        ...options,
+      });
       const page = await context.newPage();
       // A machine that runs the other checks beside these may keep a page waiting long; no time is judged here.
       page.setDefaultTimeout(60_000);

@@ -105,6 +105,9 @@ describe('every answer', () => {
     ] as const) {
       const { headers } = await send(address, path, { host, ...sent });
       const policy = String(headers['content-security-policy']);
+      expect(String(headers['permissions-policy'])).toMatch(
+        /accelerometer=\(self\), camera=\(self\), geolocation=\(\)/,
+      );
       expect(policy).toContain("frame-ancestors 'none'");
       expect(policy).toMatch(/script-src 'self';/);
       expect(headers['x-content-type-options']).toBe('nosniff');

@@ -20,7 +20,9 @@ export const securityHeaders: Readonly<Record<string, string>> = {
   'x-frame-options': 'DENY',
   'referrer-policy': 'no-referrer',
   'cross-origin-resource-policy': 'same-origin',
-  'permissions-policy': 'camera=(self), geolocation=(), microphone=(self)',
+  // The level and the hold-still check of the camera page are felt by accelerometer and gyroscope.
+  'permissions-policy':
+    'accelerometer=(self), camera=(self), geolocation=(), gyroscope=(self), microphone=(self)',
 };
 
 /** Beside them, where the address is one that browsers trust; elsewhere they complain of it and heed it not. */

@@ -14,7 +14,7 @@ export function PictureButton({
   kind?: ButtonKind;
   onPicture: (file: File) => void;
   children: string;
-} & Pick<InputHTMLAttributes<HTMLInputElement>, 'id' | 'aria-label' | 'disabled'>) {
+} & Pick<InputHTMLAttributes<HTMLInputElement>, 'id' | 'aria-label' | 'disabled' | 'capture'>) {
   return (
     <label className={`button ${kind}`}>
       {children}

@@ -11,6 +11,7 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PictureButton } from '../../parts/PictureButton.tsx';
 import { say } from '../../words/say.ts';
+import { TakeHere } from '../camera/TakeHere.tsx';
 import { holdPhotograph } from '../held/heldPhotographs.ts';
 import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
 import { useSentPhotograph } from '../held/useSentPhotograph.ts';
@@ -100,6 +101,15 @@ export function PhotographStep({
                 ? 'Take the second photograph'
                 : 'Take or choose the photograph'}
         </PictureButton>
+        <TakeHere
+          thing={{
+            name: `pull ${typed.number}`,
+            sizeMm: work.rectangle?.sizeMm ?? [work.stone.widthMm, work.stone.heightMm],
+            sizeOf: work.rectangle ? 'rectangle' : 'stone',
+          }}
+          disabled={share !== null}
+          onPhotographs={(file) => void take(file)}
+        />
         {!again && shown && (
           <Button kind="act" onClick={() => onGoOn({ way: 'camera' })}>
             Next

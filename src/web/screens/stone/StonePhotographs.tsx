@@ -11,6 +11,7 @@ import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { photographStateWords } from '../../parts/photographStateWords.ts';
+import { TakeHere } from '../camera/TakeHere.tsx';
 import { holdPhotograph } from '../held/heldPhotographs.ts';
 import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
 import { useKeptStone } from './useKeptStone.ts';
@@ -106,7 +107,16 @@ export function StonePhotographs({ stone }: { stone: StoneEntry }) {
       </ul>
       <UnsentPhotographs of={(belongs) => belongs.to === 'stone' && belongs.stoneId === stone.id} />
       {trouble && <FailureNotice failure={trouble} />}
-      {!stone.archived && <AddPhotograph share={share} onPicture={(file) => void add(file)} />}
+      {!stone.archived && (
+        <div className="stone-photographs-add">
+          <AddPhotograph share={share} onPicture={(file) => void add(file)} />
+          <TakeHere
+            thing={{ name: stone.name, sizeMm: [stone.widthMm, stone.heightMm], sizeOf: 'stone' }}
+            disabled={share !== null}
+            onPhotographs={(file) => void add(file)}
+          />
+        </div>
+      )}
     </section>
   );
 }

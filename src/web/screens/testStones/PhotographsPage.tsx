@@ -10,6 +10,7 @@ import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { PictureButton } from '../../parts/PictureButton.tsx';
+import { TakeHere } from '../camera/TakeHere.tsx';
 import { CornersPanel } from './CornersPanel.tsx';
 import { RulerLine } from './RulerLine.tsx';
 import { RulerPanel } from './RulerPanel.tsx';
@@ -29,32 +30,39 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
   const [share, setShare] = useState<number | null>(null);
   const [trouble, setTrouble] = useState<ShownFailure | null>(null);
   const { drawn, prints } = stone;
-  const take = async (file: File, keepIt: (photograph: PhotographEntry) => Promise<unknown>) => {
+  const take = async (
+    file: File,
+    again: File | null,
+    keepIt: (photograph: PhotographEntry, repeat: string | null) => Promise<unknown>,
+  ) => {
     setTrouble(null);
     setShare(0);
     try {
-      await keepIt(await addPhotograph(file, setShare));
+      const photograph = await addPhotograph(file, setShare);
+      const repeat = again && (await addPhotograph(again, setShare)).id;
+      // One and the same file tells nothing of how far a reading strays.
+      await keepIt(photograph, repeat === photograph.id ? null : repeat);
     } catch (thrown) {
       setTrouble(shownFailure(thrown));
     } finally {
       setShare(null);
     }
   };
-  const bare = (photograph: PhotographEntry): TestPhotograph => ({
+  const bare = (photograph: PhotographEntry, repeat: string | null): TestPhotograph => ({
     photograph: photograph.id,
     corners: null,
-    repeat: null,
+    repeat,
     flat: null,
   });
-  const addStone = (file: File) =>
-    void take(file, async (photograph) => {
-      if (await save({ drawn: bare(photograph), ruler: null })) setSetting({ of: 'stone' });
+  const addStone = (file: File, again: File | null = null) =>
+    void take(file, again, async (photograph, repeat) => {
+      if (await save({ drawn: bare(photograph, repeat), ruler: null })) setSetting({ of: 'stone' });
     });
-  const addPrint = (file: File) =>
-    void take(file, async (photograph) => {
+  const addPrint = (file: File, again: File | null = null) =>
+    void take(file, again, async (photograph, repeat) => {
       const id = `print-${Date.now().toString(36)}`;
       const print: TestPrint = {
-        ...bare(photograph),
+        ...bare(photograph, repeat),
         id,
         name: `Print ${prints.length + 1}`,
         comparisonId: null,
@@ -146,6 +154,12 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
           <PictureButton kind={drawn ? 'quiet' : 'act'} disabled={share !== null} onPicture={addStone}>
             {copying ?? (drawn ? 'Take another photograph' : 'Add the stone’s photograph')}
           </PictureButton>
+          <TakeHere
+            thing={{ name: stone.name, sizeMm: stone.sizeMm, sizeOf: 'rectangle' }}
+            disabled={share !== null}
+            askRepeat
+            onPhotographs={addStone}
+          />
         </li>
         {prints.map((print) => (
           <li key={print.id}>
@@ -180,6 +194,16 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
             >
               {copying ?? 'Add a print’s photograph'}
             </PictureButton>
+            <TakeHere
+              thing={{
+                name: `print ${prints.length + 1} of ${stone.name}`,
+                sizeMm: stone.sizeMm,
+                sizeOf: 'rectangle',
+              }}
+              disabled={share !== null}
+              askRepeat
+              onPhotographs={addPrint}
+            />
           </li>
         )}
       </ul>

@@ -6,6 +6,7 @@ import { addPhotograph } from '../../client/photographs.ts';
 import { FailedRequest, type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { AddPhotograph } from '../../parts/AddPhotograph.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { TakeHere } from '../camera/TakeHere.tsx';
 import { holdPhotograph } from '../held/heldPhotographs.ts';
 import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
 import { MarksView } from './MarksView.tsx';
@@ -98,6 +99,15 @@ export function PhotographsView({ desk }: { desk: WorkDesk }) {
               kind={photographs.length === 0 ? 'act' : 'plain'}
               share={share}
               onPicture={(file) => void add(file)}
+            />
+            <TakeHere
+              thing={{
+                name: work.stone.name,
+                sizeMm: [work.stone.widthMm, work.stone.heightMm],
+                sizeOf: 'stone',
+              }}
+              disabled={share !== null}
+              onPhotographs={(file) => void add(file)}
             />
           </div>
         </>

@@ -1,0 +1,42 @@
+import type { CameraTrouble } from '../../managers/camera/cameraTrouble.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { PictureButton } from '../../parts/PictureButton.tsx';
+import { checklist, troubleWords } from './cameraWords.ts';
+
+/** Without a live view: why, the checklist, and the device's own camera or a photograph that is there already. */
+export function FileWay({
+  trouble,
+  onAgain,
+  onFile,
+}: {
+  trouble: CameraTrouble;
+  onAgain: () => void;
+  onFile: (file: File) => void;
+}) {
+  const { title, remedy } = troubleWords[trouble];
+  const hopeless = trouble === 'plain-http' || trouble === 'no-camera-here';
+  return (
+    <div className="camera-file-way">
+      <Notice kind={hopeless ? 'aside' : 'trouble'} title={title}>
+        {remedy}
+      </Notice>
+      <h3>Before you press</h3>
+      <ul>
+        {checklist.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+      <p>
+        <a href="/api/protocol.pdf">The whole sheet on how to photograph (PDF)</a>
+      </p>
+      <div className="camera-acts">
+        <PictureButton kind="act" capture="environment" onPicture={onFile}>
+          Take it with the device’s camera
+        </PictureButton>
+        <PictureButton onPicture={onFile}>Choose a photograph</PictureButton>
+        {!hopeless && <Button onClick={onAgain}>Try the camera again</Button>}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,28 @@
+import type { Point } from '../../../science/geometry/point.ts';
+
+/** What is to be photographed. */
+export interface PhotographedThing {
+  /** As it is called on the page. */
+  readonly name: string;
+  /** Width and height of what fills the guide, mm; null: not known. */
+  readonly sizeMm: Point | null;
+  /** What that size is of. */
+  readonly sizeOf: 'stone' | 'rectangle' | 'sheet';
+}
+
+/** What is to fill the guide, and how large it is. */
+export function guideWords({ sizeMm, sizeOf }: PhotographedThing, turned: boolean): string {
+  if (sizeMm === null) return 'Its size is not known: the frame has the picture’s own proportion.';
+  const size = `${Math.round(sizeMm[0])} × ${Math.round(sizeMm[1])} mm`;
+  if (sizeOf === 'stone')
+    return turned
+      ? `The stone fills the frame, a quarter turn round: ${size}.`
+      : `The stone fills the frame: ${size}.`;
+  if (sizeOf === 'sheet')
+    return turned
+      ? `The sheet fills the frame, a quarter turn round: ${size}.`
+      : `The sheet fills the frame: ${size}.`;
+  return turned
+    ? `The work rectangle fills the frame, a quarter turn round: ${size}.`
+    : `The work rectangle fills the frame: ${size}.`;
+}
