@@ -1,7 +1,7 @@
 import { readdir, stat } from 'node:fs/promises';
 import { connect } from 'node:net';
 import { join } from 'node:path';
-import { describe, expect, it, onTestFinished } from 'vitest';
+import { describe, expect, it, onTestFinished, vi } from 'vitest';
 import { openServices } from '../../src/application/openServices.ts';
 import { sweepUploads } from '../../src/application/uploads/sweepUploads.ts';
 import { createUploadAllowance } from '../../src/application/uploads/uploadAllowance.ts';
@@ -17,6 +17,8 @@ import {
   serverUnderTest,
 } from './serverUnderTest.ts';
 import { pieceOf, startOf } from './uploadPieces.ts';
+
+vi.setConfig({ testTimeout: 60_000 });
 
 const post: RequestInit = { method: 'POST' };
 
@@ -38,7 +40,9 @@ async function cutOff(
     'content-type: application/octet-stream\r\ncontent-length: 500000\r\n\r\n';
   await new Promise((resolve) => socket.write(Buffer.concat([Buffer.from(head), bytes]), resolve));
   const written = join(server.dataFolder, 'uploads', id, 'bytes');
-  await expect.poll(async () => (await stat(written)).size).toBe(receivedBytes + bytes.byteLength);
+  await expect
+    .poll(async () => (await stat(written)).size, { timeout: 20_000 })
+    .toBe(receivedBytes + bytes.byteLength);
   socket.destroy();
 }
 
@@ -91,7 +95,7 @@ describe('a photograph in pieces', () => {
     const head = `PATCH /api/uploads/${upload.id}?from=0 HTTP/1.1\r\nhost: ${host}\r\ncontent-type: application/octet-stream\r\ncontent-length: 400\r\n\r\n`;
     hanging.write(Buffer.concat([Buffer.from(head), picture.subarray(0, 50)]));
     const bytes = join(server.dataFolder, 'uploads', upload.id, 'bytes');
-    await expect.poll(async () => (await stat(bytes)).size).toBe(50);
+    await expect.poll(async () => (await stat(bytes)).size, { timeout: 20_000 }).toBe(50);
     expect(await server.json(`/api/uploads/${upload.id}`)).toMatchObject({ receivedBytes: 50 });
     await closed;
     await server.json(`/api/uploads/${upload.id}?from=50`, pieceOf(picture.subarray(50)));
@@ -164,6 +168,8 @@ describe('what a device may send', () => {
     expect((await begin(1, other)).json.id).not.toBe(id);
     for (let n = 2; n <= 20; n++) expect((await begin(n)).status).toBe(201);
     expect((await begin(21)).json.code).toBe('uploads-unfinished');
+    for (let n = 1; n <= 21; n++)
+      expect((await here('/api/uploads', { method: 'POST', body: start(n) })).status).toBe(201);
     expect((await begin(20)).status, 'one that is begun is found').toBe(200);
     expect((await begin(21, other)).status).toBe(201);
     clock.now += 86_400_000;

@@ -6,7 +6,7 @@ import { shownFileName } from '../shownFileName.ts';
 import { sweepUploads } from './sweepUploads.ts';
 import { shownUpload, type UploadParts } from './uploadParts.ts';
 
-/** Our rule: how much one sender may have begun and not ended. One that sends in order has begun one. */
+/** Our rule: how much one device may have begun and not ended. One that sends in order has begun one. */
 const mostUnfinished = 20;
 const mostUnfinishedBytes = 1e9;
 
@@ -43,7 +43,8 @@ export async function startUpload(
     const all = await store.uploadFiles.all();
     const unfinished = all.filter((one) => one.owner === owner && one.photograph === null);
     const bytes = unfinished.reduce((sum, { byteCount }) => sum + byteCount, 0);
-    if (unfinished.length >= mostUnfinished || bytes + start.byteCount > mostUnfinishedBytes) {
+    const full = unfinished.length >= mostUnfinished || bytes + start.byteCount > mostUnfinishedBytes;
+    if (owner !== null && full) {
       return fail(failure('uploads-unfinished', { count: unfinished.length }));
     }
     const allowed = uploadAllowance.take(owner, start.byteCount);
