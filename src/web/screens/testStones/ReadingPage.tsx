@@ -39,7 +39,8 @@ function isRunning({ prints }: TestStoneReading): boolean {
 function Unread({ stone, reading }: TestStonePageParts & { reading: TestStoneReading }) {
   const running = isRunning(reading);
   const stopped = reading.prints.filter(({ reason }) => reason !== null);
-  const typed = stone.patches.some(({ treatment }) => Object.keys(treatment).length > 0);
+  const typed =
+    stone.list?.sealed === true || stone.patches.some(({ treatment }) => Object.keys(treatment).length > 0);
   const next = typed ? 'photographs' : 'patches';
   return (
     <>
