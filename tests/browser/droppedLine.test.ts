@@ -114,6 +114,24 @@ describeInBrowser('a line that drops', (pages) => {
     expect(left, 'nothing lies in the browser any more').toEqual([0, 0]);
   });
 
+  it('holds the photograph of a pull on its screen, which goes on by itself once the server is back', async () => {
+    const server = await aServer();
+    const page = await pages.onPhone('/');
+    await page.goto(`${server.address}/works/saltreach-low-water/proofs/new`);
+    await page.getByRole('button', { name: 'Next', exact: true }).click();
+    await page.getByRole('heading', { name: /^Photograph pull/ }).waitFor();
+    await server.stop();
+    await page.locator('input[type=file]').setInputFiles(await noisyPicture(server.dataFolder, 300, 200, 4));
+    const held = page.getByRole('list', { name: 'Photographs not sent yet' });
+    await held.getByText(/^Not sent yet: pull \d+ of Low Water$/).waitFor();
+    await held.getByText('Stonetone does not answer.').waitFor();
+    await expectSoundScreen(page, 'a photograph of a pull that waits');
+    if (process.env.PICTURES) await page.screenshot({ path: `${process.env.PICTURES}/pull-held.png` });
+    await server.startAgain();
+    await held.waitFor({ state: 'detached' });
+    await page.getByRole('heading', { name: /^Photograph pull/ }).waitFor({ state: 'detached' });
+  });
+
   it('of what earlier screens left in the browser, all is sent once, in order', async () => {
     const server = await aServer();
     const run = await server.read<RunSummary>('/api/runs', postJson({ workId: 'saltreach-neap' }));
