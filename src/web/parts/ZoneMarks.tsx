@@ -62,6 +62,9 @@ export function ZoneMarks({
   );
 }
 
+/** A letter on a place narrower than itself shrinks to this much, and no further: smaller can't be read. */
+const leastLetter = 0.6;
+
 /** One zone; drawn anew only where it, or the view of it, is another: the rest stands still under the hand. */
 const ZoneMark = memo(function ZoneMark({
   view,
@@ -79,12 +82,15 @@ const ZoneMark = memo(function ZoneMark({
   const points = pointsPx(view, zone.polygonMm);
   const [x, y] = toScreenPx(view, letterPlace(zone.polygonMm));
   const wide = 20 + 11 * (letter.length - 1);
+  const xs = zone.polygonMm.map(([across]) => across);
+  const room = (Math.max(...xs) - Math.min(...xs)) * view.pxPerMm;
+  const shrunk = Math.min(1, Math.max(leastLetter, room / (wide + 4)));
   const bare = zone.intention !== undefined && zone.intention !== 'drawn';
   return (
     <g className={`zone-mark${picked ? ' picked' : ''}${bare ? ' bare' : ''}${faulty ? ' faulty' : ''}`}>
       <polygon className="zone-rim" points={points} />
       <polygon className="zone-line" points={points} />
-      <g transform={`translate(${x} ${y})`} className="zone-letter">
+      <g transform={`translate(${x} ${y}) scale(${shrunk})`} className="zone-letter">
         <rect x={-wide / 2} y="-13" width={wide} height="26" />
         <text y="7" textAnchor="middle">
           {letter}

@@ -11,6 +11,7 @@ export function PatchesPage({ stone, save, saving }: TestStonePageParts) {
   const desk = usePatchDesk(stone);
   const [drawing, setDrawing] = useState(desk.patches.length === 0 || desk.state.drawing.outline !== null);
   const [kept, setKept] = useState(false);
+  const sealed = stone.list?.sealed === true;
   const keep = async () => {
     const sent = desk.said;
     const saved = await save(sent);
@@ -21,7 +22,7 @@ export function PatchesPage({ stone, save, saving }: TestStonePageParts) {
   const saves = (
     <Button
       kind="act"
-      disabled={saving.pending || desk.savedMeanwhile || !isWhole(desk)}
+      disabled={saving.pending || sealed || desk.savedMeanwhile || !isWhole(desk)}
       onClick={() => void keep()}
     >
       {saving.pending ? 'Saving …' : 'Save the patches'}
@@ -31,7 +32,7 @@ export function PatchesPage({ stone, save, saving }: TestStonePageParts) {
     <>
       {desk.savedMeanwhile && !saving.pending && <SaidMeanwhile desk={desk} />}
       <p role="status" className="soft">
-        {savedWords(desk, kept)}{' '}
+        {sealed ? sealedWords : savedWords(desk, kept)}{' '}
         {kept && !desk.unsaved && (
           <ButtonLink href={`/test-stones/${stone.id}/photographs`}>On to the photographs</ButtonLink>
         )}
@@ -45,6 +46,9 @@ export function PatchesPage({ stone, save, saving }: TestStonePageParts) {
     <PatchTreatments {...parts} onDraw={() => setDrawing(true)} />
   );
 }
+
+const sealedWords =
+  'Who got what is sealed until every patch has its verdict; until then patches stay as they were laid out.';
 
 /** Whether what is drawn could be saved as it is. */
 function isWhole({ state, faulty }: PatchDesk): boolean {
