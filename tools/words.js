@@ -159,11 +159,15 @@ function listOf(language, name) {
   const names = [...rooms.keys()].toSorted();
   return `// written by tools/words.js
 ${names.map((room) => `import ${room} from './${language}/${room}.json' with { type: 'json' };`).join('\n')}
+import told from './told/${language}.json' with { type: 'json' };
 
 /** English sentence → the same in ${name.replace(/^./, (letter) => letter.toUpperCase())}, of all rooms. */
 export const ${name}: Readonly<Record<string, string>> = {
 ${names.map((room) => `  ...${room},`).join('\n')}
 };
+
+/** What is told in English from outside the screens → the same in ${name.replace(/^./, (letter) => letter.toUpperCase())}. */
+export const ${name}Told: Readonly<Record<string, string>> = told;
 `;
 }
 

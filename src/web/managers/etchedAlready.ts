@@ -2,6 +2,7 @@ import type { WorkStage } from '../../records/work.ts';
 import { lineCourse } from '../../studio/bench/lineCourse.ts';
 import { lineRule } from '../../studio/bench/lineStages.ts';
 import { say } from '../words/say.ts';
+import { told } from '../words/told.ts';
 
 const beforeEtch: readonly WorkStage[] = ['grained', 'drawn', 'regrained'];
 
@@ -9,5 +10,5 @@ const beforeEtch: readonly WorkStage[] = ['grained', 'drawn', 'regrained'];
 export function etchedAlready(stage: WorkStage): { readonly next: string } | null {
   if (beforeEtch.includes(stage)) return null;
   const { next } = lineCourse([], stage);
-  return { next: next === null ? say('nothing is left in the line') : lineRule(next).name };
+  return { next: next === null ? say('nothing is left in the line') : told(lineRule(next).name) };
 }

@@ -1,5 +1,6 @@
 import './Notice.css';
 import type { ReactNode } from 'react';
+import { told, toldOr } from '../words/told.ts';
 
 /**
  * A few plain words about something wrong or worth knowing: what it is, and what to do.
@@ -18,7 +19,7 @@ export function Notice({
   return (
     <div className={`notice ${kind}`} role={kind === 'trouble' ? 'alert' : undefined}>
       <p>
-        <b>{title}</b> {children}
+        <b>{told(title)}</b> {toldOr(children)}
       </p>
     </div>
   );

@@ -6,6 +6,7 @@ import type { Standing } from '../../records/bench.ts';
 import { readWaits, waitsKey } from '../client/rack.ts';
 import { bandSpan, bandWords, basisWords, rangeWords, verdictWords } from '../managers/standingWords.ts';
 import { say } from '../words/say.ts';
+import { told } from '../words/told.ts';
 
 /**
  * How long a stone may wait by practice, with its basis, and how stones printed here that were left so long: kept folded,
@@ -31,7 +32,7 @@ function StandingDetail({ standing }: { standing: Standing }) {
           <>
             <dd>{rangeWords(range).join('; ')}</dd>
             <dd className="soft">
-              {range.note} ({basisWords[range.basis]})
+              {told(range.note)} ({basisWords[range.basis]})
             </dd>
           </>
         ) : (

@@ -3,6 +3,7 @@ import type { CoverageInterval, ZoneResult } from '../../records/comparison.ts';
 import { changeMeaning, changeWord } from '../../studio/proofs/changeWords.ts';
 import { zoneLetter } from '../managers/zonePlace.ts';
 import { say } from '../words/say.ts';
+import { told } from '../words/told.ts';
 import { coverageParts } from './figures.ts';
 import { HatchSwatch } from './HatchSwatch.tsx';
 
@@ -67,9 +68,9 @@ export function ZoneTable({
 
 function Became({ change }: Pick<ZoneResult, 'change'>) {
   return (
-    <td className={change === 'held' ? undefined : 'changed'} title={changeMeaning(change)}>
+    <td className={change === 'held' ? undefined : 'changed'} title={told(changeMeaning(change))}>
       <span>
-        {changeWord(change)}
+        {told(changeWord(change))}
         {change !== 'held' && <HatchSwatch kind={change} small />}
       </span>
     </td>

@@ -1,10 +1,11 @@
 import type { CoverageInterval } from '../../records/comparison.ts';
 import { shareWords } from '../../studio/proofs/coverageWords.ts';
+import { figureText } from '../words/figures.ts';
 
 /** A share 0..1 as a large figure and its sign: `0.4` and `%`; `–` and nothing where it is not known. */
 export function shareFigure(share: number | null): { value: string; beside: string } {
   if (share === null) return { value: '–', beside: '' };
-  return { value: shareWords(share).replace('under ', '<').replace(' %', ''), beside: '%' };
+  return { value: figureText(shareWords(share).replace('under ', '<').replace(' %', '')), beside: '%' };
 }
 
 /**

@@ -14,6 +14,7 @@ import { MapLegend, type ShownMarks } from '../parts/MapLegend.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { ZoneTable } from '../parts/ZoneTable.tsx';
 import { say } from '../words/say.ts';
+import { told } from '../words/told.ts';
 import { DeleteComparison } from './DeleteComparison.tsx';
 import { DownloadList } from './DownloadList.tsx';
 import { MeasuredHow } from './MeasuredHow.tsx';
@@ -40,7 +41,7 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
       >
         <PageHead
           stamp={`${entry.title} · ${entry.sample ? say('sample from Saltreach, an invented studio') : dayWords(entry.createdAt)}`}
-          headline={entry.finding ?? say('Measured')}
+          headline={told(entry.finding ?? '') || say('Measured')}
         />
         <div className="result-picture" ref={picture}>
           <LiftPicture
@@ -73,7 +74,8 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
               const share = areas[`${kind}Fraction`];
               return (
                 <Figure key={kind} {...shareFigure(share)}>
-                  <HatchSwatch kind={kind} /> {share === null ? say('{kind}: not known', { kind }) : kind}
+                  <HatchSwatch kind={kind} />{' '}
+                  {share === null ? say('{kind}: not known', { kind: told(kind) }) : told(kind)}
                 </Figure>
               );
             })}

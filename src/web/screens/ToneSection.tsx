@@ -7,6 +7,7 @@ import { Fold } from '../parts/Fold.tsx';
 import { ToneLadder } from '../parts/ToneLadder.tsx';
 import './ToneSection.css';
 import { say } from '../words/say.ts';
+import { told } from '../words/told.ts';
 
 /** The tone ladder of one medium at a time, its loss and fill points in words, and the curve for a second look. */
 export function ToneSection({ record }: { record: ComparisonRecord }) {
@@ -23,7 +24,7 @@ export function ToneSection({ record }: { record: ComparisonRecord }) {
   return (
     <section className="tone-section" aria-labelledby="tone-title">
       <h2 id="tone-title" className="stamp">
-        {say('Tone ladder, {medium}, in per cent', { medium: curve.medium })}
+        {say('Tone ladder, {medium}, in per cent', { medium: told(curve.medium) })}
       </h2>
       {record.toneCurves.length > 1 && (
         <fieldset className="tone-media">
@@ -36,7 +37,7 @@ export function ToneSection({ record }: { record: ComparisonRecord }) {
                 checked={index === chosen}
                 onChange={() => setChosen(index)}
               />
-              <span>{one.medium}</span>
+              <span>{told(one.medium)}</span>
             </label>
           ))}
         </fieldset>
@@ -68,7 +69,7 @@ export function ToneSection({ record }: { record: ComparisonRecord }) {
 }
 
 function pointShare(coverage: number | null): string {
-  return shareWords(Math.round((coverage ?? 0) * 100) / 100);
+  return told(shareWords(Math.round((coverage ?? 0) * 100) / 100));
 }
 
 /** What the lines under the ladder leave unsaid of lights and darks, in words; null when they say it all. */
@@ -83,7 +84,7 @@ function unmarkedWords(
   if (!became.includes('lost'))
     words.push(
       lossPoint !== null
-        ? say('Tones under {share} are lost.', { share: shareWords(lossPoint) })
+        ? say('Tones under {share} are lost.', { share: told(shareWords(lossPoint)) })
         : some('lost')
           ? say('Lights are lost in places, not throughout.')
           : say('No light of it is lost.'),
@@ -91,7 +92,7 @@ function unmarkedWords(
   if (!became.includes('filled'))
     words.push(
       fillPoint !== null
-        ? say('Tones over {share} close up.', { share: shareWords(fillPoint) })
+        ? say('Tones over {share} close up.', { share: told(shareWords(fillPoint)) })
         : some('filled')
           ? say('Darks close in places.')
           : say('No dark closes up.'),

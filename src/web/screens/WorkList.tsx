@@ -19,6 +19,7 @@ import { ShowMore } from '../parts/ShowMore.tsx';
 import { StageLine } from '../parts/StageLine.tsx';
 import { workStageWords } from '../parts/stageWords.ts';
 import { say } from '../words/say.ts';
+import { told } from '../words/told.ts';
 import { type Shelf, useShelvedList } from './useShelvedList.ts';
 
 /** What to do first. */
@@ -117,7 +118,7 @@ function useDeadlines(): ReadonlyMap<string, string> {
             [
               workId,
               say('{lineRule} by {moment}', {
-                lineRule: lineRule(deadline.goal).name,
+                lineRule: told(lineRule(deadline.goal).name),
                 moment: momentWords(timeZone, Date.parse(deadline.by)),
               }),
             ],

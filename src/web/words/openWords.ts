@@ -4,7 +4,11 @@ import { setWordsInUse } from './wordsInUse.ts';
 /** Brings the words that this device has chosen, before any screen is loaded. English needs no catalogue. */
 export async function openWords(): Promise<void> {
   const choice = keptChoice(localStorage, navigator.languages);
-  const sentences = choice.language === 'de' ? (await import('./catalogue/german.ts')).german : {};
-  setWordsInUse({ ...choice, sentences });
+  if (choice.language === 'de') {
+    const { german, germanTold } = await import('./catalogue/german.ts');
+    setWordsInUse({ ...choice, sentences: german, told: germanTold });
+  } else {
+    setWordsInUse({ ...choice, sentences: {} });
+  }
   document.documentElement.lang = choice.language;
 }

@@ -4,6 +4,8 @@ import type { WordChoice } from './wordChoice.ts';
 export interface WordsInUse extends WordChoice {
   /** English sentence → the same in the page's language; empty in English, whose sentences are their own keys. */
   readonly sentences: Readonly<Record<string, string>>;
+  /** What is told in English from outside the screens → the page's language; some with places in them. */
+  readonly told?: Readonly<Record<string, string>>;
 }
 
 const english: WordsInUse = { language: 'en', units: 'metric', dates: 'en-GB', sentences: {} };

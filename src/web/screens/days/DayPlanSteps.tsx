@@ -4,6 +4,7 @@ import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
+import { told } from '../../words/told.ts';
 
 /** A plan of days: what stands in the way, then every step with when it must start and what there is to spare. */
 export function DayPlanSteps({ plan }: { plan: DayPlan }) {
@@ -115,7 +116,7 @@ function Step({ step, said }: { step: DayStep; said: (iso: string) => string }) 
             })}
           </p>
         )}
-        {step.why && <p className={state === 'too-late' ? 'days-why' : 'soft'}>{step.why}</p>}
+        {step.why && <p className={state === 'too-late' ? 'days-why' : 'soft'}>{told(step.why)}</p>}
         <Fold title={say('Where this comes from')}>
           <p>{say('Hands: {basis}; {note}.', { basis: hands.basis, note: hands.note })}</p>
           {wait && <p>{say('Rest: {basis}; {note}.', { basis: wait.basis, note: wait.note })}</p>}

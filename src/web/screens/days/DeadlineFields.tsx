@@ -7,6 +7,7 @@ import { Field } from '../../parts/Field.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 /** What one plans towards; the rest of the line lies between. */
 const goals: readonly LineStage[] = [
@@ -40,7 +41,7 @@ export function DeadlineFields({
       <Choice
         label={say('What must be done')}
         value={asked.goal}
-        options={goals.map((stage) => [stage, lineRule(stage).name] as const)}
+        options={goals.map((stage) => [stage, told(lineRule(stage).name)] as const)}
         onChoose={(goal) => set({ goal })}
       />
       <Field
@@ -101,7 +102,7 @@ function HoursFor({
   const [low, high] = [hours(typed?.lowMinutes), hours(typed?.highMinutes)];
   return (
     <fieldset className="days-hours">
-      <legend>{say('How many hours: {lineRule}', { lineRule: lineRule(stage).name })}</legend>
+      <legend>{say('How many hours: {lineRule}', { lineRule: told(lineRule(stage).name) })}</legend>
       <NumberField
         label={say('At least')}
         unit={say('hours')}

@@ -14,6 +14,7 @@ import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
+import { told } from '../../words/told.ts';
 
 /** Seven days of the room: who is there, and what each stone needs when. */
 export default function WeekScreen() {
@@ -110,7 +111,7 @@ function Deadlines({ week: { works, timeZone } }: { week: Week }) {
           </Link>
           <span>{say('due {moment}', { moment: momentWords(timeZone, Date.parse(work.by)) })}</span>
           <span className={work.verdict === 'kept' || work.verdict === 'reached' ? '' : 'week-late'}>
-            {work.sentence}
+            {told(work.sentence)}
           </span>
           {work.clashes.map((clash) => (
             <span key={clash} className="week-clash">

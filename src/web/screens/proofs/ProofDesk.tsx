@@ -5,6 +5,7 @@ import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
+import { told } from '../../words/told.ts';
 import { ApprovalLines } from './ApprovalLines.tsx';
 import { DeskFold } from './DeskFold.tsx';
 import { NoiseLine, noiseWords } from './NoiseLine.tsx';
@@ -42,11 +43,11 @@ export function ProofDesk({ work, proofs }: ProofsPageParts) {
       <div className="proof-words">
         <TakenOff work={work} />
         <section aria-label={say('The answer')}>
-          <p className="proof-reason">{answer.reason}</p>
+          <p className="proof-reason">{told(answer.reason)}</p>
           <ToMind words={[...answerWarnings(series), ...noiseWords(series)]} open={!measured} />
           {again && (
             <p>
-              {readAgain.why} <Link href={`${at}/${again.id}/again`}>{say('Photograph it again')}</Link>
+              {told(readAgain.why)} <Link href={`${at}/${again.id}/again`}>{say('Photograph it again')}</Link>
             </p>
           )}
           <NoiseLine work={work} series={series} />

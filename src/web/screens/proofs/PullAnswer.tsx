@@ -17,6 +17,7 @@ import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
+import { told } from '../../words/told.ts';
 import { useSaving } from '../useSaving.ts';
 import { ProofsStamp } from './ProofsStamp.tsx';
 import { type ProofsPageParts, useProofsChanged } from './useProofs.ts';
@@ -128,9 +129,9 @@ export function PullAnswer({ work, proofs, pull }: ProofsPageParts & { pull: Pul
             })}
           </div>
         )}
-        <p className="proof-reason">{answer.reason}</p>
+        <p className="proof-reason">{told(answer.reason)}</p>
         <WordList words={answerWarnings(proofs.series)} />
-        {readAgain?.pull === pull.number && <p>{readAgain.why}</p>}
+        {readAgain?.pull === pull.number && <p>{told(readAgain.why)}</p>}
         {telling.trouble && <FailureNotice failure={telling.trouble} />}
         <div className="add-pull-acts">
           {byHand && (

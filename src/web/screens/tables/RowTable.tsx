@@ -6,6 +6,7 @@ import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
 import { etchStrengths, strengthFor } from '../../parts/strengthWords.ts';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
+import { told } from '../../words/told.ts';
 import { partsAddress } from '../mixing/askedParts.ts';
 import { recipeWords } from './rowWords.ts';
 
@@ -51,7 +52,7 @@ function RuleRows({ row }: { row: EtchRow }) {
         <th scope="row">
           <StrengthSwatch strength={strength} />
           <span>
-            <b className="big">{strength}</b>
+            <b className="big">{told(strength)}</b>
             <span className="soft">{strengthFor[strength]}</span>
           </span>
         </th>
@@ -80,7 +81,7 @@ function RuleRows({ row }: { row: EtchRow }) {
           </span>
         </td>
         <td data-label="Where it comes from">
-          {!basis.note.toLowerCase().includes(basis.basis) && <b>{basis.basis}</b>}
+          {!basis.note.toLowerCase().includes(basis.basis) && <b>{told(basis.basis)}</b>}
           <span>{basis.note}</span>
         </td>
       </tr>

@@ -8,6 +8,7 @@ import { Picks } from '../../parts/Picks.tsx';
 import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
 import { strengthFor } from '../../parts/strengthWords.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { RecipeFields } from './RecipeFields.tsx';
 import { SourceFields } from './SourceFields.tsx';
 
@@ -49,7 +50,7 @@ export function RuleFields({
       <summary>
         <StrengthSwatch strength={row.strength} />
         <span>
-          <b className="big">{row.strength}</b>
+          <b className="big">{told(row.strength)}</b>
           <span className="soft">{strengthFor[row.strength]}</span>
         </span>
         <span className="rule-says">
@@ -58,7 +59,7 @@ export function RuleFields({
         </span>
       </summary>
       <fieldset className="rule-fields">
-        <legend className="unseen">{row.strength}</legend>
+        <legend className="unseen">{told(row.strength)}</legend>
         <div className="rule-part">
           <Field
             label={say('The etch is called')}
@@ -105,7 +106,7 @@ export function RuleFields({
           </div>
           <SourceFields row={row} troubles={troubles} onChange={onChange} />
           <Button kind="quiet" onClick={onTakeOut}>
-            {say('Take the rule for {strength} out', { strength: row.strength })}
+            {say('Take the rule for {strength} out', { strength: told(row.strength) })}
           </Button>
         </div>
       </fieldset>

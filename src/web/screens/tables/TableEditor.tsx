@@ -18,6 +18,7 @@ import { Field } from '../../parts/Field.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
 import { etchStrengths } from '../../parts/strengthWords.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { useSaving } from '../useSaving.ts';
 import { RuleFields } from './RuleFields.tsx';
 
@@ -118,7 +119,7 @@ export function TableEditor({ kept, onLeave }: { kept: EtchTableVersion; onLeave
           <div className="table-editor-more">
             {missing.map((strength) => (
               <Button key={strength} onClick={() => setRows((now) => [...now, emptyEtchRow(strength)])}>
-                {say('Add a rule for {strength}', { strength })}
+                {say('Add a rule for {strength}', { strength: told(strength) })}
               </Button>
             ))}
           </div>

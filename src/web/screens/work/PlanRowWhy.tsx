@@ -2,6 +2,7 @@ import type { PlannedZone } from '../../../records/etch.ts';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 /** Why a row is as it is: how its strength was chosen, where the rule comes from, and what other sources say. */
 export function PlanRowWhy({ zone, kept }: { zone: PlannedZone; kept: KeptPlan }) {
@@ -10,13 +11,15 @@ export function PlanRowWhy({ zone, kept }: { zone: PlannedZone; kept: KeptPlan }
   return (
     <Fold title={say('Why: {why}', { why: zone.why })}>
       <div className="plan-why-inside">
-        {rules.length === 0 && <p>{zone.basis}</p>}
+        {rules.length === 0 && <p>{told(zone.basis)}</p>}
         {rules.map((rule) => (
           <div key={rule.strength}>
             <p>
-              <b>{say('{rule}, for {strength}:', { rule: rule.name, strength: rule.strength })}</b>{' '}
-              {rule.basis.note}
-              {rule.basis.note.includes(rule.basis.basis) ? '' : ` (${rule.basis.basis})`}.
+              <b>
+                {say('{rule}, for {strength}:', { rule: told(rule.name), strength: told(rule.strength) })}
+              </b>{' '}
+              {told(rule.basis.note)}
+              {rule.basis.note.includes(rule.basis.basis) ? '' : ` (${told(rule.basis.basis)})`}.
             </p>
             {rule.advice?.map(({ source, advice }) => (
               <p key={source}>

@@ -13,6 +13,7 @@ import { Notice } from '../../parts/Notice.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { lengthWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { BeginAtStone } from './BeginAtStone.tsx';
 import { changeTitles, feasibleWords, sentence } from './planWords.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
@@ -168,7 +169,7 @@ function nameOf({ plan }: KeptPlan, id: string): string {
   for (const zone of plan.zones) {
     if (zone.id === id) return `${zone.letter} ${zone.name}`;
     const part = zone.parts.find((each) => each.id === id);
-    if (part) return `${part.letter} ${zone.name}, ${part.strength}`;
+    if (part) return `${part.letter} ${zone.name}, ${told(part.strength)}`;
   }
   return id;
 }

@@ -6,6 +6,7 @@ import { benchRun } from '../../../studio/etch/benchRun.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { areaWords } from './drawingWords.ts';
 import { PlanRowWhy } from './PlanRowWhy.tsx';
 import { amountWords, contactRange, plannedContact } from './planWords.ts';
@@ -76,7 +77,7 @@ export function PlanTable({
                 <PlanRow
                   key={part.id}
                   row={part}
-                  name={`${zone.name}, ${part.strength}`}
+                  name={`${zone.name}, ${told(part.strength)}`}
                   liftAt={liftAt.get(part.id) ?? null}
                   doubtCm2={doubts.get(part.id) ?? null}
                   filmMm={filmMm}
@@ -128,7 +129,7 @@ function PlanRow({
           {strength ? <StrengthSwatch strength={strength} /> : <span className="no-rule-swatch" />}
           <span>
             {etch ? etch.name : say('no rule here: test a patch first')}
-            {strength && <span className="soft">{strength}</span>}
+            {strength && <span className="soft">{told(strength)}</span>}
           </span>
         </span>
       </td>

@@ -1,7 +1,9 @@
 import { useQuery } from '@tanstack/react-query';
+import { useMemo } from 'react';
 import { mediumCatalogue } from '../../../studio/etch/mediumCatalogue.ts';
 import { listMedia, mediaKey } from '../../client/media.ts';
 import { mediumNotSaid } from '../../managers/zoneDrawing.ts';
+import { told } from '../../words/told.ts';
 
 /** What can be drawn with, by name. */
 export interface Media {
@@ -13,9 +15,11 @@ export interface Media {
 /** The catalogue with the studio's own media; the catalogue alone until those are here. */
 export function useMedia(): Media {
   const found = useQuery({ queryKey: mediaKey, queryFn: listMedia });
-  const list = found.data ?? mediumCatalogue;
-  return {
-    list,
-    nameOf: (id) => (id === mediumNotSaid ? null : (list.find((medium) => medium.id === id)?.name ?? id)),
-  };
+  return useMemo(() => {
+    const list = (found.data ?? mediumCatalogue).map(({ id, name }) => ({ id, name: told(name) }));
+    return {
+      list,
+      nameOf: (id) => (id === mediumNotSaid ? null : (list.find((medium) => medium.id === id)?.name ?? id)),
+    };
+  }, [found.data]);
 }

@@ -28,6 +28,7 @@ import suspects from './de/suspects.json' with { type: 'json' };
 import tables from './de/tables.json' with { type: 'json' };
 import words from './de/words.json' with { type: 'json' };
 import work from './de/work.json' with { type: 'json' };
+import told from './told/de.json' with { type: 'json' };
 
 /** English sentence → the same in German, of all rooms. */
 export const german: Readonly<Record<string, string>> = {
@@ -61,3 +62,6 @@ export const german: Readonly<Record<string, string>> = {
   ...words,
   ...work,
 };
+
+/** What is told in English from outside the screens → the same in German. */
+export const germanTold: Readonly<Record<string, string>> = told;
