@@ -1,12 +1,14 @@
 import type { QueryClient } from '@tanstack/react-query';
 import type { ComparisonEntry, ComparisonState, MeasuringProgress } from '../../records/comparisonEntry.ts';
 import type { LedgerEntry } from '../../records/edition.ts';
+import type { TestStoneReading } from '../../records/patchReading.ts';
 import type { PullEntry } from '../../records/pullTones.ts';
 import type { RunEvent } from '../../records/run.ts';
 import { allReadings, holdLedgerEntry } from './editions.ts';
 import { proofsKey, pullsKey } from './pulls.ts';
 import { rackChanged } from './rack.ts';
 import { holdRunEvent } from './runs.ts';
+import { anyTestStoneKey } from './testStones.ts';
 import { holdWorkShare } from './waitedWork.ts';
 
 interface ComparisonEvent {
@@ -43,12 +45,24 @@ export const entryKey = (id: string) => ['comparison', id] as const;
 
 /** Brings one event into what the page holds: progress in place, a change of state by asking again. */
 export function applyComparisonEvent(queries: QueryClient, event: ComparisonEvent): void {
+  applyToTestStones(queries, event);
   const held = queries.getQueryData<ComparisonEntry>(entryKey(event.id));
   if (held)
     queries.setQueryData(entryKey(event.id), { ...held, state: event.state, progress: event.progress });
   if (held?.state !== event.state) {
     void queries.invalidateQueries({ queryKey: entryKey(event.id) });
     void queries.invalidateQueries({ queryKey: listKey });
+  }
+}
+
+/** A print of a test stone is read by a comparison: its step is brought in, what hangs on its state is asked for again. */
+function applyToTestStones(queries: QueryClient, { id, state, progress }: ComparisonEvent): void {
+  for (const [key, held] of queries.getQueriesData<TestStoneReading>({ queryKey: anyTestStoneKey })) {
+    const print = key[2] === 'reading' && held?.prints.find(({ comparison }) => comparison === id);
+    if (!held || !print) continue;
+    const prints = held.prints.map((one) => (one === print ? { ...one, state, progress } : one));
+    queries.setQueryData<TestStoneReading>(key, { ...held, prints });
+    if (print.state !== state) void queries.invalidateQueries({ queryKey: key.slice(0, 2) });
   }
 }
 

@@ -7,6 +7,7 @@ import { ask, withJson } from './ask.ts';
 import { type ListQuery, pageAddress } from './pages.ts';
 
 export const testStonesKey = [say('test stones')] as const;
+export const anyTestStoneKey = ['test stone'] as const;
 export const testStoneKey = (id: string) => [say('test stone'), id] as const;
 export const testStoneReadingKey = (id: string) => [say('test stone'), id, 'reading'] as const;
 export const testStoneSittingsKey = (id: string) => [say('test stone'), id, 'sittings'] as const;
@@ -48,6 +49,11 @@ export function saveTestStone(
 /** Has every print read that is not read as it stands now. */
 export function measureTestStone(id: string): Promise<TestStone> {
   return ask(`/api/test-stones/${id}/readings`, { method: 'POST' });
+}
+
+/** Stops reading its prints: the one that is being read, and those that wait. */
+export function stopReading(id: string): Promise<unknown> {
+  return ask(`/api/test-stones/${id}/readings`, { method: 'DELETE' });
 }
 
 /** What was read of a test stone. */

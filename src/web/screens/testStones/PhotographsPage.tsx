@@ -12,9 +12,11 @@ import { PageHead } from '../../parts/PageHead.tsx';
 import { PictureButton } from '../../parts/PictureButton.tsx';
 import { TakeHere } from '../camera/TakeHere.tsx';
 import { CornersPanel } from './CornersPanel.tsx';
+import { PrintsBeingRead } from './PrintsBeingRead.tsx';
 import { RulerLine } from './RulerLine.tsx';
 import { RulerPanel } from './RulerPanel.tsx';
 import type { TestStonePageParts } from './testStonePageParts.ts';
+import { isBeingRead, useTestStoneReading } from './useTestStoneReading.ts';
 
 /** What is being set: corners on the stone's photograph or a print's, or the ruler on the stone's. */
 type Setting =
@@ -30,6 +32,8 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
   const [share, setShare] = useState<number | null>(null);
   const [trouble, setTrouble] = useState<ShownFailure | null>(null);
   const { drawn, prints } = stone;
+  const reading = useTestStoneReading(stone.id);
+  const running = reading !== null && isBeingRead(reading);
   const take = async (
     file: File,
     again: File | null,
@@ -126,12 +130,13 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
         stamp={`${stone.name}, ${stone.sizeMm[0]} × ${stone.sizeMm[1]} mm between its corners`}
         headline="The drawn stone and its prints"
       >
-        {ready && (
+        {ready && !running && (
           <Button kind="act" disabled={saving.pending} onClick={() => void read()}>
             Read the patches
           </Button>
         )}
       </PageHead>
+      {reading && <PrintsBeingRead reading={reading} />}
       {trouble && (
         <div className="list-foot">
           <FailureNotice failure={trouble} />

@@ -1,8 +1,7 @@
-import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
-import type { TestStoneReading } from '../../../records/patchReading.ts';
+import type { PrintReading, TestStoneReading } from '../../../records/patchReading.ts';
 import type { TestStone } from '../../../records/testStone.ts';
-import { findingsTableAddress, readTestStone, testStoneReadingKey } from '../../client/testStones.ts';
+import { findingsTableAddress } from '../../client/testStones.ts';
 import { holdHeadline } from '../../managers/testStones/holdWords.ts';
 import { ButtonFile, ButtonLink } from '../../parts/Button.tsx';
 import { CautionList } from '../../parts/CautionList.tsx';
@@ -14,31 +13,22 @@ import { PatchPicture } from '../../parts/PatchPicture.tsx';
 import { CorrectPatch } from './CorrectPatch.tsx';
 import { PrintPicture, shownFinding } from './FindingPicture.tsx';
 import { FindingTable } from './FindingTable.tsx';
+import { PrintsBeingRead } from './PrintsBeingRead.tsx';
+import { canGoOn, ReadAgain, StoppedPrints, stoppedPrints, stoppedWords } from './StoppedPrints.tsx';
 import type { TestStonePageParts } from './testStonePageParts.ts';
-
-/** How often one asks while prints are being read, ms. */
-const askAgainMs = 1000;
+import { isBeingRead, useTestStoneReading } from './useTestStoneReading.ts';
 
 /** What became of every patch: on the print, in a table, and put right by hand. */
 export function ReadingPage(parts: TestStonePageParts) {
-  const { stone } = parts;
-  const { data } = useQuery({
-    queryKey: testStoneReadingKey(stone.id),
-    queryFn: () => readTestStone(stone.id),
-    refetchInterval: ({ state }) => (state.data && isRunning(state.data) ? askAgainMs : false),
-  });
-  if (!data) return <p className="unseen">Opening …</p>;
-  if (data.findings.length === 0) return <Unread {...parts} reading={data} />;
-  return <Findings {...parts} reading={data} />;
+  const reading = useTestStoneReading(parts.stone.id);
+  if (!reading) return <p className="unseen">Opening …</p>;
+  if (reading.findings.length === 0) return <Unread {...parts} reading={reading} />;
+  return <Findings {...parts} reading={reading} />;
 }
 
-function isRunning({ prints }: TestStoneReading): boolean {
-  return prints.some(({ state }) => state === 'waiting' || state === 'measuring');
-}
-
-function Unread({ stone, reading }: TestStonePageParts & { reading: TestStoneReading }) {
-  const running = isRunning(reading);
-  const stopped = reading.prints.filter(({ reason }) => reason !== null);
+function Unread({ stone, reading, saving, keep }: TestStonePageParts & { reading: TestStoneReading }) {
+  const running = isBeingRead(reading);
+  const stopped = stoppedPrints(reading.prints);
   const typed =
     stone.list?.sealed === true || stone.patches.some(({ treatment }) => Object.keys(treatment).length > 0);
   const next = typed ? 'photographs' : 'patches';
@@ -49,24 +39,22 @@ function Unread({ stone, reading }: TestStonePageParts & { reading: TestStoneRea
         headline={running ? 'The patches are being read' : 'Not read yet'}
       />
       {running ? (
-        <p className="list-foot" role="status">
-          Straightening the photographs and laying the print onto the stone; this takes some seconds.
-        </p>
+        <PrintsBeingRead reading={reading} />
       ) : (
         <EmptyPage
-          title={stopped.length > 0 ? 'A print could not be read' : 'Two photographs, and it can be read'}
+          title={titleOf(stopped)}
           act={
-            <ButtonLink kind="act" href={`/test-stones/${stone.id}/${next}`}>
-              {typed ? 'To the photographs' : 'Say what each patch got'}
-            </ButtonLink>
+            canGoOn(stopped) ? (
+              <ReadAgain stone={stone} saving={saving} keep={keep} kind="act" />
+            ) : (
+              <ButtonLink kind="act" href={`/test-stones/${stone.id}/${next}`}>
+                {typed ? 'To the photographs' : 'Say what each patch got'}
+              </ButtonLink>
+            )
           }
         >
           {stopped.length > 0 ? (
-            stopped.map(({ print, name, reason }) => (
-              <p key={print}>
-                {name}: {reason}.
-              </p>
-            ))
+            stopped.map((print) => <p key={print.print}>{stoppedWords(print)}</p>)
           ) : (
             <p>
               Say what each patch got; then add a photograph of the drawn stone and one of a print, with the
@@ -84,7 +72,18 @@ function Unread({ stone, reading }: TestStonePageParts & { reading: TestStoneRea
   );
 }
 
-function Findings({ stone, reading, save, saving }: TestStonePageParts & { reading: TestStoneReading }) {
+function titleOf(stopped: readonly PrintReading[]): string {
+  if (stopped.length === 0) return 'Two photographs, and it can be read';
+  return canGoOn(stopped) ? 'A reading was not finished' : 'A print could not be read';
+}
+
+function Findings({
+  stone,
+  reading,
+  save,
+  saving,
+  keep,
+}: TestStonePageParts & { reading: TestStoneReading }) {
   const [picked, setPicked] = useState<string | null>(null);
   const { findings, cautions, judgedBy, prints } = reading;
   const chosen = findings.find(({ patch }) => patch === picked) ?? null;
@@ -96,6 +95,8 @@ function Findings({ stone, reading, save, saving }: TestStonePageParts & { readi
           What does it answer?
         </ButtonLink>
       </PageHead>
+      <PrintsBeingRead reading={reading} />
+      <StoppedPrints stone={stone} saving={saving} keep={keep} prints={prints} />
       <div className="test-stone-two">
         <PatchPicture
           label="Patches on the print, laid as on the stone"
