@@ -1,4 +1,3 @@
-import type { Result } from '../../foundation/result.ts';
 import type { ComparisonRecord } from '../../records/comparison.ts';
 import type { Chip, Zone } from '../../records/zone.ts';
 import type { Corners, Point } from '../../science/geometry/point.ts';
@@ -35,5 +34,3 @@ export interface MeasuringOutcome {
   readonly record: ComparisonRecord;
   readonly files: ReadonlyMap<string, Uint8Array>;
 }
-
-export type MeasuringAnswer = Result<MeasuringOutcome>;
