@@ -17,7 +17,7 @@ export async function testPlanEntryOf(records: PlanRecords, plan: TestPlan): Pro
 }
 
 /** The studio's own media, and the newest version of every etch table. */
-export async function knownLevels({ media, etchTables }: PlanRecords): Promise<KnownLevels> {
+async function knownLevels({ media, etchTables }: PlanRecords): Promise<KnownLevels> {
   const ownMedia = (await media.list()).map(({ id, name, rule }) => ({ id, name, rule }));
   const tables = [];
   for (const { id } of await etchTables.list()) {

@@ -24,7 +24,7 @@ export interface BenchRequest {
 type Records = Pick<KeptRecords, 'etchTables' | 'batches' | 'media'>;
 
 /** What stands for the medium of a zone of a test: its patches differ, and the list says how. */
-export const testPatches = 'test patches';
+const testPatches = 'test patches';
 
 /** How a test stone's treatments are given: as planned, else told by their names. */
 export function kindsOf({ planned, factors }: TestStone): PlannedAs['kinds'] {

@@ -1,6 +1,14 @@
 import { expect, it } from 'vitest';
+import { testPlanDraftSchema } from '../../../contract/testPlan.ts';
 import { trialWishSchema } from '../../../contract/trialWish.ts';
-import { startingTrial, type TypedTrial, trialTroubles, wishOf } from './trialForm.ts';
+import {
+  planOfTyped,
+  startingTrial,
+  type TypedTrial,
+  trialTroubles,
+  typedOfPlan,
+  wishOf,
+} from './trialForm.ts';
 
 const medium = { id: 1, name: 'medium', levels: 'crayon 2, wash', reach: 'patch' } as const;
 const etch = { id: 2, name: 'etch', levels: 'None, gum, tannic', reach: 'strip' } as const;
@@ -34,4 +42,36 @@ it('says what stands in the way, and asks for nothing until then', () => {
   expect(told({ treatments: [medium, etch, { ...powder, reach: 'patch' }] })).toContain('whole stones');
   expect(told({ treatments: [medium, etch, powder], stones: 3 })).toContain('powder has 2 levels');
   expect(told({ treatments: [medium, { ...etch, name: 'medium' }] })).toContain('one name');
+});
+
+const kept: TypedTrial = {
+  ...startingTrial(7),
+  title: 'T-5',
+  control: 'None',
+  treatments: [
+    { id: 1, name: 'medium', levels: 'crayon-2, river mud', reach: 'patch', newLevels: ['river mud'] },
+    { id: 2, name: 'etch', levels: 'None, gum alone', reach: 'strip', newLevels: [] },
+  ],
+};
+
+it('is kept as it is typed, half typed too, and typed on as it is kept', () => {
+  for (const one of [startingTrial(3), kept]) {
+    const plan = planOfTyped(one);
+    expect(testPlanDraftSchema.parse(plan)).toEqual(plan);
+    expect(planOfTyped(typedOfPlan(plan))).toEqual(plan);
+  }
+  expect(planOfTyped(kept).treatments.map(({ kind }) => kind)).toEqual(['medium', 'etch']);
+});
+
+it('keeps what was said over HTTP: what a treatment varies, and etches of its own', () => {
+  const plan = planOfTyped(typed({ title: 'T-6' }));
+  const [first, second] = plan.treatments;
+  const own = {
+    level: 'mud',
+    parts: [{ material: 'mud', parts: 1 }],
+    strength: 'dark',
+    contactSeconds: 60,
+  } as const;
+  const said = { ...plan, ownEtches: [own], treatments: [{ ...first!, kind: 'other' as const }, second!] };
+  expect(planOfTyped(typedOfPlan(said))).toEqual(said);
 });

@@ -1,4 +1,11 @@
-import type { CheapestTrial, TrialBlocks, TrialFactor, TrialWish } from '../../../records/trialDesign.ts';
+import type { OwnEtch, PlannedTreatment, TestPlanDraft } from '../../../records/testPlan.ts';
+import type { CheapestTrial, TrialBlocks, TrialWish } from '../../../records/trialDesign.ts';
+import {
+  controlsOfPlan,
+  kindOfName,
+  planTroubles,
+  wishOfPlan,
+} from '../../../studio/trials/design/wishOfPlan.ts';
 
 /** To what a treatment is given at once: easy, hard and hardest to vary. */
 export type Reach = 'patch' | 'strip' | 'stone';
@@ -12,6 +19,8 @@ export interface TypedTreatment {
   readonly reach: Reach;
   /** Levels said to be new ones; left out: none. */
   readonly newLevels?: readonly string[];
+  /** What it varies as it was kept, which holds as long as it bears that name; left out: its name says. */
+  readonly kept?: Pick<PlannedTreatment, 'name' | 'kind'>;
 }
 
 /** A test as it is typed. */
@@ -33,6 +42,8 @@ export interface TypedTrial {
   readonly wanted: number | null;
   readonly cameraPixels: number | null;
   readonly seed: number;
+  /** Etches that are in no table, as they were kept; left out: none. */
+  readonly ownEtches?: readonly OwnEtch[];
 }
 
 /** A test to begin with: which etch holds which medium. */
@@ -64,8 +75,8 @@ export function levelsOf({ levels }: TypedTreatment): string[] {
 }
 
 /** All levels that may be what the others are compared with. */
-export function controlsOf({ treatments }: TypedTrial): string[] {
-  return [...new Set(treatments.flatMap(levelsOf))];
+export function controlsOf(typed: TypedTrial): string[] {
+  return controlsOfPlan(planOfTyped(typed));
 }
 
 /** Whether something is given to whole strips. */
@@ -75,60 +86,12 @@ export function hasStrips({ treatments }: TypedTrial): boolean {
 
 /** What stands in the way of laying a test out, in sentences; nothing where it can be. */
 export function trialTroubles(typed: TypedTrial): string[] {
-  const { title, treatments, stones } = typed;
-  const of = (reach: Reach) => treatments.filter((each) => each.reach === reach);
-  const found: string[] = [];
-  if (title.trim() === '') found.push('Give the test a name.');
-  const names = treatments.map(({ name }) => name.trim());
-  if (names.includes('')) found.push('Every treatment needs a name.');
-  if (new Set(names).size < names.length) found.push('Two treatments have one name.');
-  for (const each of treatments) {
-    const levels = levelsOf(each);
-    const name = each.name.trim() || 'it';
-    if (levels.length < 2) found.push(`Type two levels of ${name} at least, parted by commas.`);
-    else if (levels.length > 24) found.push(`24 levels of ${name} at most.`);
-    else if (levels.some((level) => level.length > 60)) found.push(`A level of ${name} has over 60 letters.`);
-  }
-  if (of('patch').length === 0) found.push('One treatment must be given to each patch by itself.');
-  if (of('strip').length > 1) found.push('Only one treatment can be given to whole strips.');
-  if (of('stone').length > 1) found.push('Only one treatment can be given to whole stones.');
-  if (of('patch').length > 2 || (of('patch').length === 2 && of('strip').length === 1))
-    found.push('Two treatments at most on one stone: give the third to whole stones.');
-  const perStone = of('stone')[0];
-  const shares = perStone ? levelsOf(perStone).length : 1;
-  if (shares > 1 && stones % shares !== 0)
-    found.push(`${perStone!.name} has ${shares} levels: take ${shares} stones, or twice as many.`);
-  return found;
+  return planTroubles(planOfTyped(typed));
 }
 
 /** What is typed, as it is asked for; null while something stands in the way. */
 export function wishOf(typed: TypedTrial): TrialWish | null {
-  if (trialTroubles(typed).length > 0) return null;
-  const of = (reach: Reach) => typed.treatments.filter((each) => each.reach === reach).map(factorOf);
-  const [sub, beside] = of('patch');
-  const [strip] = of('strip');
-  const [perStone] = of('stone');
-  return {
-    title: typed.title.trim(),
-    stone: { widthMm: typed.widthMm, heightMm: typed.heightMm },
-    stones: typed.stones,
-    whole: strip ?? beside ?? null,
-    sub: sub!,
-    layout: strip ? 'split-plot' : typed.lay,
-    blocks: typed.blocks,
-    perStone: perStone ?? null,
-    cameraPixels: typed.cameraPixels,
-    patchRepeats: typed.patchRepeats,
-    stripRepeats: strip ? typed.stripRepeats : 1,
-    control: typed.control !== null && controlsOf(typed).includes(typed.control) ? typed.control : null,
-    patchMm: null,
-    gutterMm: 6,
-    stripGutterMm: 12,
-    border: { sidesMm: 15, endsMm: 25 },
-    seed: typed.seed,
-    wanted: typed.wanted,
-    scatter: null,
-  };
+  return wishOfPlan(planOfTyped(typed));
 }
 
 /** The test in the layout and size of one that would do: what lies in strips, or on patches of its own, lies as that has it. */
@@ -153,6 +116,46 @@ export function sizedAs(typed: TypedTrial, cheapest: CheapestTrial): TypedTrial 
   };
 }
 
-function factorOf(typed: TypedTreatment): TrialFactor {
-  return { name: typed.name.trim().slice(0, 60), levels: levelsOf(typed) };
+/** A test as it is typed, as it is kept: what a treatment varies is told by its name. */
+export function planOfTyped({ treatments, ...typed }: TypedTrial): TestPlanDraft {
+  return {
+    ...typed,
+    treatments: treatments.map((each) => ({
+      name: each.name.slice(0, 60),
+      kind: each.kept?.name === each.name ? each.kept.kind : kindOfName(each.name),
+      levels: levelsOf(each).slice(0, 60),
+      reach: each.reach,
+      newLevels: (each.newLevels ?? []).filter((level) => levelsOf(each).includes(level)),
+    })),
+    ownEtches: typed.ownEtches ?? [],
+  };
+}
+
+/** A kept plan, to be typed on. */
+export function typedOfPlan(plan: TestPlanDraft): TypedTrial {
+  const { title, control, widthMm, heightMm, stones, patchRepeats, stripRepeats } = plan;
+  const { lay, blocks, wanted, cameraPixels, seed, ownEtches } = plan;
+  return {
+    title,
+    control,
+    widthMm,
+    heightMm,
+    stones,
+    patchRepeats,
+    stripRepeats,
+    lay,
+    blocks,
+    wanted,
+    cameraPixels,
+    seed,
+    ownEtches,
+    treatments: plan.treatments.map(({ name, kind, levels, reach, newLevels }, index) => ({
+      id: index + 1,
+      name,
+      levels: levels.join(', '),
+      reach,
+      newLevels,
+      kept: { name, kind },
+    })),
+  };
 }

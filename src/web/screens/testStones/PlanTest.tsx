@@ -11,14 +11,15 @@ import { makePlannedStones, openTestPlan, testPlanKey, testPlansKey } from '../.
 import { testStoneKey, testStonesKey } from '../../client/testStones.ts';
 import { designTest } from '../../client/trialDesigns.ts';
 import { workId } from '../../client/waitedWork.ts';
-import { planOfTyped, typedOfPlan } from '../../managers/testStones/planTyped.ts';
 import {
   controlsOf,
   hasStrips,
+  planOfTyped,
   sizedAs,
   startingTrial,
   type TypedTrial,
   trialTroubles,
+  typedOfPlan,
   wishOf,
 } from '../../managers/testStones/trialForm.ts';
 import { Button } from '../../parts/Button.tsx';
