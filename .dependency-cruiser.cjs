@@ -11,7 +11,7 @@ const rooms = {
   contract: ['foundation', 'science', 'records'],
   server: ['foundation', 'records', 'application', 'contract'],
   web: ['foundation', 'science', 'records', 'studio', 'contract', 'paper/charts'],
-  sample: ['foundation', 'science', 'records', 'imaging', 'application'],
+  sample: ['foundation', 'science', 'records', 'studio', 'imaging', 'application'],
   cli: ['foundation', 'science', 'records', 'studio', 'application', 'contract', 'server', 'sample'],
 };
 

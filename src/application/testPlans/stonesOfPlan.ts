@@ -51,7 +51,7 @@ function notReady({ archived, testStones, title, troubles, levels }: TestPlanEnt
   if (archived) return failure('archived', { what: `The planned test ${title}` });
   if (testStones.length > 0) return failure('test-plan-made', { what: title });
   const unknown = levels.flatMap(({ state, message }) => (state === 'unknown' && message ? [message] : []));
-  const why = [...troubles, ...unknown].join(' ');
+  const why = [...troubles, ...unknown].join(' ').replace(/\.$/, '');
   return why === '' ? null : failure('test-plan-not-ready', { why }, 'treatments');
 }
 

@@ -23,7 +23,7 @@ export const testStoneFailures = {
     remedy: 'Copy the plan and change the copy.',
   },
   'test-plan-not-ready': {
-    sentence: 'No stone can be made of this plan yet: {why}',
+    sentence: 'No stone can be made of this plan yet: {why}.',
     remedy: 'Put that right in the plan, then make its stones.',
   },
   'list-sealed': {
