@@ -121,15 +121,24 @@ describeInBrowser('a line that drops', (pages) => {
     await page.getByRole('button', { name: 'Next', exact: true }).click();
     await page.getByRole('heading', { name: /^Photograph pull/ }).waitFor();
     await server.stop();
-    await page.locator('input[type=file]').setInputFiles(await noisyPicture(server.dataFolder, 300, 200, 4));
+    const add = page.locator('input[type=file]').first();
+    await add.setInputFiles(await noisyPicture(server.dataFolder, 300, 200, 4));
     const held = page.getByRole('list', { name: 'Photographs not sent yet' });
     await held.getByText(/^Not sent yet: pull \d+ of Low Water$/).waitFor();
     await held.getByText('Stonetone does not answer.').waitFor();
+    // taken once more: the first is used, and the other one can be let go of
+    await add.setInputFiles(await noisyPicture(server.dataFolder, 300, 200, 5));
+    await expect.poll(() => held.getByRole('listitem').count()).toBe(2);
     await expectSoundScreen(page, 'a photograph of a pull that waits');
     if (process.env.PICTURES) await page.screenshot({ path: `${process.env.PICTURES}/pull-held.png` });
     await server.startAgain();
-    await held.waitFor({ state: 'detached' });
     await page.getByRole('heading', { name: /^Photograph pull/ }).waitFor({ state: 'detached' });
+    await page.goto(`${server.address}/`);
+    await held.getByText(/^Sent: pull \d+ of Low Water$/).waitFor();
+    await expectSoundScreen(page, 'a rack with a photograph that waits for its pull');
+    if (process.env.PICTURES) await page.screenshot({ path: `${process.env.PICTURES}/rack-held.png` });
+    await held.getByRole('button', { name: 'Take it off this list' }).click();
+    await held.waitFor({ state: 'detached' });
   });
 
   it('of what earlier screens left in the browser, all is sent once, in order', async () => {

@@ -30,6 +30,11 @@ export function UnsentPhotographs({ of = () => true }: { of?: (belongs: Photogra
                 : sayRich('<b>Sent:</b> {shows}', { b: bold, shows: each.photograph.shows })}
             </p>
             <p role="status">{stateWords(each, unreachable)}</p>
+            {each.photograph.kept !== null && (
+              <Button kind="quiet" onClick={() => void outbox.drop(each.photograph.id)}>
+                {say('Take it off this list')}
+              </Button>
+            )}
             {each.refusal && !each.refusal.forAll && (
               <Button kind="quiet" onClick={() => void outbox.drop(each.photograph.id)}>
                 {say('Throw this photograph away')}
