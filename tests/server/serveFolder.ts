@@ -5,5 +5,6 @@ const started = await startServer({
   dataFolder: process.argv[2]!,
   port: 0,
   measuringModule: new URL('./fakeMeasuring.ts', import.meta.url),
+  pullModule: new URL('../faults/endlessReading.ts', import.meta.url),
 });
 console.log(started.ok ? started.value.address : started.error.message);

@@ -1,7 +1,8 @@
 import { failure } from '../../foundation/failure.ts';
 import { fail, type Result } from '../../foundation/result.ts';
 import type { MeasuringProgress } from '../../records/comparisonEntry.ts';
-import { runInThread, type ThreadEnd } from '../threads/runInThread.ts';
+import { runInProcess } from '../threads/runInProcess.ts';
+import type { ThreadEnd } from '../threads/runInThread.ts';
 
 export interface RunningMeasurement<Value> {
   /** Never rejects: a crash is a `measuring-crashed`, a cancel a `cancelled`. */
@@ -27,7 +28,7 @@ function answerOf<Value>(end: ThreadEnd<Result<Value>>): Result<Value> {
 }
 
 /**
- * Measures in a thread of its own.
+ * Measures in a process of its own.
  *
  * @param module the thread's module: takes the job with a `cancelFlag` (one 32-bit number seen by both threads: 0 go on, 1
  * stop), notes its progress, answers a result
@@ -37,9 +38,7 @@ export function startMeasurement<Value>(
   job: object,
   onProgress: (progress: MeasuringProgress) => void,
 ): RunningMeasurement<Value> {
-  const cancelFlag = new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT);
-  const data = { ...job, cancelFlag };
-  const thread = runInThread<MeasuringProgress, Result<Value>>(module, data, onProgress);
+  const thread = runInProcess<MeasuringProgress, Result<Value>>(module, job, onProgress);
   let grace: NodeJS.Timeout | undefined;
   const outcome = thread.end.then((end) => {
     clearTimeout(grace);
@@ -50,7 +49,7 @@ export function startMeasurement<Value>(
   return {
     outcome,
     cancel() {
-      Atomics.store(new Int32Array(cancelFlag), 0, 1);
+      thread.askToStop();
       grace ??= setTimeout(() => void thread.terminate(), graceMs);
     },
   };

@@ -6,13 +6,14 @@ import { ok, type Result } from '../../foundation/result.ts';
 import { moveDurably } from '../../store/files/durableFiles.ts';
 import type { Store } from '../../store/openStore.ts';
 import type { StoredPhotograph } from '../../store/repositories/photographRepository.ts';
+import { runInProcess } from '../threads/runInProcess.ts';
 import { threadModule } from '../threads/runInThread.ts';
 import { createThreadDesk } from '../threads/threadDesk.ts';
 import type { TonesAnswer } from '../zoneTones/readTones.ts';
 import type { TonePlace } from '../zoneTones/tonePlace.ts';
 import type { CornerSuggestion, PictureAnswers, PictureTask } from './pictureTask.ts';
 
-/** Heavy work on single photographs, off the main thread, two at a time; `picture-too-slow` where one takes for ever. */
+/** Heavy work on single photographs, in processes of their own, two at a time; `picture-too-slow` where one takes for ever. */
 export interface PictureDesk {
   /** Reads an upload whole; see `ingestPhotograph`. */
   ingest(folder: string, fileName: string): Promise<PictureAnswers['ingest']>;
@@ -38,7 +39,7 @@ const pictureWithinMs = 120_000;
 
 /** The desk for the photographs of an open store. */
 export function createPictureDesk(store: Pick<Store, 'folder' | 'photographFiles'>): PictureDesk {
-  const threads = createThreadDesk(tasksAtOnce);
+  const threads = createThreadDesk(tasksAtOnce, runInProcess);
   const pyramids = new Map<string, Promise<Result<string>>>();
   const suggestions = new Map<string, Promise<Result<CornerSuggestion>>>();
 

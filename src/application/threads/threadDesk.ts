@@ -18,8 +18,14 @@ export interface TimeLimit {
   readonly late: Failure;
 }
 
-/** A desk with room for `atOnce` threads. */
-export function createThreadDesk(atOnce: number): ThreadDesk {
+/**
+ * A desk with room for `atOnce` pieces of work.
+ * @param start how each is begun: in a thread unless told otherwise
+ */
+export function createThreadDesk(
+  atOnce: number,
+  start: <Answer>(module: URL, data: unknown) => RunningThread<Answer> = runInThread,
+): ThreadDesk {
   const limited = limitConcurrency(atOnce);
   const threads = new Set<RunningThread<unknown>>();
   let stopped = false;
@@ -27,7 +33,7 @@ export function createThreadDesk(atOnce: number): ThreadDesk {
     run<Answer>(module: URL, data: unknown, limit?: TimeLimit): Promise<Result<Answer>> {
       return limited(async () => {
         if (stopped) return fail(failure('cancelled'));
-        const thread = runInThread<never, Answer>(module, data);
+        const thread = start<Answer>(module, data);
         threads.add(thread);
         let late = false;
         const timer =
