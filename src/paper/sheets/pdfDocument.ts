@@ -3,6 +3,7 @@ import { dirname } from 'node:path';
 import pdfMake from 'pdfmake';
 import type { Content, ContentTable, ContentText, TDocumentDefinitions } from 'pdfmake/interfaces.js';
 import type { Paper } from '../../records/paper.ts';
+import { printable } from './printable.ts';
 
 export type SheetContent = Content;
 export type SheetText = ContentText;
@@ -63,11 +64,18 @@ export async function sheetPdf(sheet: SheetDefinition): Promise<Uint8Array> {
       margin: [page.marginPt, 6, page.marginPt, 0],
       fontSize: 8,
       color: '#4d463d',
-      columns: [sheet.foot, { text: `page ${current} of ${count}`, alignment: 'right', width: 70 }],
+      columns: [
+        printable(sheet.foot),
+        { text: `page ${current} of ${count}`, alignment: 'right', width: 70 },
+      ],
     }),
     content: [...sheet.content],
   };
-  return new Uint8Array(await pdfMake.createPdf(definition).getBuffer());
+  return written(definition);
+}
+
+async function written(definition: TDocumentDefinitions): Promise<Uint8Array> {
+  return new Uint8Array(await pdfMake.createPdf(printable(definition)).getBuffer());
 }
 
 /** The margin of a sheet that is scaled to one page, points: what common printers can't reach, and a little. */
@@ -113,14 +121,14 @@ export async function fittedSheetPdf(sheet: FittedSheet): Promise<Uint8Array> {
           margin: [fittedMarginPt, 4, fittedMarginPt, 0],
           fontSize: (8 * widthMm) / paperSizesMm.a4[0],
           columns: [
-            sheet.foot,
+            printable(sheet.foot),
             { text: count > 1 ? `page ${current} of ${count}` : '', alignment: 'right', width: 70 },
           ],
         };
       },
       content: [...sheet.content(scale, width - 2 * fittedMarginPt)],
     };
-    const bytes = new Uint8Array(await pdfMake.createPdf(definition).getBuffer());
+    const bytes = await written(definition);
     return { bytes, pages };
   }
 }
@@ -157,5 +165,5 @@ export async function picturePagesPdf({ title, createdAt, sizeMm, svgs }: Pictur
       ...(index > 0 ? { pageBreak: 'before' as const } : {}),
     })),
   };
-  return new Uint8Array(await pdfMake.createPdf(definition).getBuffer());
+  return written(definition);
 }
