@@ -1,9 +1,10 @@
 import type { KeptPlan } from '../../records/keptPlan.ts';
 import type { TestCourse } from '../../records/testCourse.ts';
 import type { TestStone } from '../../records/testStone.ts';
+import { say } from '../words/say.ts';
 import { ask, withJson } from './ask.ts';
 
-export const testCourseKey = (id: string) => ['test stone', id, 'steps'] as const;
+export const testCourseKey = (id: string) => [say('test stone'), id, 'steps'] as const;
 
 /** Every step of a test stone for whoever etches. */
 export function readTestCourse(id: string): Promise<TestCourse> {

@@ -7,7 +7,7 @@ import { ask, withJson } from './ask.ts';
 import { type ListQuery, pageAddress } from './pages.ts';
 
 export const testStonesKey = [say('test stones')] as const;
-export const anyTestStoneKey = ['test stone'] as const;
+export const anyTestStoneKey = [say('test stone')] as const;
 export const testStoneKey = (id: string) => [say('test stone'), id] as const;
 export const testStoneReadingKey = (id: string) => [say('test stone'), id, 'reading'] as const;
 export const testStoneSittingsKey = (id: string) => [say('test stone'), id, 'sittings'] as const;

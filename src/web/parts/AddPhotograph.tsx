@@ -1,3 +1,4 @@
+import { say } from '../words/say.ts';
 import type { ButtonKind } from './Button.tsx';
 import { PictureButton } from './PictureButton.tsx';
 
@@ -14,7 +15,9 @@ export function AddPhotograph({
 }) {
   return (
     <PictureButton kind={kind} disabled={share !== null} onPicture={onPicture}>
-      {share === null ? 'Add a photograph' : `Copying it in, ${Math.round(share * 100)} %`}
+      {share === null
+        ? say('Add a photograph')
+        : say('Copying it in, {share} %', { share: Math.round(share * 100) })}
     </PictureButton>
   );
 }

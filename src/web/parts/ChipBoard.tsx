@@ -12,6 +12,7 @@ import {
   type TypedChip,
 } from '../managers/chipBoxes.ts';
 import { stepOfKey } from '../managers/cornerMarks.ts';
+import { say } from '../words/say.ts';
 import { MarkedPhotograph, type PhotographPress, placeOn } from './MarkedPhotograph.tsx';
 
 /** Where the handle lies past a box's far corner, and how near a press must be to it, screen px. */
@@ -101,7 +102,10 @@ export function ChipBoard({
             key={index}
             type="button"
             className={index === active ? 'chip-box active' : 'chip-box'}
-            aria-label={`Chip ${index + 1}, at ${Math.round(from[0])}, ${Math.round(from[1])} px. Arrow keys move it by 1, with Shift by 10; with Alt they move its far corner; Delete takes it away.`}
+            aria-label={say(
+              'Chip {index}, at {from}, {from2} px. Arrow keys move it by 1, with Shift by 10; with Alt they move its far corner; Delete takes it away.',
+              { index: index + 1, from: Math.round(from[0]), from2: Math.round(from[1]) },
+            )}
             style={{
               ...placeOn(photograph, from),
               width: `${((to[0] - from[0]) / widthPx) * 100}%`,

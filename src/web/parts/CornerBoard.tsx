@@ -9,6 +9,7 @@ import {
   pushCorner,
   stepOfKey,
 } from '../managers/cornerMarks.ts';
+import { say } from '../words/say.ts';
 import { MarkedPhotograph, type PhotographPress, placeOn } from './MarkedPhotograph.tsx';
 
 /**
@@ -76,7 +77,15 @@ export function CornerBoard<Marks extends readonly Point[] = Corners>({
             }}
             type="button"
             className={index === active ? 'corner-mark active' : 'corner-mark'}
-            aria-label={`Mark ${index + 1}: ${names[index]}. At ${Math.round(corner[0])}, ${Math.round(corner[1])} px. Arrow keys move it by 1, with Shift by 10.`}
+            aria-label={say(
+              'Mark {index}: {names}. At {corner}, {corner2} px. Arrow keys move it by 1, with Shift by 10.',
+              {
+                index: index + 1,
+                names: names[index],
+                corner: Math.round(corner[0]),
+                corner2: Math.round(corner[1]),
+              },
+            )}
             style={placeOn(photograph, corner)}
             onFocus={() => onActive(index)}
             onKeyDown={(event) => key(event, index)}

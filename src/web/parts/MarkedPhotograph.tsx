@@ -3,6 +3,7 @@ import { type CSSProperties, type PointerEvent, type ReactNode, useRef } from 'r
 import type { PhotographEntry } from '../../records/comparisonEntry.ts';
 import type { Point } from '../../science/geometry/point.ts';
 import { previewAddress } from '../client/photographs.ts';
+import { say } from '../words/say.ts';
 
 /** A press on a photograph. */
 export interface PhotographPress {
@@ -59,7 +60,7 @@ export function MarkedPhotograph({
       >
         <img
           src={previewAddress(photograph.id, 1600)}
-          alt={`Photograph ${photograph.fileName}`}
+          alt={say('Photograph {fileName}', { fileName: photograph.fileName })}
           draggable={false}
         />
         <svg viewBox={`0 0 ${widthPx} ${heightPx}`} preserveAspectRatio="none" aria-hidden="true">

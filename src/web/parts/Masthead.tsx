@@ -29,7 +29,7 @@ export function Masthead() {
         {say('Past the head of the page')}
       </a>
       <Link href="/" className="masthead-name">
-        Stonetone
+        {say('Stonetone')}
       </Link>
       <nav aria-label={say('Rooms')}>
         {rooms.map(({ name, href, within }) => (

@@ -1,6 +1,7 @@
 import './WaitedWork.css';
 import { skipToken, useQuery } from '@tanstack/react-query';
 import { workShareKey } from '../client/waitedWork.ts';
+import { say } from '../words/say.ts';
 import { Button } from './Button.tsx';
 
 /** A piece of work that is waited for: how far it is, and a way to end it. */
@@ -19,7 +20,7 @@ export function WaitedWork({
     <div className="waited-work" role="status">
       <p>{words}</p>
       <progress aria-label={words} max={1} value={share} />
-      <Button onClick={onCancel}>Cancel</Button>
+      <Button onClick={onCancel}>{say('Cancel')}</Button>
     </div>
   );
 }

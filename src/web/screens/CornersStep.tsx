@@ -9,6 +9,7 @@ import { CornerTrouble } from '../parts/CornerTrouble.tsx';
 import { MirrorDrawing } from '../parts/MirrorDrawing.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { StraightenedPhotograph } from '../parts/StraightenedPhotograph.tsx';
+import { fixed } from '../words/figures.ts';
 import { say } from '../words/say.ts';
 import { sayRich } from '../words/sayRich.ts';
 import { MarksStep } from './MarksStep.tsx';
@@ -60,8 +61,8 @@ export function CornersStep({ side }: { side: SideName }) {
           </span>{' '}
           <span>
             {say('at {corners}, {corners2} px', {
-              corners: corners[active][0].toFixed(0),
-              corners2: corners[active][1].toFixed(0),
+              corners: fixed(corners[active][0], 0),
+              corners2: fixed(corners[active][1], 0),
             })}
           </span>
         </p>

@@ -60,10 +60,11 @@ export function smallAreaWords(mm2: number): string {
  */
 export function inchText(value: number, per: number): string {
   for (let decimals = 0; decimals <= 12; decimals++) {
-    const text = trimmed(value / per, decimals);
+    // Noughts stay behind more than four decimals: they say that more than a hundredth was meant.
+    const text = decimals <= 4 ? trimmed(value / per, decimals) : (value / per).toFixed(decimals);
     if (fromInchText(text, per) === value) return figureText(text);
   }
-  return figureText(String(value / per));
+  return figureText((value / per).toFixed(12));
 }
 
 /**

@@ -1,3 +1,4 @@
+import { wordsInUse } from '../../words/wordsInUse.ts';
 import type { BenchSenses } from './benchSenses.ts';
 
 /** Calls out what to do by voice, tone and vibration, as far as the browser has them. */
@@ -14,7 +15,7 @@ export class BenchCaller {
       // what is late to be said is no longer true
       speechSynthesis.cancel();
       const spoken = new SpeechSynthesisUtterance(words);
-      spoken.lang = 'en';
+      spoken.lang = wordsInUse().language;
       speechSynthesis.speak(spoken);
     }
   }

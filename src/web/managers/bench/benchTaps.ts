@@ -2,6 +2,7 @@ import type { RunState } from '../../../records/bench.ts';
 import type { ScheduleStep } from '../../../records/etch.ts';
 import type { LineStage, RunEventKind } from '../../../records/run.ts';
 import { buffingRounds } from '../../../studio/etch/endSigns.ts';
+import { say } from '../../words/say.ts';
 import type { AskedMoves } from './askedMove.ts';
 
 /** What one touch of a target logs. */
@@ -59,13 +60,13 @@ export function buffingTaps(buffedRounds: number, stage: LineStage): BenchTaps {
   const buffed: BenchTap = {
     kind: 'buffed',
     payload: { round },
-    words: `Round ${round} buffed`,
+    words: say('Round {round} buffed', { round }),
     place: null,
   };
   const end: BenchTap = {
     kind: 'stage-ended',
     payload: { stage },
-    words: 'The etch is done',
+    words: say('The etch is done'),
     place: null,
   };
   return buffedRounds < buffingRounds ? { first: buffed, others: [end] } : { first: end, others: [buffed] };
@@ -75,11 +76,16 @@ export function buffingTaps(buffedRounds: number, stage: LineStage): BenchTaps {
 export const beginTap: BenchTap = {
   kind: 'stage-started',
   payload: { stage: 'first-etch' },
-  words: 'Begin',
+  words: say('Begin'),
   place: null,
 };
 
 /** Something is wrong at a place, told with one touch; what it was can be said later. */
 export function troubleTap(place: string | null): BenchTap {
-  return { kind: 'trouble', payload: { place, words: 'trouble at the stone' }, words: 'Trouble', place };
+  return {
+    kind: 'trouble',
+    payload: { place, words: say('trouble at the stone') },
+    words: say('Trouble'),
+    place,
+  };
 }

@@ -3,6 +3,7 @@ import type { EtchPlan } from '../../../records/etch.ts';
 import type { LineStage } from '../../../records/run.ts';
 import { buffingRounds, endSigns } from '../../../studio/etch/endSigns.ts';
 import { laidRows, unruledZones } from '../../../studio/etch/laidRows.ts';
+import { say } from '../../words/say.ts';
 import { type AskedMove, askedMoves } from './askedMove.ts';
 import { type BenchTaps, beginTap, buffingTaps, etchingTaps } from './benchTaps.ts';
 import { amountOfEtch } from './freePlaces.ts';
@@ -50,7 +51,7 @@ const shownFacts: readonly RunFactKind[] = [
   'not-laid',
   'not-in-plan',
 ];
-const verbs = { lay: 'Lay', move: 'Move', lift: 'Lift' } as const;
+const verbs = { lay: say('Lay'), move: say('Move'), lift: say('Lift') } as const;
 
 /**
  * What the bench shows of a run, worked out from its log and the clock alone.
@@ -95,7 +96,11 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
       ...rest,
       phase: 'ready',
       letter: first ? letterOf(first.zone) : null,
-      words: first ? `Begin: ${lowered(sayOf('lay', nameOf(first.zone), amountOf(first.zone)))}` : 'Begin',
+      words: first
+        ? say('Begin: {lowered}', {
+            lowered: lowered(sayOf('lay', nameOf(first.zone), amountOf(first.zone))),
+          })
+        : say('Begin'),
       endSign: until(endSigns.lay),
       places: placesOf(plan, state, first?.zone ?? null),
       taps: { first: beginTap, others: [] },
@@ -116,9 +121,19 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
     words: askedWords(asked, nameOf, step),
     stayOff: asked && stayOff(plan, asked.step.zone, letterOf),
     endSign: signOf(asked?.step.action ?? 'move'),
-    next: after && `Then ${letterOf(after.step.zone)}: ${lowered(step(after.step.action, after.step.zone))}`,
+    next:
+      after &&
+      say('Then {letterOf}: {lowered}', {
+        letterOf: letterOf(after.step.zone),
+        lowered: lowered(step(after.step.action, after.step.zone)),
+      }),
     nextSeconds: after?.seconds ?? null,
-    other: theirs && `Person ${theirs.person}: ${lowered(step(theirs.action, theirs.place))}`,
+    other:
+      theirs &&
+      say('Person {person}: {lowered}', {
+        person: theirs.person,
+        lowered: lowered(step(theirs.action, theirs.place)),
+      }),
     places: placesOf(plan, state, asked?.when === 'next' ? null : (asked?.step.zone ?? null)),
     taps: etchingTaps(all, state.contacts, letterOf),
   };
@@ -126,8 +141,8 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
 
 /** What a move asks, with what and how much where an etch is laid. */
 function sayOf(action: DueMove['action'], name: string, amount: string | null): string {
-  const words = `${verbs[action]} the ${name}`;
-  return action === 'lay' && amount !== null ? `${words} with ${amount}` : words;
+  const words = say('{verbs} the {name}', { verbs: verbs[action], name });
+  return action === 'lay' && amount !== null ? say('{words} with {amount}', { words, amount }) : words;
 }
 
 function askedWords(
@@ -135,16 +150,19 @@ function askedWords(
   nameOf: (place: string) => string,
   step: (action: DueMove['action'], place: string) => string,
 ): string {
-  if (asked === null) return 'Wait for the other hands';
+  if (asked === null) return say('Wait for the other hands');
   const { action, zone } = asked.step;
-  if (asked.when === 'unlogged' && action === 'lay') return `Is the ${nameOf(zone)} laid? Then log it`;
-  return asked.when === 'next' ? `Next: ${lowered(step(action, zone))}` : step(action, zone);
+  if (asked.when === 'unlogged' && action === 'lay')
+    return say('Is the {nameOf} laid? Then log it', { nameOf: nameOf(zone) });
+  return asked.when === 'next'
+    ? say('Next: {lowered}', { lowered: lowered(step(action, zone)) })
+    : step(action, zone);
 }
 
 /** Which zones nothing leads, for want of a rule. */
 function unruledWords(plan: EtchPlan): readonly string[] {
-  return unruledZones(plan).map(
-    ({ letter, name }) => `${letter}, ${name}: no rule in this plan, so nothing here leads its etch`,
+  return unruledZones(plan).map(({ letter, name }) =>
+    say('{letter}, {name}: no rule in this plan, so nothing here leads its etch', { letter, name }),
   );
 }
 
@@ -175,11 +193,11 @@ export function buffingView({
     seconds: null,
     counting: 'left',
     words: enough
-      ? 'Buffed tight? Then the etch is done'
-      : `Buff, round ${round} of ${buffingRounds}, a fresh cloth`,
+      ? say('Buffed tight? Then the etch is done')
+      : say('Buff, round {round} of {buffingRounds}, a fresh cloth', { round, buffingRounds }),
     stayOff: null,
     endSign: until(endSigns.buff),
-    next: enough ? null : `In the order ${order}`,
+    next: enough ? null : say('In the order {order}', { order }),
     nextSeconds: null,
     other: null,
     places,
@@ -205,7 +223,9 @@ function stayOff(plan: EtchPlan, place: string, letterOf: (place: string) => str
   const zone = place.split(':')[0]!;
   const here = (id: string) => id === place || id === zone;
   const near = plan.neighbours.flatMap(({ a, b }) => (here(a) ? [b] : here(b) ? [a] : []));
-  return near.length === 0 ? null : `Stay off ${[...new Set(near)].map(letterOf).join(' and ')}`;
+  return near.length === 0
+    ? null
+    : say('Stay off {it}', { it: [...new Set(near)].map(letterOf).join(' and ') });
 }
 
 function bufferLetter(plan: EtchPlan, id: string): string {
@@ -214,11 +234,11 @@ function bufferLetter(plan: EtchPlan, id: string): string {
 
 /** How the end of it is seen; a move has none, but what is seen on the way. */
 function signOf(action: DueMove['action']): string {
-  return action === 'move' ? `Look: ${endSigns.move}.` : until(endSigns[action]);
+  return action === 'move' ? say('Look: {move}.', { move: endSigns.move }) : until(endSigns[action]);
 }
 
 function until(sign: string): string {
-  return `Until: ${sign}.`;
+  return say('Until: {sign}.', { sign });
 }
 
 function lowered(words: string): string {

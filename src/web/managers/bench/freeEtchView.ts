@@ -1,6 +1,7 @@
 import type { Contact, RunState } from '../../../records/bench.ts';
 import type { LineStage } from '../../../records/run.ts';
 import { endSigns } from '../../../studio/etch/endSigns.ts';
+import { say } from '../../words/say.ts';
 import type { BenchTap, BenchTaps } from './benchTaps.ts';
 import { type BenchPlace, type BenchView, buffingView, shownFactWords } from './benchView.ts';
 import type { FreePlace } from './freePlaces.ts';
@@ -79,13 +80,21 @@ export function freeEtchView(
       : (next?.liftIn ?? (unknown ? (wet[0]?.on ?? null) : null)),
     counting: lit?.kind === 'lifted' ? 'over' : lit?.kind === 'moved' ? 'left' : unknown ? 'on' : 'until',
     words: lit
-      ? `${verbs[lit.kind]} the ${name}${lit.kind === 'laid' && etch !== null ? ` with ${etch}` : ''}`
+      ? lit.kind === 'laid' && etch !== null
+        ? say('{verbs} the {name} with {etch}', { verbs: verbs[lit.kind], name, etch })
+        : say('{verbs} the {name}', { verbs: verbs[lit.kind], name })
       : unknown
-        ? `The ${name} lies; no time is known`
-        : `Next: lift the ${name}`,
+        ? say('The {name} lies; no time is known', { name })
+        : say('Next: lift the {name}', { name }),
     stayOff: null,
-    endSign: lit?.kind === 'moved' ? `Look: ${endSigns.move}.` : `Until: ${signs[lit?.kind ?? 'lifted']}.`,
-    next: lit?.kind === 'laid' || !toLay ? null : `Then ${toLay.place.letter}: lay the ${toLay.place.name}`,
+    endSign:
+      lit?.kind === 'moved'
+        ? say('Look: {move}.', { move: endSigns.move })
+        : say('Until: {signs}.', { signs: signs[lit?.kind ?? 'lifted'] }),
+    next:
+      lit?.kind === 'laid' || !toLay
+        ? null
+        : say('Then {letter}: lay the {place}', { letter: toLay.place.letter, place: toLay.place.name }),
     nextSeconds: null,
     other,
     places: lying.map((one) => shown(one, lit?.one ?? null)),
@@ -112,7 +121,14 @@ function litOf(wet: readonly Lying[], toLay: Lying | null): Lit | null {
 function otherWords(theirs: readonly Lying[], person: 1 | 2): string | null {
   const wet = theirs.filter(({ on }) => on !== null);
   const lit = litOf(wet, theirs.find(({ contact }) => contact === null) ?? null);
-  return lit && `Person ${person}: ${verbs[lit.kind].toLowerCase()} the ${lit.one.place.name}`;
+  return (
+    lit &&
+    say('Person {person}: {verbs} the {place}', {
+      person,
+      verbs: verbs[lit.kind].toLowerCase(),
+      place: lit.one.place.name,
+    })
+  );
 }
 
 /** All of one's own is lifted; the other's still lies. */
@@ -121,15 +137,15 @@ const waiting = {
   letter: null,
   seconds: null,
   counting: 'left',
-  words: 'Wait for the other hands',
+  words: say('Wait for the other hands'),
   stayOff: null,
-  endSign: `Until: ${endSigns.lift}.`,
+  endSign: say('Until: {lift}.', { lift: endSigns.lift }),
   next: null,
   nextSeconds: null,
   taps: { first: null, others: [] },
 } as const;
 
-const verbs = { laid: 'Lay', moved: 'Move', lifted: 'Lift' } as const;
+const verbs = { laid: say('Lay'), moved: say('Move'), lifted: say('Lift') } as const;
 const signs = { laid: endSigns.lay, moved: endSigns.move, lifted: endSigns.lift } as const;
 
 function lyingAt(place: FreePlace, contacts: readonly Contact[], now: number): Lying {

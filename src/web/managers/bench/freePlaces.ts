@@ -6,6 +6,7 @@ import type { Work } from '../../../records/work.ts';
 import { laidRows } from '../../../studio/etch/laidRows.ts';
 import { groundId } from '../../../studio/etch/planAreas.ts';
 import { groundLetter, zoneLetter } from '../../../studio/etch/zoneLetters.ts';
+import { say } from '../../words/say.ts';
 
 /** A place that is etched without a schedule: what its row of the table allows, null where nobody here knows. */
 export interface FreePlace {
@@ -77,7 +78,7 @@ function placesOf({ stage, work, plan, second }: Given): readonly FreePlace[] {
 
 /** What to lay and how much of it, as planned: `gum alone, 25 ml`; null where no rule says. */
 export function amountOfEtch(etch: PlannedZone['etch']): string | null {
-  return etch && `${lowered(etch.name)}, ${etch.ml} ml`;
+  return etch && say('{lowered}, {ml} ml', { lowered: lowered(etch.name), ml: etch.ml });
 }
 
 function lowered(words: string): string {

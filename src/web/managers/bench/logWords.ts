@@ -2,61 +2,75 @@ import type { LineStage, RunEvent } from '../../../records/run.ts';
 import { lineRule } from '../../../studio/bench/lineStages.ts';
 import { pouredWords } from '../../../studio/bench/pouredWords.ts';
 import { stagePast } from '../../../studio/bench/stagePast.ts';
+import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { clockOf } from './spanWords.ts';
 import { noteWords } from './troubleKinds.ts';
 
 /** What an event says in a line of the log. Places are named by `letterOf`. */
 export function eventWords(event: RunEvent, letterOf: (place: string) => string): string {
   const named = ({ stage, words }: { readonly stage: LineStage; readonly words?: string | undefined }) =>
-    told(lineRule(stage).name, words);
+    saidOr(told(lineRule(stage).name), words);
   switch (event.kind) {
     case 'laid':
     case 'moved':
     case 'lifted':
-      return `${letterOf(event.payload.place)} ${event.kind}`;
+      return say('{place} {kind, select, laid {laid} moved {moved} other {lifted}}', {
+        place: letterOf(event.payload.place),
+        kind: event.kind,
+      });
     case 'buffed':
-      return event.payload.round ? `round ${event.payload.round} buffed` : 'buffed';
+      return event.payload.round
+        ? say('round {round} buffed', { round: event.payload.round })
+        : say('buffed');
     case 'trouble': {
       const { place, words } = event.payload;
-      return place ? `trouble at ${letterOf(place)}: ${words}` : `trouble: ${words}`;
+      return place
+        ? say('trouble at {letterOf}: {words}', { letterOf: letterOf(place), words })
+        : say('trouble: {words}', { words });
     }
     case 'stage-started':
-      return `${named(event.payload)} begun`;
+      return say('{named} begun', { named: named(event.payload) });
     case 'stage-ended':
-      return told(stagePast[event.payload.stage], event.payload.words);
+      return saidOr(told(stagePast[event.payload.stage]), event.payload.words);
     case 'skipped':
-      return `${named(event.payload)} skipped`;
+      return say('{named} skipped', { named: named(event.payload) });
     case 'repeated':
-      return `${named(event.payload)} begun again`;
+      return say('{named} begun again', { named: named(event.payload) });
     case 'correction':
-      return `correction: ${named(event.payload)}`;
+      return say('correction: {named}', { named: named(event.payload) });
     case 'gummed':
-      return 'gummed';
+      return say('gummed');
     case 'gum-off':
-      return 'gum taken off';
+      return say('gum taken off');
     case 'picked':
       return `${event.payload.tool}: ${event.payload.words}`;
     case 'remembered': {
       const { stage, place, seconds } = event.payload;
-      const what = stage ? lineRule(stage).name : place ? letterOf(place) : 'something';
-      return `${what} took about ${clockOf(seconds)}: remembered, not measured`;
+      const what = stage ? told(lineRule(stage).name) : place ? letterOf(place) : say('something');
+      return say('{what} took about {clockOf}: remembered, not measured', {
+        what,
+        clockOf: clockOf(seconds),
+      });
     }
     case 'poured':
       return pouredWords(event.payload);
     case 'left':
-      return 'left for the day';
+      return say('left for the day');
     case 'undo':
-      return 'the one before taken back';
+      return say('the one before taken back');
     case 'note': {
       const said = noteWords(event);
-      if (said === null) return 'a note';
-      return said.about === 'trouble' ? `the trouble was: ${said.words}` : `note: ${said.words}`;
+      if (said === null) return say('a note');
+      return said.about === 'trouble'
+        ? say('the trouble was: {said}', { said: said.words })
+        : say('note: {said}', { said: said.words });
     }
     default:
       return event satisfies never;
   }
 }
 
-function told(what: string, words: string | undefined): string {
+function saidOr(what: string, words: string | undefined): string {
   return words ? `${what} (${words})` : what;
 }

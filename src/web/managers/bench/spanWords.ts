@@ -1,5 +1,6 @@
 import type { ExpectedTime, Spent } from '../../../records/bench.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
+import { say } from '../../words/say.ts';
 
 const minute = 60;
 const hour = 3600;
@@ -10,21 +11,28 @@ export function clockOf(seconds: number): string {
   if (seconds < hour) return minutesSeconds(Math.floor(seconds));
   if (seconds < 2 * day) {
     const whole = Math.floor(seconds / minute);
-    return `${Math.floor(whole / 60)} h ${String(whole % 60).padStart(2, '0')}`;
+    return say('{whole} h {padStart}', {
+      whole: Math.floor(whole / 60),
+      padStart: String(whole % 60).padStart(2, '0'),
+    });
   }
   const hours = Math.floor(seconds / hour);
-  return `${Math.floor(hours / 24)} d ${hours % 24} h`;
+  return say('{hours} d {hours2} h', { hours: Math.floor(hours / 24), hours2: hours % 24 });
 }
 
 /** A time in words that a voice can say: `50 seconds`, `one minute`, `2 minutes`, `3 hours`. */
 export function spokenSpan(seconds: number): string {
   const whole = Math.round(seconds);
-  if (whole < minute) return whole === 1 ? 'one second' : `${whole} seconds`;
-  const [unit, name] = whole < hour ? [minute, 'minute'] : whole < 2 * day ? [hour, 'hour'] : [day, 'day'];
-  const count = Math.floor(whole / unit);
-  const rest = whole < hour ? whole % minute : 0;
-  const words = count === 1 ? `one ${name}` : `${count} ${name}s`;
-  return rest === 0 ? words : `${words} ${rest}`;
+  if (whole < minute) return say('{whole, plural, one {one second} other {{whole} seconds}}', { whole });
+  if (whole < hour) {
+    const count = Math.floor(whole / minute);
+    const rest = whole % minute;
+    const words = say('{count, plural, one {one minute} other {{count} minutes}}', { count });
+    return rest === 0 ? words : `${words} ${rest}`;
+  }
+  return whole < 2 * day
+    ? say('{count, plural, one {one hour} other {{count} hours}}', { count: Math.floor(whole / hour) })
+    : say('{count, plural, one {one day} other {{count} days}}', { count: Math.floor(whole / day) });
 }
 
 /** What is expected, in words: `1:00 to 3:00`, `about 0:50`, `5:00 at least`; null where no time is known. */
@@ -32,9 +40,11 @@ export function expectedWords(expected: ExpectedTime | null): string | null {
   if (expected === null) return null;
   const { lowSeconds: low, highSeconds: high } = expected;
   if (low !== null && high !== null)
-    return low === high ? `about ${clockOf(low)}` : `${clockOf(low)} to ${clockOf(high)}`;
-  if (low !== null) return `${clockOf(low)} at least`;
-  return high === null ? null : `${clockOf(high)} at most`;
+    return low === high
+      ? say('about {clockOf}', { clockOf: clockOf(low) })
+      : say('{clockOf} to {clockOf2}', { clockOf: clockOf(low), clockOf2: clockOf(high) });
+  if (low !== null) return say('{clockOf} at least', { clockOf: clockOf(low) });
+  return high === null ? null : say('{clockOf} at most', { clockOf: clockOf(high) });
 }
 
 /** Done minus planned as both are shown, `+1:20`; null where either is not known. */
@@ -49,16 +59,20 @@ export function spanRange(expected: ExpectedTime | null): string | null {
   const { lowSeconds: low = null, highSeconds: high = null } = expected ?? {};
   if (low === null || high === null || low === high || low % minute || high % minute || high >= hour) {
     const words = expectedWords(expected);
-    return words && `of ${words}`;
+    return words && say('of {words}', { words });
   }
-  return `of ${low / minute} to ${high / minute} minutes`;
+  return say('of {low} to {high} minutes', { low: low / minute, high: high / minute });
 }
 
 /** How long something took and how that is known; what is remembered never looks like what was measured. */
 export function spentWords(spent: Spent | null): string {
-  if (spent === null) return 'time not known';
+  if (spent === null) return say('time not known');
   if (spent.how === 'remembered') {
-    return `about ${clockOf(spent.seconds)} (${clockOf(spent.low)} to ${clockOf(spent.high)}): remembered, not measured`;
+    return say('about {clockOf} ({clockOf2} to {clockOf3}): remembered, not measured', {
+      clockOf: clockOf(spent.seconds),
+      clockOf2: clockOf(spent.low),
+      clockOf3: clockOf(spent.high),
+    });
   }
   return clockOf(spent.seconds);
 }

@@ -4,6 +4,8 @@ import type { WorkStage } from '../../../records/work.ts';
 import { lineCourse } from '../../../studio/bench/lineCourse.ts';
 import { type LineRule, lineRule } from '../../../studio/bench/lineStages.ts';
 import { stageCautions } from '../../../studio/bench/stageCautions.ts';
+import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { momentText } from '../localMoment.ts';
 import type { BenchTap } from './benchTaps.ts';
 import { clockOf, expectedWords, spanRange, spokenSpan } from './spanWords.ts';
@@ -36,12 +38,12 @@ export interface StageView {
 }
 
 const basisWords = {
-  published: 'published',
-  'common practice': 'common practice',
-  memory: 'from memory, varies',
-  'this room': 'this room’s record',
-  typed: 'typed',
-  measured: 'measured',
+  published: say('published'),
+  'common practice': say('common practice'),
+  memory: say('from memory, varies'),
+  'this room': say('this room’s record'),
+  typed: say('typed'),
+  measured: say('measured'),
 } as const;
 
 /** Minutes are called out only of stages that last so long at most, seconds. */
@@ -63,24 +65,24 @@ export function stageView(
       phase: 'end',
       stage: null,
       seconds: null,
-      headline: 'Nothing is left in the line',
+      headline: say('Nothing is left in the line'),
       endSign: null,
-      expected: 'Another stage can be begun all the same.',
+      expected: say('Another stage can be begun all the same.'),
       time: null,
       early: null,
       cautions: [],
       first: [],
-      spoken: 'Nothing is left in the line',
+      spoken: say('Nothing is left in the line'),
     };
   }
   const rule = lineRule(next);
-  const headline = withAmount(`Next: ${rule.name}`, next, faceMm2);
+  const headline = withAmount(say('Next: {rule}', { rule: told(rule.name) }), next, faceMm2);
   return {
     phase: 'next',
     stage: next,
     seconds: null,
     headline,
-    endSign: rule.endSign,
+    endSign: told(rule.endSign),
     expected: expectedSentence(rule, faceMm2),
     time: null,
     early: rule.waiting ? null : opensAt(state),
@@ -92,7 +94,12 @@ export function stageView(
 
 /** What begins a stage. */
 export function beginTap(stage: LineStage): BenchTap {
-  return { kind: 'stage-started', payload: { stage }, words: `Begin: ${lineRule(stage).name}`, place: null };
+  return {
+    kind: 'stage-started',
+    payload: { stage },
+    words: say('Begin: {lineRule}', { lineRule: told(lineRule(stage).name) }),
+    place: null,
+  };
 }
 
 /**
@@ -105,7 +112,7 @@ export function endTaps(stage: LineStage): readonly BenchTap[] {
   const rests = waiting && next !== null && lineRule(next).waiting ? next : null;
   const then = follows ?? rests;
   return [
-    { kind: 'stage-ended', payload: { stage }, words: `Done: ${name}`, place: null },
+    { kind: 'stage-ended', payload: { stage }, words: say('Done: {name}', { name }), place: null },
     ...(then === null ? [] : [beginTap(then)]),
   ];
 }
@@ -113,7 +120,7 @@ export function endTaps(stage: LineStage): readonly BenchTap[] {
 function openView(open: StageDone, state: Pick<RunState, 'at' | 'standing'>, faceMm2: number): StageView {
   const seconds = Math.max(0, (Date.parse(state.at) - Date.parse(open.startedAt!)) / 1000);
   const rule = lineRule(open.stage);
-  const headline = withAmount(upperFirst(rule.name), open.stage, faceMm2);
+  const headline = withAmount(upperFirst(told(rule.name)), open.stage, faceMm2);
   const rest = rule.waiting ? restTime(state) : null;
   const time = timeOf(rule, seconds) ?? rest;
   const { next, waiting } = rule;
@@ -125,7 +132,7 @@ function openView(open: StageDone, state: Pick<RunState, 'at' | 'standing'>, fac
     stage: open.stage,
     seconds,
     headline,
-    endSign: rule.endSign,
+    endSign: told(rule.endSign),
     expected: expectedSentence(rule, faceMm2),
     time,
     early,
@@ -140,9 +147,12 @@ function restTime(state: Pick<RunState, 'standing'>): StageView['time'] {
   const early = opensAt(state);
   if (early !== null) return { range: null, verdict: 'before', words: early };
   const { verdict, bestBy } = state.standing;
-  if (verdict === 'past-best') return { range: null, verdict: 'over', words: 'past its best time' };
+  if (verdict === 'past-best') return { range: null, verdict: 'over', words: say('past its best time') };
   if (verdict !== 'best' && verdict !== 'open') return null;
-  const until = verdict === 'best' && bestBy !== null ? `best until ${momentText(bestBy)}` : 'may go on';
+  const until =
+    verdict === 'best' && bestBy !== null
+      ? say('best until {moment}', { moment: momentText(bestBy) })
+      : say('may go on');
   return { range: null, verdict: 'within', words: until };
 }
 
@@ -151,7 +161,7 @@ function opensAt({ standing }: Pick<RunState, 'standing'>): string | null {
   const { verdict, range, since } = standing;
   if (verdict !== 'too-soon' || range === null || since === null) return null;
   const from = new Date(Date.parse(since) + range.openFrom * 1000).toISOString();
-  return `too soon: open from ${momentText(from)}`;
+  return say('too soon: open from {moment}', { moment: momentText(from) });
 }
 
 /** Washout for a face of 0.2 m², ml: from memory, varies. */
@@ -161,7 +171,7 @@ const washoutMl = { low: 10, high: 30, faceMm2: 200_000 } as const;
 function washoutAmount(stage: LineStage, faceMm2: number): string | null {
   if (stage !== 'washout' && stage !== 'second-washout') return null;
   const of = (ml: number) => Math.max(1, Math.round((ml * faceMm2) / washoutMl.faceMm2));
-  return `${of(washoutMl.low)} to ${of(washoutMl.high)} ml`;
+  return say('{of} to {of2} ml', { of: of(washoutMl.low), of2: of(washoutMl.high) });
 }
 
 function withAmount(words: string, stage: LineStage, faceMm2: number): string {
@@ -175,19 +185,28 @@ function spokenOf({ name, expected, endSign }: LineRule, headline: string, secon
   const most = expected?.highSeconds ?? low;
   if (low === null || most === null || most > calledUpTo || seconds < low) return headline;
   const reached = seconds < low + 60 ? low : Math.max(low, Math.floor(seconds / 60) * 60);
-  return `${upperFirst(name)}, ${spokenSpan(reached)}. Look: ${endSign}?`;
+  return say('{upperFirst}, {spokenSpan}. Look: {endSign}?', {
+    upperFirst: upperFirst(told(name)),
+    spokenSpan: spokenSpan(reached),
+    endSign: told(endSign),
+  });
 }
 
 function expectedSentence({ stage, expected, basis }: LineRule, faceMm2: number): string {
   const time = expectedWords(expected);
   if (expected === null)
-    return `No time is known that it should take; the sign decides (${basisWords[basis]}).`;
+    return say('No time is known that it should take; the sign decides ({basisWords}).', {
+      basisWords: basisWords[basis],
+    });
   const words = upperFirst(
     [time, expected.note, basisWords[expected.basis]].filter((each) => each).join(', '),
   );
   if (washoutAmount(stage, faceMm2) === null) return words;
   const face = (faceMm2 / 1e6).toFixed(2);
-  return `${words}. 10–30 ml per 0.2 m², this stone ${face} m², from memory, varies; low-odour: half of it for twice the time, common practice`;
+  return say(
+    '{words}. 10–30 ml per 0.2 m², this stone {face} m², from memory, varies; low-odour: half of it for twice the time, common practice',
+    { words, face },
+  );
 }
 
 function timeOf({ expected }: LineRule, seconds: number): StageView['time'] {
@@ -197,9 +216,9 @@ function timeOf({ expected }: LineRule, seconds: number): StageView['time'] {
   if (low === null || range === null) return null;
   const verdict = seconds < low ? 'before' : high === null || seconds <= high + 2 ? 'within' : 'over';
   const words = {
-    before: `too soon: ${clockOf(Math.ceil(low - seconds))} to go at least`,
-    within: high === null ? 'long enough' : 'in its time: look for the sign',
-    over: `${clockOf(seconds - (high ?? 0))} over what is usual`,
+    before: say('too soon: {clockOf} to go at least', { clockOf: clockOf(Math.ceil(low - seconds)) }),
+    within: high === null ? say('long enough') : say('in its time: look for the sign'),
+    over: say('{clockOf} over what is usual', { clockOf: clockOf(seconds - (high ?? 0)) }),
   }[verdict];
   return { range, verdict, words };
 }

@@ -1,5 +1,7 @@
 import type { BlindSitting, TestStoneReading } from '../../../records/patchReading.ts';
 import { readerAgreements } from '../../../studio/trials/reading/readerAgreement.ts';
+import { fixed } from '../../words/figures.ts';
+import { say } from '../../words/say.ts';
 
 /** Below this many patches an interval of kappa is rough. Our rule, as its source is for many. */
 const fewPatches = 30;
@@ -7,11 +9,22 @@ const fewPatches = 30;
 /** Every pair of readings in a sentence. */
 export function agreementWords(sittings: readonly BlindSitting[], reading: TestStoneReading): string[] {
   const pairs = readerAgreements(sittings, reading);
-  if (pairs.length === 0) return ['No two readings share a patch yet.'];
+  if (pairs.length === 0) return [say('No two readings share a patch yet.')];
   return pairs.map(({ first, second, patches, alike, kappa }) => {
-    const counted = `${first} and ${second}: alike in ${alike} of ${patches} patches`;
-    if (kappa === null) return `${counted}; all in one answer, so kappa can’t be told.`;
-    const range = `${kappa.kappa.toFixed(2)} (${kappa.low.toFixed(2)} to ${kappa.high.toFixed(2)})`;
-    return `${counted}; weighted kappa ${range}${patches < fewPatches ? ', a rough interval with so few' : ''}.`;
+    const counted = say('{first} and {second}: alike in {alike} of {patches} patches', {
+      first,
+      second,
+      alike,
+      patches,
+    });
+    if (kappa === null) return say('{counted}; all in one answer, so kappa can’t be told.', { counted });
+    const range = say('{kappa} ({low} to {high})', {
+      kappa: fixed(kappa.kappa, 2),
+      low: fixed(kappa.low, 2),
+      high: fixed(kappa.high, 2),
+    });
+    return patches < fewPatches
+      ? say('{counted}; weighted kappa {range}, a rough interval with so few.', { counted, range })
+      : say('{counted}; weighted kappa {range}.', { counted, range });
   });
 }

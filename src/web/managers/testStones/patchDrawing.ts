@@ -2,6 +2,7 @@ import type { PatchIntention, StonePatch } from '../../../records/testStone.ts';
 import type { WorkZone } from '../../../records/work.ts';
 import type { Intention } from '../../../records/zone.ts';
 import type { Point } from '../../../science/geometry/point.ts';
+import { say } from '../../words/say.ts';
 import { type Drawing, drawingOf, mediumNotSaid } from '../zoneDrawing.ts';
 import { onStone } from '../zoneOutline.ts';
 
@@ -68,11 +69,11 @@ export function freePatchId(taken: Iterable<string>): string {
 /** What keeps a patch from going by another name; null: nothing does. */
 export function patchIdTrouble(id: string, others: readonly string[], hasGrid: boolean): string | null {
   const name = id.trim();
-  if (name === '') return 'A patch needs a name.';
-  if (name.length > 60) return '60 letters at most.';
-  if (others.includes(name)) return `Another patch goes by ${name}.`;
+  if (name === '') return say('A patch needs a name.');
+  if (name.length > 60) return say('60 letters at most.');
+  if (others.includes(name)) return say('Another patch goes by {name}.', { name });
   if (hasGrid && /^[A-Z]+\d+(\.\d+)?$/.test(name))
-    return 'A letter with a number is kept for squares in rows.';
+    return say('A letter with a number is kept for squares in rows.');
   return null;
 }
 

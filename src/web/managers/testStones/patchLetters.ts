@@ -1,4 +1,5 @@
 import type { PatchIntention, StonePatch } from '../../../records/testStone.ts';
+import { say } from '../../words/say.ts';
 
 const letters: Readonly<Record<PatchIntention, string>> = {
   image: '',
@@ -14,5 +15,8 @@ export function patchLetter({ id, intention }: Pick<StonePatch, 'id' | 'intentio
 
 /** The small line over a page of patches, such as “T-1, 24 patches”. */
 export function patchesStamp(stone: string, patches: number): string {
-  return patches === 1 ? `${stone}, one patch` : `${stone}, ${patches} patches`;
+  return say('{patches, plural, one {{stone}, one patch} other {{stone}, {patches} patches}}', {
+    patches,
+    stone,
+  });
 }

@@ -15,6 +15,7 @@ import { stageView } from '../../managers/bench/stageView.ts';
 import { troubleUntold } from '../../managers/bench/troubleKinds.ts';
 import { keepWho, readWho } from '../../managers/bench/whoHere.ts';
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
 import { BenchFoot } from './BenchFoot.tsx';
 import { BenchPanel } from './BenchPanel.tsx';
 import { EtchLead } from './EtchLead.tsx';
@@ -86,7 +87,7 @@ export function Bench({
   }, []);
   if (!state || !lead) {
     const failed = bench.failed ? shownFailure(bench.failed) : null;
-    if (!failed) return <p className="unseen">Opening …</p>;
+    if (!failed) return <p className="unseen">{say('Opening …')}</p>;
     return (
       <Notice kind="trouble" title={failed.message}>
         {failed.remedy}

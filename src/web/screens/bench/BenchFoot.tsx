@@ -4,20 +4,22 @@ import type { KeptPlan } from '../../../records/keptPlan.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import type { BenchSenses } from '../../managers/bench/benchSenses.ts';
 import type { FreeHands } from '../../managers/bench/freeEtchView.ts';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
 import { BenchMore } from './BenchMore.tsx';
 import type { PanelName } from './panelParts.ts';
 
 const switches = [
-  ['voice', 'Voice'],
-  ['sound', 'Sound'],
-  ['buzz', 'Vibration'],
+  ['voice', say('Voice')],
+  ['sound', say('Sound')],
+  ['buzz', say('Vibration')],
 ] as const;
 
 const freeHands: readonly (readonly [FreeHands, string])[] = [
-  [null, 'Alone'],
-  [1, 'Person 1 of 2'],
-  [2, 'Person 2 of 2'],
+  [null, say('Alone')],
+  [1, say('Person 1 of 2')],
+  [2, say('Person 2 of 2')],
 ];
 
 /** What stands back at the bench: how it calls, what to mind, and the way out. */
@@ -58,7 +60,7 @@ export function BenchFoot({
       <BenchMore work={work} trouble={trouble} onPanel={onPanel} />
       <div className="bench-switches">
         <button type="button" onClick={() => onPanel('who')}>
-          Logged by <b>{who ?? 'not said'}</b>
+          {sayRich('Logged by <b>{who}</b>', { b: (words) => <b>{words}</b>, who: who ?? say('not said') })}
         </button>
         {switches.map(([sense, name]) => (
           <button
@@ -68,7 +70,7 @@ export function BenchFoot({
             onMouseDown={(event) => event.preventDefault()}
             onClick={() => onSenses({ ...senses, [sense]: !senses[sense] })}
           >
-            {name} <b>{senses[sense] ? 'on' : 'off'}</b>
+            {name} <b>{senses[sense] ? say('on') : say('off')}</b>
           </button>
         ))}
         {people.length > 1 &&
@@ -80,7 +82,9 @@ export function BenchFoot({
               onMouseDown={(event) => event.preventDefault()}
               onClick={() => onPerson(each)}
             >
-              Person {each} <b>{each === person ? 'here' : ''}</b>
+              {each === person
+                ? sayRich('Person {each} <b>here</b>', { each, b: (words) => <b>{words}</b> })
+                : sayRich('Person {each} <b></b>', { each, b: (words) => <b>{words}</b> })}
             </button>
           ))}
         {free &&
@@ -92,19 +96,20 @@ export function BenchFoot({
               onMouseDown={(event) => event.preventDefault()}
               onClick={() => free.onHands(hands)}
             >
-              {name} <b>{hands === free.hands ? 'here' : ''}</b>
+              {name} <b>{hands === free.hands ? say('here') : ''}</b>
             </button>
           ))}
       </div>
       {free && free.hands !== null && (
         <p>
-          Person 1 has the first half of the places, which is the weaker one where strengths are known, person
-          2 the rest. Choose so on the other screen too.
+          {say(
+            'Person 1 has the first half of the places, which is the weaker one where strengths are known, person 2 the rest. Choose so on the other screen too.',
+          )}
         </p>
       )}
       {cautions.length > 0 && (
         <section aria-labelledby="mind-head" className="bench-mind">
-          <h2 id="mind-head">To mind</h2>
+          <h2 id="mind-head">{say('To mind')}</h2>
           <ul>
             {cautions.map((words) => (
               <li key={words}>{words}</li>
@@ -113,21 +118,22 @@ export function BenchFoot({
         </section>
       )}
       <p className="with-keys bench-keys">
-        Space, arrow right or down, or pedal forward: what is lit. Arrow left or up, or pedal back, held:
-        undo. T: trouble.
+        {say(
+          'Space, arrow right or down, or pedal forward: what is lit. Arrow left or up, or pedal back, held: undo. T: trouble.',
+        )}
       </p>
       <div className="bench-ways">
         <Link href={`/works/${work.id}`} className="bench-out">
-          Leave the bench
+          {say('Leave the bench')}
         </Link>
         <Link href={`/works/${work.id}/proofs`} className="bench-out">
-          The proofs
+          {say('The proofs')}
         </Link>
         <Link href={`/changes/runs/${runId}`} className="bench-out">
-          What changed?
+          {say('What changed?')}
         </Link>
         <Link href="/leaving" className="bench-out">
-          Leaving now
+          {say('Leaving now')}
         </Link>
       </div>
     </div>

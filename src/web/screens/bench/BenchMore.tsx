@@ -1,12 +1,13 @@
 import type { WorkEntry } from '../../../records/workEntry.ts';
+import { say } from '../../words/say.ts';
 import { BenchPhotograph } from './BenchPhotograph.tsx';
 import type { PanelName } from './panelParts.ts';
 
 const more: readonly (readonly [PanelName, string])[] = [
-  ['poured', 'Poured'],
-  ['tools', 'Tools'],
-  ['forgot', 'I forgot'],
-  ['stages', 'Stages'],
+  ['poured', say('Poured')],
+  ['tools', say('Tools')],
+  ['forgot', say('I forgot')],
+  ['stages', say('Stages')],
 ];
 
 /** What can be called up beside what is led through now. */
@@ -22,7 +23,7 @@ export function BenchMore({
 }) {
   return (
     <div className="bench-more">
-      {[...(trouble ? [['trouble', 'Say what the trouble was'] as const] : []), ...more].map(
+      {[...(trouble ? [['trouble', say('Say what the trouble was')] as const] : []), ...more].map(
         ([name, words]) => (
           <button
             key={name}

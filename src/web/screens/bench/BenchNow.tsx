@@ -1,14 +1,21 @@
 import './BenchNow.css';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import type { BenchView } from '../../managers/bench/benchView.ts';
+import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
-const countingWords = { left: 'left', until: 'until then', over: 'late', on: 'on the stone' } as const;
+const countingWords = {
+  left: 'left',
+  until: say('until then'),
+  over: 'late',
+  on: say('on the stone'),
+} as const;
 
 /** The one light field: what to touch now, how long, what to keep away from, and how its end is seen. */
 export function BenchNow({ view, stamp }: { view: BenchView; stamp: string }) {
   const { letter, seconds, counting, words, stayOff, endSign } = view;
   return (
-    <section className="bench-now" aria-label="Now">
+    <section className="bench-now" aria-label={say('Now')}>
       <p className="stamp">{stamp}</p>
       {(letter !== null || seconds !== null) && (
         <div className="bench-figures big">
@@ -24,7 +31,7 @@ export function BenchNow({ view, stamp }: { view: BenchView; stamp: string }) {
       <h1>
         {words}. {stayOff && <strong>{stayOff}.</strong>}
       </h1>
-      <p className="bench-sign">{endSign}</p>
+      <p className="bench-sign">{endSign && told(endSign)}</p>
     </section>
   );
 }

@@ -2,6 +2,7 @@ import './BenchOutcome.css';
 import type { Contact } from '../../../records/bench.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { differenceWords, spentWords } from '../../managers/bench/spanWords.ts';
+import { say } from '../../words/say.ts';
 
 /** How the etch went: planned and done by place, and what was not as planned. */
 export function BenchOutcome({
@@ -14,15 +15,15 @@ export function BenchOutcome({
   return (
     <section className="bench-outcome" aria-labelledby="outcome-head">
       <h2 id="outcome-head" className="unseen">
-        How it went
+        {say('How it went')}
       </h2>
       <table>
         <thead>
           <tr>
-            <th scope="col">Place</th>
-            <th scope="col">Planned</th>
-            <th scope="col">Lay</th>
-            <th scope="col">Apart</th>
+            <th scope="col">{say('Place')}</th>
+            <th scope="col">{say('Planned')}</th>
+            <th scope="col">{say('Lay')}</th>
+            <th scope="col">{say('Apart')}</th>
           </tr>
         </thead>
         <tbody>
@@ -39,13 +40,13 @@ export function BenchOutcome({
         </tbody>
       </table>
       {facts.length > 0 ? (
-        <ul className="bench-facts" aria-label="Not as planned">
+        <ul className="bench-facts" aria-label={say('Not as planned')}>
           {facts.map((words) => (
             <li key={words}>{words}</li>
           ))}
         </ul>
       ) : (
-        <p>Nothing that was logged lies outside the plan.</p>
+        <p>{say('Nothing that was logged lies outside the plan.')}</p>
       )}
     </section>
   );

@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'react';
 import type { EtchPlan } from '../../../records/etch.ts';
 import type { PouredTold, RunPayloads } from '../../../records/run.ts';
 import { peopleOf } from '../../managers/bench/whoHere.ts';
+import { say } from '../../words/say.ts';
 import { ForgotPanel } from './ForgotPanel.tsx';
 import { PouredPanel } from './PouredPanel.tsx';
 import type { PanelName, PanelParts } from './panelParts.ts';
@@ -12,12 +13,12 @@ import { TroublePanel } from './TroublePanel.tsx';
 import { WhoPanel } from './WhoPanel.tsx';
 
 const heads: Readonly<Record<PanelName, string>> = {
-  tools: 'What are you working with?',
-  forgot: 'What did you forget to log?',
-  stages: 'The line',
-  poured: 'How much was poured?',
-  who: 'Whose hands are these?',
-  trouble: 'What was the trouble?',
+  tools: say('What are you working with?'),
+  forgot: say('What did you forget to log?'),
+  stages: say('The line'),
+  poured: say('How much was poured?'),
+  who: say('Whose hands are these?'),
+  trouble: say('What was the trouble?'),
 };
 
 /** What is called up beside the lead: it lies over it, while the clocks go on, until something is logged or left. */
@@ -55,7 +56,7 @@ export function BenchPanel({
           {heads[name]}
         </h1>
         <button type="button" className="bench-target" onClick={onLeave}>
-          Back
+          {say('Back')}
         </button>
       </div>
       {name === 'tools' && <ToolsPanel state={parts.state} onPick={onPick} />}

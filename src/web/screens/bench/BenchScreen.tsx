@@ -8,6 +8,7 @@ import { openRun, runKey } from '../../client/runs.ts';
 import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
 import { openWork, workKey } from '../../client/works.ts';
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
 import { NotFound } from '../NotFound.tsx';
 import { Bench } from './Bench.tsx';
 
@@ -56,7 +57,7 @@ export default function BenchScreen({ id }: { id: string }) {
   if (failed) {
     const { message, remedy } = shownFailure(failed);
     return (
-      <BenchWords headline="This run could not be opened">
+      <BenchWords headline={say('This run could not be opened')}>
         <Notice kind="trouble" title={message}>
           {remedy}
         </Notice>
@@ -64,7 +65,8 @@ export default function BenchScreen({ id }: { id: string }) {
     );
   }
   const planned = run === undefined || run.planId === null || plan.data !== undefined;
-  if (!found.data || !work.data || !planned || second.isPending) return <p className="unseen">Opening …</p>;
+  if (!found.data || !work.data || !planned || second.isPending)
+    return <p className="unseen">{say('Opening …')}</p>;
   return (
     <Bench
       run={found.data.run}

@@ -8,6 +8,7 @@ import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import type { BenchPlace } from '../../managers/bench/benchView.ts';
 import { placeLabel } from '../../managers/bench/placeLabel.ts';
 import { letterPlace } from '../../managers/letterPlace.ts';
+import { say } from '../../words/say.ts';
 
 /** The stone from above: what to touch is lit, what lies wet dims towards its gap, each with its letter and seconds. */
 export function BenchStone({
@@ -109,9 +110,11 @@ function PlaceLetter({
 /** How long until it must be touched; nothing where nothing lies. */
 function secondsWords(place: BenchPlace | undefined): string {
   if (!place || place.state === 'waiting') return '';
-  if (place.state === 'lifted') return ' lifted';
+  if (place.state === 'lifted') return say(' lifted');
   if (place.seconds === null) return '';
-  return place.seconds < 0 ? ` late ${minutesSeconds(-place.seconds)}` : ` ${minutesSeconds(place.seconds)}`;
+  return place.seconds < 0
+    ? say(' late {minutesSeconds}', { minutesSeconds: minutesSeconds(-place.seconds) })
+    : ` ${minutesSeconds(place.seconds)}`;
 }
 
 function pathOf({ rings }: MapArea): string {

@@ -1,5 +1,7 @@
 import './BenchTargets.css';
 import type { BenchTap } from '../../managers/bench/benchTaps.ts';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { HoldButton } from './HoldButton.tsx';
 
 /** What hands in gum touch: what is lit first and largest, then what else can be logged, trouble and undo. */
@@ -37,12 +39,12 @@ export function BenchTargets({
   );
   return (
     <div className="bench-targets">
-      {first[0] && target(first[0], lit ? 'first' : 'first early', first.slice(1))}
+      {first[0] && target(first[0], lit ? 'first' : say('first early'), first.slice(1))}
       {others.map((tap) => target(tap, 'other'))}
       {trouble && target(trouble, 'other')}
       {undo !== null && (
         <HoldButton onHeld={onUndo}>
-          Hold: undo <small>{undo}</small>
+          {sayRich('Hold: undo <small>{undo}</small>', { small: (words) => <small>{words}</small>, undo })}
         </HoldButton>
       )}
     </div>

@@ -6,6 +6,7 @@ import { type BenchTap, troubleTap } from '../../managers/bench/benchTaps.ts';
 import type { BenchView } from '../../managers/bench/benchView.ts';
 import { eventWords } from '../../managers/bench/logWords.ts';
 import { endTaps } from '../../managers/bench/stageView.ts';
+import { say } from '../../words/say.ts';
 import { BenchNow } from './BenchNow.tsx';
 import { BenchSending } from './BenchSending.tsx';
 import { BenchStone } from './BenchStone.tsx';
@@ -47,19 +48,23 @@ export function EtchLead({
     <div className="bench-top">
       <BenchNow
         view={view}
-        stamp={`${name.slice(0, 1).toUpperCase() + name.slice(1)} · ${work.stone.name} · as you look at the stone`}
+        stamp={say('{toUpperCase}{name} · {stone} · as you look at the stone', {
+          toUpperCase: name.slice(0, 1).toUpperCase(),
+          name: name.slice(1),
+          stone: work.stone.name,
+        })}
       />
       <BenchStone
         areas={areas}
         widthMm={widthMm}
         heightMm={heightMm}
         places={view.places}
-        label={`${work.stone.name} from above, with its zones`}
+        label={say('{stone} from above, with its zones', { stone: work.stone.name })}
       />
       <div className="bench-hands">
         <BenchSending outbox={bench.outbox} heldSince={bench.heldSince} />
         {view.facts.length > 0 && (
-          <ul className="bench-facts" aria-label="Not as planned">
+          <ul className="bench-facts" aria-label={say('Not as planned')}>
             {view.facts.slice(-2).map((words) => (
               <li key={words}>{words}</li>
             ))}

@@ -4,6 +4,8 @@ import type { RunPayloads } from '../../../records/run.ts';
 import { lineCourse } from '../../../studio/bench/lineCourse.ts';
 import { lineRule } from '../../../studio/bench/lineStages.ts';
 import { clockOf, spentWords } from '../../managers/bench/spanWords.ts';
+import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import type { PanelParts } from './panelParts.ts';
 import { TargetPicks } from './TargetPicks.tsx';
 
@@ -30,20 +32,21 @@ export function ForgotPanel({ state, work, letterOf, onLog }: PanelParts) {
   return (
     <>
       <TargetPicks
-        label="It was"
+        label={say('It was')}
         value={key}
         options={things.map((one) => [one.key, one.words])}
         onPick={setKey}
       />
       <TargetPicks
-        label="It took about"
+        label={say('It took about')}
         value={seconds === null ? null : String(seconds)}
         options={spans.map((each) => [String(each), clockOf(each)])}
         onPick={(each) => setSeconds(Number(each))}
       />
       <p>
-        Kept as remembered, not measured: taken for right within half of it either way. Where the stage is
-        under way, it is over with this.
+        {say(
+          'Kept as remembered, not measured: taken for right within half of it either way. Where the stage is under way, it is over with this.',
+        )}
       </p>
       <button
         type="button"
@@ -52,8 +55,8 @@ export function ForgotPanel({ state, work, letterOf, onLog }: PanelParts) {
         onClick={() => onLog({ kind: 'remembered', payload: { ...what!.of, seconds: seconds! } })}
       >
         {what === null || seconds === null
-          ? 'Pick what, and about how long'
-          : `${what.words}: about ${clockOf(seconds)}`}
+          ? say('Pick what, and about how long')
+          : say('{what}: about {clockOf}', { what: what.words, clockOf: clockOf(seconds) })}
       </button>
     </>
   );
@@ -74,14 +77,21 @@ function forgettable(
     ...stages
       .filter((stage) => stage != null)
       .map((stage) => ({
-        key: `stage ${stage}`,
-        words: `${lineRule(stage).name}${stage === open?.stage ? ' (under way)' : ''}`,
+        key: say('stage {stage}', { stage }),
+        words:
+          stage === open?.stage
+            ? say('{lineRule} (under way)', { lineRule: told(lineRule(stage).name) })
+            : told(lineRule(stage).name),
         of: { stage },
       })),
     ...places.map((place) => {
       const contact = state.contacts.findLast((one) => one.place === place);
       const known = contact?.spent ? `, ${spentWords(contact.spent)}` : '';
-      return { key: `place ${place}`, words: `etch on ${letterOf(place)}${known}`, of: { place } };
+      return {
+        key: say('place {place}', { place }),
+        words: say('etch on {letterOf}{known}', { letterOf: letterOf(place), known }),
+        of: { place },
+      };
     }),
   ];
 }

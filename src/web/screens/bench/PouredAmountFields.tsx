@@ -4,6 +4,7 @@ import type { LineStage, PouredTold } from '../../../records/run.ts';
 import { batchesKey, listBatches } from '../../client/batches.ts';
 import type { PouringChoice } from '../../managers/bench/pouringChoices.ts';
 import { keepMark, markSteps, readMark } from '../../managers/bench/vesselMark.ts';
+import { say } from '../../words/say.ts';
 import { TargetPicks } from './TargetPicks.tsx';
 
 /** More batches of a kind than stand on a shelf are not offered at the bench. */
@@ -55,17 +56,17 @@ export function PouredAmountFields({
     <>
       {offered.length > 0 && (
         <TargetPicks
-          label="From the batch"
+          label={say('From the batch')}
           value={from}
-          options={[...offered.map(({ id, name }) => [id, name] as const), ['', 'not said']]}
+          options={[...offered.map(({ id, name }) => [id, name] as const), ['', say('not said')]]}
           onPick={setBatchId}
         />
       )}
-      <div className="poured-step" role="group" aria-label={`How much ${material}`}>
+      <div className="poured-step" role="group" aria-label={say('How much {material}', { material })}>
         <button
           type="button"
           className="bench-target"
-          aria-label={`${step} ${unit} less`}
+          aria-label={say('{step} {unit} less', { step, unit })}
           disabled={!set}
           onClick={() => setValue(Math.max(0, value - step))}
         >
@@ -75,18 +76,20 @@ export function PouredAmountFields({
         <button
           type="button"
           className="bench-target"
-          aria-label={`${step} ${unit} more`}
+          aria-label={say('{step} {unit} more', { step, unit })}
           onClick={() => setValue(value + step)}
         >
           +
         </button>
       </div>
       <TargetPicks
-        label="Read on"
+        label={say('Read on')}
         value={String(mark)}
         options={[
-          ...markSteps[unit].map((each) => [String(each), `marks of ${each} ${unit}`] as const),
-          ['null', 'not said: ± unknown'],
+          ...markSteps[unit].map(
+            (each) => [String(each), say('marks of {each} {unit}', { each, unit })] as const,
+          ),
+          ['null', say('not said: ± unknown')],
         ]}
         onPick={(next) => {
           const chosen = next === 'null' ? null : Number(next);
@@ -101,16 +104,22 @@ export function PouredAmountFields({
             className={first(true)}
             onClick={() => pour(asPlanned ? 'as planned' : 'measured')}
           >
-            {`${asPlanned ? 'As planned' : 'Measured'}${again ? ' once more' : ''}: ${said}`}
+            {asPlanned
+              ? again
+                ? say('As planned once more: {said}', { said })
+                : say('As planned: {said}', { said })
+              : again
+                ? say('Measured once more: {said}', { said })
+                : say('Measured: {said}', { said })}
           </button>
         )}
         {set && !asPlanned && (
           <button type="button" className="bench-target" onClick={() => pour('remembered')}>
-            Remembered: about {said}
+            {say('Remembered: about {said}', { said })}
           </button>
         )}
         <button type="button" className={first(!set)} onClick={() => pour('not measured')}>
-          Used, not measured
+          {say('Used, not measured')}
         </button>
       </div>
     </>

@@ -7,6 +7,8 @@ import { lineRule } from '../../../studio/bench/lineStages.ts';
 import { pouredAmountWords } from '../../../studio/bench/pouredWords.ts';
 import { listMaterials, materialsKey } from '../../client/materials.ts';
 import { pouringChoices, stagesToPourFor } from '../../managers/bench/pouringChoices.ts';
+import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { PouredAmountFields } from './PouredAmountFields.tsx';
 import type { PanelParts } from './panelParts.ts';
 import { TargetPicks } from './TargetPicks.tsx';
@@ -36,9 +38,9 @@ export function PouredPanel({
     <>
       {stages.length > 1 && (
         <TargetPicks
-          label="For"
+          label={say('For')}
           value={stage}
-          options={stages.map((each) => [each, lineRule(each).name] as const)}
+          options={stages.map((each) => [each, told(lineRule(each).name)] as const)}
           onPick={(each) => {
             setStage(each);
             setPicked(null);
@@ -46,11 +48,11 @@ export function PouredPanel({
         />
       )}
       <TargetPicks
-        label="What"
+        label={say('What')}
         value={choice.material}
         options={choices.map(({ material }) => [
           material,
-          isLogged(material) ? `${material} (logged)` : material,
+          isLogged(material) ? say('{material} (logged)', { material }) : material,
         ])}
         onPick={setPicked}
       />
@@ -66,20 +68,20 @@ export function PouredPanel({
         }}
       />
       <section aria-labelledby="poured-head" className="bench-part">
-        <h2 id="poured-head">Logged for {lineRule(stage).name}</h2>
+        <h2 id="poured-head">{say('Logged for {lineRule}', { lineRule: told(lineRule(stage).name) })}</h2>
         {logged.length === 0 ? (
-          <p>Nothing yet. What nobody logs stays “only planned” in every paper.</p>
+          <p>{say('Nothing yet. What nobody logs stays “only planned” in every paper.')}</p>
         ) : (
           <ul className="poured-logged">
             {logged.map(({ sequence, material, amount, how }) => (
               <li key={sequence}>
-                {material} <b>{amount === null ? 'used, not measured' : pouredAmountWords(amount)}</b>
+                {material} <b>{amount === null ? say('used, not measured') : pouredAmountWords(amount)}</b>
                 {amount !== null && how !== 'measured' && `, ${how}`}
               </li>
             ))}
           </ul>
         )}
-        <p>Each entry adds to the ones before; Undo at the bench takes the last one back.</p>
+        <p>{say('Each entry adds to the ones before; Undo at the bench takes the last one back.')}</p>
       </section>
     </>
   );

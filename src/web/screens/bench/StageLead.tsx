@@ -8,6 +8,7 @@ import { shownFactWords } from '../../managers/bench/benchView.ts';
 import { eventWords } from '../../managers/bench/logWords.ts';
 import { clockOf } from '../../managers/bench/spanWords.ts';
 import type { StageView } from '../../managers/bench/stageView.ts';
+import { say } from '../../words/say.ts';
 import { BenchOutcome } from './BenchOutcome.tsx';
 import { BenchSending } from './BenchSending.tsx';
 import { BenchStone } from './BenchStone.tsx';
@@ -46,7 +47,7 @@ export function StageLead({
   const etched = restsAfter[view.stage ?? 'regrain'] ? contactsOfLast(state) : [];
   return (
     <div className="bench-top">
-      <section className="bench-now" aria-label="Now">
+      <section className="bench-now" aria-label={say('Now')}>
         <p className="stamp">
           {work.stone.name} · {work.title} · {state.standing.words}
         </p>
@@ -54,7 +55,7 @@ export function StageLead({
           <div className="bench-figures big">
             <span role="timer" className={time?.verdict === 'over' ? 'over' : undefined}>
               {clockOf(seconds)}
-              <small> {time?.range ?? 'so far'}</small>
+              <small> {time?.range ?? say('so far')}</small>
             </span>
           </div>
         )}
@@ -62,8 +63,9 @@ export function StageLead({
         {(time ?? early) && <p className="stage-time">{upperFirst(time?.words ?? early!)}.</p>}
         {endSign && (
           <p className="stage-sign">
-            {view.phase === 'open' ? 'Until: ' : 'It is done when: '}
-            {endSign}.
+            {view.phase === 'open'
+              ? say('Until: {endSign}.', { endSign })
+              : say('It is done when: {endSign}.', { endSign })}
           </p>
         )}
         <p className="bench-sign">{view.expected}</p>
@@ -73,12 +75,12 @@ export function StageLead({
         widthMm={work.stone.widthMm}
         heightMm={work.stone.heightMm}
         places={[]}
-        label={`${work.stone.name} from above, with its zones`}
+        label={say('{stone} from above, with its zones', { stone: work.stone.name })}
       />
       <div className="bench-hands stage-hands">
         <BenchSending outbox={bench.outbox} heldSince={bench.heldSince} />
         {view.cautions.length > 0 && (
-          <ul className="stage-cautions" aria-label="To mind">
+          <ul className="stage-cautions" aria-label={say('To mind')}>
             {view.cautions.map((words) => (
               <li key={words}>{words}</li>
             ))}
@@ -102,7 +104,7 @@ export function StageLead({
 
 /** What the second touch is for. */
 function askedAgain([first, ...also]: readonly BenchTap[]): readonly BenchTap[] {
-  return first ? [{ ...first, words: 'Too soon: touch again for it all the same' }, ...also] : [];
+  return first ? [{ ...first, words: say('Too soon: touch again for it all the same') }, ...also] : [];
 }
 
 /** The rests in which the etch before them is looked back on. */

@@ -4,16 +4,18 @@ import { lineCourse } from '../../../studio/bench/lineCourse.ts';
 import { lineRule, lineStages } from '../../../studio/bench/lineStages.ts';
 import { corrections } from '../../../studio/bench/stagesDone.ts';
 import { beginTap } from '../../managers/bench/stageView.ts';
+import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { LoggedList } from './LoggedList.tsx';
 import type { PanelParts } from './panelParts.ts';
 import { StagesTold } from './StagesTold.tsx';
 import { TargetPicks } from './TargetPicks.tsx';
 
 const reasons = [
-  'not needed here',
-  'done before, not logged',
-  'no time today',
-  'nothing to do it with',
+  say('not needed here'),
+  say('done before, not logged'),
+  say('no time today'),
+  say('nothing to do it with'),
 ] as const;
 
 /** Stages that the line has twice under one name: these are the later ones. */
@@ -29,7 +31,7 @@ export function StagesPanel({ state, events, work, letterOf, onLog }: PanelParts
   const [place, setPlace] = useState('');
   const begin = (stage: LineStage) => onLog(beginTap(stage));
   const beginCorrection = () => {
-    const words = place === '' ? 'the whole stone' : `at ${letterOf(place)}`;
+    const words = place === '' ? say('the whole stone') : say('at {letterOf}', { letterOf: letterOf(place) });
     onLog({ kind: 'stage-started', payload: { stage: correction, words } });
   };
   return (
@@ -41,15 +43,15 @@ export function StagesPanel({ state, events, work, letterOf, onLog }: PanelParts
           className="bench-target"
           onClick={() => onLog({ kind: 'repeated', payload: { stage: last.stage } })}
         >
-          Repeat: {last.name}
+          {say('Repeat: {last}', { last: last.name })}
         </button>
       )}
       {next && (
         <section aria-labelledby="skip-head" className="bench-part">
-          <h2 id="skip-head">Skip: {lineRule(next).name}</h2>
-          {!lineRule(next).mayBeSkipped && <p>It is part of the line as most keep it: say why.</p>}
+          <h2 id="skip-head">{say('Skip: {lineRule}', { lineRule: told(lineRule(next).name) })}</h2>
+          {!lineRule(next).mayBeSkipped && <p>{say('It is part of the line as most keep it: say why.')}</p>}
           <TargetPicks
-            label="Because"
+            label={say('Because')}
             value={reason}
             options={reasons.map((each) => [each, each])}
             onPick={setReason}
@@ -59,37 +61,37 @@ export function StagesPanel({ state, events, work, letterOf, onLog }: PanelParts
             className="bench-target"
             onClick={() => onLog({ kind: 'skipped', payload: { stage: next, words: reason } })}
           >
-            Skip {lineRule(next).name}
+            {say('Skip {lineRule}', { lineRule: told(lineRule(next).name) })}
           </button>
         </section>
       )}
       <section aria-labelledby="correct-head" className="bench-part">
-        <h2 id="correct-head">A correction</h2>
+        <h2 id="correct-head">{say('A correction')}</h2>
         <TargetPicks<Correction>
-          label="Which"
+          label={say('Which')}
           value={correction}
-          options={(corrections as readonly Correction[]).map((each) => [each, lineRule(each).name])}
+          options={(corrections as readonly Correction[]).map((each) => [each, told(lineRule(each).name)])}
           onPick={setCorrection}
         />
         <TargetPicks
-          label="Where"
+          label={say('Where')}
           value={place}
-          options={[['', 'the whole stone'], ...work.zones.map(({ id }) => [id, letterOf(id)] as const)]}
+          options={[['', say('the whole stone')], ...work.zones.map(({ id }) => [id, letterOf(id)] as const)]}
           onPick={setPlace}
         />
         <button type="button" className="bench-target" onClick={beginCorrection}>
-          Begin: {lineRule(correction).name}
+          {say('Begin: {lineRule}', { lineRule: told(lineRule(correction).name) })}
         </button>
       </section>
       <section aria-labelledby="any-head" className="bench-part">
-        <h2 id="any-head">Begin any stage of the line</h2>
+        <h2 id="any-head">{say('Begin any stage of the line')}</h2>
         <div className="target-row">
           {lineStages
             .filter(({ stage }) => !corrections.includes(stage))
             .map(({ stage, name }, index) => (
               <button key={stage} type="button" className="bench-target" onClick={() => begin(stage)}>
                 {index + 1}. {name}
-                {repeats.includes(stage) && ', second time'}
+                {repeats.includes(stage) && say(', second time')}
               </button>
             ))}
         </div>

@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import type { RunState } from '../../../records/bench.ts';
 import type { LineStage, RunPayloads, RunTool } from '../../../records/run.ts';
 import { KitPick } from '../../parts/KitPick.tsx';
+import { say } from '../../words/say.ts';
 
 const all: readonly RunTool[] = ['roller', 'ink', 'batch', 'press', 'paper', 'cloth'];
 
@@ -47,7 +48,7 @@ export function ToolsPanel({
         />
       ))}
       <Link href="/kit" className="bench-out">
-        Change the kit, or take something out of it
+        {say('Change the kit, or take something out of it')}
       </Link>
     </div>
   );

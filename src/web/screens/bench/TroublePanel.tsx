@@ -1,5 +1,7 @@
 import { useState } from 'react';
 import { troubleKinds } from '../../managers/bench/troubleKinds.ts';
+import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import type { PanelParts } from './panelParts.ts';
 import { TargetPicks } from './TargetPicks.tsx';
 
@@ -11,13 +13,13 @@ export function TroublePanel({ onLog }: Pick<PanelParts, 'onLog'>) {
   return (
     <>
       <TargetPicks
-        label="It was"
+        label={say('It was')}
         value={kind}
-        options={troubleKinds.map((each) => [each, each])}
+        options={troubleKinds.map((each) => [each, told(each)])}
         onPick={setKind}
       />
       <label className="trouble-words">
-        In your own words, if you like
+        {say('In your own words, if you like')}
         <input value={more} maxLength={300} onChange={(event) => setMore(event.target.value)} />
       </label>
       <button
@@ -26,7 +28,7 @@ export function TroublePanel({ onLog }: Pick<PanelParts, 'onLog'>) {
         disabled={words === ''}
         onClick={() => onLog({ kind: 'note', payload: { about: 'trouble', words } })}
       >
-        {words === '' ? 'Pick what it was' : `Keep: ${words}`}
+        {words === '' ? say('Pick what it was') : say('Keep: {words}', { words })}
       </button>
     </>
   );

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
 import { TargetPicks } from './TargetPicks.tsx';
 
 /** Says whose taps this screen logs, so that the log tells who did what. Others’ screens stay theirs. */
@@ -17,9 +18,9 @@ export function WhoPanel({
   return (
     <>
       <TargetPicks
-        label="This screen logs for"
+        label={say('This screen logs for')}
         value={who ?? ''}
-        options={[...people.map((name) => [name, name] as const), ['', 'not said']]}
+        options={[...people.map((name) => [name, name] as const), ['', say('not said')]]}
         onPick={(name) => onWho(name || null)}
       />
       <form
@@ -30,8 +31,8 @@ export function WhoPanel({
         }}
       >
         <Field
-          label="Somebody else"
-          hint="Initials are enough, such as P.R."
+          label={say('Somebody else')}
+          hint={say('Initials are enough, such as P.R.')}
           maxLength={100}
           autoComplete="off"
           value={typed}
@@ -39,7 +40,7 @@ export function WhoPanel({
         />
         <div className="kit-form-act">
           <Button kind="act" type="submit">
-            That is me
+            {say('That is me')}
           </Button>
         </div>
       </form>

@@ -1,19 +1,21 @@
 import { Button } from '../../parts/Button.tsx';
+import { say } from '../../words/say.ts';
 
 /** Between the two photographs: why a second one, and how. It can be left out. */
 export function AgainForSigma({ onTake, onEnough }: { onTake: () => void; onEnough: () => void }) {
   return (
     <div className="camera-file-way">
-      <p className="camera-advice big">The first one is kept. Now once more.</p>
+      <p className="camera-advice big">{say('The first one is kept. Now once more.')}</p>
       <p>
-        Put the phone down, set up again, take it once more: the difference is this room’s own σ. It tells how
-        far one reading can be trusted, and whether a change is only the photograph.
+        {say(
+          'Put the phone down, set up again, take it once more: the difference is this room’s own σ. It tells how far one reading can be trusted, and whether a change is only the photograph.',
+        )}
       </p>
       <div className="camera-acts">
         <Button kind="act" onClick={onTake}>
-          Take the second photograph
+          {say('Take the second photograph')}
         </Button>
-        <Button onClick={onEnough}>Once is enough</Button>
+        <Button onClick={onEnough}>{say('Once is enough')}</Button>
       </div>
     </div>
   );

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import { createPortal } from 'react-dom';
 import { type DeviceSenses, listenToDevice } from '../../managers/camera/deviceSenses.ts';
 import type { ObjectPlane } from '../../managers/camera/levelTilt.ts';
+import { say } from '../../words/say.ts';
 import { AgainForSigma } from './AgainForSigma.tsx';
 import { CameraView } from './CameraView.tsx';
 import { FileWay } from './FileWay.tsx';
@@ -64,10 +65,12 @@ export default function CameraDialog({
     <dialog ref={dialog} className="camera" aria-labelledby="camera-head" onClose={leave}>
       <header className="camera-head">
         <h2 id="camera-head" ref={head} tabIndex={-1}>
-          {first && !between ? `Photograph ${thing.name} once more` : `Photograph ${thing.name}`}
+          {first && !between
+            ? say('Photograph {thing} once more', { thing: thing.name })
+            : say('Photograph {thing}', { thing: thing.name })}
         </h2>
         <button type="button" className="camera-plain" onClick={() => dialog.current?.close()}>
-          Leave
+          {say('Leave')}
         </button>
       </header>
       {shot ? (
@@ -95,7 +98,7 @@ export default function CameraDialog({
         <FileWay trouble={camera.trouble} onAgain={again} onFile={(file) => see(file, null)} />
       ) : (
         <p className="camera-file-way camera-advice big" role="status">
-          Asking for the camera …
+          {say('Asking for the camera …')}
         </p>
       )}
     </dialog>,

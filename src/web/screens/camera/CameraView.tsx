@@ -5,6 +5,7 @@ import { guideBox } from '../../managers/camera/guideBox.ts';
 import type { ObjectPlane } from '../../managers/camera/levelTilt.ts';
 import { takeStill } from '../../managers/camera/takeStill.ts';
 import { PictureButton } from '../../parts/PictureButton.tsx';
+import { say } from '../../words/say.ts';
 import { CameraGuide } from './CameraGuide.tsx';
 import { CheckRow } from './CheckRow.tsx';
 import { mendWords, takeItWords, unfeltWords } from './cameraWords.ts';
@@ -61,9 +62,9 @@ export function CameraView({
   const guide = viewPx && guideBox(viewPx, thing.sizeMm);
   const aspect = viewPx ? viewPx[0] / viewPx[1] : 3 / 4;
   const advice = failed
-    ? 'The camera gave no picture: take it once more.'
+    ? say('The camera gave no picture: take it once more.')
     : !reading
-      ? 'Opening the camera …'
+      ? say('Opening the camera …')
       : first !== null
         ? mendWords[first]
         : reading.tilt
@@ -80,7 +81,7 @@ export function CameraView({
             ref={video}
             muted
             playsInline
-            aria-label="What the camera sees"
+            aria-label={say('What the camera sees')}
             onResize={(event) => setViewPx([event.currentTarget.videoWidth, event.currentTarget.videoHeight])}
             onLoadedMetadata={(event) =>
               setViewPx([event.currentTarget.videoWidth, event.currentTarget.videoHeight])
@@ -100,35 +101,37 @@ export function CameraView({
             {unfeltWords[felt]}{' '}
             {felt === 'press-needed' && (
               <button type="button" className="camera-plain" onClick={() => void senses?.ask()}>
-                Switch the level on
+                {say('Switch the level on')}
               </button>
             )}
           </p>
         )}
         <button type="button" className="camera-shutter" disabled={taking || !viewPx} onClick={shutter.press}>
-          {taking ? 'Taking it …' : shutter.countdown !== null ? 'Call it off' : 'Take it'}
+          {taking ? say('Taking it …') : shutter.countdown !== null ? say('Call it off') : say('Take it')}
         </button>
         <div className="camera-choices">
           <button type="button" aria-pressed={shutter.timer} onClick={() => shutter.setTimer(!shutter.timer)}>
-            After 2 s
+            {say('After 2 s')}
           </button>
           <button type="button" aria-pressed={plane === 'lying'} onClick={() => onPlane('lying')}>
-            It lies flat
+            {say('It lies flat')}
           </button>
           <button type="button" aria-pressed={plane === 'upright'} onClick={() => onPlane('upright')}>
-            It stands upright
+            {say('It stands upright')}
           </button>
         </div>
         <p className="camera-note">
           {guide && <span>{guideWords(thing, guide.turned)}</span>}{' '}
           {plane === 'upright' && (
-            <span>A swing to the side is not felt: keep its edges along the frame’s.</span>
+            <span>{say('A swing to the side is not felt: keep its edges along the frame’s.')}</span>
           )}{' '}
-          <span className="with-keys">The space key takes it too, as does a remote’s volume key.</span>
+          <span className="with-keys">
+            {say('The space key takes it too, as does a remote’s volume key.')}
+          </span>
         </p>
         <div className="camera-else">
           <PictureButton kind="quiet" onPicture={onFile}>
-            Choose a photograph instead
+            {say('Choose a photograph instead')}
           </PictureButton>
         </div>
       </div>

@@ -1,6 +1,7 @@
 import { cameraLimits } from '../../managers/camera/cameraLimits.ts';
 import type { SensesState } from '../../managers/camera/deviceSenses.ts';
 import { isMoving, type LiveReading, lightMends } from '../../managers/camera/shotAdvice.ts';
+import { say } from '../../words/say.ts';
 
 /** The four checks side by side: what each says, and whether it is good. */
 export function CheckRow({ reading, senses }: { reading: LiveReading; senses: SensesState }) {
@@ -12,18 +13,28 @@ export function CheckRow({ reading, senses }: { reading: LiveReading; senses: Se
     <dl className="camera-checks">
       <Check
         name="Level"
-        value={tilt === null ? (senses === 'waiting' ? '…' : 'not felt') : `${Math.round(tilt.degrees)}° off`}
+        value={
+          tilt === null
+            ? senses === 'waiting'
+              ? '…'
+              : say('not felt')
+            : say('{degrees}° off', { degrees: Math.round(tilt.degrees) })
+        }
         good={tilt === null ? null : tilt.degrees <= cameraLimits.tiltDegrees}
       />
       <Check
         name="Light"
-        value={burnt ? `${Math.round(100 * exposure.whites)} % burnt` : `${Math.round(uneven)} % apart`}
+        value={
+          burnt
+            ? say('{whites} % burnt', { whites: Math.round(100 * exposure.whites) })
+            : say('{uneven} % apart', { uneven: Math.round(uneven) })
+        }
         good={lightMends(exposure).length === 0}
       />
       <Check name="Still" value={moving ? 'moving' : 'held'} good={!moving} />
       <Check
         name="Sharp"
-        value={moving ? '–' : `${Math.round(100 * reading.sharp)} % of best`}
+        value={moving ? '–' : say('{sharp} % of best', { sharp: Math.round(100 * reading.sharp) })}
         good={moving ? null : reading.sharp >= cameraLimits.besideSharpest}
       />
     </dl>
@@ -36,7 +47,7 @@ function Check({ name, value, good }: { name: string; value: string; good: boole
       <dt>
         {name}
         {good !== null && <span>{good ? ' ✓' : ' ✗'}</span>}
-        {good !== null && <span className="unseen">{good ? 'good' : 'to mend'}</span>}
+        {good !== null && <span className="unseen">{good ? say('good') : say('to mend')}</span>}
       </dt>
       <dd>{value}</dd>
     </div>

@@ -2,6 +2,7 @@ import type { CameraTrouble } from '../../managers/camera/cameraTrouble.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PictureButton } from '../../parts/PictureButton.tsx';
+import { say } from '../../words/say.ts';
 import { checklist, troubleWords } from './cameraWords.ts';
 
 /** Without a live view: why, the checklist, and the device's own camera or a photograph that is there already. */
@@ -21,21 +22,21 @@ export function FileWay({
       <Notice kind={hopeless ? 'aside' : 'trouble'} title={title}>
         {remedy}
       </Notice>
-      <h3>Before you press</h3>
+      <h3>{say('Before you press')}</h3>
       <ul>
         {checklist.map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>
       <p>
-        <a href="/api/protocol.pdf">The whole sheet on how to photograph (PDF)</a>
+        <a href="/api/protocol.pdf">{say('The whole sheet on how to photograph (PDF)')}</a>
       </p>
       <div className="camera-acts">
         <PictureButton kind="act" capture="environment" onPicture={onFile}>
-          Take it with the device’s camera
+          {say('Take it with the device’s camera')}
         </PictureButton>
-        <PictureButton onPicture={onFile}>Choose a photograph</PictureButton>
-        {!hopeless && <Button onClick={onAgain}>Try the camera again</Button>}
+        <PictureButton onPicture={onFile}>{say('Choose a photograph')}</PictureButton>
+        {!hopeless && <Button onClick={onAgain}>{say('Try the camera again')}</Button>}
       </div>
     </div>
   );

@@ -1,4 +1,5 @@
 import { cameraLimits } from '../../managers/camera/cameraLimits.ts';
+import { say } from '../../words/say.ts';
 
 const percent = (share: number) => `${Math.round(1000 * share) / 10} %`;
 
@@ -7,21 +8,38 @@ export function HowJudged() {
   return (
     <div className="camera-how">
       <p>
-        The limits are our own rules, unpublished, and nothing is held back by them. What counts for the
-        result is measured again from the photograph.
+        {say(
+          'The limits are our own rules, unpublished, and nothing is held back by them. What counts for the result is measured again from the photograph.',
+        )}
       </p>
       <ul>
         <li>
-          {`Level: at most ${cameraLimits.tiltDegrees}° off square, felt by the device’s own sensor, which is good to about 1° (from memory).`}
+          {say(
+            'Level: at most {tiltDegrees}° off square, felt by the device’s own sensor, which is good to about 1° (from memory).',
+            { tiltDegrees: cameraLimits.tiltDegrees },
+          )}
         </li>
         <li>
-          {`Light: at most ${percent(cameraLimits.whites)} of the frame burnt out and ${percent(cameraLimits.blacks)} wholly black; bare ground on two sides at most ${cameraLimits.unevenPercent} % apart. Ground is taken from the lightest tenth of each side, so a side without bare ground reads too dark.`}
+          {say(
+            'Light: at most {percent} of the frame burnt out and {percent2} wholly black; bare ground on two sides at most {unevenPercent} % apart. Ground is taken from the lightest tenth of each side, so a side without bare ground reads too dark.',
+            {
+              percent: percent(cameraLimits.whites),
+              percent2: percent(cameraLimits.blacks),
+              unevenPercent: cameraLimits.unevenPercent,
+            },
+          )}
         </li>
         <li>
-          {`Still: the picture changes by less than ${cameraLimits.change} of 255 grey levels from look to look, the device turns by less than ${cameraLimits.turning}° a second.`}
+          {say(
+            'Still: the picture changes by less than {change} of 255 grey levels from look to look, the device turns by less than {turning}° a second.',
+            { change: cameraLimits.change, turning: cameraLimits.turning },
+          )}
         </li>
         <li>
-          {`Sharp: the variance of the picture’s Laplacian (Pech-Pacheco et al. 2000, from memory) is at least ${percent(cameraLimits.besideSharpest)} of the sharpest like view of this sitting, and in a photograph at least ${percent(cameraLimits.fineShare)} of that at half size.`}
+          {say(
+            'Sharp: the variance of the picture’s Laplacian (Pech-Pacheco et al. 2000, from memory) is at least {percent} of the sharpest like view of this sitting, and in a photograph at least {percent2} of that at half size.',
+            { percent: percent(cameraLimits.besideSharpest), percent2: percent(cameraLimits.fineShare) },
+          )}
         </li>
       </ul>
     </div>

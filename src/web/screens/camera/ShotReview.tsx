@@ -4,6 +4,7 @@ import { lookAtStill } from '../../managers/camera/lookAtStill.ts';
 import { type StillReading, stillFindings } from '../../managers/camera/stillFindings.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Fold } from '../../parts/Fold.tsx';
+import { say } from '../../words/say.ts';
 import { lightFound, sharpnessWords } from './cameraWords.ts';
 import { HowJudged } from './HowJudged.tsx';
 import type { PhotographedThing } from './photographedThing.ts';
@@ -56,24 +57,24 @@ export function ShotReview({
           <img
             className="camera-shot"
             src={address}
-            alt="What was photographed, before it is kept"
+            alt={say('What was photographed, before it is kept')}
             onError={() => setShown(false)}
           />
         ) : (
           <p className="camera-note">
-            This browser can’t show this kind of picture. It can be kept all the same.
+            {say('This browser can’t show this kind of picture. It can be kept all the same.')}
           </p>
         )}
       </div>
       <div className="camera-side">
         <p className={`camera-advice big${findings?.clean ? ' good' : ''}`} role="status">
           {reading === 'looking'
-            ? 'Looking at it …'
+            ? say('Looking at it …')
             : findings === null
-              ? 'Not checked: this browser can’t open it.'
+              ? say('Not checked: this browser can’t open it.')
               : findings.clean
-                ? 'Nothing found against it.'
-                : 'Better taken again.'}
+                ? say('Nothing found against it.')
+                : say('Better taken again.')}
         </p>
         {seen && findings && (
           <ul className="camera-found">
@@ -87,21 +88,23 @@ export function ShotReview({
             </li>
             <li className={findings.tilted ? 'off' : undefined}>
               {tiltDegrees === null
-                ? 'Its tilt is not known.'
-                : `The camera was ${Math.round(tiltDegrees)}° ± 1° off square.`}
+                ? say('Its tilt is not known.')
+                : say('The camera was {tiltDegrees}° ± 1° off square.', {
+                    tiltDegrees: Math.round(tiltDegrees),
+                  })}
             </li>
-            <li>{`${seen.widthPx} × ${seen.heightPx} px.`}</li>
+            <li>{say('{widthPx} × {heightPx} px.', { widthPx: seen.widthPx, heightPx: seen.heightPx })}</li>
           </ul>
         )}
         <div className="camera-acts">
           <Button kind={doubtful ? 'plain' : 'act'} disabled={reading === 'looking'} onClick={keep}>
-            {doubtful ? 'Keep it all the same' : 'Keep it'}
+            {doubtful ? say('Keep it all the same') : say('Keep it')}
           </Button>
           <Button kind={doubtful ? 'act' : 'plain'} onClick={onAgain}>
-            Take it again
+            {say('Take it again')}
           </Button>
         </div>
-        <Fold title="How this is judged">
+        <Fold title={say('How this is judged')}>
           <HowJudged />
         </Fold>
       </div>

@@ -1,5 +1,6 @@
 import { lazy, Suspense, useState } from 'react';
 import { Button, type ButtonKind } from '../../parts/Button.tsx';
+import { say } from '../../words/say.ts';
 import type { OnPhotographs } from './CameraDialog.tsx';
 import type { PhotographedThing } from './photographedThing.ts';
 
@@ -24,7 +25,7 @@ export function TakeHere({
   return (
     <>
       <Button kind={kind} disabled={disabled} onClick={() => setOpen(true)}>
-        Photograph it with the guide
+        {say('Photograph it with the guide')}
       </Button>
       {open && (
         <Suspense>

@@ -1,4 +1,5 @@
 import type { Point } from '../../../science/geometry/point.ts';
+import { say } from '../../words/say.ts';
 
 /** What is to be photographed. */
 export interface PhotographedThing {
@@ -12,17 +13,20 @@ export interface PhotographedThing {
 
 /** What is to fill the guide, and how large it is. */
 export function guideWords({ sizeMm, sizeOf }: PhotographedThing, turned: boolean): string {
-  if (sizeMm === null) return 'Its size is not known: the frame has the picture’s own proportion.';
-  const size = `${Math.round(sizeMm[0])} × ${Math.round(sizeMm[1])} mm`;
+  if (sizeMm === null) return say('Its size is not known: the frame has the picture’s own proportion.');
+  const size = say('{sizeMm} × {sizeMm2} mm', {
+    sizeMm: Math.round(sizeMm[0]),
+    sizeMm2: Math.round(sizeMm[1]),
+  });
   if (sizeOf === 'stone')
     return turned
-      ? `The stone fills the frame, a quarter turn round: ${size}.`
-      : `The stone fills the frame: ${size}.`;
+      ? say('The stone fills the frame, a quarter turn round: {size}.', { size })
+      : say('The stone fills the frame: {size}.', { size });
   if (sizeOf === 'sheet')
     return turned
-      ? `The sheet fills the frame, a quarter turn round: ${size}.`
-      : `The sheet fills the frame: ${size}.`;
+      ? say('The sheet fills the frame, a quarter turn round: {size}.', { size })
+      : say('The sheet fills the frame: {size}.', { size });
   return turned
-    ? `The work rectangle fills the frame, a quarter turn round: ${size}.`
-    : `The work rectangle fills the frame: ${size}.`;
+    ? say('The work rectangle fills the frame, a quarter turn round: {size}.', { size })
+    : say('The work rectangle fills the frame: {size}.', { size });
 }

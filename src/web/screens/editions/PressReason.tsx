@@ -1,10 +1,11 @@
 import { useState } from 'react';
 import type { Verdict } from '../../../records/edition.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 /** What spoils a print, to be picked with an inky finger; common practice, no source. */
 const reasons: Readonly<Record<Exclude<Verdict, 'good'>, readonly string[]>> = {
-  second: [say('too pale'), say('too dark'), 'scum', 'doubled', say('mark on paper')],
+  second: ['too pale', 'too dark', 'scum', 'doubled', 'mark on paper'],
   torn: ['stuck', 'torn', 'creased', 'dropped', 'misfed'],
 };
 
@@ -27,7 +28,7 @@ export function PressReason({
         <legend>{verdict === 'second' ? say('A second: why?') : say('Torn: why?')}</legend>
         {reasons[verdict].map((reason) => (
           <button key={reason} type="button" className="bench-target" onClick={() => onReason(reason)}>
-            {reason}
+            {told(reason)}
           </button>
         ))}
         <button type="button" className="bench-target" onClick={() => onReason(undefined)}>

@@ -1,11 +1,14 @@
 import type { KnownHold } from '../../../records/knownHolds.ts';
+import { fixed } from '../../words/figures.ts';
+import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 const verdicts: Readonly<Record<KnownHold['verdict'], string>> = {
-  holds: 'holds',
-  'holds-here': 'held on one stone',
-  fails: 'does not hold',
-  'fails-here': 'did not hold on one stone',
-  open: 'open',
+  holds: say('holds'),
+  'holds-here': say('held on one stone'),
+  fails: say('does not hold'),
+  'fails-here': say('did not hold on one stone'),
+  open: say('open'),
 };
 
 /** One medium under one etch: what was found, how often, and how far that may be off. */
@@ -13,16 +16,15 @@ export function HoldCell({ etch, hold }: { etch: string; hold: KnownHold | null 
   if (!hold)
     return (
       <li className="known-cell">
-        <h3>{etch}</h3>
-        <p className="soft">not tried here</p>
+        <h3>{told(etch)}</h3>
+        <p className="soft">{say('not tried here')}</p>
       </li>
     );
   const { share, certainty, verdict, counts, testStones, works, pooled, pooledLow, pooledHigh } = hold;
-  const units = `${share.unit}${share.units === 1 ? '' : 's'}`;
   const lost = counts.lost + counts.weak;
   return (
     <li className="known-cell">
-      <h3>{etch}</h3>
+      <h3>{told(etch)}</h3>
       <p className="known-verdict">{verdicts[verdict]}</p>
       <svg className="known-bar" viewBox="0 0 100 14" preserveAspectRatio="none" aria-hidden="true">
         <defs>
@@ -56,17 +58,28 @@ export function HoldCell({ etch, hold }: { etch: string; hold: KnownHold | null 
         />
       </svg>
       <p className="known-figure">
-        {percent(share.low)}–{percent(share.high)} % <span className="soft">hold</span>
+        {percent(share.low)}–{percent(share.high)} % <span className="soft">{say('hold')}</span>
       </p>
       <p className="soft">
-        {share.unitsHeld} of {share.units} {units} held throughout; {share.patches}{' '}
-        {share.patches === 1 ? 'place' : 'places'}
-        {lost > 0 && `, ${lost} lost or weak`}
-        {counts.filled > 0 && `, ${counts.filled} filled`}
+        {say(
+          '{unitsHeld} of {units} {unit, select, stone {{units, plural, one {stone} other {stones}}} strip {{units, plural, one {strip} other {strips}}} square {{units, plural, one {square} other {squares}}} other {{units, plural, one {patch} other {patches}}}} held throughout; {patches} {patches, plural, one {place} other {places}}{lost}{filled}',
+          {
+            unitsHeld: share.unitsHeld,
+            units: share.units,
+            unit: share.unit,
+            patches: share.patches,
+            lost: lost > 0 && say(', {lost} lost or weak', { lost }),
+            filled: counts.filled > 0 && say(', {filled} filled', { filled: counts.filled }),
+          },
+        )}
       </p>
       <p className="soft">{sources(testStones, works)}</p>
       <p className="soft">
-        pooled with its medium {percent(pooled)} % ({percent(pooledLow)}–{percent(pooledHigh)} %)
+        {say('pooled with its medium {share} % ({low}–{high} %)', {
+          share: percent(pooled),
+          low: percent(pooledLow),
+          high: percent(pooledHigh),
+        })}
       </p>
     </li>
   );
@@ -74,12 +87,12 @@ export function HoldCell({ etch, hold }: { etch: string; hold: KnownHold | null 
 
 function sources(testStones: number, works: number): string {
   const parts = [
-    ...(testStones > 0 ? [`${testStones} by test stones`] : []),
-    ...(works > 0 ? [`${works} by works`] : []),
+    ...(testStones > 0 ? [say('{testStones} by test stones', { testStones })] : []),
+    ...(works > 0 ? [say('{works} by works', { works })] : []),
   ];
   return parts.join(', ');
 }
 
 function percent(share: number): string {
-  return (100 * share).toFixed(0);
+  return fixed(100 * share, 0);
 }

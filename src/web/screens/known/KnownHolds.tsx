@@ -9,6 +9,9 @@ import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { fixed } from '../../words/figures.ts';
+import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { HoldCell } from './HoldCell.tsx';
 
 /** What we know here: media against etches, over all stones. */
@@ -16,25 +19,26 @@ export default function KnownHolds() {
   const known = useQuery({ queryKey: knownHoldsKey, queryFn: openKnownHolds });
   const enter = (
     <ButtonLink kind="act" href="/test-stones/new">
-      Enter a test stone
+      {say('Enter a test stone')}
     </ButtonLink>
   );
   const nothing = known.data?.media.length === 0;
   return (
     <>
       <PageHead
-        stamp="What we know here"
-        headline={known.data ? headline(known.data) : 'What holds under which etch'}
+        stamp={say('What we know here')}
+        headline={known.data ? headline(known.data) : say('What holds under which etch')}
       >
         {!nothing && known.data && enter}
       </PageHead>
       <div className="known-body">
         {known.isError && <FailureNotice failure={shownFailure(known.error)} />}
         {nothing && (
-          <EmptyPage title="Nothing was read here yet" act={enter}>
+          <EmptyPage title={say('Nothing was read here yet')} act={enter}>
             <p>
-              Read a test stone that says which medium and which etch every square got, or measure a pull of a
-              work that has a plan. Every stone counts once, however many squares it has.
+              {say(
+                'Read a test stone that says which medium and which etch every square got, or measure a pull of a work that has a plan. Every stone counts once, however many squares it has.',
+              )}
             </p>
           </EmptyPage>
         )}
@@ -45,13 +49,18 @@ export default function KnownHolds() {
 }
 
 function headline({ media, stones }: Known): string {
-  if (media.length === 0) return 'Nothing is known here yet';
+  if (media.length === 0) return say('Nothing is known here yet');
   const holds = media.flatMap((medium) => medium.holds);
   const settled = holds.filter(({ certainty }) => certainty === 'sure').length;
-  const over = stones === 1 ? 'one stone' : `${stones} stones`;
   return settled === 0
-    ? `Nothing is settled yet: ${over} read`
-    : `${settled} of ${holds.length} settled, over ${over}`;
+    ? say('Nothing is settled yet: {stones, plural, one {one stone} other {{stones} stones}} read', {
+        stones,
+      })
+    : say('{settled} of {count} settled, over {stones, plural, one {one stone} other {{stones} stones}}', {
+        settled,
+        count: holds.length,
+        stones,
+      });
 }
 
 function Grid({ known }: { known: Known }) {
@@ -61,16 +70,19 @@ function Grid({ known }: { known: Known }) {
       {known.media.map((medium) => (
         <Medium key={medium.medium} medium={medium} etches={known.etches} />
       ))}
-      <Fold title="How this is counted">
+      <Fold title={say('How this is counted')}>
         <p>
-          Places on one stone and prints from it are no replicates: stones are counted, and places only as far
-          as they differ (
-          {known.alike.origin === 'estimated' ? 'estimated here' : 'taken as all alike, as nothing tells'}:
-          alike {known.alike.value.toFixed(2)} of 1). Bars and figures are Wilson intervals of 95 %, right on
-          average. “Settled” asks more: an exact one-sided bound beyond one half, which five stones alike are
-          the fewest to give.
+          {known.alike.origin === 'estimated'
+            ? say(
+                'Places on one stone and prints from it are no replicates: stones are counted, and places only as far as they differ (estimated here: alike {alike} of 1). Bars and figures are Wilson intervals of 95 %, right on average. “Settled” asks more: an exact one-sided bound beyond one half, which five stones alike are the fewest to give.',
+                { alike: fixed(known.alike.value, 2) },
+              )
+            : say(
+                'Places on one stone and prints from it are no replicates: stones are counted, and places only as far as they differ (taken as all alike, as nothing tells: alike {alike} of 1). Bars and figures are Wilson intervals of 95 %, right on average. “Settled” asks more: an exact one-sided bound beyond one half, which five stones alike are the fewest to give.',
+                { alike: fixed(known.alike.value, 2) },
+              )}
         </p>
-        <p>{known.pooledBy}</p>
+        <p>{told(known.pooledBy)}</p>
       </Fold>
     </>
   );
@@ -78,15 +90,15 @@ function Grid({ known }: { known: Known }) {
 
 function Key() {
   return (
-    <ul className="known-key" aria-label="How sure">
+    <ul className="known-key" aria-label={say('How sure')}>
       <li>
-        <span className="known-swatch sure" aria-hidden="true" /> settled
+        <span className="known-swatch sure" aria-hidden="true" /> {say('settled')}
       </li>
       <li>
-        <span className="known-swatch some" aria-hidden="true" /> three stones or more, open
+        <span className="known-swatch some" aria-hidden="true" /> {say('three stones or more, open')}
       </li>
       <li>
-        <span className="known-swatch little" aria-hidden="true" /> one or two stones
+        <span className="known-swatch little" aria-hidden="true" /> {say('one or two stones')}
       </li>
     </ul>
   );
@@ -96,18 +108,29 @@ function Medium({ medium, etches }: { medium: KnownMedium; etches: readonly stri
   const columns = { '--etches': Math.min(4, etches.length) } as CSSProperties;
   const { advice } = medium;
   return (
-    <section className="known-medium" aria-label={medium.medium}>
-      <h2 className="big">{medium.medium}</h2>
+    <section className="known-medium" aria-label={told(medium.medium)}>
+      <h2 className="big">{told(medium.medium)}</h2>
       <ul className="known-cells" style={columns}>
         {etches.map((etch) => (
           <HoldCell key={etch} etch={etch} hold={medium.holds.find((one) => one.etch === etch) ?? null} />
         ))}
       </ul>
-      <p>{medium.found}</p>
+      <p>{told(medium.found)}</p>
       <p className="soft">
         {advice
-          ? `The table ${advice.table} asks for ${advice.row} (${advice.basis}).${advice.choice ? ` ${advice.choice}` : ''}`
-          : 'No etch table has a rule for it.'}
+          ? advice.choice
+            ? say('The table {table} asks for {row} ({basis}). {choice}', {
+                table: advice.table,
+                row: told(advice.row),
+                basis: told(advice.basis),
+                choice: told(advice.choice),
+              })
+            : say('The table {table} asks for {row} ({basis}).', {
+                table: advice.table,
+                row: told(advice.row),
+                basis: told(advice.basis),
+              })
+          : say('No etch table has a rule for it.')}
       </p>
     </section>
   );

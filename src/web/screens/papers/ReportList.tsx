@@ -1,13 +1,15 @@
 import { Link } from 'wouter';
 import type { Report } from '../../../records/report.ts';
 import { listReports, reportsKey } from '../../client/reports.ts';
+import { say } from '../../words/say.ts';
 import { EntryListPage } from '../entries/EntryListPage.tsx';
 
 /** What to do first. */
 const first = (
   <p>
-    A report tells whoever pays what was tried, what was found and what was used. You write the words; every
-    figure is filled from the records when it is set, and what nobody recorded is listed.
+    {say(
+      'A report tells whoever pays what was tried, what was found and what was used. You write the words; every figure is filled from the records when it is set, and what nobody recorded is listed.',
+    )}
   </p>
 );
 
@@ -17,18 +19,18 @@ export default function ReportList() {
     <EntryListPage
       list={{ key: reportsKey, read: listReports, itemsOf: (page) => page.reports }}
       head={() => ({
-        stamp: 'Papers',
-        headline: 'Reports',
-        act: { href: '/reports/new', words: 'Begin a report' },
-        emptyTitle: 'No report is begun yet',
+        stamp: say('Papers'),
+        headline: say('Reports'),
+        act: { href: '/reports/new', words: say('Begin a report') },
+        emptyTitle: say('No report is begun yet'),
         emptyWords: first,
       })}
-      search="Search titles and words"
-      shelves="Which reports"
-      label="Reports"
+      search={say('Search titles and words')}
+      shelves={say('Which reports')}
+      label={say('Reports')}
       line={(report) => <ReportLine key={report.id} report={report} />}
-      noneFound="No report is found so. Ask for fewer words."
-      older="Show older reports"
+      noneFound={say('No report is found so. Ask for fewer words.')}
+      older={say('Show older reports')}
     />
   );
 }
@@ -41,9 +43,13 @@ function ReportLine({ report }: { report: Report }) {
         <span className="entry-name">
           <b className="big">{title}</b>
         </span>
-        <span>{reader === '' ? 'for nobody named' : `for ${reader}`}</span>
+        <span>{reader === '' ? say('for nobody named') : say('for {reader}', { reader })}</span>
         <span className="entry-end">
-          {from ?? '…'} – {to ?? '…'}, {works.length} {works.length === 1 ? 'work' : 'works'}
+          {say('{from} – {to}, {count} {count, plural, one {work} other {works}}', {
+            from: from ?? '…',
+            to: to ?? '…',
+            count: works.length,
+          })}
         </span>
       </Link>
     </li>

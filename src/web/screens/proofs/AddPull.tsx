@@ -17,6 +17,7 @@ import { shelvedPull, shelvePull } from '../../managers/proofs/pullShelf.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { ProofsStamp } from './ProofsStamp.tsx';
 import { PullStepFields } from './PullStepFields.tsx';
@@ -78,7 +79,8 @@ export function AddPull({ work, proofs }: ProofsPageParts) {
         key={now}
         stamp={
           <>
-            <ProofsStamp work={work} here={`Pull ${typed.number}`} /> · {at + 1} of {steps.length}
+            <ProofsStamp work={work} here={say('Pull {number}', { number: typed.number })} /> ·{' '}
+            {say('{at} of {count}', { at: at + 1, count: steps.length })}
           </>
         }
         headline={question}
@@ -104,7 +106,7 @@ export function AddPull({ work, proofs }: ProofsPageParts) {
         />
         {saving.trouble && <FailureNotice failure={saving.trouble} />}
         {saving.trouble?.code === 'pull-number-taken' && (
-          <Button onClick={() => hold({ typed, step: 'number' })}>Change its number</Button>
+          <Button onClick={() => hold({ typed, step: 'number' })}>{say('Change its number')}</Button>
         )}
         <div className="add-pull-acts">
           {now !== 'photograph' && (
@@ -115,21 +117,21 @@ export function AddPull({ work, proofs }: ProofsPageParts) {
             >
               {last
                 ? saving.pending
-                  ? 'Keeping it …'
-                  : `Keep pull ${typed.number}`
+                  ? say('Keeping it …')
+                  : say('Keep pull {number}', { number: typed.number })
                 : once
-                  ? 'Once is enough'
-                  : 'Next'}
+                  ? say('Once is enough')
+                  : say('Next')}
             </Button>
           )}
           {at > 0 && (
             <Button kind="quiet" onClick={back}>
-              Back
+              {say('Back')}
             </Button>
           )}
           {tellOfChips && (
             <Button kind="quiet" onClick={() => hold({ typed: { ...typed, chipped: true }, step: 'chips' })}>
-              Grey chips lie beside it
+              {say('Grey chips lie beside it')}
             </Button>
           )}
           {chipStep && (
@@ -140,7 +142,7 @@ export function AddPull({ work, proofs }: ProofsPageParts) {
                 goOn({ chipped: false, photographs: chipless });
               }}
             >
-              There are none
+              {say('There are none')}
             </Button>
           )}
           {chipTrouble && seen.length > 0 && <p className="add-pull-note">{chipTrouble}</p>}

@@ -8,6 +8,7 @@ import { Button } from '../../parts/Button.tsx';
 import { ChipBoard } from '../../parts/ChipBoard.tsx';
 import { Loupe } from '../../parts/Loupe.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
+import { say } from '../../words/say.ts';
 
 /** The darkest that is typed for a chip, D: black velvet is near 2.5. Our rule. */
 const darkest = 4;
@@ -31,11 +32,11 @@ export function ChipMarks({
     queryFn: () => openPhotograph(id),
     staleTime: Number.POSITIVE_INFINITY,
   }).data;
-  if (!photograph) return <p role="status">Opening the photograph …</p>;
+  if (!photograph) return <p role="status">{say('Opening the photograph …')}</p>;
   const size: Point = [photograph.widthPx, photograph.heightPx];
   const add = (polygonPx: readonly Point[]) => {
     const like = before[chips.length];
-    const name = like?.name ?? `chip ${chips.length + 1}`;
+    const name = like?.name ?? say('chip {count}', { count: chips.length + 1 });
     onChips([...chips, { name, polygonPx, density: like?.density ?? null }]);
     setActive(chips.length);
   };
@@ -78,9 +79,9 @@ export function ChipMarks({
             <div className="chip-words">
               <NumberField
                 key={active}
-                label={`Density of chip ${active + 1}`}
+                label={say('Density of chip {active}', { active: active + 1 })}
                 unit="D"
-                hint="As its card says: 0.05 is white, 1.5 nearly black."
+                hint={say('As its card says: 0.05 is white, 1.5 nearly black.')}
                 value={held.density}
                 least={0}
                 most={darkest}
@@ -90,8 +91,8 @@ export function ChipMarks({
               <div className="print-marks-closer">
                 {(
                   [
-                    ['Larger', 1.15],
-                    ['Smaller', 1 / 1.15],
+                    [say('Larger'), 1.15],
+                    [say('Smaller'), 1 / 1.15],
                   ] as const
                 ).map(([words, times]) => (
                   <Button
@@ -103,7 +104,7 @@ export function ChipMarks({
                   </Button>
                 ))}
                 <Button kind="quiet" onClick={() => remove(active)}>
-                  Take chip {active + 1} away
+                  {say('Take chip {active} away', { active: active + 1 })}
                 </Button>
               </div>
             </div>
@@ -111,10 +112,16 @@ export function ChipMarks({
         )}
         {!held && (
           <p>
-            Press on each chip, or drag a box inside it; then see in the loupe that the box holds nothing
-            else.
-            {before.length > 0 &&
-              ` Their densities are taken from the photograph before, in order: ${densities(before)}.`}
+            {say(
+              'Press on each chip, or drag a box inside it; then see in the loupe that the box holds nothing else.{count}',
+              {
+                count:
+                  before.length > 0 &&
+                  say(' Their densities are taken from the photograph before, in order: {densities}.', {
+                    densities: densities(before),
+                  }),
+              },
+            )}
           </p>
         )}
       </div>
@@ -128,10 +135,10 @@ export function ChipMarks({
               setActive(0);
             }}
           >
-            Lay all {before.length} as on the photograph before
+            {say('Lay all {count} as on the photograph before', { count: before.length })}
           </Button>
         )}
-        {next && <Button onClick={() => add(next)}>One more in the row</Button>}
+        {next && <Button onClick={() => add(next)}>{say('One more in the row')}</Button>}
         {chips.length > 0 && <p className="soft">{densities(chips)}</p>}
       </div>
     </div>
@@ -151,6 +158,8 @@ function sizeOf(polygonPx: readonly Point[]): { readonly width: number; readonly
 
 function densities(chips: readonly TypedChip[]): string {
   return chips
-    .map(({ density }, index) => `${index + 1}: ${density === null ? '?' : `${density} D`}`)
+    .map(({ density }, index) =>
+      density === null ? `${index + 1}: ?` : say('{index}: {density} D', { index: index + 1, density }),
+    )
     .join(' · ');
 }

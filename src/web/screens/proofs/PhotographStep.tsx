@@ -11,6 +11,7 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PictureButton } from '../../parts/PictureButton.tsx';
 import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { TakeHere } from '../camera/TakeHere.tsx';
 import { holdPhotograph } from '../held/heldPhotographs.ts';
 import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
@@ -38,8 +39,8 @@ export function PhotographStep({
     if (typed.photographs.some(({ photograph }, at) => photograph === id && at !== index)) {
       setTrouble({
         code: 'same-photograph',
-        message: 'This is the same photograph once more.',
-        remedy: 'Take the sheet away, set it down afresh, and take another.',
+        message: say('This is the same photograph once more.'),
+        remedy: say('Take the sheet away, set it down afresh, and take another.'),
       });
       return;
     }
@@ -73,16 +74,17 @@ export function PhotographStep({
   return (
     <>
       {!again && stonePicture(work, 'drawn') === null && (
-        <Notice kind="caution" title="The drawn stone has no photograph with four marks yet.">
-          Until <Link href={`/works/${work.id}/photographs`}>it has one</Link>, a photograph of the print is
-          kept but can’t be read.
+        <Notice kind="caution" title={say('The drawn stone has no photograph with four marks yet.')}>
+          {sayRich('Until <link>it has one</link>, a photograph of the print is kept but can’t be read.', {
+            link: (words) => <Link href={`/works/${work.id}/photographs`}>{words}</Link>,
+          })}
         </Notice>
       )}
       {shown && (
         <img
           className="add-pull-seen"
           src={previewAddress(shown.photograph, 600)}
-          alt={again ? 'The second photograph of the print' : 'The photograph of the print'}
+          alt={again ? say('The second photograph of the print') : say('The photograph of the print')}
         />
       )}
       <UnsentPhotographs of={isMine} />
@@ -94,16 +96,16 @@ export function PhotographStep({
           onPicture={(file) => void take(file)}
         >
           {share !== null
-            ? `Copying it in, ${Math.round(share * 100)} %`
+            ? say('Copying it in, {share} %', { share: Math.round(share * 100) })
             : shown
-              ? 'Take it anew'
+              ? say('Take it anew')
               : again
-                ? 'Take the second photograph'
-                : 'Take or choose the photograph'}
+                ? say('Take the second photograph')
+                : say('Take or choose the photograph')}
         </PictureButton>
         <TakeHere
           thing={{
-            name: `pull ${typed.number}`,
+            name: say('pull {number}', { number: typed.number }),
             sizeMm: work.rectangle?.sizeMm ?? [work.stone.widthMm, work.stone.heightMm],
             sizeOf: work.rectangle ? 'rectangle' : 'stone',
           }}
@@ -112,20 +114,22 @@ export function PhotographStep({
         />
         {!again && shown && (
           <Button kind="act" onClick={() => onGoOn({ way: 'camera' })}>
-            Next
+            {say('Next')}
           </Button>
         )}
         {!again && (
           <>
-            <Button onClick={() => onGoOn({ way: 'eye' })}>No photograph: tell the tones by eye</Button>
+            <Button onClick={() => onGoOn({ way: 'eye' })}>
+              {say('No photograph: tell the tones by eye')}
+            </Button>
             <Button kind="quiet" onClick={() => onGoOn({ way: 'none' })}>
-              Enter it without a reading
+              {say('Enter it without a reading')}
             </Button>
           </>
         )}
         {again && shown && (
           <Button kind="quiet" onClick={() => onGoOn({ photographs: typed.photographs.slice(0, 1) })}>
-            Leave the second one out
+            {say('Leave the second one out')}
           </Button>
         )}
       </div>

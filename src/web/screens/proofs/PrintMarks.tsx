@@ -6,14 +6,15 @@ import { handedOn, mirrored, startingCorners } from '../../managers/cornerMarks.
 import type { TakenPhotograph } from '../../managers/proofs/pullDraft.ts';
 import { Button } from '../../parts/Button.tsx';
 import { CornerTrouble } from '../../parts/CornerTrouble.tsx';
+import { say } from '../../words/say.ts';
 import { MarksUnderLoupe } from '../MarksUnderLoupe.tsx';
 import { usePhotograph } from '../usePhotograph.ts';
 
 const names = [
-  'where the stone’s top left came to lie',
-  'where the stone’s top right came to lie',
-  'where the stone’s bottom right came to lie',
-  'where the stone’s bottom left came to lie',
+  say('where the stone’s top left came to lie'),
+  say('where the stone’s top right came to lie'),
+  say('where the stone’s bottom right came to lie'),
+  say('where the stone’s bottom left came to lie'),
 ] as const;
 
 /** The four marks on the photograph of a print, as they were found or as a hand sets them. */
@@ -38,12 +39,12 @@ export function PrintMarks({
   }, [unlooked, id]);
   if (!photograph || !corners)
     return found === null ? (
-      <p role="status">Looking for the corners …</p>
+      <p role="status">{say('Looking for the corners …')}</p>
     ) : (
       <p>
-        No marks are set: the print is looked for by itself.{' '}
+        {say('No marks are set: the print is looked for by itself.')}{' '}
         <Button kind="quiet" onClick={() => setFound(null)}>
-          Set marks
+          {say('Set marks')}
         </Button>
       </p>
     );
@@ -69,11 +70,11 @@ export function PrintMarks({
               <p>
                 <b className="big">{active + 1}</b> {names[active]}
               </p>
-              {found === false && <p>Nothing was found, so they stand anywhere.</p>}
+              {found === false && <p>{say('Nothing was found, so they stand anywhere.')}</p>}
               <CornerTrouble corners={corners} />
               <div className="print-marks-closer">{closer}</div>
               <Button kind="quiet" onClick={() => onMarks(handedOn(corners))}>
-                Turned? Hand each number on
+                {say('Turned? Hand each number on')}
               </Button>
               <Button
                 kind="quiet"
@@ -82,7 +83,7 @@ export function PrintMarks({
                   onMarks(null);
                 }}
               >
-                Leave them out
+                {say('Leave them out')}
               </Button>
             </div>
           </div>

@@ -8,6 +8,7 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { type ProtocolFileTrouble, readProtocolFile } from '../../managers/papers/protocolFile.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { useKeepEntry } from '../entries/useKeepEntry.ts';
 
 /** Brings the protocol of another studio in, from its file. */
@@ -44,16 +45,17 @@ export default function BringProtocol() {
   return (
     <>
       <PageHead
-        stamp={<Link href="/protocols">Protocols of other studios</Link>}
-        headline="Bring a protocol in"
+        stamp={<Link href="/protocols">{say('Protocols of other studios')}</Link>}
+        headline={say('Bring a protocol in')}
       />
       <div className="entry-body">
         <p>
-          It is the file protocol.json that another Stonetone gives out on a work’s page. It is kept as it
-          came; nothing of yours changes.
+          {say(
+            'It is the file protocol.json that another Stonetone gives out on a work’s page. It is kept as it came; nothing of yours changes.',
+          )}
         </p>
         <section
-          aria-label="The file"
+          aria-label={say('The file')}
           className={`protocol-drop${over ? ' over' : ''}`}
           onDragOver={(event) => {
             event.preventDefault();
@@ -62,15 +64,15 @@ export default function BringProtocol() {
           onDragLeave={() => setOver(false)}
           onDrop={drop}
         >
-          <p className="with-keys">{over ? 'Let go' : 'Drop the file here, or'}</p>
+          <p className="with-keys">{over ? say('Let go') : say('Drop the file here, or')}</p>
           <label className="button act">
-            {taking === null ? 'Choose the file' : 'Reading it …'}
+            {taking === null ? say('Choose the file') : say('Reading it …')}
             <input
               className="unseen"
               type="file"
               accept=".json,application/json"
               disabled={taking !== null}
-              aria-label="Choose the file"
+              aria-label={say('Choose the file')}
               onChange={(event) => {
                 void take(event.target.files?.[0]);
                 event.target.value = '';
@@ -79,7 +81,7 @@ export default function BringProtocol() {
           </label>
         </section>
         <p role="status" className="unseen">
-          {taking === null ? '' : `Reading ${taking} …`}
+          {taking === null ? '' : say('Reading {taking} …', { taking })}
         </p>
         {trouble && (
           <div className="protocol-trouble">

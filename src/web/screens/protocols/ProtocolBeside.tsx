@@ -5,6 +5,8 @@ import { ownProtocolKey, readOwnProtocol } from '../../client/protocols.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { protocolsBeside } from '../../managers/papers/protocolLines.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 
 /** Another studio's protocol and that of one's own work, line by line. */
 export function ProtocolBeside({ theirs, workId }: { theirs: WorkProtocol; workId: string }) {
@@ -14,15 +16,18 @@ export function ProtocolBeside({ theirs, workId }: { theirs: WorkProtocol; workI
     staleTime: 0,
   });
   if (own.isError) return <FailureNotice failure={shownFailure(own.error)} />;
-  if (own.data === undefined) return <p className="soft">Putting the protocol of your work together …</p>;
+  if (own.data === undefined)
+    return <p className="soft">{say('Putting the protocol of your work together …')}</p>;
   const ours = own.data;
   const parts = protocolsBeside(theirs, ours);
   const untold = parts.flatMap((part) => part.untold.map((label) => label.toLowerCase()));
   return (
     <div className="protocol-beside">
       <p className="soft">
-        Both as they were written, not judged: stones, water, air and inks differ between rooms, and a test
-        patch settles more than a table. <Link href={`/works/${workId}`}>Open {ours.title}</Link>
+        {sayRich(
+          'Both as they were written, not judged: stones, water, air and inks differ between rooms, and a test patch settles more than a table. <link>Open {title}</link>',
+          { link: (words) => <Link href={`/works/${workId}`}>{words}</Link>, title: ours.title },
+        )}
       </p>
       {parts
         .filter(({ lines }) => lines.length > 0)
@@ -32,10 +37,10 @@ export function ProtocolBeside({ theirs, workId }: { theirs: WorkProtocol; workI
             <thead>
               <tr>
                 <th scope="col" className="protocol-what">
-                  What
+                  {say('What')}
                 </th>
-                <th scope="col">Theirs, {theirs.title}</th>
-                <th scope="col">Yours, {ours.title}</th>
+                <th scope="col">{say('Theirs, {title}', { title: theirs.title })}</th>
+                <th scope="col">{say('Yours, {title}', { title: ours.title })}</th>
               </tr>
             </thead>
             <tbody>
@@ -49,7 +54,9 @@ export function ProtocolBeside({ theirs, workId }: { theirs: WorkProtocol; workI
             </tbody>
           </table>
         ))}
-      {untold.length > 0 && <p>Told by neither: {untold.join(', ')}. Any of it may differ.</p>}
+      {untold.length > 0 && (
+        <p>{say('Told by neither: {untold}. Any of it may differ.', { untold: untold.join(', ') })}</p>
+      )}
     </div>
   );
 }

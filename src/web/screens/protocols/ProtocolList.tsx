@@ -2,14 +2,15 @@ import { Link } from 'wouter';
 import type { ForeignProtocol } from '../../../records/workProtocol.ts';
 import { listProtocols, protocolsKey } from '../../client/protocols.ts';
 import { dayWords } from '../../parts/entryWords.ts';
+import { say } from '../../words/say.ts';
 import { EntryListPage } from '../entries/EntryListPage.tsx';
 
 /** What to do first. */
 const first = (
   <p>
-    Ask another studio that uses Stonetone for the protocol of a work “as a file”: it tells what was laid, how
-    long, and what came of it. Brought in here, it can be read and laid beside a work of your own. Yours lies
-    on each work’s page.
+    {say(
+      'Ask another studio that uses Stonetone for the protocol of a work “as a file”: it tells what was laid, how long, and what came of it. Brought in here, it can be read and laid beside a work of your own. Yours lies on each work’s page.',
+    )}
   </p>
 );
 
@@ -19,18 +20,18 @@ export default function ProtocolList() {
     <EntryListPage
       list={{ key: protocolsKey, read: listProtocols, itemsOf: (page) => page.protocols }}
       head={() => ({
-        stamp: <Link href="/keeping">Keeping</Link>,
-        headline: 'Protocols of other studios',
-        act: { href: '/protocols/new', words: 'Bring one in' },
-        emptyTitle: 'None was brought in yet',
+        stamp: <Link href="/keeping">{say('Keeping')}</Link>,
+        headline: say('Protocols of other studios'),
+        act: { href: '/protocols/new', words: say('Bring one in') },
+        emptyTitle: say('None was brought in yet'),
         emptyWords: first,
       })}
-      search="Search titles"
-      shelves="Which protocols"
-      label="Protocols"
+      search={say('Search titles')}
+      shelves={say('Which protocols')}
+      label={say('Protocols')}
       line={(kept) => <ProtocolEntry key={kept.id} kept={kept} />}
-      noneFound="No protocol is found so. Ask for fewer words."
-      older="Show older ones"
+      noneFound={say('No protocol is found so. Ask for fewer words.')}
+      older={say('Show older ones')}
     />
   );
 }
@@ -44,7 +45,11 @@ function ProtocolEntry({ kept: { id, protocol, createdAt } }: { kept: ForeignPro
           <b className="big">{title}</b>
         </span>
         <span>
-          {stone.widthMm} × {stone.heightMm} mm, {etchedWords(etches.length)}
+          {say('{widthMm} × {heightMm} mm, {etched}', {
+            widthMm: stone.widthMm,
+            heightMm: stone.heightMm,
+            etched: etchedWords(etches.length),
+          })}
         </span>
         <span className="entry-end">{dayWords(createdAt)}</span>
       </Link>
@@ -53,6 +58,6 @@ function ProtocolEntry({ kept: { id, protocol, createdAt } }: { kept: ForeignPro
 }
 
 function etchedWords(places: number): string {
-  if (places === 0) return 'no etch is told';
-  return places === 1 ? 'one place etched' : `${places} places etched`;
+  if (places === 0) return say('no etch is told');
+  return say('{places, plural, one {one place etched} other {{places} places etched}}', { places });
 }

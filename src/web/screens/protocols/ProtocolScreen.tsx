@@ -15,6 +15,8 @@ import { ButtonFile } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { KeptEntry } from '../entries/KeptEntry.tsx';
 import { OpenEntry } from '../entries/OpenEntry.tsx';
 import { useKeepEntry } from '../entries/useKeepEntry.ts';
@@ -26,7 +28,7 @@ export default function ProtocolScreen({ id }: { id: string }) {
   return (
     <OpenEntry
       name="protocol"
-      list={{ href: '/protocols', stamp: 'Protocols of other studios', words: 'To the protocols' }}
+      list={{ href: '/protocols', stamp: say('Protocols of other studios'), words: say('To the protocols') }}
       entryKey={protocolKey(id)}
       open={() => openProtocol(id)}
     >
@@ -48,9 +50,9 @@ function ProtocolPage({ kept }: { kept: ForeignProtocol }) {
   });
   const { protocol } = kept;
   const options = [
-    ['', 'by itself'] as const,
+    ['', say('by itself')] as const,
     ...(works.data?.works ?? []).map(
-      ({ id, title, stoneName }) => [id, `${title}, on ${stoneName}`] as const,
+      ({ id, title, stoneName }) => [id, say('{title}, on {stoneName}', { title, stoneName })] as const,
     ),
   ];
   return (
@@ -58,17 +60,20 @@ function ProtocolPage({ kept }: { kept: ForeignProtocol }) {
       <PageHead
         stamp={
           <>
-            <Link href="/protocols">Protocols of other studios</Link> · written {dayWords(protocol.madeAt)}
+            {sayRich('<link>Protocols of other studios</link> · written {day}', {
+              link: (words) => <Link href="/protocols">{words}</Link>,
+              day: dayWords(protocol.madeAt),
+            })}
           </>
         }
         headline={protocol.title}
       >
-        <ButtonFile href={protocolSheetAddress(kept.id)}>As a PDF</ButtonFile>
+        <ButtonFile href={protocolSheetAddress(kept.id)}>{say('As a PDF')}</ButtonFile>
       </PageHead>
       <div className="protocol-page">
         <div className="protocol-choice">
           <Choice
-            label="Beside a work of yours"
+            label={say('Beside a work of yours')}
             value={beside}
             options={options}
             onChoose={(id) => setAsked(id === '' ? {} : { beside: id }, { replace: true })}
@@ -82,7 +87,7 @@ function ProtocolPage({ kept }: { kept: ForeignProtocol }) {
         <KeptEntry
           entry={kept}
           listHref="/protocols"
-          words={{ out: 'Put the protocol by', back: 'Bring it back' }}
+          words={{ out: say('Put the protocol by'), back: say('Bring it back') }}
           keep={keep}
           archive={(archived) => archiveProtocol(kept.id, kept.version, archived)}
         >

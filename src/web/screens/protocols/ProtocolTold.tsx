@@ -1,6 +1,7 @@
 import type { WorkProtocol } from '../../../records/workProtocol.ts';
 import { notRecorded } from '../../../studio/papers/paperWords.ts';
 import { protocolParts } from '../../managers/papers/protocolLines.ts';
+import { say } from '../../words/say.ts';
 
 /** A protocol by itself, in the order of the work. */
 export function ProtocolTold({ protocol }: { protocol: WorkProtocol }) {
@@ -23,11 +24,15 @@ export function ProtocolTold({ protocol }: { protocol: WorkProtocol }) {
           )}
         </section>
       ))}
-      <WordList name="What differed from the plan" items={protocol.deviations} none="nothing was told" />
+      <WordList
+        name="What differed from the plan"
+        items={protocol.deviations}
+        none={say('nothing was told')}
+      />
       <WordList
         name="What was not recorded"
         items={protocol.notRecorded}
-        none="nothing is missing that a protocol asks for"
+        none={say('nothing is missing that a protocol asks for')}
       />
     </div>
   );

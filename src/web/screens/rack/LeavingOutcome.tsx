@@ -3,6 +3,8 @@ import type { OutboxView } from '../../managers/bench/runOutbox.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { GumMark } from '../../parts/GumMark.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { BenchSending } from '../bench/BenchSending.tsx';
 import { useRack } from './useRack.ts';
 
@@ -27,18 +29,24 @@ export function LeavingOutcome({
   return (
     <>
       <PageHead
-        stamp="Left"
-        headline={sent && asking.length > 0 ? `${asking.join(', ')} still asks for gum` : 'What that changed'}
+        stamp={say('Left')}
+        headline={
+          sent && asking.length > 0
+            ? say('{asking} still asks for gum', { asking: asking.join(', ') })
+            : say('What that changed')
+        }
       >
         <ButtonLink kind="act" href="/">
-          To the rack
+          {say('To the rack')}
         </ButtonLink>
       </PageHead>
       <div className="leaving-foot">
         <BenchSending outbox={sending} />
-        {!sent && <p>The rack says so once it is sent.</p>}
-        {list.stones.length === 0 && <p>No stone’s log keeps what was ticked for the room.</p>}
-        {open > 0 && <p>{open === 1 ? 'One step is' : `${open} steps are`} not ticked.</p>}
+        {!sent && <p>{say('The rack says so once it is sent.')}</p>}
+        {list.stones.length === 0 && <p>{say('No stone’s log keeps what was ticked for the room.')}</p>}
+        {open > 0 && (
+          <p>{say('{open, plural, one {One step is} other {{open} steps are}} not ticked.', { open })}</p>
+        )}
       </div>
       <ul className="leaving-outcome">
         {list.stones.map(({ workId, stoneName, title }) => {
@@ -50,15 +58,19 @@ export function LeavingOutcome({
                 <span className="big">{stoneName}</span> {title}
               </h2>
               {is && <GumMark gum={is} />}
-              {was && is && was.words !== is.words && <p className="soft">was: {was.words}</p>}
+              {was && is && was.words !== is.words && (
+                <p className="soft">{say('was: {was}', { was: was.words })}</p>
+              )}
               {is && (
                 <p>
-                  {was?.words === is.words ? 'as before' : 'is'}: <b>{is.words}</b>
+                  {was?.words === is.words
+                    ? sayRich('as before: <b>{is}</b>', { b: (words) => <b>{words}</b>, is: is.words })
+                    : sayRich('is: <b>{is}</b>', { b: (words) => <b>{words}</b>, is: is.words })}
                 </p>
               )}
-              {is?.next && <p>next: {is.next.words}</p>}
-              {is?.risk && <p>at risk: {is.risk}</p>}
-              {was?.risk && is && !is.risk && <p>no longer at risk: {was.risk}</p>}
+              {is?.next && <p>{say('next: {next}', { next: is.next.words })}</p>}
+              {is?.risk && <p>{say('at risk: {risk}', { risk: is.risk })}</p>}
+              {was?.risk && is && !is.risk && <p>{say('no longer at risk: {risk}', { risk: was.risk })}</p>}
             </li>
           );
         })}

@@ -6,6 +6,7 @@ import { rackKey, readLeaving, readRack } from '../../client/rack.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { LeavingTicks } from './LeavingTicks.tsx';
 
 /** Five minutes to leave the room: what every stone in hand needs, and what the room needs. */
@@ -24,14 +25,16 @@ export default function LeavingScreen() {
   if (list.error && first === null) {
     return (
       <>
-        <PageHead stamp="Leaving now" headline="What to do could not be read" />
+        <PageHead stamp={say('Leaving now')} headline={say('What to do could not be read')} />
         <div className="list-foot">
           <FailureNotice failure={shownFailure(list.error)} />
-          <p>Gum what is inked and bare, cover the stones, cloths into the metal can, acid capped.</p>
+          <p>
+            {say('Gum what is inked and bare, cover the stones, cloths into the metal can, acid capped.')}
+          </p>
         </div>
       </>
     );
   }
-  if (first === null) return <p className="unseen">Opening …</p>;
+  if (first === null) return <p className="unseen">{say('Opening …')}</p>;
   return <LeavingTicks list={first.list} before={first.before} />;
 }

@@ -5,6 +5,7 @@ import { stepKey } from '../../managers/stepKey.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { BenchSending } from '../bench/BenchSending.tsx';
 import { LeavingOutcome } from './LeavingOutcome.tsx';
 import { useLeavingDesk } from './useLeavingDesk.ts';
@@ -40,11 +41,12 @@ export function LeavingTicks({ list, before }: { list: LeavingList; before: read
   );
   return (
     <div ref={top} className="leaving">
-      <PageHead stamp="Leaving now · about five minutes" headline={leavingHeadline(list)} />
+      <PageHead stamp={say('Leaving now · about five minutes')} headline={leavingHeadline(list)} />
       {list.stones.length === 0 && (
         <p className="leaving-none">
-          Nothing was logged of any stone within the last 16 hours, and none asks for gum. What was done and
-          not logged is not known here.
+          {say(
+            'Nothing was logged of any stone within the last 16 hours, and none asks for gum. What was done and not logged is not known here.',
+          )}
         </p>
       )}
       {list.stones.map(({ workId, stoneName, title, steps }) => (
@@ -59,9 +61,9 @@ export function LeavingTicks({ list, before }: { list: LeavingList; before: read
         </section>
       ))}
       {list.room.length > 0 && (
-        <section aria-label="The room">
+        <section aria-label={say('The room')}>
           <h2>
-            <span className="big">The room</span>
+            <span className="big">{say('The room')}</span>
           </h2>
           {group(null, list.room)}
         </section>
@@ -70,11 +72,12 @@ export function LeavingTicks({ list, before }: { list: LeavingList; before: read
         {view.trouble !== null && <FailureNotice failure={shownFailure(view.trouble)} />}
         <BenchSending outbox={view.sending} />
         <Button kind="act" onClick={() => void desk.leave()}>
-          {open === 0 ? 'All done: leave' : `Leave with ${open} open`}
+          {open === 0 ? say('All done: leave') : say('Leave with {open} open', { open })}
         </Button>
         <p className="soft">
-          Common practice, no source. How acid and solvent are kept and thrown away is for your local code and
-          your licensed disposal.
+          {say(
+            'Common practice, no source. How acid and solvent are kept and thrown away is for your local code and your licensed disposal.',
+          )}
         </p>
       </div>
     </div>
@@ -83,9 +86,9 @@ export function LeavingTicks({ list, before }: { list: LeavingList; before: read
 
 function leavingHeadline({ stones }: LeavingList): string {
   const names = stones.map(({ stoneName }) => stoneName);
-  if (names.length === 0) return 'No stone is in hand';
-  if (names.length === 1) return `Leave ${names[0]} so that it keeps`;
-  return `Leave ${names.length} stones so that they keep`;
+  if (names.length === 0) return say('No stone is in hand');
+  if (names.length === 1) return say('Leave {names} so that it keeps', { names: names[0] });
+  return say('Leave {count} stones so that they keep', { count: names.length });
 }
 
 function Tick({ words, on, onToggle }: { words: string; on: boolean; onToggle: () => void }) {

@@ -8,6 +8,8 @@ import { CopiesNotice } from '../../parts/CopiesNotice.tsx';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { Reminders } from './Reminders.tsx';
 import { StandingLine } from './StandingLine.tsx';
 import { UnsentRuns } from './UnsentRuns.tsx';
@@ -25,10 +27,13 @@ export function RackScreen() {
   const empty = rack.isSuccess && lines.length === 0;
   return (
     <>
-      <PageHead stamp="The rack" headline={lines.length > 0 ? rackFinding(lines) : 'How the stones stand'}>
+      <PageHead
+        stamp={say('The rack')}
+        headline={lines.length > 0 ? rackFinding(lines) : say('How the stones stand')}
+      >
         {lines.length > 0 && (
           <ButtonLink kind="act" href="/leaving">
-            Leaving now
+            {say('Leaving now')}
           </ButtonLink>
         )}
       </PageHead>
@@ -41,7 +46,7 @@ export function RackScreen() {
       <UnsentRuns />
       {empty && <EmptyRack />}
       {lines.length > 0 && (
-        <ul className="rack-lines" aria-label="Stones, what can wait least first">
+        <ul className="rack-lines" aria-label={say('Stones, what can wait least first')}>
           {lines.slice(0, shown).map((line) => (
             <StandingLine key={line.workId} line={line} now={now} />
           ))}
@@ -50,7 +55,7 @@ export function RackScreen() {
       {lines.length > shown && (
         <div className="list-foot">
           <Button onClick={() => setShown(shown + shownAtOnce)}>
-            Show more of the {lines.length - shown} that can wait longer
+            {say('Show more of the {count} that can wait longer', { count: lines.length - shown })}
           </Button>
         </div>
       )}
@@ -58,8 +63,10 @@ export function RackScreen() {
       {lines.length > 0 && (
         <div className="list-foot soft">
           <p>
-            What nobody logged is not known, and is never taken for safe. Stones without a work stand under{' '}
-            <Link href="/stones">Stones</Link>.
+            {sayRich(
+              'What nobody logged is not known, and is never taken for safe. Stones without a work stand under <link>Stones</link>.',
+              { link: (words) => <Link href="/stones">{words}</Link> },
+            )}
           </p>
         </div>
       )}
@@ -71,20 +78,24 @@ export function RackScreen() {
 function EmptyRack() {
   return (
     <EmptyPage
-      title="No work waits on any stone"
+      title={say('No work waits on any stone')}
       act={
         <ButtonLink kind="act" href="/works/new">
-          Start a work
+          {say('Start a work')}
         </ButtonLink>
       }
     >
       <p>
-        First <Link href="/stones/new">enter a stone</Link>, then start a work on it. Here it says whether the
-        stone is gummed, what comes next, and what is at risk meanwhile.
+        {sayRich(
+          'First <link>enter a stone</link>, then start a work on it. Here it says whether the stone is gummed, what comes next, and what is at risk meanwhile.',
+          { link: (words) => <Link href="/stones/new">{words}</Link> },
+        )}
       </p>
       <p>
-        Or look first at what an invented studio printed from its stone:{' '}
-        <Link href="/comparisons">the sample under Comparisons</Link>.
+        {sayRich(
+          'Or look first at what an invented studio printed from its stone: <link>the sample under Comparisons</link>.',
+          { link: (words) => <Link href="/comparisons">{words}</Link> },
+        )}
       </p>
     </EmptyPage>
   );

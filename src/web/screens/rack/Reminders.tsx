@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import type { Reminder } from '../../../records/rack.ts';
 import { dayText } from '../../managers/localMoment.ts';
 import { basisWords } from '../../managers/standingWords.ts';
+import { say } from '../../words/say.ts';
 
 /** What to think of beside the next moves, each with its basis; nothing where there is nothing. */
 export function Reminders({ reminders }: { reminders: readonly Reminder[] }) {
@@ -9,7 +10,7 @@ export function Reminders({ reminders }: { reminders: readonly Reminder[] }) {
   return (
     <section className="rack-reminders" aria-labelledby="reminders-head">
       <h2 id="reminders-head" className="big">
-        To keep in mind
+        {say('To keep in mind')}
       </h2>
       <ul>
         {reminders.map(({ about, workId, stoneName, title, words, between, basis, note }) => (
@@ -22,7 +23,7 @@ export function Reminders({ reminders }: { reminders: readonly Reminder[] }) {
               <>
                 {' '}
                 <b>
-                  between {dayText(between[0])} and {dayText(between[1])}
+                  {say('between {day} and {day2}', { day: dayText(between[0]), day2: dayText(between[1]) })}
                 </b>
               </>
             )}

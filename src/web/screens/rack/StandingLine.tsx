@@ -8,6 +8,7 @@ import { StandingFold } from '../../parts/StandingFold.tsx';
 import { StoneDrawing } from '../../parts/StoneDrawing.tsx';
 import { StoneSlab } from '../../parts/StoneSlab.tsx';
 import { stoneTint } from '../../parts/stoneTint.ts';
+import { say } from '../../words/say.ts';
 
 /** The longer side of a stone's face on its line, px. */
 const facePx = 92;
@@ -33,19 +34,22 @@ export function StandingLine({ line, now }: { line: RackLine; now: Date }) {
         <p className="soft">{sinceWords(since, now)}</p>
       </div>
       <div className="standing-line-next">
-        <p className="big">{next ? next.words : 'nothing'}</p>
+        <p className="big">{next ? next.words : say('nothing')}</p>
         <p>
           <b>{verdictWords[verdict]}</b>
           {next && <span>: {bestByWords(standing, now)}</span>}
         </p>
         {risk && (
           <p className="standing-line-risk">
-            <b>At risk:</b> {risk}
+            <b>{say('At risk:')}</b> {risk}
           </p>
         )}
         {left && (
           <p className="soft">
-            Left {momentText(left.at)}: {left.done.length > 0 ? left.done.join('; ') : 'nothing ticked'}.
+            {say('Left {moment}: {done}.', {
+              moment: momentText(left.at),
+              done: left.done.length > 0 ? left.done.join('; ') : say('nothing ticked'),
+            })}
           </p>
         )}
       </div>

@@ -1,6 +1,7 @@
 import './StoneStanding.css';
 import { Notice } from '../../parts/Notice.tsx';
 import { StandingWords } from '../../parts/StandingWords.tsx';
+import { say } from '../../words/say.ts';
 import { useRack } from './useRack.ts';
 
 /** How a stone stands, by each of the works on it; nothing without one. */
@@ -9,8 +10,8 @@ export function StoneStanding({ stone }: { stone: string }) {
   const lines = rack.data?.lines.filter(({ stoneId }) => stoneId === stone) ?? [];
   if (lines.length === 0) return null;
   return (
-    <section aria-label="How it stands">
-      <h2 className="big">How it stands</h2>
+    <section aria-label={say('How it stands')}>
+      <h2 className="big">{say('How it stands')}</h2>
       {lines.map(({ workId, title, standing }) => (
         <div key={workId} className="stone-standing">
           {lines.length > 1 && <p className="stamp">{title}</p>}
@@ -27,7 +28,7 @@ export function WorkStanding({ work }: { work: string }) {
   const line = rack.data?.lines.find(({ workId }) => workId === work);
   if (!line) return null;
   return (
-    <section aria-label="How it stands">
+    <section aria-label={say('How it stands')}>
       <StandingWords standing={line.standing} now={new Date(rack.dataUpdatedAt)} />
     </section>
   );
@@ -40,7 +41,7 @@ export function GumNow({ work }: { work: string }) {
   if (!standing?.gumNow) return null;
   return (
     <div className="gum-now">
-      <Notice kind="danger" title="Gum it now.">
+      <Notice kind="danger" title={say('Gum it now.')}>
         {standing.risk}
       </Notice>
     </div>

@@ -11,6 +11,7 @@ import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { photographStateWords } from '../../parts/photographStateWords.ts';
+import { say } from '../../words/say.ts';
 import { TakeHere } from '../camera/TakeHere.tsx';
 import { holdPhotograph } from '../held/heldPhotographs.ts';
 import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
@@ -64,10 +65,12 @@ export function StonePhotographs({ stone }: { stone: StoneEntry }) {
     );
 
   return (
-    <section className="stone-photographs" aria-label="Photographs">
-      <h2 className="big">Photographs</h2>
+    <section className="stone-photographs" aria-label={say('Photographs')}>
+      <h2 className="big">{say('Photographs')}</h2>
       {stone.photographs.length === 0 && (
-        <p className="soft">None yet. Square on, in even light; one in raking light shows the level.</p>
+        <p className="soft">
+          {say('None yet. Square on, in even light; one in raking light shows the level.')}
+        </p>
       )}
       <ul>
         {stone.photographs.map(({ photograph, state }, index) => (
@@ -75,7 +78,10 @@ export function StonePhotographs({ stone }: { stone: StoneEntry }) {
             <a href={previewAddress(photograph, 2000)} target="_blank" rel="noreferrer">
               <img
                 src={previewAddress(photograph, 400)}
-                alt={`Photograph ${index + 1}: ${photographStateWords[state]}. Opens large.`}
+                alt={say('Photograph {index}: {photographStateWords}. Opens large.', {
+                  index: index + 1,
+                  photographStateWords: photographStateWords[state],
+                })}
                 loading="lazy"
               />
             </a>
@@ -85,19 +91,19 @@ export function StonePhotographs({ stone }: { stone: StoneEntry }) {
               ) : (
                 <>
                   <Choice
-                    label={`Photograph ${index + 1} shows the stone`}
+                    label={say('Photograph {index} shows the stone', { index: index + 1 })}
                     value={state}
                     options={states}
                     onChoose={(chosen) => void changeOne(photograph, { state: chosen })}
                   />
                   <Button
                     kind="quiet"
-                    aria-label={`Take away photograph ${index + 1}`}
+                    aria-label={say('Take away photograph {index}', { index: index + 1 })}
                     onClick={() =>
                       void run(() => change((list) => list.filter((each) => each.photograph !== photograph)))
                     }
                   >
-                    Take away
+                    {say('Take away')}
                   </Button>
                 </>
               )}

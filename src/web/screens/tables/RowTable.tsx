@@ -33,7 +33,7 @@ export function RowTable({ rows }: { rows: readonly EtchRow[] }) {
           <tr>
             <td colSpan={5}>
               {say('No rule here for {missing}: test a patch first; a plan goes on without it.', {
-                missing: missing.join(', '),
+                missing: missing.map(told).join(', '),
               })}
             </td>
           </tr>
@@ -56,8 +56,8 @@ function RuleRows({ row }: { row: EtchRow }) {
             <span className="soft">{strengthFor[strength]}</span>
           </span>
         </th>
-        <td data-label="Etch">
-          <b>{name}</b>
+        <td data-label={say('Etch')}>
+          <b>{told(name)}</b>
           {recipeAdds(recipe, name) && <span className="soft">{recipeWords(recipe)}</span>}
           {recipe.kind === 'parts' && recipe.parts.length > 1 && (
             <Link href={partsAddress(recipe.parts)}>
@@ -68,21 +68,21 @@ function RuleRows({ row }: { row: EtchRow }) {
             </Link>
           )}
         </td>
-        <td data-label="Contact">
+        <td data-label={say('Contact')}>
           <span className="row-clock">
             <Clock of="least" seconds={low} />
             <Clock of="wanted" seconds={wanted} />
             <Clock of="most" seconds={high} none={say('none while wet')} />
           </span>
         </td>
-        <td data-label="Move within">
+        <td data-label={say('Move within')}>
           <span className="row-within">
             <b className="big">{minutesSeconds(moveWithinSeconds)}</b>
           </span>
         </td>
-        <td data-label="Where it comes from">
+        <td data-label={say('Where it comes from')}>
           {!basis.note.toLowerCase().includes(basis.basis) && <b>{told(basis.basis)}</b>}
-          <span>{basis.note}</span>
+          <span>{told(basis.note)}</span>
         </td>
       </tr>
       {(advice.length > 0 || choice) && (
@@ -121,7 +121,7 @@ function Clock({ of, seconds, none = say('none') }: { of: string; seconds: numbe
   return (
     <span className={of === 'wanted' ? 'row-wanted' : undefined}>
       <b className="big">{seconds === null ? '–' : minutesSeconds(seconds)}</b>
-      <small>{seconds === null && of === 'most' ? none : of}</small>
+      <small>{seconds === null && of === 'most' ? none : told(of)}</small>
     </span>
   );
 }

@@ -17,17 +17,19 @@ import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { PatchPicture } from '../../parts/PatchPicture.tsx';
 import { WaitedWork } from '../../parts/WaitedWork.tsx';
+import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { AnswerPlots } from './AnswerPlots.tsx';
 import { PrintPicture, shownFinding } from './FindingPicture.tsx';
 import { PushedTable } from './PushedTable.tsx';
 import type { TestStonePageParts } from './testStonePageParts.ts';
 
 const verdictWords: Record<TreatmentHold['verdict'], string> = {
-  holds: 'holds',
-  'holds-here': 'holds on this stone',
-  fails: 'does not hold',
-  'fails-here': 'does not hold on this stone',
-  open: 'open',
+  holds: say('holds'),
+  'holds-here': say('holds on this stone'),
+  fails: say('does not hold'),
+  'fails-here': say('does not hold on this stone'),
+  open: say('open'),
 };
 
 /** What a test stone answers: the stone as a picture, plain words, one table, three plots, what is still open. */
@@ -57,53 +59,53 @@ export function AnswerPage({ stone }: TestStonePageParts) {
   if (cancelled && !asked.data)
     return (
       <>
-        <PageHead stamp={stone.name} headline="No answer yet" />
+        <PageHead stamp={stone.name} headline={say('No answer yet')} />
         <EmptyPage
-          title="The answer was not worked out"
+          title={say('The answer was not worked out')}
           act={
             <Button kind="act" onClick={() => setCancelled(false)}>
-              Work it out
+              {say('Work it out')}
             </Button>
           }
         >
-          <p>You ended it on the way. Nothing is lost: the findings stand as they were read.</p>
+          <p>{say('You ended it on the way. Nothing is lost: the findings stand as they were read.')}</p>
         </EmptyPage>
       </>
     );
   if (!asked.data || !reading.data)
     return (
       <div className="list-foot">
-        <WaitedWork id={work} words="The answer is being worked out." onCancel={cancel} />
+        <WaitedWork id={work} words={say('The answer is being worked out.')} onCancel={cancel} />
       </div>
     );
   const { findings, judgedBy } = reading.data;
   if (findings.length === 0)
     return (
       <>
-        <PageHead stamp={stone.name} headline="No answer yet" />
+        <PageHead stamp={stone.name} headline={say('No answer yet')} />
         <EmptyPage
-          title="The stone must be read first"
+          title={say('The stone must be read first')}
           act={
             <ButtonLink kind="act" href={`/test-stones/${stone.id}/photographs`}>
-              To the photographs
+              {say('To the photographs')}
             </ButtonLink>
           }
         >
-          <p>An answer rests on what became of every patch on a print.</p>
+          <p>{say('An answer rests on what became of every patch on a print.')}</p>
         </EmptyPage>
       </>
     );
   const answer = asked.data;
   return (
     <>
-      <PageHead stamp={`What ${stone.name} answers`} headline={headlineOf(answer)}>
+      <PageHead stamp={say('What {stone} answers', { stone: stone.name })} headline={headlineOf(answer)}>
         <ButtonFile kind="act" href={answerSheetAddress(stone.id)}>
-          Print the answer
+          {say('Print the answer')}
         </ButtonFile>
       </PageHead>
       <div className="test-stone-two">
         <PatchPicture
-          label="What became of each patch"
+          label={say('What became of each patch')}
           sizeMm={stone.sizeMm}
           patches={findings.map(shownFinding)}
           picked={new Set()}
@@ -112,7 +114,7 @@ export function AnswerPage({ stone }: TestStonePageParts) {
         />
         <div className="answer-words">
           {answer.words.map((words) => (
-            <p key={words}>{words}</p>
+            <p key={words}>{told(words)}</p>
           ))}
         </div>
       </div>
@@ -122,22 +124,22 @@ export function AnswerPage({ stone }: TestStonePageParts) {
       {answer.openQuestions.length > 0 && (
         <section className="answer-section" aria-labelledby="open-questions">
           <h2 id="open-questions" className="big">
-            Still open
+            {say('Still open')}
           </h2>
           <ul>
             {answer.openQuestions.map(({ question, test }) => (
               <li key={question}>
-                <b>{question}</b> {test}
+                <b>{told(question)}</b> {told(test)}
               </li>
             ))}
           </ul>
         </section>
       )}
       {answer.warnings.length > 0 && (
-        <section className="answer-section" aria-label="Warnings">
+        <section className="answer-section" aria-label={say('Warnings')}>
           {answer.warnings.map((words) => (
             <Notice key={words} kind="caution" title="">
-              {words}
+              {told(words)}
             </Notice>
           ))}
         </section>
@@ -147,14 +149,14 @@ export function AnswerPage({ stone }: TestStonePageParts) {
 }
 
 function headlineOf({ holds, audit, contrasts }: TestStoneAnswer): string {
-  const told = holds.filter(({ verdict }) => verdict !== 'open').length;
-  if (told > 0) return `${told} of ${holds.length} treatments can be told`;
+  const sure = holds.filter(({ verdict }) => verdict !== 'open').length;
+  if (sure > 0) return say('{sure} of {count} treatments can be told', { sure, count: holds.length });
   const toned = contrasts.filter(({ low, high }) => low > 0 || high < 0).length;
-  if (toned === 1) return 'One difference of tone is sure; what holds is open';
-  if (toned > 1) return `${toned} differences of tone are sure; what holds is open`;
+  if (toned === 1) return say('One difference of tone is sure; what holds is open');
+  if (toned > 1) return say('{toned} differences of tone are sure; what holds is open', { toned });
   return audit.some(({ weight }) => weight === 'no-cause')
-    ? 'No cause can be assigned yet'
-    : 'Nothing is certain yet';
+    ? say('No cause can be assigned yet')
+    : say('Nothing is certain yet');
 }
 
 function Audit({ answer: { audit } }: { answer: TestStoneAnswer }) {
@@ -162,13 +164,13 @@ function Audit({ answer: { audit } }: { answer: TestStoneAnswer }) {
   return (
     <section className="answer-section" aria-labelledby="audit">
       <h2 id="audit" className="big">
-        What this stone can’t tell
+        {say('What this stone can’t tell')}
       </h2>
       <ul>
         {audit.map(({ code, message, test, weight, factors }) => (
           <li key={`${code} ${factors.join(' ')} ${message}`}>
-            {weight === 'no-cause' && <b>No cause can be assigned. </b>}
-            {message} {test && <span className="soft">{test}</span>}
+            {weight === 'no-cause' && <b>{say('No cause can be assigned.')} </b>}
+            {told(message)} {test && <span className="soft">{told(test)}</span>}
           </li>
         ))}
       </ul>
@@ -180,9 +182,9 @@ function HoldTable({ answer: { holds, factors } }: { answer: TestStoneAnswer }) 
   if (holds.length === 0) return null;
   return (
     <>
-      <h2 className="big answer-section">Treatments</h2>
-      <PushedTable label="Treatments, a table to be pushed sideways">
-        <caption className="unseen">How each treatment held</caption>
+      <h2 className="big answer-section">{say('Treatments')}</h2>
+      <PushedTable label={say('Treatments, a table to be pushed sideways')}>
+        <caption className="unseen">{say('How each treatment held')}</caption>
         <thead>
           <tr>
             {factors.map(({ name }) => (
@@ -190,19 +192,19 @@ function HoldTable({ answer: { holds, factors } }: { answer: TestStoneAnswer }) 
                 {name}
               </th>
             ))}
-            <th scope="col">Held</th>
-            <th scope="col">Weak</th>
-            <th scope="col">Lost</th>
-            <th scope="col">Filled</th>
-            <th scope="col">Share that holds, 95 %</th>
-            <th scope="col">So</th>
+            <th scope="col">{say('Held')}</th>
+            <th scope="col">{say('Weak')}</th>
+            <th scope="col">{say('Lost')}</th>
+            <th scope="col">{say('Filled')}</th>
+            <th scope="col">{say('Share that holds, 95 %')}</th>
+            <th scope="col">{say('So')}</th>
           </tr>
         </thead>
         <tbody>
           {holds.map((each) => (
             <tr key={each.name}>
               {factors.map(({ name }) => (
-                <td key={name}>{each.treatment[name] ?? 'not known'}</td>
+                <td key={name}>{each.treatment[name] ?? say('not known')}</td>
               ))}
               <td>{each.counts.held}</td>
               <td>{each.counts.weak}</td>
@@ -219,8 +221,10 @@ function HoldTable({ answer: { holds, factors } }: { answer: TestStoneAnswer }) 
 }
 
 function shareWords({ share }: TreatmentHold): string {
-  if (share === null) return 'not read';
+  if (share === null) return say('not read');
   const percent = (value: number) => Math.round(value * 100);
-  const units = share.units === 1 ? `1 ${share.unit}` : `${share.units} ${share.unit}s`;
-  return `${percent(share.exactLow)} to ${percent(share.exactHigh)} %, from ${units}`;
+  return say(
+    '{low} to {high} %, from {units} {unit, select, stone {{units, plural, one {stone} other {stones}}} strip {{units, plural, one {strip} other {strips}}} square {{units, plural, one {square} other {squares}}} other {{units, plural, one {patch} other {patches}}}}',
+    { low: percent(share.exactLow), high: percent(share.exactHigh), units: share.units, unit: share.unit },
+  );
 }

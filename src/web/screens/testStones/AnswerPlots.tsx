@@ -1,4 +1,6 @@
 import type { PatchResidual, TestStoneAnswer } from '../../../records/testStoneAnswer.ts';
+import { fixed } from '../../words/figures.ts';
+import { say } from '../../words/say.ts';
 import { IntervalRows } from './IntervalRows.tsx';
 
 /** The longest list that is still read. */
@@ -24,16 +26,17 @@ export function AnswerPlots({
   return (
     <div className="answer-plots">
       <figure>
-        <figcaption>Share that held, with 95 % interval</figcaption>
+        <figcaption>{say('Share that held, with 95 % interval')}</figcaption>
         <IntervalRows rows={held.slice(0, mostRows)} from={0} to={1} mark={null} />
       </figure>
       <figure>
         <figcaption>
-          {toneOf === 'change' ? 'Printed less drawn, by level' : 'Printed tone, by level'}, with 95 %
-          interval
+          {toneOf === 'change'
+            ? say('Printed less drawn, by level, with 95 % interval')
+            : say('Printed tone, by level, with 95 % interval')}
         </figcaption>
         {toned.length === 0 ? (
-          <p className="soft">No tone could be read.</p>
+          <p className="soft">{say('No tone could be read.')}</p>
         ) : (
           <IntervalRows
             rows={toned.slice(0, mostRows)}
@@ -44,9 +47,9 @@ export function AnswerPlots({
         )}
       </figure>
       <figure>
-        <figcaption>What is left of each patch once treatments are taken out</figcaption>
+        <figcaption>{say('What is left of each patch once treatments are taken out')}</figcaption>
         {residuals.length === 0 ? (
-          <p className="soft">Nothing is left to look at: every treatment stands there once.</p>
+          <p className="soft">{say('Nothing is left to look at: every treatment stands there once.')}</p>
         ) : (
           <Residuals residuals={residuals} />
         )}
@@ -70,7 +73,11 @@ function Residuals({ residuals }: { residuals: readonly PatchResidual[] }) {
         viewBox="0 0 300 200"
         className="answer-scatter"
         role="img"
-        aria-label={`${residuals.length} patches; the farthest off is ${most.patch}, by ${most.residual.toFixed(2)}`}
+        aria-label={say('{count} patches; the farthest off is {patch}, by {residual}', {
+          count: residuals.length,
+          patch: most.patch,
+          residual: fixed(most.residual, 2),
+        })}
       >
         <path d="M150 8V192M14 100H286" stroke="var(--rule)" fill="none" />
         {residuals.map(({ stone, patch, expected, residual }) => (
@@ -78,8 +85,10 @@ function Residuals({ residuals }: { residuals: readonly PatchResidual[] }) {
         ))}
       </svg>
       <p className="soft">
-        Up to ±{reach.toFixed(2)} of full cover; farthest off is {most.patch}. Points far from a straight line
-        are patches to look at.
+        {say(
+          'Up to ±{reach} of full cover; farthest off is {patch}. Points far from a straight line are patches to look at.',
+          { reach: fixed(reach, 2), patch: most.patch },
+        )}
       </p>
     </>
   );

@@ -14,6 +14,7 @@ import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { BlindPatch } from './BlindPatch.tsx';
 import type { TestStonePageParts } from './testStonePageParts.ts';
@@ -32,7 +33,7 @@ export function BlindPage({ stone }: TestStonePageParts) {
     queryKey: testStoneSittingsKey(stone.id),
     queryFn: () => readSittings(stone.id),
   });
-  if (!reading.data || !sittings.data) return <p className="unseen">Opening …</p>;
+  if (!reading.data || !sittings.data) return <p className="unseen">{say('Opening …')}</p>;
   const print = reading.data.judgedBy;
   if (print === null) return <NothingToSee id={stone.id} name={stone.name} />;
   const refresh = () => queries.invalidateQueries({ queryKey: testStoneSittingsKey(stone.id) });
@@ -80,31 +81,32 @@ export function BlindPage({ stone }: TestStonePageParts) {
   return (
     <>
       <PageHead
-        stamp={`${stone.name}, read by eye`}
-        headline={open ? 'Every patch is told' : 'What does an eye say?'}
+        stamp={say('{stone}, read by eye', { stone: stone.name })}
+        headline={open ? say('Every patch is told') : say('What does an eye say?')}
       />
       <div className="test-stone-two">
         <form
           className="test-stone-form"
-          aria-label="A blind reading"
+          aria-label={say('A blind reading')}
           onSubmit={(event) => {
             event.preventDefault();
             if (reader.trim() !== '') void begin();
           }}
         >
           <p>
-            Patches come one at a time, shuffled, without a word of what they got: as drawn, and as printed.
-            Say what became of each. Two people make two readings.
+            {say(
+              'Patches come one at a time, shuffled, without a word of what they got: as drawn, and as printed. Say what became of each. Two people make two readings.',
+            )}
           </p>
           <Field
-            label="Who reads"
+            label={say('Who reads')}
             value={reader}
             maxLength={100}
             onChange={(event) => setReader(event.target.value)}
           />
           {saving.trouble && <FailureNotice failure={saving.trouble} />}
           <Button kind="act" type="submit" disabled={reader.trim() === '' || saving.pending}>
-            Begin a blind reading
+            {say('Begin a blind reading')}
           </Button>
         </form>
         <Sittings sittings={sittings.data} reading={reading.data} onGoOn={setSitting} />
@@ -131,32 +133,37 @@ function Sittings({
   reading: TestStoneReading;
   onGoOn: (id: string) => void;
 }) {
-  if (sittings.length === 0) return <p className="soft">Nobody has read it by eye yet.</p>;
+  if (sittings.length === 0) return <p className="soft">{say('Nobody has read it by eye yet.')}</p>;
   return (
-    <section className="test-stone-form" aria-label="Readings by eye">
-      <h2 className="big">Readings so far</h2>
+    <section className="test-stone-form" aria-label={say('Readings by eye')}>
+      <h2 className="big">{say('Readings so far')}</h2>
       <ul>
         {sittings.map((sitting) => (
           <li key={sitting.id}>
-            {sitting.reader}, {sitting.startedAt.slice(0, 10)}: {answered(sitting).size} of{' '}
-            {sitting.order.length}{' '}
+            {say('{reader}, {startedAt}: {size} of {count}', {
+              reader: sitting.reader,
+              startedAt: sitting.startedAt.slice(0, 10),
+              size: answered(sitting).size,
+              count: sitting.order.length,
+            })}{' '}
             {nextPatch(sitting) !== null && (
               <Button kind="quiet" onClick={() => onGoOn(sitting.id)}>
-                Go on
+                {say('Go on')}
               </Button>
             )}
           </li>
         ))}
       </ul>
-      <h2 className="big">How well they agree</h2>
+      <h2 className="big">{say('How well they agree')}</h2>
       <ul>
         {agreementWords(sittings, reading).map((words) => (
           <li key={words}>{words}</li>
         ))}
       </ul>
       <p className="soft">
-        Weighted kappa: 1 is the same answer everywhere, 0 is what chance alone would give; neighbours such as
-        weak and held count less against it than lost and held.
+        {say(
+          'Weighted kappa: 1 is the same answer everywhere, 0 is what chance alone would give; neighbours such as weak and held count less against it than lost and held.',
+        )}
       </p>
     </section>
   );
@@ -165,16 +172,16 @@ function Sittings({
 function NothingToSee({ id, name }: { id: string; name: string }) {
   return (
     <>
-      <PageHead stamp={`${name}, read by eye`} headline="Nothing to look at yet" />
+      <PageHead stamp={say('{name}, read by eye', { name })} headline={say('Nothing to look at yet')} />
       <EmptyPage
-        title="The print must be straightened first"
+        title={say('The print must be straightened first')}
         act={
           <ButtonLink kind="act" href={`/test-stones/${id}/photographs`}>
-            To the photographs
+            {say('To the photographs')}
           </ButtonLink>
         }
       >
-        <p>What is shown one by one is cut from the straightened photographs of stone and print.</p>
+        <p>{say('What is shown one by one is cut from the straightened photographs of stone and print.')}</p>
       </EmptyPage>
     </>
   );

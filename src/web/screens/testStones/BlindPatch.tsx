@@ -7,12 +7,13 @@ import type { ShownFailure } from '../../client/shownFailure.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 
 const answers: readonly (readonly [Hold, string])[] = [
-  ['held', 'Held'],
-  ['weak', 'Weak'],
-  ['lost', 'Lost'],
-  ['filled', 'Filled in'],
+  ['held', say('Held')],
+  ['weak', say('Weak')],
+  ['lost', say('Lost')],
+  ['filled', say('Filled in')],
 ];
 
 /** Bare ground shown round a patch, as a share of its shorter side: no neighbour is to be seen. */
@@ -44,7 +45,10 @@ export function BlindPatch({
   const outline = stone.patches.find(({ id }) => id === patch)?.polygonMm ?? null;
   return (
     <>
-      <PageHead stamp={`${told} of ${of} told`} headline="What became of this patch?" />
+      <PageHead
+        stamp={say('{told} of {of} told', { told, of })}
+        headline={say('What became of this patch?')}
+      />
       <div className="blind">
         <div className="blind-pair">
           {comparison &&
@@ -55,9 +59,9 @@ export function BlindPatch({
                   address={comparisonFile(comparison, `${side}.jpg`)}
                   sizeMm={stone.sizeMm}
                   outline={outline}
-                  words={side === 'stone' ? 'The patch as drawn' : 'The patch as printed'}
+                  words={side === 'stone' ? say('The patch as drawn') : say('The patch as printed')}
                 />
-                <figcaption>{side === 'stone' ? 'As drawn' : 'As printed'}</figcaption>
+                <figcaption>{side === 'stone' ? say('As drawn') : say('As printed')}</figcaption>
               </figure>
             ))}
         </div>
@@ -68,10 +72,10 @@ export function BlindPatch({
             </Button>
           ))}
           <Button kind="quiet" disabled={pending} onClick={() => onTell(null)}>
-            I can’t tell
+            {say('I can’t tell')}
           </Button>
           <Button kind="quiet" onClick={onLeave}>
-            Go on another time
+            {say('Go on another time')}
           </Button>
         </div>
         {trouble && <FailureNotice failure={trouble} />}

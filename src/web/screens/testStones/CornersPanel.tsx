@@ -8,16 +8,17 @@ import { Button } from '../../parts/Button.tsx';
 import { CornerTrouble } from '../../parts/CornerTrouble.tsx';
 import { MirrorDrawing } from '../../parts/MirrorDrawing.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
 import { MarksStep } from '../MarksStep.tsx';
 import { usePhotograph } from '../usePhotograph.ts';
 
 const names = {
-  stone: ['top left', 'top right', 'bottom right', 'bottom left'],
+  stone: [say('top left'), say('top right'), say('bottom right'), say('bottom left')],
   proof: [
-    'the stone’s top left',
-    'the stone’s top right',
-    'the stone’s bottom right',
-    'the stone’s bottom left',
+    say('the stone’s top left'),
+    say('the stone’s top right'),
+    say('the stone’s bottom right'),
+    say('the stone’s bottom left'),
   ],
 } as const;
 
@@ -32,7 +33,11 @@ interface Parts {
 /** Sets the four corners on one photograph of a test stone, under a loupe. */
 export function CornersPanel(parts: Parts) {
   const photograph = usePhotograph(parts.shown.photograph);
-  return photograph ? <CornersOn {...parts} photograph={photograph} /> : <p className="unseen">Opening …</p>;
+  return photograph ? (
+    <CornersOn {...parts} photograph={photograph} />
+  ) : (
+    <p className="unseen">{say('Opening …')}</p>
+  );
 }
 
 function CornersOn({
@@ -53,33 +58,36 @@ function CornersOn({
     });
   }, [known, photograph, side]);
   const headline =
-    side === 'stone' ? 'Set four corners on the stone' : 'Set the same four corners on the print';
-  if (!corners) return <PageHead stamp="Looking for the corners" headline={headline} />;
+    side === 'stone' ? say('Set four corners on the stone') : say('Set the same four corners on the print');
+  if (!corners) return <PageHead stamp={say('Looking for the corners')} headline={headline} />;
   return (
     <MarksStep
       photograph={photograph}
       marks={corners}
       names={names[side]}
       onMarks={setCorners}
-      stamp={side === 'stone' ? 'Clockwise from top left' : 'A print is the stone’s mirror image'}
+      stamp={side === 'stone' ? say('Clockwise from top left') : say('A print is the stone’s mirror image')}
       headline={headline}
       words={
         <>
           <CornerTrouble corners={corners} />
           {side === 'stone' ? (
-            <p>Drag each mark to its corner, or push it with the arrow keys; the loupe shows it large.</p>
+            <p>
+              {say('Drag each mark to its corner, or push it with the arrow keys; the loupe shows it large.')}
+            </p>
           ) : (
             <>
               <p>
-                Squares look alike: the numbers must lie where those corners of the stone came to lie. No
-                other way round is looked for.
+                {say(
+                  'Squares look alike: the numbers must lie where those corners of the stone came to lie. No other way round is looked for.',
+                )}
               </p>
               <div className="corners-mirror">
                 <MirrorDrawing />
                 <div>
-                  <p>On a print that lies upright, mark 1 is at its top right.</p>
+                  <p>{say('On a print that lies upright, mark 1 is at its top right.')}</p>
                   <Button kind="quiet" onClick={() => setCorners(handedOn(corners))}>
-                    Turned? Hand each number on
+                    {say('Turned? Hand each number on')}
                   </Button>
                 </div>
               </div>
@@ -94,10 +102,10 @@ function CornersOn({
             disabled={pending || cornerTrouble(corners) !== null}
             onClick={() => onCorners(corners)}
           >
-            Keep these corners
+            {say('Keep these corners')}
           </Button>
           <Button kind="quiet" onClick={onLeave}>
-            Leave them
+            {say('Leave them')}
           </Button>
         </>
       }

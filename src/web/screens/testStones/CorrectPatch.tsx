@@ -9,6 +9,8 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { useSaving } from '../useSaving.ts';
 
 type Told = Hold | 'unread';
@@ -17,7 +19,7 @@ const options: readonly (readonly [Told, string])[] = [
   ['weak', holdWords.weak],
   ['lost', holdWords.lost],
   ['filled', holdWords.filled],
-  ['unread', 'not to be read'],
+  ['unread', say('not to be read')],
 ];
 
 /** One patch large: what it got, what the camera read, what was put right, and putting it right. */
@@ -32,13 +34,13 @@ export function CorrectPatch({
 }) {
   const queries = useQueryClient();
   const saving = useSaving<unknown>();
-  const [told, setTold] = useState<Told>(finding.hold ?? 'unread');
+  const [verdict, setVerdict] = useState<Told>(finding.hold ?? 'unread');
   const [who, setWho] = useState('');
   const [why, setWhy] = useState('');
   const { camera, patch, treatment, corrections } = finding;
   const ready = who.trim() !== '' && why.trim() !== '';
   const keep = async () => {
-    const payload = { print, patch, hold: told === 'unread' ? null : told, why: why.trim() };
+    const payload = { print, patch, hold: verdict === 'unread' ? null : verdict, why: why.trim() };
     const clientId = `correction-${patch}-${Date.now().toString(36)}`;
     const kept = await saving.send(() =>
       logTestStone(stone.id, { clientId, actor: who.trim(), kind: 'corrected', payload }),
@@ -49,49 +51,58 @@ export function CorrectPatch({
   };
   const levels = Object.entries(treatment).map(([factor, level]) => `${factor}: ${level}`);
   return (
-    <section className="test-stone-picked" aria-label={`Patch ${patch}`}>
+    <section className="test-stone-picked" aria-label={say('Patch {patch}', { patch })}>
       <h2 className="big">
         {patch}: {findingWords(finding)}
       </h2>
-      <p>{levels.length === 0 ? 'What it got is not typed.' : levels.join('; ')}</p>
+      <p>{levels.length === 0 ? say('What it got is not typed.') : levels.join('; ')}</p>
       <p>
-        Drawn {percentWords(camera.drawn)}, printed {percentWords(camera.printed)}
-        {camera.kept &&
-          `; kept ${Math.round(camera.kept.value * 100)} % of it (${Math.round(camera.kept.low * 100)} to ${Math.round(camera.kept.high * 100)})`}
-        .
+        {say('Drawn {percent}, printed {percent2}{kept}.', {
+          percent: percentWords(camera.drawn),
+          percent2: percentWords(camera.printed),
+          kept:
+            camera.kept &&
+            say('; kept {kept} % of it ({low} to {high})', {
+              kept: Math.round(camera.kept.value * 100),
+              low: Math.round(camera.kept.low * 100),
+              high: Math.round(camera.kept.high * 100),
+            }),
+        })}
       </p>
-      {camera.why && <p>{camera.why}</p>}
+      {camera.why && <p>{told(camera.why)}</p>}
       {corrections.length > 0 && (
         <ul>
           {corrections.map(({ hold, who: by, why: reason, at }) => (
             <li key={at}>
-              {by}: {hold === null ? 'not to be read' : holdWords[hold]}, {reason}{' '}
+              {by}: {hold === null ? say('not to be read') : holdWords[hold]}, {reason}{' '}
               <span className="soft">({at.slice(0, 10)})</span>
             </li>
           ))}
-          {camera.hold && <li className="soft">The camera: {holdWords[camera.hold]}.</li>}
+          {camera.hold && (
+            <li className="soft">{say('The camera: {holdWords}.', { holdWords: holdWords[camera.hold] })}</li>
+          )}
         </ul>
       )}
-      <Fold title="Put it right by hand">
+      <Fold title={say('Put it right by hand')}>
         <form
           className="test-stone-form"
-          aria-label={`Put ${patch} right`}
+          aria-label={say('Put {patch} right', { patch })}
           onSubmit={(event) => {
             event.preventDefault();
             void keep();
           }}
         >
-          <Picks<Told> label="It is" value={told} options={options} onPick={setTold} />
-          <Field label="Who says so" value={who} onChange={(event) => setWho(event.target.value)} />
+          <Picks<Told> label={say('It is')} value={verdict} options={options} onPick={setVerdict} />
+          <Field label={say('Who says so')} value={who} onChange={(event) => setWho(event.target.value)} />
           <Field
-            label="Why"
-            hint="The camera’s reading stays beside it."
+            label={say('Why')}
+            hint={say('The camera’s reading stays beside it.')}
             value={why}
             onChange={(event) => setWhy(event.target.value)}
           />
           {saving.trouble && <FailureNotice failure={saving.trouble} />}
           <Button type="submit" disabled={!ready || saving.pending}>
-            Keep the correction
+            {say('Keep the correction')}
           </Button>
         </form>
       </Fold>

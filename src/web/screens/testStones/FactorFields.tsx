@@ -3,11 +3,12 @@ import type { TestFactor } from '../../../records/testStone.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
 
 const given = [
-  ['patch', 'each patch for itself'],
-  ['strip', 'a whole strip at once'],
-  ['stone', 'the whole stone at once'],
+  ['patch', say('each patch for itself')],
+  ['strip', say('a whole strip at once')],
+  ['stone', say('the whole stone at once')],
 ] as const;
 
 /** What was varied on a test stone, and to what it was given at once. */
@@ -24,12 +25,14 @@ export function FactorFields({
   return (
     <div className="test-stone-form">
       <p className="soft">
-        What was given to a whole strip at once counts once for the strip, however many patches lie in it.
+        {say(
+          'What was given to a whole strip at once counts once for the strip, however many patches lie in it.',
+        )}
       </p>
       {factors.map((factor) => (
         <div key={factor.name} className="test-stone-factor">
           <Choice<TestFactor['givenTo']>
-            label={`${factor.name} was given to`}
+            label={say('{factor} was given to', { factor: factor.name })}
             value={factor.givenTo}
             options={given}
             onChoose={(givenTo) =>
@@ -37,16 +40,16 @@ export function FactorFields({
             }
           />
           <Button kind="quiet" onClick={() => onFactors(factors.filter((each) => each !== factor))}>
-            Leave out {factor.name}
+            {say('Leave out {factor}', { factor: factor.name })}
           </Button>
         </div>
       ))}
       <Field
-        label="Something else that was varied"
-        hint="Such as etch strength, time, powder."
+        label={say('Something else that was varied')}
+        hint={say('Such as etch strength, time, powder.')}
         value={typed}
         onChange={(event) => setTyped(event.target.value)}
-        trouble={taken ? 'It is there already.' : null}
+        trouble={taken ? say('It is there already.') : null}
       />
       <Button
         disabled={name === '' || taken || factors.length >= 12}
@@ -55,7 +58,7 @@ export function FactorFields({
           setTyped('');
         }}
       >
-        Add it
+        {say('Add it')}
       </Button>
     </div>
   );

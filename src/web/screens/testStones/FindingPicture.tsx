@@ -2,6 +2,7 @@ import type { PatchFinding } from '../../../records/patchReading.ts';
 import type { TestStone } from '../../../records/testStone.ts';
 import { comparisonFile } from '../../client/comparisons.ts';
 import { findingLetter, findingWords, percentWords } from '../../managers/testStones/holdWords.ts';
+import { say } from '../../words/say.ts';
 
 /** A finding as the picture shows it. */
 export function shownFinding(finding: PatchFinding) {
@@ -10,7 +11,11 @@ export function shownFinding(finding: PatchFinding) {
     id: patch,
     polygonMm,
     letter: findingLetter(finding),
-    words: `${findingWords(finding)}, drawn ${percentWords(finding.camera.drawn)}, printed ${percentWords(finding.camera.printed)}`,
+    words: say('{finding}, drawn {percent}, printed {percent2}', {
+      finding: findingWords(finding),
+      percent: percentWords(finding.camera.drawn),
+      percent2: percentWords(finding.camera.printed),
+    }),
     kind: hold ?? ('other' as const),
   };
 }

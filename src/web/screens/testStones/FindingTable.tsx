@@ -1,6 +1,7 @@
 import type { PatchFinding } from '../../../records/patchReading.ts';
 import type { TestStone } from '../../../records/testStone.ts';
 import { findingWords, percentWords } from '../../managers/testStones/holdWords.ts';
+import { say } from '../../words/say.ts';
 import { PushedTable } from './PushedTable.tsx';
 
 /** Every patch on a line: what it got, what was read. */
@@ -17,19 +18,19 @@ export function FindingTable({
 }) {
   const factors = stone.factors.map(({ name }) => name);
   return (
-    <PushedTable label="Every patch, a table to be pushed sideways">
-      <caption className="unseen">What each patch got and what became of it</caption>
+    <PushedTable label={say('Every patch, a table to be pushed sideways')}>
+      <caption className="unseen">{say('What each patch got and what became of it')}</caption>
       <thead>
         <tr>
-          <th scope="col">Patch</th>
-          <th scope="col">It</th>
+          <th scope="col">{say('Patch')}</th>
+          <th scope="col">{say('It')}</th>
           {factors.map((name) => (
             <th key={name} scope="col">
               {name}
             </th>
           ))}
-          <th scope="col">Drawn</th>
-          <th scope="col">Printed</th>
+          <th scope="col">{say('Drawn')}</th>
+          <th scope="col">{say('Printed')}</th>
         </tr>
       </thead>
       <tbody>
@@ -42,10 +43,12 @@ export function FindingTable({
             </th>
             <td>
               {findingWords(finding)}
-              {finding.holdBy === 'hand' && <span className="soft"> by hand</span>}
+              {finding.holdBy === 'hand' && <span className="soft"> {say('by hand')}</span>}
             </td>
             {factors.map((name) => (
-              <td key={name}>{finding.treatment[name] ?? <span className="soft">not known</span>}</td>
+              <td key={name}>
+                {finding.treatment[name] ?? <span className="soft">{say('not known')}</span>}
+              </td>
             ))}
             <td className="test-stone-figure">{percentWords(finding.camera.drawn)}</td>
             <td className="test-stone-figure">{percentWords(finding.camera.printed)}</td>

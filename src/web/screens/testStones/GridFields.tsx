@@ -1,12 +1,13 @@
 import type { PatchGrid } from '../../../records/testStone.ts';
 import type { Point } from '../../../science/geometry/point.ts';
 import { NumberField } from '../../parts/NumberField.tsx';
+import { say } from '../../words/say.ts';
 
 type Pair = 'originMm' | 'squareMm' | 'gutterMm';
 const pairs: readonly (readonly [Pair, string, string, number])[] = [
-  ['originMm', 'First square, from the left', 'First square, from the top', -100],
-  ['squareMm', 'Width of a square', 'Height of a square', 0.5],
-  ['gutterMm', 'Bare between columns', 'Bare between rows', 0],
+  ['originMm', say('First square, from the left'), say('First square, from the top'), -100],
+  ['squareMm', say('Width of a square'), say('Height of a square'), 0.5],
+  ['gutterMm', say('Bare between columns'), say('Bare between rows'), 0],
 ];
 
 /** Moves a whole grid: what is typed lays the squares anew at once. */
@@ -21,8 +22,14 @@ export function GridFields({ grid, onGrid }: { grid: PatchGrid; onGrid: (grid: P
   };
   return (
     <div className="test-stone-fields">
-      <NumberField label="Rows" value={grid.rows} least={1} most={100} onValue={whole('rows')} />
-      <NumberField label="Columns" value={grid.columns} least={1} most={100} onValue={whole('columns')} />
+      <NumberField label={say('Rows')} value={grid.rows} least={1} most={100} onValue={whole('rows')} />
+      <NumberField
+        label={say('Columns')}
+        value={grid.columns}
+        least={1}
+        most={100}
+        onValue={whole('columns')}
+      />
       {pairs.map(([pair, across, down, least]) => (
         <span key={pair} className="test-stone-pair">
           <NumberField
@@ -44,7 +51,7 @@ export function GridFields({ grid, onGrid }: { grid: PatchGrid; onGrid: (grid: P
         </span>
       ))}
       <NumberField
-        label="Turned clockwise"
+        label={say('Turned clockwise')}
         unit="°"
         value={grid.turnDegrees}
         least={-45}
@@ -52,8 +59,8 @@ export function GridFields({ grid, onGrid }: { grid: PatchGrid; onGrid: (grid: P
         onValue={(value) => value !== null && onGrid({ ...grid, turnDegrees: value })}
       />
       <NumberField
-        label="Deposit steps in a square"
-        hint="Side by side; 1: a square is one patch."
+        label={say('Deposit steps in a square')}
+        hint={say('Side by side; 1: a square is one patch.')}
         value={grid.steps}
         least={1}
         most={12}

@@ -1,3 +1,5 @@
+import { say } from '../../words/say.ts';
+
 /** Values with their intervals, one under the other on one scale; where no interval is known only the value stands. */
 export function IntervalRows({
   rows,
@@ -42,6 +44,10 @@ export function IntervalRows({
 function wordsOf(value: number, low: number | null, high: number | null): string {
   const percent = (share: number) => Math.round(share * 100);
   return low === null || high === null
-    ? `${percent(value)} %, interval not known`
-    : `${percent(value)} % (${percent(low)} to ${percent(high)})`;
+    ? say('{percent} %, interval not known', { percent: percent(value) })
+    : say('{percent} % ({percent2} to {percent3})', {
+        percent: percent(value),
+        percent2: percent(low),
+        percent3: percent(high),
+      });
 }

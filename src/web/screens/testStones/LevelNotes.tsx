@@ -1,5 +1,7 @@
 import type { LevelFinding } from '../../../records/testPlanEntry.ts';
 import { Button } from '../../parts/Button.tsx';
+import { say } from '../../words/say.ts';
+import { toldOr } from '../../words/told.ts';
 
 /** Levels that nobody here knows, with the nearest that is known; each may be said to be a new one. */
 export function LevelNotes({
@@ -9,17 +11,17 @@ export function LevelNotes({
   levels: readonly LevelFinding[];
   onNew: (treatment: string, level: string) => void;
 }) {
-  const told = levels.filter(({ message }) => message !== null);
-  if (told.length === 0) return null;
+  const noted = levels.filter(({ message }) => message !== null);
+  if (noted.length === 0) return null;
   return (
-    <section className="test-stone-form" aria-label="Levels to look at">
+    <section className="test-stone-form" aria-label={say('Levels to look at')}>
       <ul className="plan-levels">
-        {told.map(({ treatment, level, state, message }) => (
+        {noted.map(({ treatment, level, state, message }) => (
           <li key={`${treatment} ${level}`}>
-            <p>{message}</p>
+            <p>{toldOr(message)}</p>
             {state === 'unknown' && (
               <Button kind="quiet" onClick={() => onNew(treatment, level)}>
-                “{level}” is a new one
+                {say('“{level}” is a new one', { level })}
               </Button>
             )}
           </li>

@@ -13,6 +13,7 @@ import { Field } from '../../parts/Field.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { PatchPicture } from '../../parts/PatchPicture.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 
 /** Enters a test stone that was made by hand: its size, and its squares in rows and columns. */
@@ -49,19 +50,22 @@ export default function NewTestStone() {
   };
   return (
     <>
-      <PageHead stamp={<Link href="/test-stones">Test stones</Link>} headline="A test stone made by hand" />
+      <PageHead
+        stamp={<Link href="/test-stones">{say('Test stones')}</Link>}
+        headline={say('A test stone made by hand')}
+      />
       <div className="test-stone-two">
-        <form className="test-stone-form" aria-label="A new test stone" onSubmit={enter}>
+        <form className="test-stone-form" aria-label={say('A new test stone')} onSubmit={enter}>
           <Field
-            label="Name"
-            hint="Such as T-1."
+            label={say('Name')}
+            hint={say('Such as T-1.')}
             value={name}
             onChange={(event) => setName(event.target.value)}
-            trouble={tried && name.trim() === '' ? 'A name is needed.' : null}
+            trouble={tried && name.trim() === '' ? say('A name is needed.') : null}
           />
           <div className="test-stone-fields">
             <NumberField
-              label="Width between the corners"
+              label={say('Width between the corners')}
               unit="mm"
               value={width}
               least={20}
@@ -69,29 +73,36 @@ export default function NewTestStone() {
               onValue={whole(setWidth)}
             />
             <NumberField
-              label="Height between the corners"
+              label={say('Height between the corners')}
               unit="mm"
               value={height}
               least={20}
               most={3000}
               onValue={whole(setHeight)}
             />
-            <NumberField label="Rows" value={rows} least={1} most={26} onValue={whole(setRows)} />
-            <NumberField label="Columns" value={columns} least={1} most={26} onValue={whole(setColumns)} />
+            <NumberField label={say('Rows')} value={rows} least={1} most={26} onValue={whole(setRows)} />
+            <NumberField
+              label={say('Columns')}
+              value={columns}
+              least={1}
+              most={26}
+              onValue={whole(setColumns)}
+            />
           </div>
           <p className="soft">
-            The four corners are those that you can find again on the stone and on every print: corner marks,
-            or the corners of the outermost squares. Squares are moved to where they lie on the next page.
+            {say(
+              'The four corners are those that you can find again on the stone and on every print: corner marks, or the corners of the outermost squares. Squares are moved to where they lie on the next page.',
+            )}
           </p>
           {saving.trouble && <FailureNotice failure={saving.trouble} />}
           <Button kind="act" type="submit" disabled={saving.pending}>
-            Enter {patches.length} squares
+            {say('Enter {count} squares', { count: patches.length })}
           </Button>
         </form>
         <PatchPicture
-          label="The stone as it would be laid out"
+          label={say('The stone as it would be laid out')}
           sizeMm={[width, height]}
-          patches={patches.map(({ id, polygonMm }) => ({ id, polygonMm, letter: id, words: 'square' }))}
+          patches={patches.map(({ id, polygonMm }) => ({ id, polygonMm, letter: id, words: say('square') }))}
           picked={new Set()}
           onPick={null}
         />

@@ -7,6 +7,8 @@ import { type DrawnAs, zoneOfPatch } from '../../managers/testStones/patchDrawin
 import { patchesStamp, patchLetter } from '../../managers/testStones/patchLetters.ts';
 import { Button } from '../../parts/Button.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import { DrawingBoard } from '../work/DrawingBoard.tsx';
 import type { BoardStone } from '../work/PhotographUnder.tsx';
 import { useUndoKeys } from '../work/useUndoKeys.ts';
@@ -15,9 +17,9 @@ import { PatchPlace } from './PatchPlace.tsx';
 import type { PatchDesk } from './usePatchDesk.ts';
 
 const kinds: readonly (readonly [DrawnAs, string])[] = [
-  ['image', 'Draw a patch'],
-  ['guide', 'Draw a guide line'],
-  ['stop-out', 'Draw a stop-out'],
+  ['image', say('Draw a patch')],
+  ['guide', say('Draw a guide line')],
+  ['stop-out', say('Draw a stop-out')],
 ];
 
 /** Where patches lie: drawn and moved over the stone's straightened photograph, or over the plain stone. */
@@ -58,7 +60,10 @@ export function PatchDrawing({
   return (
     <div className="work-page">
       <div className="work-head">
-        <PageHead stamp={patchesStamp(stone.name, patches.length)} headline="Where does each patch lie?" />
+        <PageHead
+          stamp={patchesStamp(stone.name, patches.length)}
+          headline={say('Where does each patch lie?')}
+        />
       </div>
       <div className="work-board">
         <div>
@@ -74,17 +79,17 @@ export function PatchDrawing({
       <div className="work-side">
         {drawing.outline ? (
           <section className="patch-begin" aria-labelledby="patch-outline">
-            <h2 id="patch-outline">A new outline</h2>
+            <h2 id="patch-outline">{say('A new outline')}</h2>
             <Button disabled={drawing.outline.length < 3} onClick={() => desk.close()}>
-              Close it
+              {say('Close it')}
             </Button>
             <Button kind="quiet" onClick={() => desk.leave()}>
-              Leave the outline
+              {say('Leave the outline')}
             </Button>
           </section>
         ) : (
           <section className="patch-begin" aria-labelledby="patch-begin">
-            <h2 id="patch-begin">Draw once round each</h2>
+            <h2 id="patch-begin">{say('Draw once round each')}</h2>
             {kinds.map(([kind, words]) => (
               <Button
                 key={kind}
@@ -95,14 +100,16 @@ export function PatchDrawing({
               </Button>
             ))}
             <p className="soft">
-              A guide line may vanish, and a stop-out stays bare: both are read, and neither is ever counted
-              as lost.
+              {say(
+                'A guide line may vanish, and a stop-out stays bare: both are read, and neither is ever counted as lost.',
+              )}
               {board.photographs.length === 0 && (
                 <>
                   {' '}
-                  It is easiest over{' '}
-                  <Link href={`/test-stones/${stone.id}/photographs`}>a photograph of the drawn stone</Link>{' '}
-                  with its corners.
+                  {sayRich(
+                    'It is easiest over <link>a photograph of the drawn stone</link> with its corners.',
+                    { link: (words) => <Link href={`/test-stones/${stone.id}/photographs`}>{words}</Link> },
+                  )}
                 </>
               )}
             </p>
@@ -123,7 +130,7 @@ export function PatchDrawing({
         )}
         {patches.length > 0 && !drawing.outline && (
           <Button kind="quiet" onClick={onTreatments}>
-            Type what whole rows got
+            {say('Type what whole rows got')}
           </Button>
         )}
         <div className="work-act">

@@ -10,6 +10,7 @@ import { sharedLevel, withLevel } from '../../managers/testStones/pickedPatches.
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { say } from '../../words/say.ts';
 
 const given = patchIntentions.map((each) => [each, intentionWords[each]] as const);
 
@@ -34,9 +35,9 @@ export function PatchFields({
   const each = (change: (patch: StonePatch) => StonePatch) =>
     onPatches(patches.map((patch) => (picked.has(patch.id) ? change(patch) : patch)));
   return (
-    <section className="test-stone-picked" aria-label="Picked patches">
+    <section className="test-stone-picked" aria-label={say('Picked patches')}>
       <p>
-        <b>{chosen.length === 1 ? chosen[0]!.id : `${chosen.length} patches`}</b>{' '}
+        <b>{chosen.length === 1 ? chosen[0]!.id : say('{count} patches', { count: chosen.length })}</b>{' '}
         <span className="soft">
           {chosen.length > 1 && chosen.length <= 12 && chosen.map((one) => one.id).join(', ')}
         </span>
@@ -49,7 +50,7 @@ export function PatchFields({
               label={name}
               list={`${id}-${name}`}
               value={shared ?? ''}
-              placeholder={shared === null ? 'they differ' : 'not known'}
+              placeholder={shared === null ? say('they differ') : say('not known')}
               autoComplete="off"
               onChange={(event) => onPatches(typedLevel(patches, picked, name, event.target.value))}
             />
@@ -62,23 +63,25 @@ export function PatchFields({
         );
       })}
       <Choice<PatchIntention | ''>
-        label="Meant as"
+        label={say('Meant as')}
         value={intentions.size === 1 ? [...intentions][0]! : ''}
-        options={intentions.size === 1 ? given : [['', 'they differ'], ...given]}
+        options={intentions.size === 1 ? given : [['', say('they differ')], ...given]}
         onChoose={(intention) => intention !== '' && each((patch) => ({ ...patch, intention }))}
       />
       <Field
-        label="Treated together as"
-        hint="Such as strip 1, where one brush of etch went over several patches; empty: each for itself."
+        label={say('Treated together as')}
+        hint={say(
+          'Such as strip 1, where one brush of etch went over several patches; empty: each for itself.',
+        )}
         value={strips.size === 1 ? ([...strips][0] ?? '') : ''}
-        placeholder={strips.size > 1 ? 'they differ' : ''}
+        placeholder={strips.size > 1 ? say('they differ') : ''}
         onChange={(event) => {
           const strip = event.target.value.slice(0, 60);
           each((patch) => ({ ...patch, strip: strip === '' ? null : strip }));
         }}
       />
       <Button kind="quiet" onClick={onDone}>
-        Pick others
+        {say('Pick others')}
       </Button>
     </section>
   );

@@ -5,6 +5,7 @@ import { laidInBox, outlineBox, patchIdTrouble } from '../../managers/testStones
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
+import { say } from '../../words/say.ts';
 import { PointFields } from '../work/PointFields.tsx';
 import type { PatchDesk } from './usePatchDesk.ts';
 
@@ -29,10 +30,10 @@ export function PatchPlace({
   };
   const round = (value: number) => Math.round(value * 100) / 100;
   return (
-    <section className="patch-place" aria-label={`Where ${patch.id} lies`}>
+    <section className="patch-place" aria-label={say('Where {id} lies', { id: patch.id })}>
       <div className="test-stone-fields">
         <NumberField
-          label="From the left"
+          label={say('From the left')}
           unit="mm"
           value={round(box.fromMm[0])}
           least={0}
@@ -40,7 +41,7 @@ export function PatchPlace({
           onValue={lay('fromMm', 0)}
         />
         <NumberField
-          label="From the top"
+          label={say('From the top')}
           unit="mm"
           value={round(box.fromMm[1])}
           least={0}
@@ -48,7 +49,7 @@ export function PatchPlace({
           onValue={lay('fromMm', 1)}
         />
         <NumberField
-          label="Width"
+          label={say('Width')}
           unit="mm"
           value={round(box.sizeMm[0])}
           least={0.5}
@@ -56,7 +57,7 @@ export function PatchPlace({
           onValue={lay('sizeMm', 0)}
         />
         <NumberField
-          label="Height"
+          label={say('Height')}
           unit="mm"
           value={round(box.sizeMm[1])}
           least={0.5}
@@ -67,7 +68,7 @@ export function PatchPlace({
       <PointFields desk={desk} state={state} outline={patch.polygonMm} />
       {patch.row === null && <GoesBy key={patch.id} desk={patchDesk} patch={patch} />}
       <Button kind="quiet" onClick={() => desk.remove(patch.id)}>
-        Take {patch.id} away
+        {say('Take {id} away', { id: patch.id })}
       </Button>
     </section>
   );
@@ -83,8 +84,8 @@ function GoesBy({ desk, patch }: { desk: PatchDesk; patch: StonePatch }) {
   };
   return (
     <Field
-      label="It goes by"
-      hint="Short: it stands on the stone. What was corrected or read by eye stays with the old name."
+      label={say('It goes by')}
+      hint={say('Short: it stands on the stone. What was corrected or read by eye stays with the old name.')}
       autoComplete="off"
       value={typed}
       trouble={trouble}

@@ -7,6 +7,7 @@ import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { PatchPicture } from '../../parts/PatchPicture.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { say } from '../../words/say.ts';
 import { DrawnStone } from './DrawnStone.tsx';
 import { FactorFields } from './FactorFields.tsx';
 import { GridFields } from './GridFields.tsx';
@@ -34,26 +35,27 @@ export function PatchTreatments({
   const [reach, setReach] = useState<Reach>('row');
   return (
     <>
-      <PageHead stamp={patchesStamp(stone.name, patches.length)} headline="What did each patch get?">
+      <PageHead stamp={patchesStamp(stone.name, patches.length)} headline={say('What did each patch get?')}>
         {saves}
       </PageHead>
       <div className="test-stone-two">
         <div className="test-stone-form">
           {told}
           <Picks<Reach>
-            label="A press on a patch picks"
+            label={say('A press on a patch picks')}
             value={reach}
             options={[
-              ['row', 'its row'],
-              ['column', 'its column'],
-              ['patch', 'it alone'],
+              ['row', say('its row')],
+              ['column', say('its column')],
+              ['patch', say('it alone')],
             ]}
             onPick={setReach}
           />
           {picked.size === 0 ? (
             <p className="soft">
-              Press a patch on the stone to pick its row; then type what it got. Pick several rows to type for
-              all of them.
+              {say(
+                'Press a patch on the stone to pick its row; then type what it got. Pick several rows to type for all of them.',
+              )}
             </p>
           ) : (
             <PatchFields
@@ -65,12 +67,12 @@ export function PatchTreatments({
               onDone={() => setPicked(new Set())}
             />
           )}
-          <Button onClick={onDraw}>Draw and move patches</Button>
-          <Fold title="What was varied, and how it was given">
+          <Button onClick={onDraw}>{say('Draw and move patches')}</Button>
+          <Fold title={say('What was varied, and how it was given')}>
             <FactorFields factors={factors} onFactors={desk.vary} />
           </Fold>
           {grid && (
-            <Fold title="Where the squares lie">
+            <Fold title={say('Where the squares lie')}>
               <GridFields
                 grid={grid}
                 onGrid={(next) => {
@@ -82,7 +84,7 @@ export function PatchTreatments({
           )}
         </div>
         <PatchPicture
-          label="Patches on the stone"
+          label={say('Patches on the stone')}
           sizeMm={stone.sizeMm}
           patches={patches.map((patch) => ({
             id: patch.id,
@@ -99,8 +101,14 @@ export function PatchTreatments({
   );
 }
 
+const kindWords = {
+  control: say('control'),
+  guide: say('guide'),
+  'stop-out': say('stop-out'),
+} as const;
+
 function treatmentWords({ treatment, intention }: StonePatch): string {
   const levels = Object.entries(treatment).map(([factor, level]) => `${factor} ${level}`);
-  const what = intention === 'image' ? [] : [intention];
-  return [...what, ...(levels.length === 0 ? ['nothing typed'] : levels)].join(', ');
+  const what = intention === 'image' ? [] : [kindWords[intention]];
+  return [...what, ...(levels.length === 0 ? [say('nothing typed')] : levels)].join(', ');
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
+import { say } from '../../words/say.ts';
 import { PatchDrawing } from './PatchDrawing.tsx';
 import { PatchTreatments } from './PatchTreatments.tsx';
 import { SaidMeanwhile } from './SaidMeanwhile.tsx';
@@ -25,7 +26,7 @@ export function PatchesPage({ stone, save, saving }: TestStonePageParts) {
       disabled={saving.pending || sealed || desk.savedMeanwhile || !isWhole(desk)}
       onClick={() => void keep()}
     >
-      {saving.pending ? 'Saving …' : 'Save the patches'}
+      {saving.pending ? say('Saving …') : say('Save the patches')}
     </Button>
   );
   const told = (
@@ -34,7 +35,9 @@ export function PatchesPage({ stone, save, saving }: TestStonePageParts) {
       <p role="status" className="soft">
         {sealed ? sealedWords : savedWords(desk, kept)}{' '}
         {kept && !desk.unsaved && (
-          <ButtonLink href={`/test-stones/${stone.id}/photographs`}>On to the photographs</ButtonLink>
+          <ButtonLink href={`/test-stones/${stone.id}/photographs`}>
+            {say('On to the photographs')}
+          </ButtonLink>
         )}
       </p>
     </>
@@ -47,8 +50,9 @@ export function PatchesPage({ stone, save, saving }: TestStonePageParts) {
   );
 }
 
-const sealedWords =
-  'Who got what is sealed until every patch has its verdict; until then patches stay as they were laid out.';
+const sealedWords = say(
+  'Who got what is sealed until every patch has its verdict; until then patches stay as they were laid out.',
+);
 
 /** Whether what is drawn could be saved as it is. */
 function isWhole({ state, faulty }: PatchDesk): boolean {
@@ -56,13 +60,13 @@ function isWhole({ state, faulty }: PatchDesk): boolean {
 }
 
 function savedWords({ state, faulty, unsaved, broughtBack, patches }: PatchDesk, kept: boolean): string {
-  if (state.drawing.outline) return 'Close the outline first; Escape leaves it.';
+  if (state.drawing.outline) return say('Close the outline first; Escape leaves it.');
   if (faulty.size > 0)
-    return 'One outline crosses itself or encloses nothing: move a point, or take the patch away.';
+    return say('One outline crosses itself or encloses nothing: move a point, or take the patch away.');
   if (unsaved)
     return broughtBack && !kept
-      ? 'Not saved yet. What was unsaved at the last visit is here again.'
-      : 'Not saved yet; a reload, or another page, keeps it.';
-  if (kept) return 'Saved.';
-  return patches.length === 0 ? 'No patch is drawn yet.' : '';
+      ? say('Not saved yet. What was unsaved at the last visit is here again.')
+      : say('Not saved yet; a reload, or another page, keeps it.');
+  if (kept) return say('Saved.');
+  return patches.length === 0 ? say('No patch is drawn yet.') : '';
 }

@@ -10,6 +10,8 @@ import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { PictureButton } from '../../parts/PictureButton.tsx';
+import { sizeWords } from '../../words/lengths.ts';
+import { say } from '../../words/say.ts';
 import { TakeHere } from '../camera/TakeHere.tsx';
 import { CornersPanel } from './CornersPanel.tsx';
 import { PrintsBeingRead } from './PrintsBeingRead.tsx';
@@ -68,7 +70,7 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
       const print: TestPrint = {
         ...bare(photograph, repeat),
         id,
-        name: `Print ${prints.length + 1}`,
+        name: say('Print {count}', { count: prints.length + 1 }),
         comparisonId: null,
       };
       if (await save({ prints: [...prints, print] })) setSetting({ of: 'print', id });
@@ -123,16 +125,19 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
     );
   const ready =
     drawn?.corners != null && prints.length > 0 && prints.every(({ corners }) => corners !== null);
-  const copying = share === null ? null : `Copying it in, ${Math.round(share * 100)} %`;
+  const copying = share === null ? null : say('Copying it in, {share} %', { share: Math.round(share * 100) });
   return (
     <>
       <PageHead
-        stamp={`${stone.name}, ${stone.sizeMm[0]} × ${stone.sizeMm[1]} mm between its corners`}
-        headline="The drawn stone and its prints"
+        stamp={say('{stone}, {size} between its corners', {
+          stone: stone.name,
+          size: sizeWords(...stone.sizeMm),
+        })}
+        headline={say('The drawn stone and its prints')}
       >
         {ready && !running && (
           <Button kind="act" disabled={saving.pending} onClick={() => void read()}>
-            Read the patches
+            {say('Read the patches')}
           </Button>
         )}
       </PageHead>
@@ -144,20 +149,21 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
       )}
       <ul className="test-stone-photographs">
         <li>
-          <h2 className="big">The drawn stone</h2>
+          <h2 className="big">{say('The drawn stone')}</h2>
           {drawn ? (
             <>
-              <Shown shown={drawn} label="The drawn stone" onSet={() => setSetting({ of: 'stone' })} />
+              <Shown shown={drawn} label={say('The drawn stone')} onSet={() => setSetting({ of: 'stone' })} />
               {drawn.corners && <RulerLine stone={stone} onSet={() => setSetting({ of: 'ruler' })} />}
             </>
           ) : (
             <p className="soft">
-              Photograph it before it is etched, square on, with all four corners and a grey card in the
-              picture.
+              {say(
+                'Photograph it before it is etched, square on, with all four corners and a grey card in the picture.',
+              )}
             </p>
           )}
           <PictureButton kind={drawn ? 'quiet' : 'act'} disabled={share !== null} onPicture={addStone}>
-            {copying ?? (drawn ? 'Take another photograph' : 'Add the stone’s photograph')}
+            {copying ?? (drawn ? say('Take another photograph') : say('Add the stone’s photograph'))}
           </PictureButton>
           <TakeHere
             thing={{ name: stone.name, sizeMm: stone.sizeMm, sizeOf: 'rectangle' }}
@@ -180,28 +186,28 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
                 })
               }
             >
-              Take {print.name} off
+              {say('Take {print} off', { print: print.name })}
             </Button>
           </li>
         ))}
         {drawn && (
           <li>
-            <h2 className="big">{prints.length === 0 ? 'A print of it' : 'Another print'}</h2>
+            <h2 className="big">{prints.length === 0 ? say('A print of it') : say('Another print')}</h2>
             <p className="soft">
               {prints.length === 0
-                ? 'Photograph it the same way. What is judged is what came onto good paper, dry.'
-                : 'More prints show how steady a patch is. They are no replicates: it is one stone.'}
+                ? say('Photograph it the same way. What is judged is what came onto good paper, dry.')
+                : say('More prints show how steady a patch is. They are no replicates: it is one stone.')}
             </p>
             <PictureButton
               kind={prints.length === 0 ? 'act' : 'plain'}
               disabled={share !== null}
               onPicture={addPrint}
             >
-              {copying ?? 'Add a print’s photograph'}
+              {copying ?? say('Add a print’s photograph')}
             </PictureButton>
             <TakeHere
               thing={{
-                name: `print ${prints.length + 1} of ${stone.name}`,
+                name: say('print {count} of {stone}', { count: prints.length + 1, stone: stone.name }),
                 sizeMm: stone.sizeMm,
                 sizeOf: 'rectangle',
               }}
@@ -220,9 +226,9 @@ function Shown({ shown, label, onSet }: { shown: TestPhotograph; label: string; 
   return (
     <>
       <img src={previewAddress(shown.photograph, 400)} alt={label} />
-      <p>{shown.corners ? 'Its four corners are set.' : 'Its four corners are not set yet.'}</p>
+      <p>{shown.corners ? say('Its four corners are set.') : say('Its four corners are not set yet.')}</p>
       <Button kind={shown.corners ? 'plain' : 'act'} onClick={onSet}>
-        {shown.corners ? 'Set the corners anew' : 'Set the four corners'}
+        {shown.corners ? say('Set the corners anew') : say('Set the four corners')}
       </Button>
     </>
   );

@@ -4,6 +4,9 @@ import type { TestPlanEntry } from '../../../records/testPlanEntry.ts';
 import { archiveTestPlan, copyTestPlan, listTestPlans, testPlansKey } from '../../client/testPlans.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
+import { told } from '../../words/told.ts';
 import { useSaving } from '../useSaving.ts';
 
 /** Planned tests that no stone was made of yet: to be gone on with, copied, or taken off. */
@@ -25,7 +28,7 @@ export function PlanLines() {
   };
   return (
     <section className="plans-kept" aria-labelledby="plans-kept">
-      <h2 id="plans-kept">Planned, no stone made yet</h2>
+      <h2 id="plans-kept">{say('Planned, no stone made yet')}</h2>
       {saving.trouble && <FailureNotice failure={saving.trouble} />}
       <ul className="plan-lines">
         {plans.map((plan) => (
@@ -36,10 +39,16 @@ export function PlanLines() {
             </Link>
             <span className="plan-line-acts">
               <Button kind="quiet" disabled={saving.pending} onClick={() => void copy(plan.id)}>
-                Copy<span className="unseen"> {nameOf(plan)}</span>
+                {sayRich('Copy<span> {name}</span>', {
+                  span: (words) => <span className="unseen">{words}</span>,
+                  name: nameOf(plan),
+                })}
               </Button>
               <Button kind="quiet" disabled={saving.pending} onClick={() => void takeOff(plan)}>
-                Delete<span className="unseen"> {nameOf(plan)}</span>
+                {sayRich('Delete<span> {name}</span>', {
+                  span: (words) => <span className="unseen">{words}</span>,
+                  name: nameOf(plan),
+                })}
               </Button>
             </span>
           </li>
@@ -50,13 +59,16 @@ export function PlanLines() {
 }
 
 function nameOf({ title }: TestPlanEntry): string {
-  return title.trim() === '' ? 'A test without a name' : title;
+  return title.trim() === '' ? say('A test without a name') : title;
 }
 
 function standingOf({ troubles, treatments, levels }: TestPlanEntry): string {
   const unknown = levels.filter(({ state }) => state === 'unknown').length;
-  if (troubles.length > 0) return troubles[0]!;
+  if (troubles.length > 0) return told(troubles[0]!);
   if (unknown > 0)
-    return unknown === 1 ? 'One level is not known here.' : `${unknown} levels are not known here.`;
+    return say(
+      '{unknown, plural, one {One level is not known here.} other {{unknown} levels are not known here.}}',
+      { unknown },
+    );
   return treatments.map(({ name, levels: of }) => `${name}: ${of.join(', ')}`).join('; ');
 }

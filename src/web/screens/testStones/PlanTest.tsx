@@ -29,6 +29,8 @@ import { Field } from '../../parts/Field.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { WaitedWork } from '../../parts/WaitedWork.tsx';
+import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { useSaving } from '../useSaving.ts';
 import { LevelNotes } from './LevelNotes.tsx';
 import { PlannedTest } from './PlannedTest.tsx';
@@ -57,7 +59,7 @@ export default function PlanTest({ id }: { id: string | null }) {
         <FailureNotice failure={shownFailure(asked.error)} />
       </div>
     );
-  if (opened !== null && !asked.data) return <p className="unseen">Opening …</p>;
+  if (opened !== null && !asked.data) return <p className="unseen">{say('Opening …')}</p>;
   return <PlanForm first={asked.data ?? null} />;
 }
 
@@ -127,18 +129,17 @@ function PlanForm({ first }: { first: TestPlanEntry | null }) {
           : each,
       ),
     });
-  const anyLevel = 'each with every other';
   return (
     <>
-      <PageHead stamp={<Link href="/test-stones">Test stones</Link>} headline="Plan a test" />
+      <PageHead stamp={<Link href="/test-stones">{say('Test stones')}</Link>} headline={say('Plan a test')} />
       <p className="list-foot soft" role="status">
         {keptWords(kept)}
       </p>
       <div className="test-stone-two plan-test">
-        <form className="test-stone-form" aria-label="What the test is to tell" onSubmit={lay}>
+        <form className="test-stone-form" aria-label={say('What the test is to tell')} onSubmit={lay}>
           <Field
-            label="What do you want to know?"
-            hint="The test’s name, such as: which etch holds which medium."
+            label={say('What do you want to know?')}
+            hint={say('The test’s name, such as: which etch holds which medium.')}
             value={typed.title}
             maxLength={120}
             onChange={(event) => change({ title: event.target.value })}
@@ -149,31 +150,39 @@ function PlanForm({ first }: { first: TestPlanEntry | null }) {
           />
           {kept.entry && !kept.unsent && <LevelNotes levels={kept.entry.levels} onNew={sayNew} />}
           <p className="soft">
-            What is easy to vary is given to each patch by itself and told most sharply. What is laid over a
-            whole strip, or a whole stone, counts once for it, however many patches lie there.
+            {say(
+              'What is easy to vary is given to each patch by itself and told most sharply. What is laid over a whole strip, or a whole stone, counts once for it, however many patches lie there.',
+            )}
           </p>
           <Choice
-            label="The control: what the others are compared with"
-            hint="Best something that you know, on every stone; None is a level like any other."
+            label={say('The control: what the others are compared with')}
+            hint={say('Best something that you know, on every stone; None is a level like any other.')}
             value={typed.control ?? ''}
-            options={[['', `none: ${anyLevel}`], ...controlsOf(typed).map((one) => [one, one] as const)]}
+            options={[
+              ['', say('none: each with every other')],
+              ...controlsOf(typed).map((one) => [one, one] as const),
+            ]}
             onChoose={(one) => change({ control: one === '' ? null : one })}
           />
           <TestSizeFields typed={typed} strips={hasStrips(typed)} onChange={change} />
           {troubles.length > 0 && (
-            <Notice kind="trouble" title="Not yet:">
-              {troubles.join(' ')}
+            <Notice kind="trouble" title={say('Not yet:')}>
+              {troubles.map(told).join(' ')}
             </Notice>
           )}
           {kept.trouble && <FailureNotice failure={kept.trouble} />}
           {laying.trouble && <FailureNotice failure={laying.trouble} />}
           <Button kind={design ? 'plain' : 'act'} type="submit" disabled={laying.pending}>
-            {laying.pending ? 'Drawing lots and weighing it …' : design ? 'Lay it out again' : 'Lay it out'}
+            {laying.pending
+              ? say('Drawing lots and weighing it …')
+              : design
+                ? say('Lay it out again')
+                : say('Lay it out')}
           </Button>
           {laying.pending && (
             <WaitedWork
               id={work}
-              words="It is drawn by lot, and tried at low, middle and high scatter: a few seconds."
+              words={say('It is drawn by lot, and tried at low, middle and high scatter: a few seconds.')}
               onCancel={() => ending.current.abort()}
             />
           )}
@@ -191,8 +200,9 @@ function PlanForm({ first }: { first: TestPlanEntry | null }) {
           <div className="plan-nothing">
             {!laying.pending && (
               <p className="soft">
-                The layout, what it could notice and what it could not tell apart come here once you lay it
-                out.
+                {say(
+                  'The layout, what it could notice and what it could not tell apart come here once you lay it out.',
+                )}
               </p>
             )}
           </div>
@@ -203,8 +213,8 @@ function PlanForm({ first }: { first: TestPlanEntry | null }) {
 }
 
 function keptWords({ entry, unsent }: Pick<ReturnType<typeof usePlanKept>, 'entry' | 'unsent'>): string {
-  if (unsent) return 'What you type is being kept …';
+  if (unsent) return say('What you type is being kept …');
   return entry
-    ? 'Kept: leave this page whenever you like, the plan stands among the test stones.'
-    : 'It is kept as you type.';
+    ? say('Kept: leave this page whenever you like, the plan stands among the test stones.')
+    : say('It is kept as you type.');
 }

@@ -9,6 +9,10 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Figure } from '../../parts/Figure.tsx';
 import { PatchPicture } from '../../parts/PatchPicture.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { lengthWords, sizeWords } from '../../words/lengths.ts';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
+import { told } from '../../words/told.ts';
 import { TestPower } from './TestPower.tsx';
 
 /** Patches narrower than this share of the stone have no room for their code. */
@@ -43,14 +47,19 @@ export function PlannedTest({
       ref={place}
       tabIndex={-1}
       className="test-stone-form plan-result"
-      aria-label="The test as it is laid out"
+      aria-label={say('The test as it is laid out')}
     >
-      <Figure value={`${design.patches.length}`} beside={`patches of ${design.patchMm.toFixed(0)} mm`}>
-        {many ? `${own.length} on each of ${wish.stones} stones` : 'on one stone'}
+      <Figure
+        value={`${design.patches.length}`}
+        beside={say('patches of {side}', { side: lengthWords(design.patchMm) })}
+      >
+        {many
+          ? say('{count} on each of {stones} stones', { count: own.length, stones: wish.stones })
+          : say('on one stone')}
       </Figure>
       {many && (
         <Picks
-          label="Stone"
+          label={say('Stone')}
           value={stone}
           options={Array.from(
             { length: wish.stones },
@@ -60,42 +69,47 @@ export function PlannedTest({
         />
       )}
       <PatchPicture
-        label={`Stone ${stone}, to scale`}
+        label={say('Stone {stone}, to scale', { stone })}
         sizeMm={[widthMm, heightMm]}
         patches={own.map(({ code, polygonMm }) => ({
           id: code,
           polygonMm,
           letter: roomy ? code.slice(stone.length) : '',
-          words: 'patch',
+          words: say('patch'),
         }))}
         picked={new Set()}
         onPick={null}
         picture={<BorderLine wish={wish} />}
       />
       <p className="soft">
-        {widthMm} × {heightMm} mm, drawn to scale; what each patch gets stands in the list alone. Mark the
-        corners of the dashed line with a crayon that surely prints: the photographs of stone and prints are
-        laid on them.
+        {say(
+          '{size}, drawn to scale; what each patch gets stands in the list alone. Mark the corners of the dashed line with a crayon that surely prints: the photographs of stone and prints are laid on them.',
+          { size: sizeWords(widthMm, heightMm) },
+        )}
       </p>
       <TestPower design={design} onSize={onSize} />
-      <CautionList cautions={designCautions(design)} />
+      <CautionList cautions={designCautions(design).map(told)} />
       <div className="plan-sheets">
-        <ButtonFile href={templateAddress(wish, 'a4')}>Template, true size, A4</ButtonFile>
-        <ButtonFile href={templateAddress(wish, 'letter')}>Template, Letter</ButtonFile>
-        <ButtonFile href={sealedListAddress(wish)}>The sealed list</ButtonFile>
+        <ButtonFile href={templateAddress(wish, 'a4')}>{say('Template, true size, A4')}</ButtonFile>
+        <ButtonFile href={templateAddress(wish, 'letter')}>{say('Template, Letter')}</ButtonFile>
+        <ButtonFile href={sealedListAddress(wish)}>{say('The sealed list')}</ButtonFile>
       </div>
       <p className="soft">
-        The list says who gets what: for whoever draws and etches, not for whoever reads. Its seal begins with{' '}
-        <b className="plan-seal">{design.seal?.slice(0, 12)}</b>.
+        {sayRich(
+          'The list says who gets what: for whoever draws and etches, not for whoever reads. Its seal begins with <b>{seal}</b>.',
+          { b: (words) => <b className="plan-seal">{words}</b>, seal: design.seal?.slice(0, 12) },
+        )}
       </p>
       <p>
-        Once the stones are made, who gets what is sealed until they are read: their pages show patches by
-        their codes alone. Whoever draws and whoever etches get a sheet of their own, each with what their
-        hands need.
+        {say(
+          'Once the stones are made, who gets what is sealed until they are read: their pages show patches by their codes alone. Whoever draws and whoever etches get a sheet of their own, each with what their hands need.',
+        )}
       </p>
       {trouble && <FailureNotice failure={trouble} />}
       <Button kind="act" disabled={pending} onClick={onEnter}>
-        {many ? `Make the ${wish.stones} test stones of it` : 'Make the test stone of it'}
+        {many
+          ? say('Make the {stones} test stones of it', { stones: wish.stones })
+          : say('Make the test stone of it')}
       </Button>
     </section>
   );

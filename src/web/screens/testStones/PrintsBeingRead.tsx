@@ -6,15 +6,16 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { stopReading, testStoneKey } from '../../client/testStones.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { say } from '../../words/say.ts';
 
 /** What is being done with a print of a test stone. */
 const stepWords: Readonly<Record<MeasuringStage, string>> = {
-  reading: 'Opening both photographs',
-  matching: 'Laying the print onto the stone',
-  light: 'Finding the bare ground and the light',
-  tones: 'Reading the patches on the print',
-  maps: 'Finding what changed',
-  sheets: 'Keeping what was read',
+  reading: say('Opening both photographs'),
+  matching: say('Laying the print onto the stone'),
+  light: say('Finding the bare ground and the light'),
+  tones: say('Reading the patches on the print'),
+  maps: say('Finding what changed'),
+  sheets: say('Keeping what was read'),
 };
 
 /** The prints that are being read or wait for it, how far each has come, and the way to stop it. */
@@ -27,7 +28,7 @@ export function PrintsBeingRead({ reading }: { reading: TestStoneReading }) {
   const running = reading.prints.filter(({ state }) => state === 'waiting' || state === 'measuring');
   if (running.length === 0) return null;
   return (
-    <section className="prints-being-read" aria-label="What is being read">
+    <section className="prints-being-read" aria-label={say('What is being read')}>
       <ul>
         {running.map((print) => (
           <li key={print.print}>
@@ -37,7 +38,7 @@ export function PrintsBeingRead({ reading }: { reading: TestStoneReading }) {
                 <progress
                   max={1}
                   value={print.progress?.fraction ?? 0}
-                  aria-label={`How far the reading of ${print.name} is`}
+                  aria-label={say('How far the reading of {print} is', { print: print.name })}
                 />
                 <span className="prints-being-read-share">{percentOf(print)}</span>
               </>
@@ -49,10 +50,12 @@ export function PrintsBeingRead({ reading }: { reading: TestStoneReading }) {
       <p className="unseen" role="status">
         {running.map((print) => `${print.name}: ${stepOf(print)}.`).join(' ')}
       </p>
-      <p className="soft">You may leave this page; it goes on. Stonetone reads one print at a time.</p>
+      <p className="soft">
+        {say('You may leave this page; it goes on. Stonetone reads one print at a time.')}
+      </p>
       {stop.isError && <FailureNotice failure={shownFailure(stop.error)} />}
       <Button onClick={() => stop.mutate()} disabled={stop.isPending}>
-        {stop.isPending ? 'Stopping …' : 'Stop reading'}
+        {stop.isPending ? say('Stopping …') : say('Stop reading')}
       </Button>
     </section>
   );
@@ -63,6 +66,6 @@ function percentOf({ progress }: PrintReading): string {
 }
 
 function stepOf({ state, progress }: PrintReading): string {
-  if (state === 'waiting') return 'Waiting for its turn';
-  return progress ? stepWords[progress.stage] : 'Being opened';
+  if (state === 'waiting') return say('Waiting for its turn');
+  return progress ? stepWords[progress.stage] : say('Being opened');
 }

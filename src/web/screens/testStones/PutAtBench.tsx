@@ -10,6 +10,8 @@ import { Choice } from '../../parts/Choice.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { sizeWords } from '../../words/lengths.ts';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 
 /** As many stones as a choice shows. */
@@ -61,13 +63,14 @@ export function PutAtBench({
     <form className="test-stone-form" aria-label={words} onSubmit={(event) => void ready(event)}>
       {!settled && (
         <Choice
-          label="The stone that it is drawn on"
-          hint={`At least ${width} × ${height} mm.`}
+          label={say('The stone that it is drawn on')}
+          hint={say('At least {size}.', { size: sizeWords(width, height) })}
           value={chosen}
           options={[
-            ['', 'a stone that is not here yet'],
+            ['', say('a stone that is not here yet')],
             ...fitting.map(
-              ({ id, name: own, widthMm, heightMm }) => [id, `${own}, ${widthMm} × ${heightMm} mm`] as const,
+              ({ id, name: own, widthMm, heightMm }) =>
+                [id, `${own}, ${sizeWords(widthMm, heightMm)}`] as const,
             ),
           ]}
           onChoose={setChosen}
@@ -75,28 +78,30 @@ export function PutAtBench({
       )}
       {!settled && chosen === '' && (
         <Field
-          label="Its name"
-          hint={`It is entered as a stone of ${width} × ${height} mm.`}
+          label={say('Its name')}
+          hint={say('It is entered as a stone of {size}.', { size: sizeWords(width, height) })}
           value={name}
           maxLength={200}
           onChange={(event) => setName(event.target.value)}
         />
       )}
       <Picks<'1' | '2'>
-        label="Hands at the stone"
+        label={say('Hands at the stone')}
         value={people}
         options={[
-          ['1', 'one person'],
-          ['2', 'two people'],
+          ['1', say('one person')],
+          ['2', say('two people')],
         ]}
         onPick={setPeople}
       />
       <Choice
-        label="The tannic solution"
-        hint="By its batch, so that the test can be repeated; where no etch takes any, it does not matter."
+        label={say('The tannic solution')}
+        hint={say(
+          'By its batch, so that the test can be repeated; where no etch takes any, it does not matter.',
+        )}
         value={tannic}
         options={[
-          ['', 'not described'],
+          ['', say('not described')],
           ...(batches.data?.batches ?? []).map(({ id, name: own }) => [id, own] as const),
         ]}
         onChoose={setTannic}
@@ -107,7 +112,7 @@ export function PutAtBench({
         type="submit"
         disabled={saving.pending || (chosen === '' && name.trim() === '')}
       >
-        {saving.pending ? 'Finding an order that can be kept …' : words}
+        {saving.pending ? say('Finding an order that can be kept …') : words}
       </Button>
     </form>
   );

@@ -10,6 +10,9 @@ import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { PatchPicture } from '../../parts/PatchPicture.tsx';
+import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
+import { told } from '../../words/told.ts';
 import { CorrectPatch } from './CorrectPatch.tsx';
 import { PrintPicture, shownFinding } from './FindingPicture.tsx';
 import { FindingTable } from './FindingTable.tsx';
@@ -21,7 +24,7 @@ import { isBeingRead, useTestStoneReading } from './useTestStoneReading.ts';
 /** What became of every patch: on the print, in a table, and put right by hand. */
 export function ReadingPage(parts: TestStonePageParts) {
   const reading = useTestStoneReading(parts.stone.id);
-  if (!reading) return <p className="unseen">Opening …</p>;
+  if (!reading) return <p className="unseen">{say('Opening …')}</p>;
   if (reading.findings.length === 0) return <Unread {...parts} reading={reading} />;
   return <Findings {...parts} reading={reading} />;
 }
@@ -35,8 +38,8 @@ function Unread({ stone, reading, saving, keep }: TestStonePageParts & { reading
   return (
     <>
       <PageHead
-        stamp={`${stone.name}, ${stone.patches.length} patches`}
-        headline={running ? 'The patches are being read' : 'Not read yet'}
+        stamp={say('{stone}, {count} patches', { stone: stone.name, count: stone.patches.length })}
+        headline={running ? say('The patches are being read') : say('Not read yet')}
       />
       {running ? (
         <PrintsBeingRead reading={reading} />
@@ -48,7 +51,7 @@ function Unread({ stone, reading, saving, keep }: TestStonePageParts & { reading
               <ReadAgain stone={stone} saving={saving} keep={keep} kind="act" />
             ) : (
               <ButtonLink kind="act" href={`/test-stones/${stone.id}/${next}`}>
-                {typed ? 'To the photographs' : 'Say what each patch got'}
+                {typed ? say('To the photographs') : say('Say what each patch got')}
               </ButtonLink>
             )
           }
@@ -57,15 +60,16 @@ function Unread({ stone, reading, saving, keep }: TestStonePageParts & { reading
             stopped.map((print) => <p key={print.print}>{stoppedWords(print)}</p>)
           ) : (
             <p>
-              Say what each patch got; then add a photograph of the drawn stone and one of a print, with the
-              same four corners on both.
+              {say(
+                'Say what each patch got; then add a photograph of the drawn stone and one of a print, with the same four corners on both.',
+              )}
             </p>
           )}
         </EmptyPage>
       )}
       {reading.cautions.length > 0 && (
         <div className="list-foot">
-          <CautionList cautions={reading.cautions.map(({ message }) => message)} />
+          <CautionList cautions={reading.cautions.map(({ message }) => told(message))} />
         </div>
       )}
     </>
@@ -73,8 +77,8 @@ function Unread({ stone, reading, saving, keep }: TestStonePageParts & { reading
 }
 
 function titleOf(stopped: readonly PrintReading[]): string {
-  if (stopped.length === 0) return 'Two photographs, and it can be read';
-  return canGoOn(stopped) ? 'A reading was not finished' : 'A print could not be read';
+  if (stopped.length === 0) return say('Two photographs, and it can be read');
+  return canGoOn(stopped) ? say('A reading was not finished') : say('A print could not be read');
 }
 
 function Findings({
@@ -92,14 +96,14 @@ function Findings({
     <>
       <PageHead stamp={`${stone.name}, ${varied(stone)}`} headline={holdHeadline(findings)}>
         <ButtonLink kind="act" href={`/test-stones/${stone.id}/answer`}>
-          What does it answer?
+          {say('What does it answer?')}
         </ButtonLink>
       </PageHead>
       <PrintsBeingRead reading={reading} />
       <StoppedPrints stone={stone} saving={saving} keep={keep} prints={prints} />
       <div className="test-stone-two">
         <PatchPicture
-          label="Patches on the print, laid as on the stone"
+          label={say('Patches on the print, laid as on the stone')}
           sizeMm={stone.sizeMm}
           patches={findings.map(shownFinding)}
           picked={new Set(picked === null ? [] : [picked])}
@@ -108,31 +112,32 @@ function Findings({
         />
         <div className="test-stone-form">
           <p className="soft">
-            H held, W weak, L lost, F filled in, ? not sure or not read, – guide line or stop-out. Press a
-            patch to see it and to put it right.
+            {say(
+              'H held, W weak, L lost, F filled in, ? not sure or not read, – guide line or stop-out. Press a patch to see it and to put it right.',
+            )}
           </p>
           {chosen ? (
             <CorrectPatch key={chosen.patch} stone={stone} print={judgedBy!} finding={chosen} />
           ) : (
-            cautions.length > 0 && <CautionList cautions={cautions.map(({ message }) => message)} />
+            cautions.length > 0 && <CautionList cautions={cautions.map(({ message }) => told(message))} />
           )}
           {read.length > 1 && (
             <Choice
-              label="Judged by"
-              hint="Prints of one stone are no replicates: one of them speaks for it."
+              label={say('Judged by')}
+              hint={say('Prints of one stone are no replicates: one of them speaks for it.')}
               value={judgedBy!}
               options={read.map(({ print, name }) => [print, name] as const)}
               onChoose={(print) => void (!saving.pending && save({ judgedBy: print }))}
             />
           )}
-          <Fold title="The rule by which a patch is told">
+          <Fold title={say('The rule by which a patch is told')}>
             <RuleWords reading={reading} />
           </Fold>
         </div>
       </div>
       <FindingTable stone={stone} findings={findings} picked={picked} onPick={setPicked} />
       <p className="list-foot">
-        <ButtonFile href={findingsTableAddress(stone.id)}>Take the table along (CSV)</ButtonFile>
+        <ButtonFile href={findingsTableAddress(stone.id)}>{say('Take the table along (CSV)')}</ButtonFile>
       </p>
     </>
   );
@@ -140,7 +145,9 @@ function Findings({
 
 function varied({ factors, patches }: TestStone): string {
   const names = factors.map(({ name }) => name).join(', ');
-  return names === '' ? `${patches.length} patches` : `${names} in ${patches.length} patches`;
+  return names === ''
+    ? say('{count} patches', { count: patches.length })
+    : say('{names} in {count} patches', { names, count: patches.length });
 }
 
 function RuleWords({ reading: { rule } }: { reading: TestStoneReading }) {
@@ -148,16 +155,23 @@ function RuleWords({ reading: { rule } }: { reading: TestStoneReading }) {
   return (
     <>
       <p>
-        A patch is <b>lost</b> where it printed at most {percent(rule.lostAtMost)} of what was drawn;{' '}
-        <b>weak</b> where it is lighter than drawn by more than {percent(rule.weakBeyond.atMost)} of full
-        cover, or by more than {percent(rule.weakBeyond.share)} of itself where little was drawn;{' '}
-        <b>filled in</b> where at most {percent(rule.filled.drawnAtMost)} was drawn and at least{' '}
-        {percent(rule.filled.printedAtLeast)} printed; else it <b>held</b>. Fainter than{' '}
-        {percent(rule.drawnAtLeast)} on the stone it is not judged.
+        {sayRich(
+          'A patch is <b>lost</b> where it printed at most {percent} of what was drawn; <b>weak</b> where it is lighter than drawn by more than {percent2} of full cover, or by more than {percent3} of itself where little was drawn; <b>filled in</b> where at most {percent4} was drawn and at least {percent5} printed; else it <b>held</b>. Fainter than {percent6} on the stone it is not judged.',
+          {
+            b: (words) => <b>{words}</b>,
+            percent: percent(rule.lostAtMost),
+            percent2: percent(rule.weakBeyond.atMost),
+            percent3: percent(rule.weakBeyond.share),
+            percent4: percent(rule.filled.drawnAtMost),
+            percent5: percent(rule.filled.printedAtLeast),
+            percent6: percent(rule.drawnAtLeast),
+          },
+        )}
       </p>
       <p className="soft">
-        Our rule, without a source. Intervals are those of the camera’s reading, 95 %. Where their ends say
-        something else, both are told.
+        {say(
+          'Our rule, without a source. Intervals are those of the camera’s reading, 95 %. Where their ends say something else, both are told.',
+        )}
       </p>
     </>
   );

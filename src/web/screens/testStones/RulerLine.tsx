@@ -2,6 +2,9 @@ import type { TestStone } from '../../../records/testStone.ts';
 import { templateScale, wrongScaleSentence } from '../../../studio/trials/reading/templateScale.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { fixed } from '../../words/figures.ts';
+import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 /** Whether a ruler in the stone's photograph agrees with its corners, and the way to set one. */
 export function RulerLine({
@@ -18,17 +21,19 @@ export function RulerLine({
     <>
       {wrong && (
         <Notice kind="caution" title="">
-          {wrong}
+          {told(wrong)}
         </Notice>
       )}
       {ruler && scale !== null && !wrong && (
         <p>
-          The ruler’s {ruler.lengthMm} mm measure {(ruler.lengthMm * scale).toFixed(1)} mm between the
-          corners: they agree to 1 %.
+          {say('The ruler’s {lengthMm} mm measure {lengthMm2} mm between the corners: they agree to 1 %.', {
+            lengthMm: ruler.lengthMm,
+            lengthMm2: fixed(ruler.lengthMm * scale, 1),
+          })}
         </p>
       )}
       <Button kind="quiet" onClick={onSet}>
-        {ruler ? 'Set the ruler anew' : 'A ruler in the picture? Set its length'}
+        {ruler ? say('Set the ruler anew') : say('A ruler in the picture? Set its length')}
       </Button>
     </>
   );

@@ -4,10 +4,11 @@ import type { SeenRuler, TestPhotograph } from '../../../records/testStone.ts';
 import type { Point } from '../../../science/geometry/point.ts';
 import { Button } from '../../parts/Button.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
+import { say } from '../../words/say.ts';
 import { MarksStep } from '../MarksStep.tsx';
 import { usePhotograph } from '../usePhotograph.ts';
 
-const names = ['one mark of the ruler', 'another mark of the ruler'] as const;
+const names = [say('one mark of the ruler'), say('another mark of the ruler')] as const;
 /** Marks that lie closer say nothing of a scale. */
 const leastPx = 20;
 
@@ -23,7 +24,11 @@ interface Parts {
 /** Sets two marks on a ruler in the photograph of the drawn stone, and how far apart they are on the ruler. */
 export function RulerPanel(parts: Parts) {
   const photograph = usePhotograph(parts.shown.photograph);
-  return photograph ? <RulerOn {...parts} photograph={photograph} /> : <p className="unseen">Opening …</p>;
+  return photograph ? (
+    <RulerOn {...parts} photograph={photograph} />
+  ) : (
+    <p className="unseen">{say('Opening …')}</p>
+  );
 }
 
 function RulerOn({
@@ -51,16 +56,17 @@ function RulerOn({
       marks={marks}
       names={names}
       onMarks={setMarks}
-      stamp="The ruler beside the stone"
-      headline="Set two marks on the ruler"
+      stamp={say('The ruler beside the stone')}
+      headline={say('Set two marks on the ruler')}
       words={
         <>
           <p>
-            Put both marks on lines of the ruler, as far apart as can be; the ruler must lie flat on the
-            stone.
+            {say(
+              'Put both marks on lines of the ruler, as far apart as can be; the ruler must lie flat on the stone.',
+            )}
           </p>
           <NumberField
-            label="Between them, as the ruler tells it"
+            label={say('Between them, as the ruler tells it')}
             unit="mm"
             value={lengthMm}
             least={5}
@@ -76,15 +82,15 @@ function RulerOn({
             disabled={pending || lengthMm === null || !apart}
             onClick={() => lengthMm !== null && onRuler({ fromPx: from, toPx: to, lengthMm })}
           >
-            Keep the ruler
+            {say('Keep the ruler')}
           </Button>
           {ruler && (
             <Button kind="quiet" disabled={pending} onClick={() => onRuler(null)}>
-              There is no ruler
+              {say('There is no ruler')}
             </Button>
           )}
           <Button kind="quiet" onClick={onLeave}>
-            Leave it
+            {say('Leave it')}
           </Button>
         </>
       }

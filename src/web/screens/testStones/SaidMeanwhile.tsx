@@ -1,16 +1,17 @@
 import { Button } from '../../parts/Button.tsx';
+import { say } from '../../words/say.ts';
 import type { PatchDesk } from './usePatchDesk.ts';
 
 /** Somebody saved other patches first: the choice between theirs and one's own. */
 export function SaidMeanwhile({ desk }: { desk: PatchDesk }) {
   return (
     <section className="test-stone-picked" role="alert">
-      <h2 className="big">Somebody saved these patches meanwhile</h2>
-      <p>What you drew and typed is still here; nothing of it is lost.</p>
+      <h2 className="big">{say('Somebody saved these patches meanwhile')}</h2>
+      <p>{say('What you drew and typed is still here; nothing of it is lost.')}</p>
       <Button kind="danger" onClick={desk.keepMine}>
-        Go on with mine, to be saved over theirs
+        {say('Go on with mine, to be saved over theirs')}
       </Button>
-      <Button onClick={desk.takeTheirs}>Take theirs</Button>
+      <Button onClick={desk.takeTheirs}>{say('Take theirs')}</Button>
     </section>
   );
 }

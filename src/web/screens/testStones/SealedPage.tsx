@@ -8,6 +8,7 @@ import { Field } from '../../parts/Field.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { PatchPicture } from '../../parts/PatchPicture.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import type { TestStonePageParts } from './testStonePageParts.ts';
 
@@ -28,58 +29,66 @@ export function SealedPage({ stone, keep }: Pick<TestStonePageParts, 'stone' | '
   return (
     <>
       <PageHead
-        stamp={`${stone.name}, ${stone.patches.length} patches`}
-        headline="Who got what is sealed until it is read"
+        stamp={say('{stone}, {count} patches', { stone: stone.name, count: stone.patches.length })}
+        headline={say('Who got what is sealed until it is read')}
       >
         <ButtonLink kind="act" href={`/test-stones/${stone.id}/photographs`}>
-          To the photographs
+          {say('To the photographs')}
         </ButtonLink>
       </PageHead>
       <div className="test-stone-two">
         <div className="test-stone-form">
           <p>
-            {untold === 1 ? 'One patch has no verdict yet.' : `${untold} patches have no verdict yet.`}{' '}
-            Whoever knows what a patch got reads it kindlier. The list opens by itself once every patch has
-            its verdict: by the camera, by hand, or by eye.
+            {say(
+              '{untold, plural, one {One patch has no verdict yet.} other {{untold} patches have no verdict yet.}} Whoever knows what a patch got reads it kindlier. The list opens by itself once every patch has its verdict: by the camera, by hand, or by eye.',
+              { untold },
+            )}
           </p>
           <p className="soft">
-            Whoever draws and whoever etches have a sheet of their own, on the page of steps.
+            {say('Whoever draws and whoever etches have a sheet of their own, on the page of steps.')}
           </p>
-          <Fold title="Open the list before it is read">
+          <Fold title={say('Open the list before it is read')}>
             <form
               className="test-stone-form"
-              aria-label="Open the list"
+              aria-label={say('Open the list')}
               onSubmit={(event) => {
                 event.preventDefault();
                 if (who.trim() !== '' && why.trim() !== '') void open();
               }}
             >
               <p>
-                It can’t be sealed again, and the answer will say first of all who opened it, when and why.
+                {say(
+                  'It can’t be sealed again, and the answer will say first of all who opened it, when and why.',
+                )}
               </p>
               <Field
-                label="Who opens it"
+                label={say('Who opens it')}
                 value={who}
                 maxLength={100}
                 onChange={(event) => setWho(event.target.value)}
               />
               <Field
-                label="Why"
+                label={say('Why')}
                 value={why}
                 maxLength={1000}
                 onChange={(event) => setWhy(event.target.value)}
               />
               {saving.trouble && <FailureNotice failure={saving.trouble} />}
               <Button type="submit" disabled={who.trim() === '' || why.trim() === '' || saving.pending}>
-                Open the list, and have it said
+                {say('Open the list, and have it said')}
               </Button>
             </form>
           </Fold>
         </div>
         <PatchPicture
-          label="Patches by their codes"
+          label={say('Patches by their codes')}
           sizeMm={stone.sizeMm}
-          patches={stone.patches.map(({ id, polygonMm }) => ({ id, polygonMm, letter: id, words: 'sealed' }))}
+          patches={stone.patches.map(({ id, polygonMm }) => ({
+            id,
+            polygonMm,
+            letter: id,
+            words: say('sealed'),
+          }))}
           picked={new Set()}
           onPick={null}
         />

@@ -6,6 +6,9 @@ import { openWork, workKey } from '../../client/works.ts';
 import { CautionList } from '../../parts/CautionList.tsx';
 import { Figure } from '../../parts/Figure.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { figureText } from '../../words/figures.ts';
+import { say } from '../../words/say.ts';
+import { told, toldOr } from '../../words/told.ts';
 import { ToTheBench } from '../work/ToTheBench.tsx';
 
 /** The etch of a test stone by the clock: how long, in how many rounds, what is laid where, and the way to the bench. */
@@ -14,30 +17,38 @@ export function StepClock({ kept }: { kept: KeptPlan }) {
   const work = useQuery({ queryKey: workKey(workId), queryFn: () => openWork(workId) });
   const run = benchRun(plan);
   const rounds = request.rounds?.length ?? 1;
-  const hands = request.people === 1 ? 'one person' : 'two people';
+  const { people } = request;
   return (
     <>
       {run.lastsSeconds === null ? (
-        <Notice kind="caution" title={`Not by the clock with ${hands}:`}>
-          {plan.schedule.reason ?? 'no order was found that can be kept'}. The order of laying stands below.
+        <Notice
+          kind="caution"
+          title={say('Not by the clock with {people, plural, one {one person} other {two people}}:', {
+            people,
+          })}
+        >
+          {say('{reason}. The order of laying stands below.', {
+            reason: toldOr(plan.schedule.reason) ?? say('no order was found that can be kept'),
+          })}
         </Notice>
       ) : (
-        <Figure value={minutesSeconds(run.lastsSeconds)} beside="from first to last">
-          {rounds > 1
-            ? `The etch with ${hands}, in ${rounds} rounds, replicates apart where they can be, so that the hour tells nothing of the etch.`
-            : `The etch with ${hands}, all at once.`}
+        <Figure value={minutesSeconds(run.lastsSeconds)} beside={say('from first to last')}>
+          {say(
+            '{rounds, plural, one {The etch with {people, plural, one {one person} other {two people}}, all at once.} other {The etch with {people, plural, one {one person} other {two people}}, in {rounds} rounds, replicates apart where they can be, so that the hour tells nothing of the etch.}}',
+            { rounds, people },
+          )}
         </Figure>
       )}
       {work.data && <ToTheBench work={work.data} kind="act" />}
       <div className="plan-power plan-clock">
         <table>
-          <caption className="unseen">What is laid where, when, and when it is lifted</caption>
+          <caption className="unseen">{say('What is laid where, when, and when it is lifted')}</caption>
           <thead>
             <tr>
-              <th scope="col">Lay at</th>
-              <th scope="col">Place</th>
-              <th scope="col">What, ml</th>
-              <th scope="col">Lift at</th>
+              <th scope="col">{say('Lay at')}</th>
+              <th scope="col">{say('Place')}</th>
+              <th scope="col">{say('What, ml')}</th>
+              <th scope="col">{say('Lift at')}</th>
             </tr>
           </thead>
           <tbody>
@@ -54,12 +65,12 @@ export function StepClock({ kept }: { kept: KeptPlan }) {
           </tbody>
         </table>
       </div>
-      <CautionList cautions={plan.cautions} />
+      <CautionList cautions={plan.cautions.map(told)} />
     </>
   );
 }
 
 function whatWords({ row }: BenchLine): string {
-  if (row.etch) return `${row.etch.name}, ${row.etch.ml} ml`;
-  return 'why' in row ? row.why : 'no rule here';
+  if (row.etch) return `${told(row.etch.name)}, ${figureText(row.etch.ml)} ml`;
+  return 'why' in row ? told(row.why) : say('no rule here');
 }

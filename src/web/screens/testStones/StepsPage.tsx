@@ -6,6 +6,8 @@ import { ButtonFile } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { PutAtBench } from './PutAtBench.tsx';
 import { StepClock } from './StepClock.tsx';
 import type { TestStonePageParts } from './testStonePageParts.ts';
@@ -20,30 +22,32 @@ export function StepsPage({ stone, keep }: Pick<TestStonePageParts, 'stone' | 'k
       </div>
     );
   const course = asked.data;
-  if (!course) return <p className="unseen">Opening …</p>;
+  if (!course) return <p className="unseen">{say('Opening …')}</p>;
   const { plan } = course;
   return (
     <>
       <PageHead
-        stamp={`${stone.name}, steps`}
-        headline={plan ? 'Every step, in order' : 'On which stone, and with how many hands?'}
+        stamp={say('{stone}, steps', { stone: stone.name })}
+        headline={plan ? say('Every step, in order') : say('On which stone, and with how many hands?')}
       />
       <div className="test-stone-two">
         <div className="test-stone-form">
           {plan ? (
             <StepClock kept={plan} />
           ) : (
-            <PutAtBench stone={stone} words="Make it ready for the bench" onReady={keep} />
+            <PutAtBench stone={stone} words={say('Make it ready for the bench')} onReady={keep} />
           )}
           <div className="plan-sheets">
-            <ButtonFile href={courseSheetAddress(stone.id, 'etch')}>Steps, for whoever etches</ButtonFile>
+            <ButtonFile href={courseSheetAddress(stone.id, 'etch')}>
+              {say('Steps, for whoever etches')}
+            </ButtonFile>
             <ButtonFile href={courseSheetAddress(stone.id, 'draw')}>
-              What to draw, for whoever draws
+              {say('What to draw, for whoever draws')}
             </ButtonFile>
           </div>
           {plan && (
-            <Fold title="Plan the etch anew">
-              <PutAtBench stone={stone} words="Plan it anew" onReady={keep} />
+            <Fold title={say('Plan the etch anew')}>
+              <PutAtBench stone={stone} words={say('Plan it anew')} onReady={keep} />
             </Fold>
           )}
         </div>
@@ -55,24 +59,24 @@ export function StepsPage({ stone, keep }: Pick<TestStonePageParts, 'stone' | 'k
 
 function Stages({ course: { stages, elsewhere } }: { course: TestCourse }) {
   return (
-    <section className="test-stone-form" aria-label="The stages in order">
+    <section className="test-stone-form" aria-label={say('The stages in order')}>
       <ol className="course-stages">
         {stages.map(({ stage, name, lines, endSign }) => (
           <li key={stage}>
-            <b>{name}</b>
+            <b>{told(name)}</b>
             {lines.map(({ what, where }) => (
               <p key={what}>
-                {what}: {where.join(', ')}
+                {told(what)}: {where.join(', ')}
               </p>
             ))}
-            {stage === 'draw' && <p>As the sheet for whoever draws says.</p>}
-            <p className="soft">Done when: {endSign}.</p>
+            {stage === 'draw' && <p>{say('As the sheet for whoever draws says.')}</p>}
+            <p className="soft">{say('Done when: {endSign}.', { endSign: told(endSign) })}</p>
           </li>
         ))}
       </ol>
       {elsewhere.map(({ treatment, what, where }) => (
         <p key={`${treatment} ${what}`}>
-          {treatment}, {what}: {where.join(', ')}
+          {treatment}, {told(what)}: {where.join(', ')}
         </p>
       ))}
     </section>

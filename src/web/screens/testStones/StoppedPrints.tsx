@@ -3,6 +3,8 @@ import type { TestStone } from '../../../records/testStone.ts';
 import { measureTestStone } from '../../client/testStones.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import type { TestStonePageParts } from './testStonePageParts.ts';
 
 /** Prints whose reading ended without findings, in their order. */
@@ -17,10 +19,10 @@ export function canGoOn(prints: readonly PrintReading[]): boolean {
 
 /** Why a print has no findings. */
 export function stoppedWords({ name, state, reason }: PrintReading): string {
-  if (state === 'cancelled') return `${name}: its reading was stopped before it was done.`;
+  if (state === 'cancelled') return say('{name}: its reading was stopped before it was done.', { name });
   return reason === null
-    ? `${name}: its reading was cut off before it was done.`
-    : `${name}: ${reason.replace(/\.$/, '')}.`;
+    ? say('{name}: its reading was cut off before it was done.', { name })
+    : `${name}: ${told(reason).replace(/\.$/, '')}.`;
 }
 
 /** One press reads again what was stopped or cut off. */
@@ -39,7 +41,7 @@ export function ReadAgain({
   };
   return (
     <Button kind={kind} disabled={saving.pending} onClick={() => void again()}>
-      Go on reading
+      {say('Go on reading')}
     </Button>
   );
 }
@@ -53,7 +55,7 @@ export function StoppedPrints(
   return (
     <div className="list-foot">
       {stopped.map((print) => (
-        <Notice key={print.print} kind="caution" title="Not read.">
+        <Notice key={print.print} kind="caution" title={say('Not read.')}>
           {stoppedWords(print)}
         </Notice>
       ))}

@@ -1,11 +1,25 @@
 import type { CheapestTrial, TrialWish } from '../../../records/trialDesign.ts';
 import { Button } from '../../parts/Button.tsx';
+import { fixed } from '../../words/figures.ts';
+import { say } from '../../words/say.ts';
 import { scatterNames } from './scatterNames.ts';
 
 const layouts: Readonly<Record<CheapestTrial['layout'], string>> = {
-  'split-plot': 'strips',
-  blocked: 'blocks',
-  'row-column': 'rows and columns',
+  'split-plot': say('strips'),
+  blocked: say('blocks'),
+  'row-column': say('rows and columns'),
+};
+
+const laidIn: Readonly<Record<CheapestTrial['layout'], string>> = {
+  'split-plot': say('In strips'),
+  blocked: say('In blocks'),
+  'row-column': say('In rows and columns'),
+};
+
+const plannedIn: Readonly<Record<CheapestTrial['layout'], string>> = {
+  'split-plot': say('Plan it so: in strips'),
+  blocked: say('Plan it so: in blocks'),
+  'row-column': say('Plan it so: in rows and columns'),
 };
 
 /** The cheapest test of every layout that notices what is wanted, beside one another. */
@@ -20,50 +34,56 @@ export function TestCandidates({
   candidates: readonly CheapestTrial[];
   onSize: (candidate: CheapestTrial) => void;
 }) {
-  if (candidates.length === 0) return <p>No test of up to 8 stones would notice a difference of {wanted}.</p>;
-  const judged = wish.scatter ? 'this room’s own scatter' : 'middling scatter';
+  if (candidates.length === 0)
+    return <p>{say('No test of up to 8 stones would notice a difference of {wanted}.', { wanted })}</p>;
+  const judged = wish.scatter ? say('this room’s own scatter') : say('middling scatter');
   return (
     <section className="test-stone-form" aria-labelledby="plan-candidates">
       <h3 id="plan-candidates">
-        The cheapest that notices {wanted} at {judged}, by layout
+        {say('The cheapest that notices {wanted} at {judged}, by layout', { wanted, judged })}
       </h3>
       <ul className="plan-candidates">
         {candidates.map((candidate) => (
           <li key={candidate.layout} aria-label={layouts[candidate.layout]}>
-            <h4>In {layouts[candidate.layout]}</h4>
+            <h4>{laidIn[candidate.layout]}</h4>
             <p className="soft">{repeatWords(candidate)}</p>
             <dl>
-              <Line of="Stones" is={`${candidate.stones}`} />
-              <Line of="Patches" is={`${candidate.patches}`} />
-              <Line of="Hours of hands" is={(candidate.minutes / 60).toFixed(1)} />
+              <Line of={say('Stones')} is={`${candidate.stones}`} />
+              <Line of={say('Patches')} is={`${candidate.patches}`} />
+              <Line of={say('Hours of hands')} is={fixed(candidate.minutes / 60, 1)} />
               {candidate.chances.map(({ of, chance }) => (
                 <Line
                   key={of}
-                  of={`Noticed, ${scatterNames[of]} scatter`}
+                  of={say('Noticed, {scatter} scatter', { scatter: scatterNames[of] })}
                   is={`${Math.round(100 * chance)} %`}
                 />
               ))}
             </dl>
             {planned(wish, candidate) ? (
               <p>
-                <b>As it is laid out</b>
+                <b>{say('As it is laid out')}</b>
               </p>
             ) : (
-              <Button
-                aria-label={`Plan it so: in ${layouts[candidate.layout]}`}
-                onClick={() => onSize(candidate)}
-              >
-                Plan it so
+              <Button aria-label={plannedIn[candidate.layout]} onClick={() => onSize(candidate)}>
+                {say('Plan it so')}
               </Button>
             )}
           </li>
         ))}
       </ul>
       <p className="soft">
-        Hours are from memory: 90 minutes a stone, 4 a patch drawn, 6 an area etched by itself.{' '}
-        {wish.whole &&
-          `In blocks, rows and columns every patch gets its own ${wish.whole.name}; in strips a whole strip does. `}
-        What holds on one stone may not hold on another, whatever the layout.
+        {say('Hours are from memory: 90 minutes a stone, 4 a patch drawn, 6 an area etched by itself.')}{' '}
+        {wish.whole && (
+          <>
+            {say(
+              'In blocks, rows and columns every patch gets its own {whole}; in strips a whole strip does.',
+              {
+                whole: wish.whole.name,
+              },
+            )}{' '}
+          </>
+        )}
+        {say('What holds on one stone may not hold on another, whatever the layout.')}
       </p>
     </section>
   );
@@ -79,9 +99,15 @@ function Line({ of, is }: { of: string; is: string }) {
 }
 
 function repeatWords({ layout, stripRepeats, patchRepeats }: CheapestTrial): string {
-  if (layout === 'row-column') return patchRepeats === 1 ? 'one row' : `${patchRepeats} rows`;
-  const patches = patchRepeats === 1 ? 'no patch repeated' : `${patchRepeats} patches alike`;
-  return stripRepeats === 1 ? patches : `${stripRepeats} strips alike, ${patches}`;
+  if (layout === 'row-column')
+    return say('{patchRepeats, plural, one {one row} other {{patchRepeats} rows}}', { patchRepeats });
+  const patches = say(
+    '{patchRepeats, plural, one {no patch repeated} other {{patchRepeats} patches alike}}',
+    { patchRepeats },
+  );
+  return stripRepeats === 1
+    ? patches
+    : say('{stripRepeats} strips alike, {patches}', { stripRepeats, patches });
 }
 
 function planned(wish: TrialWish, { layout, blocks, ...size }: CheapestTrial): boolean {

@@ -1,4 +1,6 @@
 import type { CheapestTrial, TrialDesign, TrialPower } from '../../../records/trialDesign.ts';
+import { fixed } from '../../words/figures.ts';
+import { say } from '../../words/say.ts';
 import { RoomScatterWords } from './RoomScatterWords.tsx';
 import { scatterNames } from './scatterNames.ts';
 import { TestCandidates } from './TestCandidates.tsx';
@@ -19,13 +21,13 @@ export function TestPower({
   return (
     <section className="test-stone-form plan-power" aria-labelledby="plan-power">
       <h2 id="plan-power" className="big">
-        What it could notice
+        {say('What it could notice')}
       </h2>
       <table>
-        <caption>The smallest difference of coverage that would be noticed 8 times in 10</caption>
+        <caption>{say('The smallest difference of coverage that would be noticed 8 times in 10')}</caption>
         <thead>
           <tr>
-            <th scope="col">if stones scatter</th>
+            <th scope="col">{say('if stones scatter')}</th>
             {treatments.map(({ name }) => (
               <th key={name} scope="col">
                 {name}
@@ -45,8 +47,9 @@ export function TestPower({
         </tbody>
       </table>
       <p className="soft">
-        By simulation; low, middling and high scatter are from memory. Two replicates are usually few; prints
-        of one stone are no replicates.
+        {say(
+          'By simulation; low, middling and high scatter are from memory. Two replicates are usually few; prints of one stone are no replicates.',
+        )}
       </p>
       {room && <RoomScatterWords room={room} />}
       {candidates !== null && wish.wanted !== null && (
@@ -57,6 +60,6 @@ export function TestPower({
 }
 
 function noticedWords(smallest: number | null): string {
-  if (smallest === null) return 'nothing: no replicate';
-  return smallest >= 1 ? 'nothing short of all' : smallest.toFixed(2);
+  if (smallest === null) return say('nothing: no replicate');
+  return smallest >= 1 ? say('nothing short of all') : fixed(smallest, 2);
 }

@@ -2,6 +2,7 @@ import type { TypedTrial } from '../../managers/testStones/trialForm.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { say } from '../../words/say.ts';
 
 /** How large a test is: its stones, what is repeated on them, and how small a difference matters. */
 export function TestSizeFields({
@@ -27,23 +28,23 @@ export function TestSizeFields({
     readonly least: number;
     readonly most: number;
   }[] = [
-    { field: 'widthMm', label: 'Width of the stone', unit: 'mm', least: 60, most: 3000 },
-    { field: 'heightMm', label: 'Height of the stone', unit: 'mm', least: 60, most: 3000 },
+    { field: 'widthMm', label: say('Width of the stone'), unit: 'mm', least: 60, most: 3000 },
+    { field: 'heightMm', label: say('Height of the stone'), unit: 'mm', least: 60, most: 3000 },
     {
       field: 'stones',
-      label: 'Stones',
-      hint: 'The true replicates; two are usually few.',
+      label: say('Stones'),
+      hint: say('The true replicates; two are usually few.'),
       least: 1,
       most: 24,
     },
     {
       field: 'patchRepeats',
-      label: strips ? 'Patches alike in a strip' : 'Patches alike in a block',
+      label: strips ? say('Patches alike in a strip') : say('Patches alike in a block'),
       least: 1,
       most: 12,
     },
     ...(strips
-      ? [{ field: 'stripRepeats' as const, label: 'Strips alike on a stone', least: 1, most: 6 }]
+      ? [{ field: 'stripRepeats' as const, label: say('Strips alike on a stone'), least: 1, most: 6 }]
       : []),
   ];
   return (
@@ -53,9 +54,9 @@ export function TestSizeFields({
           <NumberField key={field} {...shown} value={typed[field]} onValue={whole(field)} />
         ))}
         <NumberField
-          label="Smallest difference that matters"
-          unit="coverage"
-          hint="0.1: a tone of 0.30 comes out as 0.40. Empty: not said."
+          label={say('Smallest difference that matters')}
+          unit={say('coverage')}
+          hint={say('0.1: a tone of 0.30 comes out as 0.40. Empty: not said.')}
           value={typed.wanted}
           least={0.01}
           most={1}
@@ -63,23 +64,23 @@ export function TestSizeFields({
           onValue={(wanted) => onChange({ wanted })}
         />
       </div>
-      <Fold title="Camera, lots and layout">
+      <Fold title={say('Camera, lots and layout')}>
         <div className="test-stone-form">
           {!strips && (
             <Picks<TypedTrial['lay']>
-              label="Patches lie"
+              label={say('Patches lie')}
               value={typed.lay}
               options={[
-                ['blocked', 'in two blocks, head and tail'],
-                ['row-column', 'in rows and columns'],
+                ['blocked', say('in two blocks, head and tail')],
+                ['row-column', say('in rows and columns')],
               ]}
               onPick={(lay) => onChange({ lay })}
             />
           )}
           <NumberField
-            label="Long side of the camera’s picture"
+            label={say('Long side of the camera’s picture')}
             unit="px"
-            hint="So that no patch is too small to be read. Empty: 12 mm at least."
+            hint={say('So that no patch is too small to be read. Empty: 12 mm at least.')}
             value={typed.cameraPixels}
             least={200}
             most={100_000}
@@ -87,8 +88,8 @@ export function TestSizeFields({
             onValue={(cameraPixels) => onChange({ cameraPixels })}
           />
           <NumberField
-            label="Number that the lots are drawn from"
-            hint="The same number draws the same lots."
+            label={say('Number that the lots are drawn from')}
+            hint={say('The same number draws the same lots.')}
             value={typed.seed}
             least={0}
             most={4_294_967_295}

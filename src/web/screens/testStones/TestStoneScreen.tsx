@@ -7,6 +7,7 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { openTestStone, saveTestStone, testStoneKey, testStonesKey } from '../../client/testStones.ts';
 import { readPatches } from '../../managers/testStones/unsavedPatches.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { AnswerPage } from './AnswerPage.tsx';
 import { BlindPage } from './BlindPage.tsx';
@@ -18,12 +19,12 @@ import { StepsPage } from './StepsPage.tsx';
 import type { TestStonePageParts } from './testStonePageParts.ts';
 
 const views = [
-  ['', 'Reading'],
-  ['steps', 'Steps'],
-  ['patches', 'Patches'],
-  ['photographs', 'Photographs'],
-  ['eye', 'By eye'],
-  ['answer', 'Answer'],
+  ['', say('Reading')],
+  ['steps', say('Steps')],
+  ['patches', say('Patches')],
+  ['photographs', say('Photographs')],
+  ['eye', say('By eye')],
+  ['answer', say('Answer')],
 ] as const;
 
 /** One test stone: what was read of it, its patches, its photographs, a blind reading, and what it answers. */
@@ -43,7 +44,7 @@ export default function TestStoneScreen({ id, view }: { id: string; view: string
       </div>
     );
   const stone = asked.data;
-  if (!stone) return <p className="unseen">Opening …</p>;
+  if (!stone) return <p className="unseen">{say('Opening …')}</p>;
   const save = async (changes: Partial<TestStoneDraft>) => {
     const saved = await saving.send(
       () => saveTestStone(id, stone.version, changes),
@@ -55,15 +56,15 @@ export default function TestStoneScreen({ id, view }: { id: string; view: string
   const parts: TestStonePageParts = { stone, save, saving, keep };
   return (
     <>
-      <nav className="test-stone-views" aria-label={`Pages of ${stone.name}`}>
-        <Link href="/test-stones">Test stones</Link>
+      <nav className="test-stone-views" aria-label={say('Pages of {stone}', { stone: stone.name })}>
+        <Link href="/test-stones">{say('Test stones')}</Link>
         {views.map(([path, words]) => (
           <Link
             key={path}
             href={`/test-stones/${id}${path === '' ? '' : `/${path}`}`}
             aria-current={path === view ? 'page' : undefined}
           >
-            {path === 'patches' && view !== path && laidBy(id) ? 'Patches, not saved' : words}
+            {path === 'patches' && view !== path && laidBy(id) ? say('Patches, not saved') : words}
           </Link>
         ))}
       </nav>

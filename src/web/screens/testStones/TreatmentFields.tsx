@@ -2,14 +2,20 @@ import type { Reach, TypedTreatment } from '../../managers/testStones/trialForm.
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { say } from '../../words/say.ts';
 
 const reaches = [
-  ['patch', 'each patch'],
-  ['strip', 'a whole strip'],
-  ['stone', 'a whole stone'],
+  ['patch', say('each patch')],
+  ['strip', say('a whole strip')],
+  ['stone', say('a whole stone')],
 ] as const;
 
-const examples = ['crayon-2, crayon-5, tusche-water', 'gum alone, gum and tannic 1:1', 'yes, no'];
+const examples = [
+  // Levels are typed as the catalogue and the tables name them.
+  'crayon-2, crayon-5, tusche-water',
+  'gum alone, gum and tannic 1:1',
+  say('yes, no'),
+];
 
 /** What a test varies: each treatment, its levels, and to what it is given at once. */
 export function TreatmentFields({
@@ -30,28 +36,32 @@ export function TreatmentFields({
         <section
           key={id}
           className="test-stone-picked plan-treatment"
-          aria-label={name.trim() || `Treatment ${index + 1}`}
+          aria-label={name.trim() || say('Treatment {index}', { index: index + 1 })}
         >
           <Field
-            label={index === 0 ? 'Compare' : 'And, with it'}
+            label={index === 0 ? say('Compare') : say('And, with it')}
             value={name}
             onChange={(event) => change(id, { name: event.target.value })}
           />
           <Field
-            label={`Levels of ${name.trim() || 'it'}`}
-            hint={`Parted by commas, such as ${examples[index] ?? examples[0]}.`}
+            label={name.trim() ? say('Levels of {name}', { name: name.trim() }) : say('Levels of it')}
+            hint={say('Parted by commas, such as {examples}.', { examples: examples[index] ?? examples[0] })}
             value={levels}
             onChange={(event) => change(id, { levels: event.target.value })}
           />
           <Picks<Reach>
-            label={`${name.trim() || 'It'} is given at once to`}
+            label={
+              name.trim()
+                ? say('{name} is given at once to', { name: name.trim() })
+                : say('It is given at once to')
+            }
             value={reach}
             options={reaches}
             onPick={(next) => change(id, { reach: next })}
           />
           {treatments.length > 1 && (
             <Button kind="quiet" onClick={() => onTreatments(treatments.filter((each) => each.id !== id))}>
-              Leave out {name.trim() || 'it'}
+              {name.trim() ? say('Leave out {name}', { name: name.trim() }) : say('Leave out it')}
             </Button>
           )}
         </section>
@@ -70,7 +80,7 @@ export function TreatmentFields({
             ])
           }
         >
-          Vary something else too
+          {say('Vary something else too')}
         </Button>
       )}
     </>

@@ -6,6 +6,7 @@ import { addPhotograph } from '../../client/photographs.ts';
 import { FailedRequest, type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { AddPhotograph } from '../../parts/AddPhotograph.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { say } from '../../words/say.ts';
 import { TakeHere } from '../camera/TakeHere.tsx';
 import { holdPhotograph } from '../held/heldPhotographs.ts';
 import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
@@ -64,14 +65,15 @@ export function PhotographsView({ desk }: { desk: WorkDesk }) {
   return (
     <WorkPage
       work={work}
-      headline={photographs.length === 0 ? 'Photograph the drawn stone' : 'What was photographed'}
+      headline={photographs.length === 0 ? say('Photograph the drawn stone') : say('What was photographed')}
       board={<PhotographBoard desk={desk} shown={shown} />}
       side={
         <>
           {photographs.length === 0 && (
             <p>
-              Square on, in even light, with its four corners or four marks in sight. Straightened, it lies
-              under the drawing, so that zones are drawn where they really are; tones are read from it.
+              {say(
+                'Square on, in even light, with its four corners or four marks in sight. Straightened, it lies under the drawing, so that zones are drawn where they really are; tones are read from it.',
+              )}
             </p>
           )}
           <ul className="work-photographs">

@@ -124,7 +124,7 @@ function PlanRow({
           </span>
         </span>
       </th>
-      <td data-label="Etch">
+      <td data-label={say('Etch')}>
         <span className="plan-etch">
           {strength ? <StrengthSwatch strength={strength} /> : <span className="no-rule-swatch" />}
           <span>
@@ -133,7 +133,7 @@ function PlanRow({
           </span>
         </span>
       </td>
-      <td data-label="To measure out" className="figure">
+      <td data-label={say('To measure out')} className="figure">
         {etch ? (
           <>
             <b>{say('{ml} ml', { ml: etch.ml })}</b>
@@ -144,17 +144,17 @@ function PlanRow({
           '–'
         )}
       </td>
-      <td data-label="Laid" className="figure">
+      <td data-label={say('Laid')} className="figure">
         {row.layFrom === null ? '–' : minutesSeconds(row.layFrom)}
       </td>
-      <td data-label="Lift at" className="figure">
+      <td data-label={say('Lift at')} className="figure">
         {liftAt === null ? '–' : minutesSeconds(liftAt)}
       </td>
-      <td data-label="Contact" className="figure">
+      <td data-label={say('Contact')} className="figure">
         <b>{contact ?? '–'}</b>
         <span className="soft">{contactRange(row.contactSeconds)}</span>
       </td>
-      <td data-label="Moved within" className="figure">
+      <td data-label={say('Moved within')} className="figure">
         {row.longestGapSeconds === null
           ? '–'
           : say('{longestGapSeconds} s', { longestGapSeconds: row.longestGapSeconds })}
