@@ -37,7 +37,10 @@ export function doingsOf(room: Room, pictures: TwelveMegapixels): readonly Doing
     {
       name: 'read its events',
       every: 6,
-      act: async () => get(`/api/runs/${room.benchOf().runId}/events?after=${room.benchOf().taps - 5}`),
+      act: () => {
+        const { runId, taps } = room.benchOf();
+        return get(`/api/runs/${runId}/events?after=${Math.max(0, taps - 5)}`);
+      },
     },
     { name: 'look at the rack', every: 10, act: () => get('/api/rack') },
     { name: 'list works', every: 15, act: () => get('/api/works?search=soak') },

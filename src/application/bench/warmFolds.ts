@@ -16,7 +16,9 @@ export function warmFolds({
   let stopped = false;
   const warming = (async () => {
     await nextTurn();
-    for (const { id } of stopped ? [] : await store.runs.newestOfWorks()) {
+    const newest = stopped ? [] : await store.runs.newestOfWorks();
+    // the longest last: whoever looks first must not stand behind it
+    for (const { id } of newest.toSorted((one, other) => one.events - other.events)) {
       await nextTurn();
       if (stopped) return;
       // asked anew: something may have been logged since
