@@ -89,7 +89,7 @@ async function writeBatches(parts: YearParts, index: number): Promise<void> {
     madeOn,
     note,
     gramsPerLitre: 60,
-    pH: 3.3 + 0.05 * (index % 4),
+    pH: [3.3, 3.35, 3.4, 3.45][index % 4]!,
     gum: true,
   };
   must(await createBatch({ ...parts, newId: () => `saltreach-gum-${index + 1}` }, gum));

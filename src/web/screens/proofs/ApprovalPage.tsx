@@ -16,7 +16,7 @@ import {
 import { eyeSigma } from '../../../studio/proofs/workSeries.ts';
 import { giveApproval } from '../../client/series.ts';
 import { workAspect } from '../../managers/proofs/workFrame.ts';
-import { Button } from '../../parts/Button.tsx';
+import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
@@ -171,6 +171,11 @@ function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
           )}
         </p>
         <WordList words={missing} />
+        {pulls.length === 0 && (
+          <ButtonLink kind="act" href={`/works/${work.id}/proofs/new`}>
+            {say('Add a pull')}
+          </ButtonLink>
+        )}
         <RestsOn work={work} pulls={resting} />
       </section>
     );

@@ -3,6 +3,7 @@ import { Link } from 'wouter';
 import type { Reason } from '../../../records/suspects.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { keepOutcome, readSuspects, suspectsKey } from '../../client/suspects.ts';
+import { ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
@@ -28,6 +29,9 @@ export function SuspectsPage({ work }: ProofsPageParts) {
         />
         <div className="proofs-body">
           <FailureNotice failure={shownFailure(suspects.error)} />
+          <ButtonLink kind="act" href={`/works/${work.id}/proofs/new`}>
+            {say('Add a pull')}
+          </ButtonLink>
         </div>
       </>
     );
