@@ -20,6 +20,29 @@ test('a sentence is found whole, or by one with places, whose fillings are looke
   expect(told('Nobody translated this.')).toBe('Nobody translated this.');
 });
 
+test('a name in quotation marks stays as it is typed', () => {
+  setWordsInUse({ ...english, language: 'de', told: catalogue });
+  expect(told('crayon')).toBe('Kreide');
+  expect(
+    told(
+      '“crayn” is no medium of the catalogue. The nearest that is known is “crayon”. Put it right, or say that it is a new one.',
+    ),
+  ).toBe(
+    '„crayn“ ist kein Mittel des Verzeichnisses. Das Nächste, was bekannt ist, ist „crayon“. Berichtigen, oder sagen, dass es etwas Neues ist.',
+  );
+});
+
+test('what holds under which etch is told, however many etches there are', () => {
+  setWordsInUse({ ...english, language: 'de', told: catalogue });
+  expect(
+    told(
+      'Here: under gum alone holds (5 of 5 stones); under X open (1 of 2 stones). The etch table has no rule for Y: test a patch first.',
+    ),
+  ).toBe(
+    'Hier: unter Gummi allein hält (5 von 5 Steinen); unter X offen (1 von 2 Steinen). Die Ätztabelle hat keine Regel für Y: zuerst ein Probefeld.',
+  );
+});
+
 test('a translation has the places of what it translates', () => {
   const places = (text: string) => (text.match(/\{\w+\}/g) ?? []).toSorted();
   for (const [told, german] of Object.entries(catalogue)) expect(places(german), told).toEqual(places(told));

@@ -32,10 +32,15 @@ function byPattern(english: string, catalogue: Readonly<Record<string, string>>)
     const fillings = found.exec(english);
     if (!fillings) continue;
     return translated.replace(/\{(\w+)\}/g, (_, name: string) =>
-      told(fillings[names.indexOf(name) + 1] ?? ''),
+      filled(english, fillings[names.indexOf(name) + 1] ?? ''),
     );
   }
   return null;
+}
+
+/** What stands in quotation marks is a name that somebody typed, or is to type: it is told as it stands. */
+function filled(english: string, filling: string): string {
+  return english.includes(`“${filling}”`) ? filling : told(filling);
 }
 
 function patternOf(template: string, translated: string): Pattern {

@@ -129,7 +129,7 @@ export function AnswerPage({ stone }: TestStonePageParts) {
           <ul>
             {answer.openQuestions.map(({ question, test }) => (
               <li key={question}>
-                <b>{told(question)}</b> {told(test)}
+                <b>{questionWords(question)}</b> {told(test)}
               </li>
             ))}
           </ul>
@@ -157,6 +157,13 @@ function headlineOf({ holds, audit, contrasts }: TestStoneAnswer): string {
   return audit.some(({ weight }) => weight === 'no-cause')
     ? say('No cause can be assigned yet')
     : say('Nothing is certain yet');
+}
+
+/** A question that is a finding without its full stop is told as that finding. */
+function questionWords(question: string): string {
+  const finding = `${question}.`;
+  const words = told(finding);
+  return words === finding ? told(question) : words.replace(/\.$/, '');
 }
 
 function Audit({ answer: { audit } }: { answer: TestStoneAnswer }) {
