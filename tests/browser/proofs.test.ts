@@ -243,11 +243,11 @@ describeInBrowser('the proof desk', (pages) => {
     await page.getByRole('button', { name: 'Correct a fact' }).waitFor();
     await page.getByLabel('A fault that has to go before good to print').fill('slur at the post');
     await page.getByRole('button', { name: 'Note the fault' }).click();
-    await page.getByRole('heading', { name: 'One open fault' }).waitFor();
+    await page.getByRole('heading', { name: 'One fault stands' }).waitFor();
     await page.getByRole('button', { name: 'Close: slur at the post' }).click();
     await page.getByLabel('What was done about: slur at the post').fill('less pressure');
-    await page.getByRole('button', { name: 'Close the fault' }).click();
-    await page.getByRole('heading', { name: 'No open fault' }).waitFor();
+    await page.getByRole('button', { name: 'It is put right' }).click();
+    await page.getByRole('heading', { name: 'No fault stands' }).waitFor();
     await page.getByRole('button', { name: 'Hold it to be the best so far' }).click();
     await page.getByText('It is held to be the best so far.').waitFor();
     const kept = await sent<PullEntry>('GET', `/api/works/${work.id}/pulls/${two.id}`);

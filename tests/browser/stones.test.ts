@@ -63,7 +63,7 @@ describeInBrowser('stones', (pages) => {
     await form.getByText('a vein at the head').waitFor();
     await expectSoundScreen(page, 'a save that came second');
 
-    await form.getByRole('button', { name: 'Save mine' }).click();
+    await form.getByRole('button', { name: 'Keep what I typed' }).click();
     await page.getByRole('button', { name: 'Correct name, size, corners' }).waitFor();
     expect(await keptStone(id)).toMatchObject({ note: 'a chip at the tail', heightMm: 510, version: 3 });
 
@@ -84,7 +84,7 @@ describeInBrowser('stones', (pages) => {
     await savedStone(id, { straightedge: [{ at: '2026-11-20T09:00:00Z', gapMm: 0.3, where: 'head' }] });
     await form.getByRole('button', { name: 'Add the line' }).click();
     await form.getByText('saving yours takes nothing away from it').waitFor();
-    await form.getByRole('button', { name: 'Save mine' }).click();
+    await form.getByRole('button', { name: 'Keep what I typed' }).click();
     await page.getByRole('heading', { name: 'S-13 is not level' }).waitFor();
     expect((await keptStone(id)).straightedge.map(({ gapMm }) => gapMm)).toEqual([0.3, 0.2]);
   });

@@ -117,7 +117,7 @@ describeInBrowser('a work', (pages) => {
     expect(await page.locator('.zone-other').count()).toBe(2);
     await expectSoundScreen(page, 'a drawing that was saved second');
 
-    await alert.getByRole('button', { name: /^Take theirs/ }).click();
+    await alert.getByRole('button', { name: /^Take what the other saved/ }).click();
     await page.getByRole('button', { name: /Post/ }).waitFor();
     await page.getByRole('button', { name: 'Take back' }).click();
     await page
@@ -131,7 +131,7 @@ describeInBrowser('a work', (pages) => {
     await page.getByLabel('Name').fill('Morning sky');
     await savedWork(id, { zones: [post] });
     await page.getByRole('button', { name: 'Save the drawing' }).click();
-    await page.getByRole('button', { name: 'Save mine over theirs' }).click();
+    await page.getByRole('button', { name: 'Keep what I drew' }).click();
     await page.getByText('Saved.').waitFor();
     expect((await keptWork(id)).zones).toMatchObject([{ name: 'Morning sky' }]);
   });
@@ -212,7 +212,7 @@ describeInBrowser('a work', (pages) => {
     await page.getByRole('button', { name: /Post/ }).waitFor();
     await page.getByText('Saved.').waitFor();
     expect((await keptWork(id)).zones).toMatchObject([post]);
-    await page.getByRole('link', { name: 'About' }).click();
+    await page.getByRole('link', { name: 'Its facts' }).click();
     await page.getByRole('link', { name: 'Drawing' }).click();
     await page.getByRole('button', { name: /Post/ }).waitFor();
   });

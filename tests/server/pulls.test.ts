@@ -136,7 +136,7 @@ describe('the series of a work', () => {
 });
 
 describe('good to print', () => {
-  it('needs three pulls within the tolerance, no open fault and two marks; withdrawn, it says what rests on it', async () => {
+  it('needs three pulls within the tolerance, no standing fault and two marks; withdrawn, it says what rests on it', async () => {
     const desk = await deskUnderTest();
     const eye = { eye: { lights: 0.1, middles: 0.5, darks: 0.9, who: 'P.R.' } };
     await desk.pull(1, eye);
@@ -146,7 +146,7 @@ describe('good to print', () => {
     const marks = { pull: 3, artist: 'A.T.' };
     const { body: lacking } = await desk.send<Refusal>('POST', at, marks);
     expect(lacking.message).toContain("The printer's signature is missing.");
-    expect(lacking.message).toContain('Pull 3 has an open fault: slur at the post.');
+    expect(lacking.message).toContain('Pull 3 has a fault that stands: slur at the post.');
     const closed = {
       words: 'slur at the post',
       closed: { at: '2026-03-01T10:00:00Z', words: 'less pressure' },

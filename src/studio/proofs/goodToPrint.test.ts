@@ -9,7 +9,7 @@ function pull(n: number, tone: number, changes: Partial<PullReading> = {}): Pull
   return { n, paper: 'rag', age: 5, lights: 0.1, middles: tone, darks: 0.8, faults: [], ...changes };
 }
 
-it('three comparable pulls within the tolerance, no open fault, two signatures', () => {
+it('three comparable pulls within the tolerance, no standing fault, two signatures', () => {
   const pulls = [pull(1, 0.3), pull(2, 0.48), pull(3, 0.5), pull(4, 0.52)];
   expect(goodToPrint(pulls, 0.04, both, camera)).toEqual({
     met: true,
@@ -23,7 +23,7 @@ it('says all that is missing', () => {
   const pulls = [pull(2, 0.47), pull(3, 0.5, { faults: ['slur', 'edge scum'] }), pull(4, 0.52)];
   expect(goodToPrint(pulls, 0.04, { artist: false, printer: false }, camera).missing).toEqual([
     'The middles range over 0.05, more than the tolerance of 0.04.',
-    'Pull 3 has an open fault: slur and edge scum.',
+    'Pull 3 has a fault that stands: slur and edge scum.',
     "The artist's signature is missing.",
     "The printer's signature is missing.",
   ]);

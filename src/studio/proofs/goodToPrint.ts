@@ -58,7 +58,7 @@ function doubtWords(doubt: number | null): string {
 
 /**
  * Good to print is a rule and not a test: the three latest comparable pulls lie within the tolerance of each other in every
- * tone, none of them has an open fault, and artist and printer have both signed.
+ * tone, none of them has a fault that stands, and artist and printer have both signed.
  * @param pulls in any order.
  * @param tolerance in darkness, above 0.
  * @param reading how the pulls were read; it travels with the answer, as agreement by eye is not agreement by photograph.
@@ -78,7 +78,7 @@ export function goodToPrint(
       : seriesTones.flatMap((tone) => rangeSentence(three, tone, tolerance))),
     ...three
       .filter(({ faults }) => faults.length > 0)
-      .map(({ n, faults }) => `Pull ${n} has an open fault: ${listWords(faults)}.`),
+      .map(({ n, faults }) => `Pull ${n} has a fault that stands: ${listWords(faults)}.`),
     ...(signed.artist ? [] : ["The artist's signature is missing."]),
     ...(signed.printer ? [] : ["The printer's signature is missing."]),
   ];

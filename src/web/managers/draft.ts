@@ -114,7 +114,7 @@ export function titleFromFile(fileName: string): string {
     fileName
       .replace(/\.[a-z0-9]{2,5}$/i, '')
       .replace(/[_-]+/g, ' ')
-      .trim() || say('Untitled')
+      .trim() || say('Not named yet')
   );
 }
 

@@ -69,7 +69,7 @@ export function SaveForm({
       </div>
       <div className="save-form-acts">
         <Button kind={actKind} type="submit" disabled={pending}>
-          {pending ? say('Saving …') : stale ? say('Save mine') : act}
+          {pending ? say('Saving …') : stale ? say('Keep what I typed') : act}
         </Button>
         {stale && (
           <Button onClick={form.takeKept} disabled={pending}>

@@ -1,7 +1,7 @@
 import './StonePlan.css';
 import type { CSSProperties, ReactNode } from 'react';
 import type { CornerThicknessMm } from '../../records/stone.ts';
-import { lengthWords } from '../words/lengths.ts';
+import { inchUnitOf, lengthFigure, lengthWords } from '../words/lengths.ts';
 import { say } from '../words/say.ts';
 import { stoneTint } from './stoneTint.ts';
 
@@ -38,8 +38,8 @@ export function StonePlan({
         {corners.map((thickness, index) => (
           <span key={places[index]} className={`stone-plan-corner at-${index}`}>
             <span className="unseen">{say('thickness {places}', { places: places[index] })} </span>
-            {thickness === null ? '–' : thickness}
-            {thickness !== null && <small> {say('mm')}</small>}
+            {thickness === null ? '–' : lengthFigure(thickness, 1)}
+            {thickness !== null && <small> {inchUnitOf('mm')?.unit ?? 'mm'}</small>}
           </span>
         ))}
       </div>

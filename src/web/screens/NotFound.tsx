@@ -9,10 +9,10 @@ export function NotFound() {
     <>
       <PageHead stamp={say('Not found')} headline={say('There is nothing at this address')} />
       <EmptyPage
-        title={say('It may have been deleted')}
+        title={say('It may have been taken away')}
         act={
-          <ButtonLink kind="act" href="/comparisons">
-            {say('To the comparisons')}
+          <ButtonLink kind="act" href="/">
+            {say('To the rack')}
           </ButtonLink>
         }
       >

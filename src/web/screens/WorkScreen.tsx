@@ -28,7 +28,7 @@ const views = [
   { path: 'edition', name: say('Edition') },
   { path: 'photographs', name: say('Photographs') },
   { path: 'proofs', name: say('Proofs') },
-  { path: 'about', name: say('About') },
+  { path: 'about', name: say('Its facts') },
 ] as const;
 
 /** One work: its stone with the drawing, and beside it what is known and planned. */

@@ -1,4 +1,5 @@
 import type { Point } from '../../../science/geometry/point.ts';
+import { sizeWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 
 /** What is to be photographed. */
@@ -14,10 +15,7 @@ export interface PhotographedThing {
 /** What is to fill the guide, and how large it is. */
 export function guideWords({ sizeMm, sizeOf }: PhotographedThing, turned: boolean): string {
   if (sizeMm === null) return say('Its size is not known: the frame has the picture’s own proportion.');
-  const size = say('{sizeMm} × {sizeMm2} mm', {
-    sizeMm: Math.round(sizeMm[0]),
-    sizeMm2: Math.round(sizeMm[1]),
-  });
+  const size = sizeWords(Math.round(sizeMm[0]), Math.round(sizeMm[1]));
   if (sizeOf === 'stone')
     return turned
       ? say('The stone fills the frame, a quarter turn round: {size}.', { size })

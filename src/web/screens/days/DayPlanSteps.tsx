@@ -21,7 +21,7 @@ export function DayPlanSteps({ plan }: { plan: DayPlan }) {
         </Notice>
       )}
       {plan.clashes.map(({ words }) => (
-        <Notice key={words} kind="caution" title={say('Clash:')}>
+        <Notice key={words} kind="caution" title={say('Two at one time:')}>
           {words}
         </Notice>
       ))}

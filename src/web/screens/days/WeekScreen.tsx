@@ -115,7 +115,7 @@ function Deadlines({ week: { works, timeZone } }: { week: Week }) {
           </span>
           {work.clashes.map((clash) => (
             <span key={clash} className="week-clash">
-              <b>{say('Clash:')}</b> {clash}
+              <b>{say('Two at one time:')}</b> {clash}
             </span>
           ))}
         </li>

@@ -81,7 +81,7 @@ function ReportPage({ report }: { report: Report }) {
           <p className="stamp">{say('As it stands, with the figures of now')}</p>
           <p className="report-files">
             <ButtonFile href={reportFile(report.id, 'pdf')}>{say('PDF')}</ButtonFile>
-            <ButtonFile href={reportFile(report.id, 'docx')}>{say('Word processor')}</ButtonFile>
+            <ButtonFile href={reportFile(report.id, 'docx')}>{say('To edit (DOCX)')}</ButtonFile>
             <ButtonFile href={reportFile(report.id, 'html')}>{say('HTML')}</ButtonFile>
           </p>
           {set.error && <FailureNotice failure={shownFailure(set.error)} />}

@@ -30,7 +30,7 @@ export function DeviceLines({ devices }: { devices: readonly DeviceEntry[] }) {
                 <b>{device.name}</b>
                 <span className="soft">
                   {device.revokedAt === null
-                    ? say('not seen since {day}: after 30 days it needs a new code', {
+                    ? say('not heard of since {day}: after 30 days it needs a new code', {
                         day: dayWords(device.lastSeenAt),
                       })
                     : say('shut out {day}', { day: dayWords(device.revokedAt) })}
@@ -60,7 +60,7 @@ function DeviceLine({ device }: { device: DeviceEntry }) {
     <li>
       <b>{device.name}</b>
       <span className="soft">
-        {say('let in {day}, last seen {day2}', {
+        {say('let in {day}, last heard of {day2}', {
           day: dayWords(device.pairedAt),
           day2: dayWords(device.lastSeenAt),
         })}

@@ -28,8 +28,8 @@ export function PullFaults({ work, pull }: { work: WorkEntry; pull: PullEntry })
     <section aria-labelledby="faults-head" className="pull-faults">
       <h2 id="faults-head">
         {open === 0
-          ? say('No open fault')
-          : say('{open, plural, one {One open fault} other {{open} open faults}}', { open })}
+          ? say('No fault stands')
+          : say('{open, plural, one {One fault stands} other {{open} faults stand}}', { open })}
       </h2>
       <ul>
         {pull.faults.map((fault, index) => (
@@ -38,12 +38,12 @@ export function PullFaults({ work, pull }: { work: WorkEntry; pull: PullEntry })
             <b>{fault.words}</b>{' '}
             {fault.closed ? (
               <span className="soft">
-                {say('closed: {closed}', { closed: fault.closed.words || say('not said how') })}
+                {say('put right: {closed}', { closed: fault.closed.words || say('not said how') })}
               </span>
             ) : (
               <Button
                 kind="quiet"
-                aria-label={say('Close: {fault}', { fault: fault.words })}
+                aria-label={say('Put right: {fault}', { fault: fault.words })}
                 onClick={() => setClosing(index)}
               >
                 {say('Close it')}
@@ -76,7 +76,7 @@ export function PullFaults({ work, pull }: { work: WorkEntry; pull: PullEntry })
         />
         {saving.trouble && <FailureNotice failure={saving.trouble} />}
         <Button type="submit" disabled={saving.pending || (closing === null && words === '')}>
-          {closing === null ? say('Note the fault') : say('Close the fault')}
+          {closing === null ? say('Note the fault') : say('It is put right')}
         </Button>
       </form>
     </section>

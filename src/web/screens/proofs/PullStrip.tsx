@@ -56,7 +56,7 @@ export function PullStrip({ work, proofs: { pulls, series, approvals } }: Proofs
                         )}
                 </span>
                 {read && !read.compared && read.how !== 'unread' && <em>{say('not compared')}</em>}
-                {read && read.openFaults.length > 0 && <em className="fault">{say('open fault')}</em>}
+                {read && read.openFaults.length > 0 && <em className="fault">{say('standing fault')}</em>}
               </span>
             </Link>
           </li>

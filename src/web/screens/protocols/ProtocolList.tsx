@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import type { ForeignProtocol } from '../../../records/workProtocol.ts';
 import { listProtocols, protocolsKey } from '../../client/protocols.ts';
 import { dayWords } from '../../parts/entryWords.ts';
+import { sizeWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 import { EntryListPage } from '../entries/EntryListPage.tsx';
 
@@ -45,9 +46,8 @@ function ProtocolEntry({ kept: { id, protocol, createdAt } }: { kept: ForeignPro
           <b className="big">{title}</b>
         </span>
         <span>
-          {say('{widthMm} × {heightMm} mm, {etched}', {
-            widthMm: stone.widthMm,
-            heightMm: stone.heightMm,
+          {say('{size}, {etched}', {
+            size: sizeWords(stone.widthMm, stone.heightMm),
             etched: etchedWords(etches.length),
           })}
         </span>

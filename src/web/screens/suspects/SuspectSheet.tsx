@@ -82,7 +82,7 @@ export function littleRead({ seen, unknown }: SuspectsAnswer): boolean {
 function roomWords(cases: number): string {
   if (cases === 0) return say('no case of this room was closed yet');
   return say(
-    '{cases, plural, one {one closed case} other {{cases} closed cases}} of this room moved where each starts',
+    '{cases, plural, one {one settled case} other {{cases} settled cases}} of this room moved where each starts',
     { cases },
   );
 }

@@ -2,7 +2,7 @@ import type { TestStone } from '../../../records/testStone.ts';
 import { templateScale, wrongScaleSentence } from '../../../studio/trials/reading/templateScale.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
-import { fixed } from '../../words/figures.ts';
+import { lengthWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 
@@ -26,9 +26,9 @@ export function RulerLine({
       )}
       {ruler && scale !== null && !wrong && (
         <p>
-          {say('The ruler’s {lengthMm} mm measure {lengthMm2} mm between the corners: they agree to 1 %.', {
-            lengthMm: ruler.lengthMm,
-            lengthMm2: fixed(ruler.lengthMm * scale, 1),
+          {say('The ruler’s {length} measure {measured} between the corners: they agree to 1 %.', {
+            length: lengthWords(ruler.lengthMm, 1),
+            measured: lengthWords(ruler.lengthMm * scale, 1),
           })}
         </p>
       )}

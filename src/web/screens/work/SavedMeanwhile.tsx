@@ -37,13 +37,13 @@ export function SavedMeanwhile({
         </ul>
       )}
       <Button aria-pressed={compared} onClick={() => onCompare(!compared)}>
-        {compared ? say('Hide theirs') : say('Show theirs on the stone, in red dashes')}
+        {compared ? say('Hide the other drawing') : say('Show the other drawing on the stone, in red dashes')}
       </Button>
       <div>
         <Button kind="danger" disabled={desk.saving} onClick={() => void desk.keepMine()}>
-          {say('Save mine over theirs')}
+          {say('Keep what I drew')}
         </Button>
-        <Button onClick={desk.takeTheirs}>{say('Take theirs; undo brings back mine')}</Button>
+        <Button onClick={desk.takeTheirs}>{say('Take what the other saved; undo brings mine back')}</Button>
       </div>
     </section>
   );
