@@ -9,6 +9,7 @@ import { batchesKey, listBatches } from '../client/batches.ts';
 import { kitKey, lastPicksKey, listKitOf, readLastPicks } from '../client/kit.ts';
 import { shownFailure } from '../client/shownFailure.ts';
 import { kitToolWords } from '../managers/kitForm.ts';
+import { midSentence } from '../words/midSentence.ts';
 import { say } from '../words/say.ts';
 import { FailureNotice } from './FailureNotice.tsx';
 import { NewKit } from './NewKit.tsx';
@@ -85,7 +86,7 @@ export function KitPick({
           />
         ) : (
           <button type="button" className="kit-new" onClick={() => setAdding(true)}>
-            {say('Enter another {toolWords}', { toolWords: toolWords[tool].toLowerCase() })}
+            {say('Enter another {toolWords}', { toolWords: midSentence(toolWords[tool]) })}
           </button>
         ))}
     </section>
@@ -114,6 +115,6 @@ function nothingYet(tool: RunTool): string {
   if (tool === 'batch')
     return say('No batch is logged yet. Gum, tannic solution, washout and base are logged under Mixing.');
   return say('No {toolWords} is in the kit yet. Enter it once; from then on it is picked.', {
-    toolWords: toolWords[tool].toLowerCase(),
+    toolWords: midSentence(toolWords[tool]),
   });
 }

@@ -3,7 +3,9 @@ import type { EtchPlan } from '../../../records/etch.ts';
 import type { LineStage } from '../../../records/run.ts';
 import { buffingRounds, endSigns } from '../../../studio/etch/endSigns.ts';
 import { laidRows, unruledZones } from '../../../studio/etch/laidRows.ts';
+import { midSentenceFirst } from '../../words/midSentence.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { type AskedMove, askedMoves } from './askedMove.ts';
 import { type BenchTaps, beginTap, buffingTaps, etchingTaps } from './benchTaps.ts';
 import { amountOfEtch } from './freePlaces.ts';
@@ -66,7 +68,7 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
     ]),
   );
   const letterOf = (place: string) => rows.get(place)?.letter ?? place;
-  const nameOf = (place: string) => lowered(rows.get(place)?.name ?? place);
+  const nameOf = (place: string) => midSentenceFirst(rows.get(place)?.name ?? place);
   const amountOf = (place: string) => rows.get(place)?.amount ?? null;
   const { moves } = state;
   const facts = [...unruledWords(plan), ...shownFactWords(state.facts)];
@@ -98,7 +100,7 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
       letter: first ? letterOf(first.zone) : null,
       words: first
         ? say('Begin: {lowered}', {
-            lowered: lowered(sayOf('lay', nameOf(first.zone), amountOf(first.zone))),
+            lowered: midSentenceFirst(sayOf('lay', nameOf(first.zone), amountOf(first.zone))),
           })
         : say('Begin'),
       endSign: until(endSigns.lay),
@@ -125,14 +127,14 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
       after &&
       say('Then {letterOf}: {lowered}', {
         letterOf: letterOf(after.step.zone),
-        lowered: lowered(step(after.step.action, after.step.zone)),
+        lowered: midSentenceFirst(step(after.step.action, after.step.zone)),
       }),
     nextSeconds: after?.seconds ?? null,
     other:
       theirs &&
       say('Person {person}: {lowered}', {
         person: theirs.person,
-        lowered: lowered(step(theirs.action, theirs.place)),
+        lowered: midSentenceFirst(step(theirs.action, theirs.place)),
       }),
     places: placesOf(plan, state, asked?.when === 'next' ? null : (asked?.step.zone ?? null)),
     taps: etchingTaps(all, state.contacts, letterOf),
@@ -155,7 +157,7 @@ function askedWords(
   if (asked.when === 'unlogged' && action === 'lay')
     return say('Is the {nameOf} laid? Then log it', { nameOf: nameOf(zone) });
   return asked.when === 'next'
-    ? say('Next: {lowered}', { lowered: lowered(step(action, zone)) })
+    ? say('Next: {lowered}', { lowered: midSentenceFirst(step(action, zone)) })
     : step(action, zone);
 }
 
@@ -234,13 +236,11 @@ function bufferLetter(plan: EtchPlan, id: string): string {
 
 /** How the end of it is seen; a move has none, but what is seen on the way. */
 function signOf(action: DueMove['action']): string {
-  return action === 'move' ? say('Look: {move}.', { move: endSigns.move }) : until(endSigns[action]);
+  return action === 'move'
+    ? say('Look: {move}.', { move: told(endSigns.move) })
+    : until(told(endSigns[action]));
 }
 
 function until(sign: string): string {
   return say('Until: {sign}.', { sign });
-}
-
-function lowered(words: string): string {
-  return words.slice(0, 1).toLowerCase() + words.slice(1);
 }

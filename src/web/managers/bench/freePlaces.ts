@@ -6,6 +6,7 @@ import type { Work } from '../../../records/work.ts';
 import { laidRows } from '../../../studio/etch/laidRows.ts';
 import { groundId } from '../../../studio/etch/planAreas.ts';
 import { groundLetter, zoneLetter } from '../../../studio/etch/zoneLetters.ts';
+import { midSentenceFirst } from '../../words/midSentence.ts';
 import { say } from '../../words/say.ts';
 
 /** A place that is etched without a schedule: what its row of the table allows, null where nobody here knows. */
@@ -46,7 +47,7 @@ function placesOf({ stage, work, plan, second }: Given): readonly FreePlace[] {
     return laidRows(plan.plan).map(({ row, name }) => ({
       id: row.id,
       letter: row.letter,
-      name: lowered(name),
+      name: midSentenceFirst(name),
       strength: row.strength,
       etch: amountOfEtch(row.etch),
       contactSeconds: row.contactSeconds,
@@ -61,9 +62,9 @@ function placesOf({ stage, work, plan, second }: Given): readonly FreePlace[] {
         return {
           id,
           letter: letterOf(id),
-          name: lowered(name),
+          name: midSentenceFirst(name),
           strength,
-          etch: row ? lowered(row.name) : null,
+          etch: row ? midSentenceFirst(row.name) : null,
           contactSeconds: row?.contactSeconds ?? null,
           gapSeconds: row?.moveWithinSeconds ?? null,
         };
@@ -72,15 +73,16 @@ function placesOf({ stage, work, plan, second }: Given): readonly FreePlace[] {
   const unknown = { strength: null, etch: null, contactSeconds: null, gapSeconds: null };
   return [
     { id: groundId, letter: groundLetter, name: 'ground', ...unknown },
-    ...work.zones.map(({ id, name }) => ({ id, letter: letterOf(id), name: lowered(name), ...unknown })),
+    ...work.zones.map(({ id, name }) => ({
+      id,
+      letter: letterOf(id),
+      name: midSentenceFirst(name),
+      ...unknown,
+    })),
   ];
 }
 
 /** What to lay and how much of it, as planned: `gum alone, 25 ml`; null where no rule says. */
 export function amountOfEtch(etch: PlannedZone['etch']): string | null {
-  return etch && say('{lowered}, {ml} ml', { lowered: lowered(etch.name), ml: etch.ml });
-}
-
-function lowered(words: string): string {
-  return words.slice(0, 1).toLowerCase() + words.slice(1);
+  return etch && say('{lowered}, {ml} ml', { lowered: midSentenceFirst(etch.name), ml: etch.ml });
 }

@@ -10,7 +10,9 @@ import {
 } from '../../../studio/papers/paperWords.ts';
 import { figureText, fixed } from '../../words/figures.ts';
 import { areaIn, lengthWords, sizeWords } from '../../words/lengths.ts';
+import { midSentence } from '../../words/midSentence.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 /** One thing that a protocol tells; null: it does not. */
 export interface ProtocolLine {
@@ -133,7 +135,7 @@ export function protocolsBeside(theirs: WorkProtocol, ours: WorkProtocol): reado
   const own = protocolParts(ours);
   return protocolParts(theirs).map(({ name, absent, lines }, index) => {
     const mine = own[index]!.lines;
-    const told = (from: readonly ProtocolLine[], key: string) => {
+    const toldOf = (from: readonly ProtocolLine[], key: string) => {
       const found = from.find((one) => one.key === key);
       return found === undefined ? absent : (found.value ?? notRecorded);
     };
@@ -141,8 +143,8 @@ export function protocolsBeside(theirs: WorkProtocol, ours: WorkProtocol): reado
     const beside = all.map(({ key, label }) => ({
       key,
       label,
-      theirs: told(lines, key),
-      ours: told(mine, key),
+      theirs: toldOf(lines, key),
+      ours: toldOf(mine, key),
     }));
     const untold = beside.filter((one) => one.theirs === notRecorded && one.ours === notRecorded);
     return {
@@ -202,8 +204,8 @@ function etchLine(etch: ProtocolEtch): ProtocolLine {
 }
 
 function pouredLine({ stage, material, plannedMl, amounts, alsoUnmeasured }: ProtocolPoured): ProtocolLine {
-  const at = stage === null ? say('no stage named') : lineRule(stage).name.toLowerCase();
-  const told = [
+  const at = stage === null ? say('no stage named') : midSentence(told(lineRule(stage).name));
+  const toldOf = [
     ...amounts.map(pouredAmountWords),
     ...(alsoUnmeasured
       ? [amounts.length === 0 ? say('used, not measured') : say('and more, not measured')]

@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import type { AskForm, AskTyped } from '../../managers/asking/askForm.ts';
 import { askTroubles } from '../../managers/asking/askTroubles.ts';
 import { Button } from '../../parts/Button.tsx';
+import { midSentence } from '../../words/midSentence.ts';
 import { say } from '../../words/say.ts';
 import { AskFieldLine } from './AskFieldLine.tsx';
 
@@ -49,7 +50,7 @@ export function AskFields({
                 <Button
                   kind="quiet"
                   aria-label={say('Leave out {label} {index}', {
-                    label: lines.label.toLowerCase(),
+                    label: midSentence(lines.label),
                     index: index + 1,
                   })}
                   onClick={() =>

@@ -6,6 +6,7 @@ import type { Edition, LedgerEntry, LedgerState, Verdict } from '../../../record
 import { shownFailure } from '../../client/shownFailure.ts';
 import { type PressAct, pressTargets } from '../../managers/editions/pressTargets.ts';
 import { Notice } from '../../parts/Notice.tsx';
+import { midSentence } from '../../words/midSentence.ts';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
 import { BenchSending } from '../bench/BenchSending.tsx';
@@ -146,7 +147,7 @@ function PressHands({ editionId, ledger, state }: { editionId: string; ledger: L
         </button>
       </div>
       <p className="press-keys">
-        {say('Space, → or the pedal: {words}. Hold ←: undo.', { words: words[first].toLowerCase() })}
+        {say('Space, → or the pedal: {words}. Hold ←: undo.', { words: midSentence(words[first]) })}
       </p>
     </>
   );

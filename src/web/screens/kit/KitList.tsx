@@ -10,6 +10,7 @@ import { ListPage } from '../../parts/ListPage.tsx';
 import { ListTools } from '../../parts/ListTools.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { ShowMore } from '../../parts/ShowMore.tsx';
+import { midSentence } from '../../words/midSentence.ts';
 import { say } from '../../words/say.ts';
 import { type Shelf, useShelvedList } from '../useShelvedList.ts';
 
@@ -108,7 +109,7 @@ const KitLine = memo(function KitLine({ entry }: { entry: KitEntry }) {
       <Link href={`/kit/${entry.id}`}>
         <span className="entry-name">
           <b className="big">{entry.name}</b>
-          <span className="soft">{kitToolWords[entry.tool].toLowerCase()}</span>
+          <span className="soft">{midSentence(kitToolWords[entry.tool])}</span>
         </span>
         <span>{facts.length > 0 ? facts.join(', ') : say('nothing noted of it')}</span>
       </Link>

@@ -5,6 +5,7 @@ import { ownProtocolKey, readOwnProtocol } from '../../client/protocols.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { protocolsBeside } from '../../managers/papers/protocolLines.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { midSentence } from '../../words/midSentence.ts';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
 
@@ -20,7 +21,7 @@ export function ProtocolBeside({ theirs, workId }: { theirs: WorkProtocol; workI
     return <p className="soft">{say('Putting the protocol of your work together …')}</p>;
   const ours = own.data;
   const parts = protocolsBeside(theirs, ours);
-  const untold = parts.flatMap((part) => part.untold.map((label) => label.toLowerCase()));
+  const untold = parts.flatMap((part) => part.untold.map((label) => midSentence(label)));
   return (
     <div className="protocol-beside">
       <p className="soft">

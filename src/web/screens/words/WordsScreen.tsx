@@ -68,7 +68,7 @@ export default function WordsScreen() {
         />
         <p className="soft">
           {say(
-            'Kept on this device alone: a phone at the stone may speak another language than the desk. Records, sheets and the voice at the bench stay as they are; amounts stay in millilitres.',
+            'Kept on this device alone: a phone at the stone may speak another language than the desk. What is kept stays as it is, sheets and files are in English, and amounts stay in millilitres.',
           )}
         </p>
         <Button kind="act" onClick={use}>

@@ -31,7 +31,9 @@ function keptWords({ plan, request }: KeptPlan): string {
     case false:
       return say('{who} cannot keep this etch', { who });
     default:
-      return say('Whether {who} can keep this etch is not known', { who: who.toLowerCase() });
+      return say('Whether {who} can keep this etch is not known', {
+        who: who.charAt(0).toLowerCase() + who.slice(1),
+      });
   }
 }
 
