@@ -205,7 +205,7 @@ function etchLine(etch: ProtocolEtch): ProtocolLine {
 
 function pouredLine({ stage, material, plannedMl, amounts, alsoUnmeasured }: ProtocolPoured): ProtocolLine {
   const at = stage === null ? say('no stage named') : midSentence(told(lineRule(stage).name));
-  const toldOf = [
+  const amountsTold = [
     ...amounts.map(pouredAmountWords),
     ...(alsoUnmeasured
       ? [amounts.length === 0 ? say('used, not measured') : say('and more, not measured')]
@@ -215,7 +215,11 @@ function pouredLine({ stage, material, plannedMl, amounts, alsoUnmeasured }: Pro
   return line(
     `${stage} ${material.toLowerCase()}`,
     `${material}, ${at}`,
-    told.length === 0 ? (plannedMl === null ? null : `${notRecorded}${planned}`) : told.join('; ') + planned,
+    amountsTold.length === 0
+      ? plannedMl === null
+        ? null
+        : `${notRecorded}${planned}`
+      : amountsTold.join('; ') + planned,
   );
 }
 
