@@ -120,13 +120,13 @@ function Medium({ medium, etches }: { medium: KnownMedium; etches: readonly stri
         {advice
           ? advice.choice
             ? say('The table {table} asks for {row} ({basis}). {choice}', {
-                table: advice.table,
+                table: told(advice.table),
                 row: told(advice.row),
                 basis: told(advice.basis),
                 choice: told(advice.choice),
               })
             : say('The table {table} asks for {row} ({basis}).', {
-                table: advice.table,
+                table: told(advice.table),
                 row: told(advice.row),
                 basis: told(advice.basis),
               })

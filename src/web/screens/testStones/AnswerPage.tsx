@@ -196,7 +196,7 @@ function HoldTable({ answer: { holds, factors } }: { answer: TestStoneAnswer }) 
           <tr>
             {factors.map(({ name }) => (
               <th key={name} scope="col">
-                {name}
+                {told(name)}
               </th>
             ))}
             <th scope="col">{say('Held')}</th>
@@ -211,7 +211,7 @@ function HoldTable({ answer: { holds, factors } }: { answer: TestStoneAnswer }) 
           {holds.map((each) => (
             <tr key={each.name}>
               {factors.map(({ name }) => (
-                <td key={name}>{each.treatment[name] ?? say('not known')}</td>
+                <td key={name}>{told(each.treatment[name] ?? 'not known')}</td>
               ))}
               <td>{each.counts.held}</td>
               <td>{each.counts.weak}</td>

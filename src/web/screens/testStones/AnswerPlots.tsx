@@ -1,6 +1,7 @@
 import type { PatchResidual, TestStoneAnswer } from '../../../records/testStoneAnswer.ts';
 import { fixed } from '../../words/figures.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { IntervalRows } from './IntervalRows.tsx';
 
 /** The longest list that is still read. */
@@ -15,10 +16,17 @@ export function AnswerPlots({
   const held = levelHolds.flatMap(({ factor, name, share }) =>
     share === null
       ? []
-      : [{ label: `${factor}: ${name}`, value: share.value, low: share.exactLow, high: share.exactHigh }],
+      : [
+          {
+            label: `${told(factor)}: ${told(name)}`,
+            value: share.value,
+            low: share.exactLow,
+            high: share.exactHigh,
+          },
+        ],
   );
   const toned = tones.map(({ factor, level, value, low, high }) => ({
-    label: `${factor}: ${level}`,
+    label: `${told(factor)}: ${told(level)}`,
     value,
     low,
     high,

@@ -49,7 +49,7 @@ export function CorrectPatch({
     setWhy('');
     void queries.invalidateQueries({ queryKey: testStoneKey(stone.id) });
   };
-  const levels = Object.entries(treatment).map(([factor, level]) => `${factor}: ${level}`);
+  const levels = Object.entries(treatment).map(([factor, level]) => `${told(factor)}: ${told(level)}`);
   return (
     <section className="test-stone-picked" aria-label={say('Patch {patch}', { patch })}>
       <h2 className="big">

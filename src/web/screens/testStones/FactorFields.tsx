@@ -4,6 +4,7 @@ import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 const given = [
   ['patch', say('each patch for itself')],
@@ -32,7 +33,7 @@ export function FactorFields({
       {factors.map((factor) => (
         <div key={factor.name} className="test-stone-factor">
           <Choice<TestFactor['givenTo']>
-            label={say('{factor} was given to', { factor: factor.name })}
+            label={say('{factor} was given to', { factor: told(factor.name) })}
             value={factor.givenTo}
             options={given}
             onChoose={(givenTo) =>
@@ -40,7 +41,7 @@ export function FactorFields({
             }
           />
           <Button kind="quiet" onClick={() => onFactors(factors.filter((each) => each !== factor))}>
-            {say('Leave out {factor}', { factor: factor.name })}
+            {say('Leave out {factor}', { factor: told(factor.name) })}
           </Button>
         </div>
       ))}

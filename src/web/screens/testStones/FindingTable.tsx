@@ -2,6 +2,7 @@ import type { PatchFinding } from '../../../records/patchReading.ts';
 import type { TestStone } from '../../../records/testStone.ts';
 import { findingWords, percentWords } from '../../managers/testStones/holdWords.ts';
 import { say } from '../../words/say.ts';
+import { told, toldOr } from '../../words/told.ts';
 import { PushedTable } from './PushedTable.tsx';
 
 /** Every patch on a line: what it got, what was read. */
@@ -26,7 +27,7 @@ export function FindingTable({
           <th scope="col">{say('It')}</th>
           {factors.map((name) => (
             <th key={name} scope="col">
-              {name}
+              {told(name)}
             </th>
           ))}
           <th scope="col">{say('Drawn')}</th>
@@ -47,7 +48,7 @@ export function FindingTable({
             </td>
             {factors.map((name) => (
               <td key={name}>
-                {finding.treatment[name] ?? <span className="soft">{say('not known')}</span>}
+                {toldOr(finding.treatment[name]) ?? <span className="soft">{say('not known')}</span>}
               </td>
             ))}
             <td className="test-stone-figure">{percentWords(finding.camera.drawn)}</td>

@@ -8,6 +8,7 @@ import { PageHead } from '../../parts/PageHead.tsx';
 import { PatchPicture } from '../../parts/PatchPicture.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { DrawnStone } from './DrawnStone.tsx';
 import { FactorFields } from './FactorFields.tsx';
 import { GridFields } from './GridFields.tsx';
@@ -108,7 +109,7 @@ const kindWords = {
 } as const;
 
 function treatmentWords({ treatment, intention }: StonePatch): string {
-  const levels = Object.entries(treatment).map(([factor, level]) => `${factor} ${level}`);
+  const levels = Object.entries(treatment).map(([factor, level]) => `${told(factor)} ${told(level)}`);
   const what = intention === 'image' ? [] : [kindWords[intention]];
   return [...what, ...(levels.length === 0 ? [say('nothing typed')] : levels)].join(', ');
 }

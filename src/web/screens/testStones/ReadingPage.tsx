@@ -144,7 +144,7 @@ function Findings({
 }
 
 function varied({ factors, patches }: TestStone): string {
-  const names = factors.map(({ name }) => name).join(', ');
+  const names = factors.map(({ name }) => told(name)).join(', ');
   return names === ''
     ? say('{count} patches', { count: patches.length })
     : say('{names} in {count} patches', { names, count: patches.length });

@@ -1,6 +1,7 @@
 import type { CheapestTrial, TrialDesign, TrialPower } from '../../../records/trialDesign.ts';
 import { fixed } from '../../words/figures.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { RoomScatterWords } from './RoomScatterWords.tsx';
 import { scatterNames } from './scatterNames.ts';
 import { TestCandidates } from './TestCandidates.tsx';
@@ -30,7 +31,7 @@ export function TestPower({
             <th scope="col">{say('if stones scatter')}</th>
             {treatments.map(({ name }) => (
               <th key={name} scope="col">
-                {name}
+                {told(name)}
               </th>
             ))}
           </tr>

@@ -4,6 +4,7 @@ import { listTestStones, testStonesKey } from '../../client/testStones.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
+import { told } from '../../words/told.ts';
 import { EntryListPage } from '../entries/EntryListPage.tsx';
 
 /** What to do first. */
@@ -44,7 +45,7 @@ export default function TestStoneList() {
 
 function StoneLine({ stone }: { stone: TestStone }) {
   const { patches, factors, prints, drawn } = stone;
-  const varied = factors.map(({ name }) => name).join(', ');
+  const varied = factors.map(({ name }) => told(name)).join(', ');
   const standing =
     drawn === null
       ? say('not photographed yet')
