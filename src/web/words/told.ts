@@ -1,3 +1,4 @@
+import { figureText } from './figures.ts';
 import { wordsInUse } from './wordsInUse.ts';
 
 interface Pattern {
@@ -40,7 +41,8 @@ function byPattern(english: string, catalogue: Readonly<Record<string, string>>)
 
 /** What stands in quotation marks is a name that somebody typed, or is to type: it is told as it stands. */
 function filled(english: string, filling: string): string {
-  return english.includes(`“${filling}”`) ? filling : told(filling);
+  if (english.includes(`“${filling}”`)) return filling;
+  return /^−?\d+\.\d+$/.test(filling) ? figureText(filling) : told(filling);
 }
 
 function patternOf(template: string, translated: string): Pattern {
