@@ -1,5 +1,5 @@
 import { afterEach, expect, test } from 'vitest';
-import { dayAndTimeOf, dayOf, weekdayAndDayOf } from './moments.ts';
+import { dayAndTimeOf, dayOf, weekdayAndDayOf, weekdayAndTimeIn } from './moments.ts';
 import type { Dates } from './wordChoice.ts';
 import { setWordsInUse } from './wordsInUse.ts';
 
@@ -16,6 +16,13 @@ test.each<readonly [Dates, string, string]>([
   expect(dayOf('2026-11-06')).toBe(day);
   expect(dayAndTimeOf('2026-11-06T17:40')).toBe(`${day}, 17:40`);
   if (dates !== 'sv-SE') expect(weekdayAndDayOf('2026-11-06T17:40')).toBe(weekday);
+});
+
+test('a moment is told by the clock of its zone, as the device writes days', () => {
+  const newYear = Date.parse('2026-12-31T23:30:00Z');
+  expect(weekdayAndTimeIn('Europe/London', newYear)).toBe('Thu 31 Dec 23:30');
+  setWordsInUse({ ...english, dates: 'de-DE' });
+  expect(weekdayAndTimeIn('Europe/Berlin', newYear)).toBe('Fr., 1. Jan. 00:30');
 });
 
 test('what is no day stays as it is', () => {

@@ -1,4 +1,6 @@
 import { isoDayWords, isoMomentWords } from '../../science/calendar/dateWords.ts';
+import { wallClock } from '../../science/calendar/zonedTime.ts';
+import { clockWords } from '../../studio/days/zoneWords.ts';
 import { wordsInUse } from './wordsInUse.ts';
 
 /** An ISO day, or the day of an ISO moment by its own clock: `26 Nov 2026` as the device writes days. */
@@ -23,6 +25,11 @@ export function weekdayAndDayOf(iso: string): string {
   const day = iso.slice(0, 10);
   const words = writtenBy({ weekday: 'short', day: 'numeric', month: 'short' }, day);
   return wordsInUse().dates === 'en-GB' ? words.replace(',', '') : words;
+}
+
+/** A moment, ms since 1970, by the clock of a zone, with its weekday: `Fri 27 Nov 17:00`. */
+export function weekdayAndTimeIn(zone: string, ms: number): string {
+  return `${weekdayAndDayOf(wallClock(zone, ms).date)} ${clockWords(zone, ms)}`;
 }
 
 function writtenBy(options: Intl.DateTimeFormatOptions, day: string): string {

@@ -1,14 +1,15 @@
 import type { DayPlan, DayStep } from '../../../records/dayPlan.ts';
-import { lengthWords, momentWords, rangeWords } from '../../../studio/days/zoneWords.ts';
+import { lengthWords, rangeWords } from '../../../studio/days/zoneWords.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { weekdayAndTimeIn } from '../../words/moments.ts';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
 import { told } from '../../words/told.ts';
 
 /** A plan of days: what stands in the way, then every step with when it must start and what there is to spare. */
 export function DayPlanSteps({ plan }: { plan: DayPlan }) {
-  const said = (iso: string) => momentWords(plan.timeZone, Date.parse(iso));
+  const said = (iso: string) => weekdayAndTimeIn(plan.timeZone, Date.parse(iso));
   const { ifQuick, earliestFinish, verdict } = plan;
   return (
     <section className="days-plan" aria-label={say('What must start when')}>

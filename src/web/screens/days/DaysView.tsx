@@ -3,7 +3,6 @@ import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { Deadline, KeptDeadline } from '../../../records/dayPlan.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
-import { momentWords } from '../../../studio/days/zoneWords.ts';
 import {
   dayPlansKey,
   deadlineKey,
@@ -18,6 +17,7 @@ import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { workStageWords } from '../../parts/stageWords.ts';
+import { weekdayAndTimeIn } from '../../words/moments.ts';
 import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { DayPlanSteps } from './DayPlanSteps.tsx';
@@ -111,7 +111,7 @@ function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
             {!kept.deadline && !touched && (
               <p>
                 {say('Nobody has given a deadline. If it were due {moment}: {charAt}{sentence}.', {
-                  moment: momentWords(plan.timeZone, Date.parse(asked.by)),
+                  moment: weekdayAndTimeIn(plan.timeZone, Date.parse(asked.by)),
                   charAt: plan.sentence.charAt(0).toLowerCase(),
                   sentence: plan.sentence.slice(1),
                 })}

@@ -3,7 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { Link, useSearch } from 'wouter';
 import type { Week, WeekDay } from '../../../records/week.ts';
 import { daysAfter } from '../../../science/calendar/zonedTime.ts';
-import { clockWords, dayWords, momentWords } from '../../../studio/days/zoneWords.ts';
+import { clockWords } from '../../../studio/days/zoneWords.ts';
 import { calendarAddress, openWeek, weekKey, weekSheetAddress } from '../../client/days.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { hoursText } from '../../managers/hoursTyped.ts';
@@ -12,6 +12,7 @@ import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { weekdayAndDayOf, weekdayAndTimeIn } from '../../words/moments.ts';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
 import { told } from '../../words/told.ts';
@@ -63,7 +64,10 @@ export default function WeekScreen() {
 
 function headlineOf(week: Week | undefined): string {
   return week
-    ? say('{day} to {day2}', { day: dayWords(week.from), day2: dayWords(daysAfter(week.from, 6)) })
+    ? say('{day} to {day2}', {
+        day: weekdayAndDayOf(week.from),
+        day2: weekdayAndDayOf(daysAfter(week.from, 6)),
+      })
     : say('The week');
 }
 
@@ -109,7 +113,7 @@ function Deadlines({ week: { works, timeZone } }: { week: Week }) {
           <Link href={`/works/${work.workId}/days`}>
             <b>{work.title}</b> <span className="soft">{work.stoneName}</span>
           </Link>
-          <span>{say('due {moment}', { moment: momentWords(timeZone, Date.parse(work.by)) })}</span>
+          <span>{say('due {moment}', { moment: weekdayAndTimeIn(timeZone, Date.parse(work.by)) })}</span>
           <span className={work.verdict === 'kept' || work.verdict === 'reached' ? '' : 'week-late'}>
             {told(work.sentence)}
           </span>
@@ -130,7 +134,7 @@ function Day({ day, zone }: { day: WeekDay; zone: string }) {
   return (
     <li className="week-day">
       <div>
-        <h2 className="big">{dayWords(day.date)}</h2>
+        <h2 className="big">{weekdayAndDayOf(day.date)}</h2>
         <p className="soft">
           {open === '' ? say('closed') : open}
           {day.note && `, ${day.note}`}
