@@ -1,5 +1,6 @@
 import './DrawingView.css';
 import { useMemo, useState } from 'react';
+import type { WorkStage } from '../../../records/work.ts';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { say } from '../../words/say.ts';
 import { DrawingBoard } from './DrawingBoard.tsx';
@@ -67,7 +68,7 @@ function SaveLine({ desk }: { desk: WorkDesk }) {
           {saving ? say('Saving …') : say('Save the drawing')}
         </Button>
       ) : work.zones.length > 0 ? (
-        <ButtonLink kind="act" href={`/works/${work.id}/etch`}>
+        <ButtonLink kind={etchAhead(work.stage) ? 'act' : 'plain'} href={`/works/${work.id}/etch`}>
           {say('Plan the first etch')}
         </ButtonLink>
       ) : (
@@ -80,6 +81,11 @@ function SaveLine({ desk }: { desk: WorkDesk }) {
       </p>
     </div>
   );
+}
+
+/** Whether the first etch is still to come, so that planning it is what to do next. */
+function etchAhead(stage: WorkStage): boolean {
+  return stage === 'grained' || stage === 'drawn';
 }
 
 function saveWords({ unsaved, saving, state, broughtBack, work }: WorkDesk): string {
