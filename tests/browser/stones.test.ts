@@ -4,6 +4,7 @@ import { keptPair } from './pair.ts';
 import { enteredStone, keptStone, savedStone } from './records.ts';
 import { expectSoundScreen } from './screenRules.ts';
 import { tabTo } from './tabTo.ts';
+import { post, savedWork, startedWork } from './works.ts';
 
 describeInBrowser('stones', (pages) => {
   it('are entered and grained by the keyboard alone', async () => {
@@ -124,6 +125,17 @@ describeInBrowser('stones', (pages) => {
     await page.getByRole('button', { name: 'Put it back on the rack' }).click();
     await page.getByRole('button', { name: 'Take it off the rack' }).waitFor();
     expect((await keptStone(id)).archived).toBe(false);
+  });
+
+  it('are free again once what was on them is grained away', async () => {
+    const work = await startedWork('S-17', { zones: [post] });
+    const page = await pages.atDesk(`/stones/${work.stoneId}`);
+    await page.getByRole('link', { name: 'Open Low Water' }).waitFor();
+    await savedWork(work.id, { stage: 'regrained' });
+    await page.reload();
+    await page.getByRole('heading', { name: 'Nothing is on it' }).waitFor();
+    await page.getByRole('link', { name: 'Start a work on it' }).waitFor();
+    await page.getByRole('link', { name: /^Low Water/ }).waitFor();
   });
 
   it('show their photographs and their set-up, at a desk and on a phone', async () => {

@@ -26,7 +26,7 @@ import { kilograms, stoneFinding } from './stoneWords.ts';
 /** A stone whole: how it lies, what it weighs, what was done to it, and what is on it. */
 export function StonePage({ stone }: { stone: StoneEntry }) {
   const { widthMm, heightMm, cornerThicknessMm, colour } = stone;
-  const [first] = stone.works;
+  const first = workOn(stone);
   return (
     <div className="stone-screen">
       <div className="stone-left">
@@ -73,6 +73,11 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
       </div>
     </div>
   );
+}
+
+/** The work whose image is on the stone; those that were grained away are only told of. */
+function workOn(stone: StoneEntry): StoneEntry['works'][number] | undefined {
+  return stone.works.find(({ stage }) => stage !== 'regrained');
 }
 
 function StoneFigures({ stone: { massKg, verdict, straightedge } }: { stone: StoneEntry }) {
@@ -131,8 +136,8 @@ function densityWords(basis: Basis): string {
 }
 
 function StoneWorks({ stone }: { stone: StoneEntry }) {
-  const [first] = stone.works;
-  if (stone.archived && !first) return null;
+  const first = workOn(stone);
+  if (stone.archived && stone.works.length === 0) return null;
   return (
     <section className="stone-works" aria-label={say('Works on it')}>
       <h2 className="big">{first ? say('On this stone') : say('Nothing is on it')}</h2>
