@@ -113,7 +113,7 @@ describeInBrowser('a work', (pages) => {
     await alert.getByText('Evening sky: the outline and the name differ.').waitFor();
     await alert.getByText('Post is only there.').waitFor();
     expect(await page.getByLabel('Name').inputValue()).toBe('Evening sky');
-    await alert.getByRole('button', { name: /Show theirs/ }).click();
+    await alert.getByRole('button', { name: /^Show the other drawing/ }).click();
     expect(await page.locator('.zone-other').count()).toBe(2);
     await expectSoundScreen(page, 'a drawing that was saved second');
 
