@@ -244,7 +244,7 @@ describeInBrowser('the proof desk', (pages) => {
     await page.getByLabel('A fault that has to go before good to print').fill('slur at the post');
     await page.getByRole('button', { name: 'Note the fault' }).click();
     await page.getByRole('heading', { name: 'One fault stands' }).waitFor();
-    await page.getByRole('button', { name: 'Close: slur at the post' }).click();
+    await page.getByRole('button', { name: 'Put right: slur at the post' }).click();
     await page.getByLabel('What was done about: slur at the post').fill('less pressure');
     await page.getByRole('button', { name: 'It is put right' }).click();
     await page.getByRole('heading', { name: 'No fault stands' }).waitFor();
