@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
+import type { StoneSummary } from '../../../records/stoneEntry.ts';
 import type { TestStone } from '../../../records/testStone.ts';
 import { batchesKey, listBatches } from '../../client/batches.ts';
 import { addStone, listStones, stonesKey } from '../../client/stones.ts';
@@ -9,6 +10,7 @@ import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { Notice } from '../../parts/Notice.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { sizeWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
@@ -47,6 +49,7 @@ export function PutAtBench({
   const fitting = (rack.data?.stones ?? []).filter(
     ({ widthMm, heightMm }) => widthMm >= width && heightMm >= height,
   );
+  const carried = liveWork(fitting.find(({ id }) => id === chosen));
   const ready = async (event: FormEvent) => {
     event.preventDefault();
     if (chosen === '' && name.trim() === '') return;
@@ -68,13 +71,15 @@ export function PutAtBench({
           value={chosen}
           options={[
             ['', say('a stone that is not here yet')],
-            ...fitting.map(
-              ({ id, name: own, widthMm, heightMm }) =>
-                [id, `${own}, ${sizeWords(widthMm, heightMm)}`] as const,
-            ),
+            ...fitting.map((one) => [one.id, offered(one)] as const),
           ]}
           onChoose={setChosen}
         />
+      )}
+      {!settled && carried !== null && (
+        <Notice kind="caution" title={say('It carries {work}.', { work: carried })}>
+          {say('Choose it only where that work is over: the test stone is drawn on a fresh grain.')}
+        </Notice>
       )}
       {!settled && chosen === '' && (
         <Field
@@ -116,4 +121,15 @@ export function PutAtBench({
       </Button>
     </form>
   );
+}
+
+/** The title of the work that a stone still carries; null where it is free. */
+function liveWork(stone: StoneSummary | undefined): string | null {
+  const work = stone?.work ?? null;
+  return work === null || work.stage === 'regrained' ? null : work.title;
+}
+
+function offered(stone: StoneSummary): string {
+  const words = { name: stone.name, size: sizeWords(stone.widthMm, stone.heightMm), work: liveWork(stone) };
+  return words.work === null ? say('{name}, {size}', words) : say('{name}, {size}, carries {work}', words);
 }
