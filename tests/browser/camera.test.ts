@@ -74,11 +74,11 @@ describeInBrowser(
   'the camera in the page',
   (pages) => {
     it('tells what to mend, takes a photograph, says what it found, and keeps it', async () => {
-      const { id } = await enteredStone('S-91', { widthMm: 400, heightMm: 300 });
+      const { id } = await enteredStone('S-201', { widthMm: 400, heightMm: 300 });
       const page = await pages.onPhone(`/stones/${id}`);
       const lay = await laying(page);
       await page.getByRole('button', { name: open }).click();
-      const dialog = page.getByRole('dialog', { name: 'Photograph S-91' });
+      const dialog = page.getByRole('dialog', { name: 'Photograph S-201' });
       await dialog.getByText('The stone fills the frame: 400 × 300 mm.').waitFor();
       await lay(8, 0);
       await dialog.getByText('Lower the upper edge.').waitFor();
@@ -110,7 +110,7 @@ describeInBrowser(
     });
 
     it('asks for the second, set-up-again photograph where two tell σ', async () => {
-      const id = await enteredTestStone('T-91');
+      const id = await enteredTestStone('T-201');
       const page = await pages.atDesk(`/test-stones/${id}/photographs`);
       await page.getByRole('button', { name: open }).click();
       const dialog = page.getByRole('dialog');
@@ -130,7 +130,7 @@ describeInBrowser(
     });
 
     it('without a camera says why, and takes a photograph as a file', async () => {
-      const { id } = await enteredStone('S-92', { widthMm: 400, heightMm: 300 });
+      const { id } = await enteredStone('S-202', { widthMm: 400, heightMm: 300 });
       const page = await pages.onPhone(`/stones/${id}`);
       const refusing = (name: string) =>
         page.evaluate((error) => {
