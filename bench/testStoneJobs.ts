@@ -4,16 +4,14 @@ import { join } from 'node:path';
 import type { TestStoneReading } from '../src/records/patchReading.ts';
 import type { TestStone } from '../src/records/testStone.ts';
 import { patchStone, patchStoneGrid } from '../src/sample/render/layouts/patchStone.ts';
-import { startServer } from '../src/server/startServer.ts';
 import { layGrid } from '../src/studio/trials/reading/layGrid.ts';
 import { renderedBenchPair } from './benchPair.ts';
+import { serveSettled } from './served/servedProcess.ts';
 
 /** One reading over HTTP, from the request to the findings that are kept. */
 export interface TimedReading {
   readonly what: string;
   readonly seconds: number;
-  /** Of server and threads together. */
-  readonly processorSeconds: number;
   readonly read: number;
 }
 
@@ -29,9 +27,7 @@ export async function readTestStoneJobs(seed: number, megapixels: number): Promi
     treatment: { medium: media.get(patch.id)! },
   }));
   const dataFolder = await mkdtemp(join(tmpdir(), 'stonetone-test-stone-'));
-  const started = await startServer({ dataFolder, port: 0 });
-  if (!started.ok) throw new Error(started.error.message);
-  const { address, stop } = started.value;
+  const { address, stop } = await serveSettled(dataFolder);
 
   async function send<T>(method: string, path: string, body?: unknown): Promise<T> {
     const headers = { 'content-type': 'application/json' };
@@ -50,15 +46,13 @@ export async function readTestStoneJobs(seed: number, megapixels: number): Promi
 
   async function timed(what: string, path: string): Promise<TimedReading> {
     const from = performance.now();
-    const used = process.cpuUsage();
     await send('POST', `${path}/readings`);
     for (;;) {
       const { prints } = await send<TestStoneReading>('GET', `${path}/reading`);
       if (prints.every(({ state }) => state !== 'waiting' && state !== 'measuring')) {
-        const { user, system } = process.cpuUsage(used);
         const read = prints.reduce((sum, print) => sum + print.patches.filter(({ hold }) => hold).length, 0);
         const seconds = (performance.now() - from) / 1000;
-        return { what, seconds, processorSeconds: (user + system) / 1e6, read };
+        return { what, seconds, read };
       }
       await new Promise((resolve) => setTimeout(resolve, 50));
     }
@@ -73,7 +67,7 @@ export async function readTestStoneJobs(seed: number, megapixels: number): Promi
     const second = await print('second', other.proof);
     const photograph = await upload('stone.jpg', input.stone.bytes);
     const stone = await send<TestStone>('POST', '/api/test-stones', {
-      name: 'T-1',
+      name: 'T-41',
       sizeMm: pair.drawing.sizeMm,
       factors: [{ name: 'medium' }],
       patches,

@@ -4,7 +4,7 @@
  *   npx tsx bench/testStones.ts [--stones N] [--megapixels N] [--jobs N]
  *
  * `--jobs`: then reads one so many times over HTTP, from the request to the kept findings: a first print, a second one, a
- * patch moved. Time by the clock says something on a quiet machine only; processor time on any.
+ * patch moved. Needs the build (`npm run build:node`). Time by the clock says something on a quiet machine only.
  */
 import { loadavg } from 'node:os';
 import { readTestStoneCase } from './testStoneCase.ts';
@@ -29,8 +29,8 @@ if (option('--stones', 3) > 0) console.log(`all: ${right} of ${patches} right, $
 
 for (let run = 1; run <= option('--jobs', 0); run++) {
   const timed = await readTestStoneJobs(run, option('--megapixels', 12));
-  for (const { what, seconds, processorSeconds, read } of timed)
+  for (const { what, seconds, read } of timed)
     console.log(
-      `job ${run}, ${what}: ${seconds.toFixed(1)} s, ${processorSeconds.toFixed(1)} s of processor, ${read} read; load ${loadavg()[0]!.toFixed(1)}`,
+      `job ${run}, ${what}: ${seconds.toFixed(1)} s, ${read} read; load ${loadavg()[0]!.toFixed(1)}`,
     );
 }

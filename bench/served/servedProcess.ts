@@ -29,6 +29,8 @@ export interface ServedProcess {
 }
 
 const stopWithinMs = 60_000;
+/** A fresh folder gets the invented studio's records while it is served already, ms. */
+const settledWithinMs = 15_000;
 
 /** Starts `stonetone serve` on a free port, and asks it for a list until it answers. */
 export async function serveBuilt(dataFolder: string, more: readonly string[] = []): Promise<ServedProcess> {
@@ -71,6 +73,13 @@ export async function serveBuilt(dataFolder: string, more: readonly string[] = [
       return status;
     },
   };
+}
+
+/** The same, once the invented studio's own records are placed and nothing works in the background any more. */
+export async function serveSettled(dataFolder: string): Promise<ServedProcess> {
+  const served = await serveBuilt(dataFolder);
+  await new Promise((resolve) => setTimeout(resolve, settledWithinMs));
+  return served;
 }
 
 async function answers(child: ChildProcess, address: string, said: () => string): Promise<void> {
