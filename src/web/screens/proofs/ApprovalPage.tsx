@@ -127,7 +127,13 @@ function Standard({ work, proofs, standard }: ProofsPageParts & { standard: Appr
             day: dayWords(standard.givenAt),
           })}
         </p>
-        {standard.dependents.length > 0 && <WordList words={standard.dependents} />}
+        {standard.dependents.length > 0 ? (
+          <WordList words={standard.dependents} />
+        ) : (
+          <ButtonLink kind="act" href={`/works/${work.id}/edition`}>
+            {say('Plan the edition')}
+          </ButtonLink>
+        )}
         <WithdrawApproval work={work} approval={standard} />
       </div>
     </section>

@@ -163,7 +163,8 @@ function headlineOf({ holds, audit, contrasts }: TestStoneAnswer): string {
 function questionWords(question: string): string {
   const finding = `${question}.`;
   const words = told(finding);
-  return words === finding ? told(question) : words.replace(/\.$/, '');
+  const said = words === finding ? told(question) : words;
+  return /[.?!]$/.test(said) ? said : `${said}.`;
 }
 
 function Audit({ answer: { audit } }: { answer: TestStoneAnswer }) {
