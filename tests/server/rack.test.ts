@@ -92,9 +92,13 @@ it('leaving: asks for stones that are perhaps not gummed, and of the room what n
   const studio = await studioUnderTest();
   const { id: stoneId } = await studio.stone('S-27');
   await studio.work(stoneId, 'Low Water', { stage: 'rolled-up' });
+  const etched = await studio.stone('S-28');
+  await studio.work(etched.id, 'Spring Tide', { stage: 'first-etch' });
   const list = await studio.json<LeavingList>('/api/rack/leaving');
+  const look = { words: expect.stringContaining('see whether it is gummed') };
   expect(list.stones).toMatchObject([
-    { stoneName: 'S-27', steps: [{ words: expect.stringContaining('see whether it is gummed') }, {}] },
+    { stoneName: 'S-27', steps: [look, {}] },
+    { stoneName: 'S-28', steps: [look, {}] },
   ]);
   expect(list.room).toHaveLength(3);
   expect(list.room.every((words) => words.startsWith('if you '))).toBe(true);

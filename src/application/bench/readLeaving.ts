@@ -1,4 +1,5 @@
 import type { LeavingList, RackLine } from '../../records/rack.ts';
+import { gumToSee } from '../../studio/bench/gumToSee.ts';
 import { leavingList } from '../../studio/bench/leavingList.ts';
 import { inRackOrder } from '../../studio/bench/rackOrder.ts';
 import { type RackRow, type ReadRackParts, readRackRows } from './readRack.ts';
@@ -8,18 +9,18 @@ const inHandMs = 16 * 3_600_000;
 
 /**
  * What to do before leaving: for every stone that something was logged of within a day or that asks for gum now, for
- * those that are inked and perhaps not gummed, and for the room.
+ * those of which nobody knows whether they are gummed, and for the room.
  */
 export async function readLeaving(parts: ReadRackParts): Promise<LeavingList> {
   const inHand: RackRow[] = [];
   const unsure: RackLine[] = [];
   let acidOut = false;
   for (const row of await readRackRows(parts)) {
-    const { gumNow, wet, gummed, inked, stage } = row.line.standing;
+    const { gumNow, wet, stage } = row.line.standing;
     if (gumNow || wet || loggedLately(row, parts.now())) {
       inHand.push(row);
       acidOut ||= (stage?.includes('etch') ?? false) && (await etchedWithAcid(parts, row));
-    } else if (inked === 'yes' && gummed === 'unknown') unsure.push(row.line);
+    } else if (gumToSee(row.line.standing)) unsure.push(row.line);
   }
   const lines = inHand.map(({ line }) => line);
   return leavingList(inRackOrder(lines), inRackOrder(unsure), acidOut);

@@ -1,6 +1,7 @@
 import type { Standing } from '../../records/bench.ts';
 import type { LeavingList, LeavingStep, RackLine } from '../../records/rack.ts';
 import type { LineStage } from '../../records/run.ts';
+import { gumToSee } from './gumToSee.ts';
 
 const rolled: readonly LineStage[] = [
   'roll-up',
@@ -39,7 +40,7 @@ const ifToday: readonly string[] = [
  * The shortest list that leaves everything safe: per stone what its state asks for, then the room. Where no log tells
  * what was done in the room, it is asked. Common practice, no source.
  * @param inHand the lines of stones that were worked on since they were last closed down
- * @param unsure the lines of other stones that are inked, of which nobody knows whether they are gummed
+ * @param unsure the lines of other stones of which nobody knows whether they are gummed
  * @param acidOut whether an acid etch was mixed
  */
 export function leavingList(
@@ -78,27 +79,34 @@ const ends = (words: string, stage: LineStage): LeavingStep => ({
   logs: { kind: 'stage-ended', payload: { stage } },
 });
 
-function stepsOf({ stage, wet, gummed, inked }: Standing): LeavingStep[] {
-  if (stage === null || bare.includes(stage)) return [];
-  if (drawnOn.includes(stage)) return [untold('cover it, nothing greasy near')];
-  return [...safeSteps(stage, wet, gummed, inked), untold('cover it')];
+function stepsOf(standing: Standing): LeavingStep[] {
+  const { stage } = standing;
+  if (stage === null) return [];
+  if (bare.includes(stage)) return looks(standing, 'see whether it is gummed');
+  if (drawnOn.includes(stage)) {
+    return [...looks(standing, 'see whether it is gummed'), untold('cover it, nothing greasy near')];
+  }
+  return [...safeSteps(stage, standing), untold('cover it')];
 }
 
-function safeSteps(
-  stage: LineStage,
-  wet: boolean,
-  gummed: Standing['gummed'],
-  inked: Standing['inked'],
-): LeavingStep[] {
+function safeSteps(stage: LineStage, standing: Standing): LeavingStep[] {
+  const { wet, gummed, inked } = standing;
   if (wet) return [ends('lift the etch, light before dark, buff it tight with fresh cloths', stage)];
   if (stage === 'washout' || stage === 'second-washout') {
-    const look = gummed === 'unknown' ? [untold('see whether the gum is whole')] : [];
     const base = stage === 'washout' ? 'base' : 'second-base';
-    return [...look, ends('rub in the base and buff it: washed out it must not wait', base)];
+    return [
+      ...looks(standing, 'see whether the gum is whole'),
+      ends('rub in the base and buff it: washed out it must not wait', base),
+    ];
   }
-  if (gummed === 'unknown') return [gums('see whether it is gummed; if not, gum it and buff it tight')];
+  if (gumToSee(standing)) return [gums('see whether it is gummed; if not, gum it and buff it tight')];
   if (gummed === 'yes') return [];
   return [
     gums(inked === 'yes' ? 'gum it, buff it tight' : 'ink or base it first if there is time, then gum it'),
   ];
+}
+
+/** Where gum is not what it needs next, only the look. */
+function looks(standing: Standing, words: string): LeavingStep[] {
+  return gumToSee(standing) ? [untold(words)] : [];
 }

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { RackLine } from '../../records/rack.ts';
 import type { LineStage, RunEvent } from '../../records/run.ts';
-import type { Work } from '../../records/work.ts';
+import { type Work, workStages } from '../../records/work.ts';
 import { aspectChanges } from './aspectChanges.ts';
 import { begin, logOf } from './benchLog.testing.ts';
 import { foldRun } from './foldRun.ts';
+import { gumToSee } from './gumToSee.ts';
 import { leavingList } from './leavingList.ts';
 import { lineStages } from './lineStages.ts';
 import { inRackOrder } from './rackOrder.ts';
@@ -162,6 +163,19 @@ describe('the rack', () => {
     expect(list.room.map((words) => words.slice(0, 8))).toEqual(['if you i', 'if you e', 'if you i']);
     expect(list.room.join()).toMatch(/metal can.*acid capped.*roller/);
     expect(leavingList([], [], false).stones).toEqual([]);
+  });
+
+  it('whatever the rack sends one to look at stands on the list before leaving too', () => {
+    for (const stage of workStages) {
+      for (const gummed of ['yes', 'no', 'unknown'] as const) {
+        const origin = { kind: 'halfway', stage, gummed, history: [] } as const;
+        const typed = standing([], 10, { stage, origin });
+        const [first] = leavingList([], [line('S-01', typed)], false).stones;
+        const sent = first?.steps[0]?.words.startsWith('see whether') ?? false;
+        expect(sent, stage).toBe(gumToSee(typed));
+        expect(typed.next?.words.startsWith('see whether') ?? false, stage).toBe(gumToSee(typed));
+      }
+    }
   });
 
   it('says what was done as a printer says it', () => {

@@ -3,6 +3,7 @@ import type { LineStage } from '../../records/run.ts';
 import type { Work, WorkStage } from '../../records/work.ts';
 import type { Moment } from './eventMoments.ts';
 import type { RunFold } from './foldRun.ts';
+import { gumToSee } from './gumToSee.ts';
 import { lineRule, lineStages } from './lineStages.ts';
 import { stagePast } from './stagePast.ts';
 import { etches, type StageTold } from './stagesDone.ts';
@@ -135,9 +136,9 @@ function nextOf(
   const settled = (one: LineStage) =>
     lineRule(one).waiting || stages.some((told) => told.stage === one && told.state === 'skipped');
   while (next !== null && settled(next)) next = lineRule(next).next;
-  if (next === null) return null;
-  const look = gummed === 'unknown' ? 'see whether it is gummed, then: ' : '';
-  return { stage: next, words: `${look}${lineRule(next).name}` };
+  const look = gumToSee({ gummed, wet });
+  if (next === null) return look ? { stage, words: 'see whether it is gummed' } : null;
+  return { stage: next, words: `${look ? 'see whether it is gummed, then: ' : ''}${lineRule(next).name}` };
 }
 
 function wordsOf({ stage, open, gummed, inked }: Condition, wet: boolean): string {

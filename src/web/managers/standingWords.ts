@@ -1,6 +1,7 @@
 import type { Basis } from '../../foundation/measured.ts';
 import type { Standing, StandingVerdict, WaitRange } from '../../records/bench.ts';
 import type { GumState, RackLine, WaitBand } from '../../records/rack.ts';
+import { gumToSee } from '../../studio/bench/gumToSee.ts';
 import { say } from '../words/say.ts';
 import { momentText } from './localMoment.ts';
 
@@ -43,7 +44,7 @@ export function rackFinding(lines: readonly RackLine[]): string {
   if (past.length > 0) return say('{listed} past the best time', { listed: listed(past) });
   const best = named(({ verdict }) => verdict === 'best');
   if (best.length > 0) return say('Best done now: {listed}', { listed: listed(best) });
-  const unknown = named(({ gummed, inked }) => gummed === 'unknown' && inked === 'yes');
+  const unknown = named(gumToSee);
   if (unknown.length > 0)
     return say('See whether {listed} {count, plural, one {is} other {are}} gummed', {
       listed: listed(unknown),

@@ -45,7 +45,7 @@ export function LeavingTicks({ list, before }: { list: LeavingList; before: read
       {list.stones.length === 0 && (
         <p className="leaving-none">
           {say(
-            'Nothing was logged of any stone within the last 16 hours, and none asks for gum. What was done and not logged is not known here.',
+            'Nothing was logged of any stone within the last 16 hours, none asks for gum, and of each it is known whether it is gummed. What was done and not logged is not known here.',
           )}
         </p>
       )}
