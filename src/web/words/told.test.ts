@@ -1,6 +1,6 @@
 import { afterEach, expect, test } from 'vitest';
 import catalogue from './catalogue/told/de.json' with { type: 'json' };
-import { told } from './told.ts';
+import { isTold, told } from './told.ts';
 import { setWordsInUse } from './wordsInUse.ts';
 
 const english = { language: 'en', units: 'metric', dates: 'en-GB', sentences: {} } as const;
@@ -48,6 +48,27 @@ test('what holds under which etch is told, however many etches there are', () =>
   ).toBe(
     'Hier: unter Gummi allein hält (5 von 5 Steinen); unter X offen (1 von 2 Steinen). Die Ätztabelle hat keine Regel für Y: zuerst ein Probefeld.',
   );
+});
+
+test('several sentences are told one by one; a list in a place each by itself', () => {
+  setWordsInUse({
+    ...english,
+    language: 'de',
+    told: {
+      'the {tone} by {value}': 'die {tone} um {value}',
+      'Growing: {listChanges}.': 'Wächst: {listChanges}.',
+      'between {figureLow} and {high}': 'zwischen {figureLow} und {high}',
+      lights: 'Lichter',
+      darks: 'Tiefen',
+      'it stayed': 'es blieb',
+    },
+  });
+  expect(told('Growing: the lights by 0.04, the darks by −0.2 mm and the darks by 3. It stayed.')).toBe(
+    'Wächst: die Lichter um 0,04, die Tiefen um −0,2 mm und die Tiefen um 3. Es blieb.',
+  );
+  expect(told('between 0.5 and 7')).toBe('zwischen 0,5 und 7');
+  expect(isTold('between you and me')).toBe(false);
+  expect(isTold('It stayed')).toBe(true);
 });
 
 test('a translation has the places of what it translates', () => {
