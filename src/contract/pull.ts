@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import {
   type EyeTones,
+  type NewPull,
   type Pull,
   type PullDifferences,
   type PullDraft,
@@ -82,6 +83,15 @@ export const pullDraftSchema = z.object({
   faults: z.array(faultSchema).max(50).default([]),
   remarks: noteSchema,
 }) satisfies z.ZodType<PullDraft>;
+
+/** A pull to be kept, once for each id. */
+export const newPullSchema = pullDraftSchema.extend({
+  id: z
+    .string()
+    .regex(/^[0-9a-f]{24}$/, 'an id made on a device is 24 hexadecimal digits')
+    .optional()
+    .describe('Made on the device: sent again under it, the pull is kept once'),
+}) satisfies z.ZodType<NewPull>;
 
 /** A save of a pull: what is left out stays. */
 export const pullSaveSchema = changesTo(pullDraftSchema).extend({ version: versionSchema });

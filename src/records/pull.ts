@@ -67,6 +67,12 @@ export interface PullDraft {
   readonly remarks: string;
 }
 
+/** A pull as it is sent to be kept. */
+export interface NewPull extends PullDraft {
+  /** Made by the device on which it was entered: sent again under it, the pull is kept once. Left out: a new pull. */
+  readonly id?: string | undefined;
+}
+
 /** A pull as it is kept. */
 export interface Pull extends PullDraft {
   readonly id: string;

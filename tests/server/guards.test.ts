@@ -106,7 +106,7 @@ describe('every answer', () => {
       const { headers } = await send(address, path, { host, ...sent });
       const policy = String(headers['content-security-policy']);
       expect(String(headers['permissions-policy'])).toMatch(
-        /accelerometer=\(self\), camera=\(self\), geolocation=\(\)/,
+        /accelerometer=\(self\), camera=\(self\), geolocation=\(\), gyroscope=\(self\), microphone=\(\)$/,
       );
       expect(policy).toContain("frame-ancestors 'none'");
       expect(policy).toMatch(/script-src 'self';/);

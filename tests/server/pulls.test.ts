@@ -42,6 +42,25 @@ describe('pulls of a work', () => {
     expect(again.id).not.toBe(one.id);
   });
 
+  it('are kept once under the id that a device made, though sent again, changed or archived meanwhile', async () => {
+    const desk = await deskUnderTest();
+    const id = 'a1b2c3d4e5f6a1b2c3d4e5f6';
+    const one = await desk.pull(1, { id, passes: 3 });
+    expect(one.id).toBe(id);
+    const at = `${desk.path}/pulls/${id}`;
+    await desk.send('PATCH', at, { version: 1, passes: 4 });
+    expect(await desk.pull(1, { id, passes: 3 })).toMatchObject({ id, version: 2, passes: 4 });
+    await desk.send('PUT', `${at}/archived`, { version: 2, archived: true });
+    expect(await desk.pull(1, { id })).toMatchObject({ id, archived: true });
+    expect((await desk.send<{ pulls: unknown[] }>('GET', `${desk.path}/pulls`)).body.pulls).toEqual([]);
+    const other = await desk.work(desk.stoneId, 'High Water');
+    const strange = { id, number: 9, paper: rag };
+    const there = await desk.send<Refusal>('POST', `/api/works/${other.id}/pulls`, strange);
+    expect([there.status, there.body.code]).toEqual([422, 'pull-of-other-work']);
+    const odd = await desk.send<Refusal>('POST', `${desk.path}/pulls`, { ...strange, id: '../x' });
+    expect([odd.status, odd.body.path]).toEqual([400, 'id']);
+  });
+
   it('say clearly that a number is taken and that a pull is of another work', async () => {
     const desk = await deskUnderTest();
     const one = await desk.pull(3);

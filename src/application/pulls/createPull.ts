@@ -1,11 +1,12 @@
 import { failure } from '../../foundation/failure.ts';
 import { ok } from '../../foundation/result.ts';
-import type { Pull, PullDraft } from '../../records/pull.ts';
+import type { NewPull, Pull } from '../../records/pull.ts';
 import type { PullEntry } from '../../records/pullTones.ts';
 import { refused, type Saved, type SavingParts } from '../saving.ts';
 import { noSuchWork } from '../works/findWork.ts';
 import { judgePull } from './judgePull.ts';
 import { type PullEntryParts, pullEntryOf } from './pullEntryOf.ts';
+import { pullOfWork } from './pullOfWork.ts';
 
 export type PullSavingParts = Omit<SavingParts, 'store'> & {
   readonly store: SavingParts['store'] & PullEntryParts['store'];
@@ -13,23 +14,29 @@ export type PullSavingParts = Omit<SavingParts, 'store'> & {
 };
 
 /**
- * Keeps a pull; its photographs wait to be measured from now on.
- * @returns `not-found`, `archived` where its work is, or the faults of `judgePull`
+ * Keeps a pull; its photographs wait to be measured from now on. Sent again under the id that a device made for it, gives
+ * it as it is kept now, whatever became of its work meanwhile.
+ * @returns `not-found`, `archived` where its work is, `pull-of-other-work` where the id is one of another work, or
+ *   the faults of `judgePull`
  */
 export async function createPull(
   parts: PullSavingParts,
   workId: string,
-  draft: PullDraft,
+  { id, ...draft }: NewPull,
 ): Promise<Saved<PullEntry>> {
   const created = await parts.store.decide<PullEntry, { failure: ReturnType<typeof failure>; current: null }>(
     async (records) => {
       const work = await records.works.find(workId);
       if (work === null) return refused(noSuchWork());
+      if (id !== undefined && (await records.pulls.find(id)) !== null) {
+        const known = await pullOfWork(records, workId, id);
+        return known.ok ? ok(await pullEntryOf(parts, records, known.value.pull)) : refused(known.error);
+      }
       if (work.archived) return refused(failure('archived', { what: `The work ${work.title}` }));
       const at = parts.now().toISOString();
       const pull: Pull = {
         ...draft,
-        id: parts.newId(),
+        id: id ?? parts.newId(),
         workId,
         archived: false,
         version: 1,

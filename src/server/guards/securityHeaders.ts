@@ -22,7 +22,7 @@ export const securityHeaders: Readonly<Record<string, string>> = {
   'cross-origin-resource-policy': 'same-origin',
   // The level and the hold-still check of the camera page are felt by accelerometer and gyroscope.
   'permissions-policy':
-    'accelerometer=(self), camera=(self), geolocation=(), gyroscope=(self), microphone=(self)',
+    'accelerometer=(self), camera=(self), geolocation=(), gyroscope=(self), microphone=()',
 };
 
 /** Beside them, where the address is one that browsers trust; elsewhere they complain of it and heed it not. */

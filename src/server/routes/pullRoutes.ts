@@ -5,7 +5,7 @@ import { createPull } from '../../application/pulls/createPull.ts';
 import { listPulls, readPull } from '../../application/pulls/findPulls.ts';
 import { cancelPullMeasuring, measurePullAgain } from '../../application/pulls/measurePullAgain.ts';
 import { archivingSchema, idSchema } from '../../contract/common.ts';
-import { pullDraftSchema, pullSaveSchema } from '../../contract/pull.ts';
+import { newPullSchema, pullSaveSchema } from '../../contract/pull.ts';
 import { pullEntrySchema } from '../../contract/pullTones.ts';
 import type { PullEntry } from '../../records/pullTones.ts';
 import type { App } from '../app.ts';
@@ -44,7 +44,7 @@ export function addPullRoutes(app: App, services: Services): void {
         tags,
         summary: 'Keep a pull; its photographs are measured in turn',
         params,
-        body: pullDraftSchema,
+        body: newPullSchema,
         response: { 201: entry, ...refusals },
       },
     },

@@ -1,4 +1,4 @@
-import type { PullDifferences, PullDraft } from '../../records/pull.ts';
+import type { NewPull, PullDifferences, PullDraft } from '../../records/pull.ts';
 import type { PullChange, PullEntry, PullPartner } from '../../records/pullTones.ts';
 import type { KeptSeriesSettings, SeriesSettings } from '../../records/workSeries.ts';
 import { ask, withJson } from './ask.ts';
@@ -19,7 +19,7 @@ export function openPull(work: string, pull: string): Promise<PullEntry> {
 }
 
 /** Keeps a pull; its photographs are measured from then on. */
-export function addPull(work: string, draft: Partial<PullDraft>): Promise<PullEntry> {
+export function addPull(work: string, draft: Partial<NewPull>): Promise<PullEntry> {
   return ask(`/api/works/${work}/pulls`, withJson('POST', draft));
 }
 
