@@ -1,6 +1,6 @@
 import { IntlMessageFormat } from 'intl-messageformat';
-import { figureText } from './figures.ts';
-import { wordsInUse } from './wordsInUse.ts';
+import { figureText } from '../../words/figures.ts';
+import { wordsInUse } from '../../words/wordsInUse.ts';
 
 const read = new Map<string, IntlMessageFormat>();
 

@@ -1,4 +1,4 @@
-import { wordsInUse } from './wordsInUse.ts';
+import { wordsInUse } from '../../words/wordsInUse.ts';
 
 /** A name that starts a line, as it stands inside a sentence: small in English; German nouns keep their letter. */
 export function midSentence(words: string): string {

@@ -1,7 +1,7 @@
 import { isoDayWords, isoMomentWords } from '../../science/calendar/dateWords.ts';
 import { wallClock } from '../../science/calendar/zonedTime.ts';
 import { clockWords } from '../../studio/days/zoneWords.ts';
-import { wordsInUse } from './wordsInUse.ts';
+import { wordsInUse } from '../../words/wordsInUse.ts';
 
 /** An ISO day, or the day of an ISO moment by its own clock: `26 Nov 2026` as the device writes days. */
 export function dayOf(iso: string): string {

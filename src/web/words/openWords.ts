@@ -1,5 +1,5 @@
+import { setWordsInUse } from '../../words/wordsInUse.ts';
 import { keptChoice } from './wordChoice.ts';
-import { setWordsInUse } from './wordsInUse.ts';
 
 /** Brings the words that this device has chosen, before any screen is loaded. English needs no catalogue. */
 export async function openWords(): Promise<void> {

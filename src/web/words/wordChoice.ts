@@ -1,20 +1,21 @@
-/** What this device's screens are written in; chosen by the person, kept on the device. */
-export interface WordChoice {
-  readonly language: Language;
-  readonly units: Units;
-  readonly dates: Dates;
-}
+import {
+  type Dates,
+  dateKinds,
+  type Language,
+  languages,
+  unitKinds,
+  type WordChoice,
+} from '../../records/wordChoice.ts';
 
-export const languages = ['en', 'de'] as const;
-export type Language = (typeof languages)[number];
-
-/** How lengths and areas are shown and typed; they are kept in millimetres whatever stands here. */
-export const unitKinds = ['metric', 'inch'] as const;
-export type Units = (typeof unitKinds)[number];
-
-/** The locales that days are written by: `26 Nov 2026`, `Nov 26, 2026`, `26. Nov. 2026`, `2026-11-26`. */
-export const dateKinds = ['en-GB', 'en-US', 'de-DE', 'sv-SE'] as const;
-export type Dates = (typeof dateKinds)[number];
+export {
+  type Dates,
+  dateKinds,
+  type Language,
+  languages,
+  type Units,
+  unitKinds,
+  type WordChoice,
+} from '../../records/wordChoice.ts';
 
 /**
  * What stands where nobody has chosen: the first language of the browser's that there are words in, and its dates.
