@@ -32,7 +32,8 @@ import tables from './de/tables.json' with { type: 'json' };
 import testStones from './de/testStones.json' with { type: 'json' };
 import words from './de/words.json' with { type: 'json' };
 import work from './de/work.json' with { type: 'json' };
-import told from './told/de.json' with { type: 'json' };
+import sheets from '../../../words/catalogue/sheets/de.json' with { type: 'json' };
+import told from '../../../words/catalogue/told/de.json' with { type: 'json' };
 
 /** English sentence → the same in German, of all rooms. */
 export const german: Readonly<Record<string, string>> = {
@@ -71,5 +72,5 @@ export const german: Readonly<Record<string, string>> = {
   ...work,
 };
 
-/** What is told in English from outside the screens → the same in German. */
-export const germanTold: Readonly<Record<string, string>> = told;
+/** What is told in English from outside the screens, and what stands on sheets and charts → the same in German. */
+export const germanTold: Readonly<Record<string, string>> = { ...sheets, ...told };

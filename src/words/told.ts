@@ -1,0 +1,159 @@
+import { figureText } from './figures.ts';
+import { wordsInUse } from './wordsInUse.ts';
+
+type Catalogue = Readonly<Record<string, string>>;
+
+interface Pattern {
+  readonly found: RegExp;
+  readonly names: readonly string[];
+  readonly translated: string;
+  /** Letters that stand fast: the more, the more certain is a match. */
+  readonly fast: number;
+}
+
+interface Found {
+  readonly words: string;
+  /** False where something of several words stays English in it: a name, or what nobody translated. */
+  readonly whole: boolean;
+}
+
+/** What was looked up in a catalogue; a page has but one, tests several. */
+interface LookedUp {
+  readonly catalogue: Catalogue;
+  readonly patterns: readonly Pattern[];
+  readonly found: Map<string, Found | null>;
+}
+
+let lookedUp: LookedUp | null = null;
+
+/**
+ * What the server or a module of the craft tells in English (a failure, a caution, the name of a stage), in the page's
+ * language: by the sentence itself, else by one with places in it, whose fillings are looked up too, else sentence by
+ * sentence. What nobody translated stays as it was told.
+ */
+export function told(english: string): string {
+  return find(english)?.words ?? english;
+}
+
+/** `told`, where there may be nothing to tell. */
+export function toldOr<T>(english: string | T): string | T {
+  return typeof english === 'string' ? told(english) : english;
+}
+
+/** False where the page is in another language and `english` is nowhere in its catalogue, so that it stays English. */
+export function isTold(english: string): boolean {
+  return !wordsInUse().told || find(english) !== null;
+}
+
+function find(english: string): Found | null {
+  const catalogue = wordsInUse().told;
+  if (!catalogue) return null;
+  if (lookedUp?.catalogue !== catalogue) lookedUp = lookUp(catalogue);
+  const known = lookedUp.found.get(english);
+  if (known !== undefined) return known;
+  const found = lookIn(lookedUp, english);
+  // A page that is open for days hears many sentences: what was looked up is kept, within bounds.
+  if (lookedUp.found.size > 5000) lookedUp.found.clear();
+  lookedUp.found.set(english, found);
+  return found;
+}
+
+function lookIn({ catalogue, patterns }: LookedUp, english: string): Found | null {
+  const words = catalogue[english];
+  if (words !== undefined) return { words, whole: true };
+  const matched = byPattern(english, patterns);
+  if (matched?.whole) return matched;
+  const parts = byParts(english);
+  return parts?.whole ? parts : (matched ?? parts);
+}
+
+function lookUp(catalogue: Catalogue): LookedUp {
+  const patterns = Object.entries(catalogue)
+    .filter(([template]) => template.includes('{'))
+    .map(([template, translation]) => patternOf(template, translation))
+    .toSorted((one, other) => other.fast - one.fast);
+  return { catalogue, patterns, found: new Map() };
+}
+
+/** The pattern that leaves nothing of several words in English, else the one of most words. */
+function byPattern(english: string, patterns: readonly Pattern[]): Found | null {
+  let second: Found | null = null;
+  for (const { found, names, translated } of patterns) {
+    const fillings = found.exec(english);
+    if (!fillings) continue;
+    const each = names.map((name, place) => filled(english, name, fillings[place + 1]!));
+    const words = translated.replace(
+      /\{(\w+)\}/g,
+      (_, name: string) => each[names.indexOf(name)]?.words ?? '',
+    );
+    if (each.every(({ whole }) => whole)) return { words, whole: true };
+    second ??= { words, whole: false };
+  }
+  return second;
+}
+
+/** Several sentences one after another, or one that starts with a capital or ends without its full stop. */
+function byParts(english: string): Found | null {
+  const sentences = english.split(/(?<=[.!?]) (?=[\p{Lu}“])/u);
+  if (sentences.length > 1) {
+    const each = sentences.map(find);
+    if (each.every((one) => one === null)) return null;
+    return {
+      words: each.map((one, place) => one?.words ?? sentences[place]!).join(' '),
+      whole: each.every((one) => one?.whole),
+    };
+  }
+  if (/^\p{Lu}\p{Ll}/u.test(english)) {
+    const small = find(english[0]!.toLowerCase() + english.slice(1));
+    if (small) return { ...small, words: small.words[0]!.toUpperCase() + small.words.slice(1) };
+  }
+  if (/[^.]\.$/.test(english)) {
+    const open = find(english.slice(0, -1));
+    if (open) return { ...open, words: `${open.words}.` };
+  }
+  return null;
+}
+
+/**
+ * What stands in a place. A name in quotation marks somebody typed, or is to type: it is told as it stands. A place
+ * whose name starts with `list` holds several things with commas and an “and”.
+ */
+function filled(english: string, name: string, filling: string): Found {
+  if (english.includes(`“${filling}”`)) return { words: filling, whole: true };
+  if (isFigure(filling)) return { words: figureText(filling), whole: true };
+  const found = find(filling);
+  const list = name.startsWith('list') && !found?.whole ? filledList(english, filling) : null;
+  if (list && (list.whole || !found)) return list;
+  return found ?? { words: filling, whole: !/\p{Ll} /u.test(filling) };
+}
+
+function filledList(english: string, filling: string): Found | null {
+  const [, head = '', last = filling] = /^(.+) and (.+?)$/s.exec(filling) ?? [];
+  const list = head === '' ? last.split(', ') : [...head.split(', '), last];
+  if (list.length === 1) return null;
+  const each = list.map((one) => filled(english, 'each', one));
+  const words = each.map((one) => one.words);
+  return {
+    words: head === '' ? words.join(', ') : `${words.slice(0, -1).join(', ')} und ${words.at(-1)}`,
+    whole: each.every(({ whole }) => whole),
+  };
+}
+
+/** A number with decimals, with or without its sign and unit: a version or a time is none. */
+function isFigure(text: string): boolean {
+  return /^[+−±-]?\d+\.\d+(?: ?(?:mm²?|cm²|m²|ml|l|D|g|kg|%|h|s|min|g\/m²|°C|°Bé|mol\/l))?$/.test(text);
+}
+
+/** A place whose name starts with `figure` holds a number and nothing else. */
+function patternOf(template: string, translated: string): Pattern {
+  const names = [...template.matchAll(/\{(\w+)\}/g)].map(([, name]) => name!);
+  const parts = template.split(/\{\w+\}/).map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+  const places = names.map((name) => (name.startsWith('figure') ? '([+−±-]?\\d[\\d.,]*)' : '(.+?)'));
+  const source = parts.map((part, place) => part + (places[place] ?? '')).join('');
+  return {
+    found: new RegExp(`^${source}$`, 's'),
+    names,
+    translated,
+    fast: parts.join('').length + names.filter((name) => name.startsWith('figure')).length,
+  };
+}
