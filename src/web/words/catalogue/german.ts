@@ -1,4 +1,7 @@
 // written by tools/words.js
+
+import sheets from '../../../words/catalogue/sheets/de.json' with { type: 'json' };
+import told from '../../../words/catalogue/told/de.json' with { type: 'json' };
 import asking from './de/asking.json' with { type: 'json' };
 import batches from './de/batches.json' with { type: 'json' };
 import bench from './de/bench.json' with { type: 'json' };
@@ -32,8 +35,6 @@ import tables from './de/tables.json' with { type: 'json' };
 import testStones from './de/testStones.json' with { type: 'json' };
 import words from './de/words.json' with { type: 'json' };
 import work from './de/work.json' with { type: 'json' };
-import sheets from '../../../words/catalogue/sheets/de.json' with { type: 'json' };
-import told from '../../../words/catalogue/told/de.json' with { type: 'json' };
 
 /** English sentence → the same in German, of all rooms. */
 export const german: Readonly<Record<string, string>> = {
