@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import type { Edition } from '../../src/records/edition.ts';
 import type { LeavingList, Rack, WaitRecord } from '../../src/records/rack.ts';
 import type { RunSummary } from '../../src/records/run.ts';
 import type { StoneSummary } from '../../src/records/stoneEntry.ts';
@@ -102,6 +103,38 @@ it('leaving: asks for stones that are perhaps not gummed, and of the room what n
   ]);
   expect(list.room).toHaveLength(3);
   expect(list.room.every((words) => words.startsWith('if you '))).toBe(true);
+});
+
+it('what is printed and gummed at the press stands on the rack, and on the list before leaving', async () => {
+  const studio = await studioUnderTest();
+  const { id: stoneId } = await studio.stone('S-29');
+  const work = await studio.work(stoneId, 'Low Water', { stage: 'first-etch' });
+  const { body: edition } = await studio.send<Edition>('POST', `/api/works/${work.id}/editions`, {
+    title: 'Twelve Tides',
+    size: 5,
+  });
+  let count = 0;
+  const log = async (kind: string, payload: object, msAgo: number) => {
+    const entry = { clientId: `e${++count}`, kind, payload, at: ago(msAgo) };
+    expect((await studio.send('POST', `/api/editions/${edition.id}/ledger`, entry)).status).toBe(201);
+  };
+  const standing = async () => (await studio.json<Rack>('/api/rack')).lines[0]!.standing;
+  expect(await standing()).toMatchObject({ gummed: 'unknown', gumNow: false });
+  await log('impression', { verdict: 'good' }, 5000);
+  expect(await standing()).toMatchObject({ gummed: 'no', inked: 'yes', gumNow: true });
+  const list = await studio.json<LeavingList>('/api/rack/leaving');
+  expect(list.stones[0]!.steps[0]!.words).toBe('gum it, buff it tight');
+  await log('paused', { gummed: true }, 4000);
+  expect(await standing()).toMatchObject({ gummed: 'yes', gumNow: false });
+  const { body: run } = await studio.send<RunSummary>('POST', '/api/runs', { workId: work.id });
+  const off = { clientId: 'off', kind: 'gum-off', payload: {}, at: ago(3000), sentAt: ago(0) };
+  await studio.send('POST', `/api/runs/${run.id}/events`, off);
+  expect(await standing()).toMatchObject({ gummed: 'no', gumNow: true });
+  await log('undo', { clientId: 'e2' }, 2000);
+  await log('paused', { gummed: true }, 1000);
+  expect(await standing()).toMatchObject({ gummed: 'yes', gumNow: false });
+  await studio.send('PUT', `/api/editions/${edition.id}/archived`, { version: 1, archived: true });
+  expect((await standing()).gummed).toBe('no');
 });
 
 it('a closed work reminds of regraining, one that is regrained is gone from the rack', async () => {

@@ -5,6 +5,8 @@ import type { WorkOnRack } from '../../store/repositories/waitRepository.ts';
 import { eventMoments } from '../../studio/bench/eventMoments.ts';
 import { inRackOrder } from '../../studio/bench/rackOrder.ts';
 import { remindersOf } from '../../studio/bench/reminders.ts';
+import type { PressHand } from '../../studio/editions/pressHand.ts';
+import { pressHands } from './pressHands.ts';
 import type { ReadRunParts } from './readRun.ts';
 import { readStanding } from './readStanding.ts';
 
@@ -38,11 +40,16 @@ export async function readRackRows(parts: ReadRackParts): Promise<readonly RackR
   const newest = await runs.newestOfWorks();
   const runOf = new Map(newest.map((run) => [run.workId, run]));
   const lastOf = await waits.lastEvents(newest);
+  const works = await waits.worksOnRack([...runOf.keys()], mostTyped);
+  const hands = await pressHands(
+    parts.store,
+    works.map(({ id }) => id),
+  );
   const rows: RackRow[] = [];
-  for (const work of await waits.worksOnRack([...runOf.keys()], mostTyped)) {
+  for (const work of works) {
     const run = runOf.get(work.id) ?? null;
     const last = (run && lastOf.get(run.id)) ?? null;
-    const line = await lineOf(parts, work, run, last);
+    const line = await lineOf(parts, work, run, last, hands.get(work.id) ?? null);
     if (line.standing.next !== null || line.standing.stage !== 'regrain') rows.push({ line, run, last });
   }
   return rows;
@@ -53,6 +60,7 @@ async function lineOf(
   work: WorkOnRack,
   run: RunSummary | null,
   last: RunEvent | null,
+  hand: PressHand | null,
 ): Promise<RackLine> {
   return {
     workId: work.id,
@@ -63,7 +71,7 @@ async function lineOf(
     heightMm: work.stone.heightMm,
     colour: work.stone.colour,
     runId: run?.id ?? null,
-    standing: await readStanding(parts, work, run),
+    standing: await readStanding(parts, work, run, hand),
     left: leftAt(last),
   };
 }

@@ -5,6 +5,8 @@ import type { Work } from '../../records/work.ts';
 import type { Store } from '../../store/openStore.ts';
 import { isWet } from '../../studio/bench/runState.ts';
 import { standingOf } from '../../studio/bench/standing.ts';
+import type { PressHand } from '../../studio/editions/pressHand.ts';
+import { pressHands } from './pressHands.ts';
 import type { ReadRunParts } from './readRun.ts';
 
 export interface ReadGumParts extends ReadRunParts {
@@ -14,15 +16,19 @@ export interface ReadGumParts extends ReadRunParts {
 /**
  * How the stone of a work stands now.
  * @param run the work's newest; null: only what was typed is known
+ * @param printed what was done to it at the press last; null: it was not printed
  */
 export async function readStanding(
   { runFolds, now }: Pick<ReadRunParts, 'runFolds' | 'now'>,
   work: Pick<Work, 'stage' | 'origin'>,
   run: RunSummary | null,
+  printed: PressHand | null,
 ): Promise<Standing> {
-  if (run === null || run.events === 0) return standingOf({ ...nothingTold, work, now: now() });
+  // the press has a clock of its own; two moments are compared, no time between them is told
+  const press = printed && { moment: { ms: Date.parse(printed.at), clock: -1 }, gummed: printed.gummed };
+  if (run === null || run.events === 0) return standingOf({ ...nothingTold, work, press, now: now() });
   const { fold, route } = await runFolds.told(run);
-  return standingOf({ ...fold, work, wet: isWet(fold), route, now: now() });
+  return standingOf({ ...fold, work, wet: isWet(fold), route, press, now: now() });
 }
 
 const nothingTold = { stages: [], hand: null, lastSign: null, wet: false, route: 'unknown' } as const;
@@ -34,10 +40,11 @@ export async function readGum(
 ): Promise<ReadonlyMap<string, GumState>> {
   const gum = new Map<string, GumState>();
   const runs = await parts.store.waits.newestRuns(workIds);
+  const hands = await pressHands(parts.store, workIds);
   for (const id of workIds) {
     const work = await parts.store.works.find(id);
     if (work === null) continue;
-    const { gummed, gumNow } = await readStanding(parts, work, runs.get(id) ?? null);
+    const { gummed, gumNow } = await readStanding(parts, work, runs.get(id) ?? null, hands.get(id) ?? null);
     gum.set(id, { gummed, gumNow });
   }
   return gum;

@@ -32,7 +32,7 @@ export async function workToPlan(
   const plan = await store.plans.newestFirst(work.id);
   const lasts = plan === null ? null : benchRun(plan.plan).lastsSeconds;
   const told = state && logged(state);
-  const { stage } = told ? { stage: null } : await readStanding(parts, work, null);
+  const { stage } = told ? { stage: null } : await readStanding(parts, work, null, null);
   return {
     workId: work.id,
     title: work.title,

@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import type { LedgerEntry } from '../../records/edition.ts';
 import type { LedgerEntryTable } from '../database/editionTables.ts';
 import type { Tables } from '../database/tables.ts';
+import { ledgerEntryFromRow } from './storedLedgerEntry.ts';
 
 export interface LedgerRepository {
   /** The entry that a client id stands for in an edition. */
@@ -29,20 +30,6 @@ function toRow(editionId: string, entry: LedgerEntry): LedgerEntryTable {
   };
 }
 
-function fromRow(row: LedgerEntryTable): LedgerEntry {
-  return {
-    sequence: row.sequence,
-    clientId: row.client_id,
-    kind: row.kind,
-    at: row.at,
-    sentAt: row.sent_at,
-    receivedAt: row.received_at,
-    actor: row.actor,
-    device: row.device,
-    payload: JSON.parse(row.payload_json),
-  } as LedgerEntry;
-}
-
 /** The ledgers' rows of an open database or of a transaction. Rows are added and never changed. */
 export function ledgerRepositoryIn(database: Kysely<Tables>): LedgerRepository {
   return {
@@ -53,7 +40,7 @@ export function ledgerRepositoryIn(database: Kysely<Tables>): LedgerRepository {
         .where('edition_id', '=', editionId)
         .where('client_id', '=', clientId)
         .executeTakeFirst();
-      return row ? fromRow(row) : null;
+      return row ? ledgerEntryFromRow(row) : null;
     },
     async addEntry(editionId, entry) {
       await database.insertInto('ledger_entries').values(toRow(editionId, entry)).execute();
@@ -65,7 +52,7 @@ export function ledgerRepositoryIn(database: Kysely<Tables>): LedgerRepository {
         .where('edition_id', '=', editionId)
         .orderBy('sequence')
         .execute();
-      return rows.map(fromRow);
+      return rows.map(ledgerEntryFromRow);
     },
     async last(editionId) {
       const row = await database

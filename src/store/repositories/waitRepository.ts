@@ -1,10 +1,13 @@
 import { type Kysely, sql } from 'kysely';
+import type { LedgerEntry } from '../../records/edition.ts';
 import type { RunEvent, RunSummary } from '../../records/run.ts';
 import type { KeptStone } from '../../records/stoneEntry.ts';
 import type { Work, WorkStage } from '../../records/work.ts';
+import type { LedgerEntryTable } from '../database/editionTables.ts';
 import type { RunEventTable } from '../database/runTables.ts';
 import type { Tables } from '../database/tables.ts';
 import { comparisonFromRow, type StoredComparison } from './storedComparison.ts';
+import { ledgerEntryFromRow } from './storedLedgerEntry.ts';
 import { runEventFromRow, runFromRow } from './storedRun.ts';
 
 /** What is read of many works at once: how they wait, and what a room's record of its waits stands on. */
@@ -17,6 +20,10 @@ export interface WaitRepository {
   worksOnRack(workIds: readonly string[], lastChanged: number): Promise<readonly WorkOnRack[]>;
   /** The last event of each of these runs that has one, by the run's id. */
   lastEvents(runs: readonly RunSummary[]): Promise<ReadonlyMap<string, RunEvent>>;
+  /** The last entries of the ledger of every edition in use of those of these works whose stone is still worked, in order. */
+  lastAtPress(
+    workIds: readonly string[],
+  ): Promise<readonly { readonly workId: string; readonly entries: readonly LedgerEntry[] }[]>;
   /** Measured comparisons that stand on a photograph which is attached to a work with a run, oldest first. */
   measuredPrints(): Promise<readonly MeasuredPrint[]>;
 }
@@ -30,6 +37,9 @@ export interface MeasuredPrint {
   readonly workId: string;
   readonly comparison: StoredComparison;
 }
+
+/** So many entries back stands what was done to the stone last, however much was taken back. */
+const lastEntries = 24;
 
 export function waitRepositoryIn(database: Kysely<Tables>): WaitRepository {
   const runs = () =>
@@ -101,6 +111,24 @@ export function waitRepositoryIn(database: Kysely<Tables>): WaitRepository {
         CROSS JOIN run_events ON run_events.run_id = json_extract(wanted.value, '$[0]')
           AND run_events.sequence = json_extract(wanted.value, '$[1]')`.execute(database);
       return new Map(rows.rows.map((row) => [row.run_id, runEventFromRow(row)]));
+    },
+    async lastAtPress(workIds) {
+      const rows = await sql<LedgerEntryTable & { work_id: string }>`
+        SELECT entries.*, editions.work_id FROM editions
+        JOIN works ON works.id = editions.work_id AND works.stage NOT IN ('closed-down', 'regrained')
+        JOIN ledger_entries AS entries ON entries.edition_id = editions.id
+          AND entries.sequence > ${-lastEntries} + (
+            SELECT max(sequence) FROM ledger_entries WHERE edition_id = editions.id)
+        WHERE editions.archived = 0
+          AND editions.work_id IN (SELECT value FROM json_each(${JSON.stringify(workIds)}))
+        ORDER BY editions.id, entries.sequence`.execute(database);
+      const byEdition = new Map<string, { workId: string; entries: LedgerEntry[] }>();
+      for (const row of rows.rows) {
+        const ledger = byEdition.get(row.edition_id) ?? { workId: row.work_id, entries: [] };
+        ledger.entries.push(ledgerEntryFromRow(row));
+        byEdition.set(row.edition_id, ledger);
+      }
+      return [...byEdition.values()];
     },
     async measuredPrints() {
       const pairs = database

@@ -16,8 +16,12 @@ export interface StandingInput extends Pick<RunFold, 'stages' | 'hand' | 'lastSi
   /** Whether some place still carries etch. */
   readonly wet: boolean;
   readonly route: EtchRoute;
+  /** What was done to it at the press last, where its edition was printed: it counts where no log tells of later. */
+  readonly press?: Hand | null;
   readonly now: Date;
 }
+
+type Hand = NonNullable<RunFold['hand']>;
 
 type Known = Standing['gummed'];
 
@@ -55,7 +59,7 @@ export function standingOf(input: StandingInput): Standing {
   const etching = wet || (open && etches.includes(stage));
   const gumNow = inked === 'yes' && gummed === 'no' && !etching;
   // a stone that is being inked or printed pauses from the last sign of work on
-  const from = open && gumNow ? (input.lastSign ?? since) : since;
+  const from = open && gumNow ? laterOf(input.lastSign, since) : since;
   const seconds = from === null ? null : Math.max(0, (now.getTime() - from.ms) / 1000);
   const busy = wet || (open && !gumNow);
   const range = busy ? null : waitRange(stage, route, gummed === 'yes');
@@ -78,17 +82,29 @@ export function standingOf(input: StandingInput): Standing {
   };
 }
 
-function conditionOf({ work, stages, hand }: StandingInput): Condition {
+function laterOf(one: Moment | null, other: Moment | null): Moment | null {
+  if (one === null || other === null) return one ?? other;
+  return one.ms > other.ms ? one : other;
+}
+
+function conditionOf({ work, stages, hand, press }: StandingInput): Condition {
   const told = stages.filter(({ state, stage }) => state !== 'skipped' && !lineRule(stage).waiting);
   const last = told.at(-1);
   const waited = stages.find(({ stage }) => lineRule(stage).waiting);
   let condition = last ? toldCondition(told, before(told[0]!.stage, work)) : typedCondition(work);
   if (!last && waited?.started) condition = { ...condition, since: waited.started };
-  if (!hand) return condition;
-  const { moment } = hand;
   const latest = last?.ended ?? last?.started ?? null;
-  if (latest !== null && moment.ms < latest.ms) return condition;
-  return { ...condition, since: moment, gummed: hand.gummed ? 'yes' : 'no' };
+  const touched: (Hand & { readonly inked?: Known })[] = [
+    ...(hand ? [hand] : []),
+    // what printed is inked, whatever was done to its gum since
+    ...(press ? [{ ...press, inked: 'yes' as const }] : []),
+  ];
+  for (const { moment, gummed, inked } of touched.sort((a, b) => a.moment.ms - b.moment.ms)) {
+    if (latest !== null && moment.ms < latest.ms) continue;
+    const gum = gummed ? 'yes' : 'no';
+    condition = { ...condition, since: moment, gummed: gum, inked: inked ?? condition.inked };
+  }
+  return condition;
 }
 
 /** What is known of the stone before a run's first stage: as typed, where that lies before it in the line. */

@@ -119,6 +119,8 @@ export function listenToEvents(queries: QueryClient): () => void {
     source.addEventListener('ledger', (message) => {
       const { editionId, entry } = JSON.parse((message as MessageEvent<string>).data) as LedgerTold;
       holdLedgerEntry(queries, editionId, entry);
+      // printing lays the stone bare, a pause may gum it
+      rackChanged(queries);
     });
     source.addEventListener('work', (message) => {
       const { id, share } = JSON.parse((message as MessageEvent<string>).data) as WorkTold;
