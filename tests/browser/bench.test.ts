@@ -1,15 +1,48 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import type { KeptPlan } from '../../src/records/keptPlan.ts';
-import { goTo, loggedEvents } from './benchHands.ts';
+import { goTo, loggedEvents, touchFirst } from './benchHands.ts';
 import { describeInBrowser, phone } from './pages.ts';
 import { expectSoundScreen } from './screenRules.ts';
-import { plannedEtch, post, sky, startedWork } from './works.ts';
+import { plannedEtch, post, sentTo, sky, startedWork } from './works.ts';
 
 describeInBrowser('the bench', (pages) => {
+  it('says at the lift that a second etch lay too short, by the rule of its plan, light before ground', async () => {
+    const work = await startedWork('S-907', { zones: [sky(), post], stage: 'rolled-up' });
+    await plannedEtch(work.id);
+    await sentTo(`/api/works/${work.id}/second-etch`, {
+      line: 'full',
+      readings: [
+        { zone: 'sky', reading: 'as drawn' },
+        { zone: 'post', reading: 'as drawn' },
+      ],
+    });
+    const { id } = await sentTo<{ id: string }>('/api/runs', { workId: work.id });
+    await sentTo(`/api/runs/${id}/events`, {
+      clientId: 'begun',
+      kind: 'stage-started',
+      at: new Date().toISOString(),
+      payload: { stage: 'second-etch' },
+    });
+    const page = await pages.onPhone(`/bench/${id}`);
+    await page.clock.install();
+    await page.reload();
+    for (const place of ['ground', 'sky', 'post']) {
+      await page.getByRole('heading', { name: new RegExp(`^Lay ${place}`) }).waitFor();
+      await touchFirst(page, 'laid');
+    }
+    await page.getByRole('heading', { name: 'Next: lift sky' }).waitFor();
+    await touchFirst(page, 'A lifted');
+    await page
+      .getByRole('alert')
+      .filter({ hasText: /^Too soon: Sky lay 0:0\d, 1:30 at least/ })
+      .waitFor();
+    await expectSoundScreen(page, 'a bench where a lift came too soon');
+  });
+
   it('leads through a first etch by the clock, by keys and pedal, over a reload', async () => {
     const { page, plan } = await begunRun('S-91', pages.atDesk);
-    await page.getByRole('heading', { name: /^Begin: lay the/ }).waitFor();
+    await page.getByRole('heading', { name: /^Begin: lay / }).waitFor();
     await expectSoundScreen(page, 'a bench before its beginning');
     await page.keyboard.press('Space');
     await page.getByRole('timer').waitFor();

@@ -44,7 +44,7 @@ describeInBrowser('a whole day at the bench', (pages) => {
     await page.getByRole('button', { name: 'Go to the bench' }).click();
 
     // the first etch, by keys
-    await page.getByRole('heading', { name: /^Begin: lay the/ }).waitFor();
+    await page.getByRole('heading', { name: /^Begin: lay / }).waitFor();
     await page.keyboard.press('Space');
     const begun = Date.parse((await loggedEvents(page, 1))[0]!.at);
     const touches = plan.plan.schedule.steps.filter(({ action }) => action !== 'move');

@@ -49,6 +49,11 @@ export function plannedEtch(id: string, choices: object = {}): Promise<KeptPlan>
   return sent('POST', `/api/works/${id}/plans`, choices);
 }
 
+/** Sends what a screen would, past the screens. */
+export function sentTo<T>(path: string, body: object): Promise<T> {
+  return sent('POST', path, body);
+}
+
 async function sent<T>(method: string, path: string, body?: object): Promise<T> {
   const response = await fetch(inject('address') + path, {
     method,

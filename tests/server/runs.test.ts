@@ -199,3 +199,37 @@ it('what was poured is kept with how it is known, and stands in the run; an amou
     ],
   );
 });
+
+it('a run that had no plan follows the first one made before anything was etched, and no later one', async () => {
+  const studio = await studioUnderTest();
+  const run = await aRun(studio);
+  const read = () => studio.json<RunState>(`/api/runs/${run.id}`);
+  const plan = () =>
+    studio.send<{ id: string }>('POST', `/api/works/${run.workId}/plans`, { tableId: 'tannic' });
+  const log = (clientId: string, kind: string, payload: object) =>
+    studio.send<RunEvent>('POST', `/api/runs/${run.id}/events`, { clientId, kind, at, payload });
+  await log('a', 'stage-started', { stage: 'edges' });
+  await log('b', 'stage-ended', { stage: 'edges' });
+  expect((await read()).planId).toBeNull();
+  const first = await plan();
+  expect(first.status).toBe(201);
+  expect((await read()).planId).toBe(first.body.id);
+  await plan();
+  expect((await read()).planId).toBe(first.body.id);
+
+  const late = await aRunWithout(studio);
+  await studio.send('POST', `/api/runs/${late.id}/events`, {
+    clientId: 'a',
+    kind: 'laid',
+    at,
+    payload: { place: 'ground' },
+  });
+  await studio.send('POST', `/api/works/${late.workId}/plans`, { tableId: 'tannic' });
+  expect((await studio.json<RunState>(`/api/runs/${late.id}`)).planId).toBeNull();
+});
+
+async function aRunWithout(studio: StudioUnderTest): Promise<RunSummary> {
+  const stone = await studio.stone('S-02');
+  const work = await studio.work(stone.id, 'Neap');
+  return (await studio.send<RunSummary>('POST', '/api/runs', { workId: work.id })).body;
+}

@@ -42,5 +42,5 @@ async function toldBy(
   run: RunSummary,
   events: readonly RunEvent[],
 ): Promise<WorkStage | null> {
-  return workStageTold(foldRun(events, null).stages) ?? (await runs.workStageAtStart(run.id));
+  return workStageTold(foldRun(events).stages) ?? (await runs.workStageAtStart(run.id));
 }

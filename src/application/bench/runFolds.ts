@@ -1,4 +1,4 @@
-import type { KeptPlan } from '../../records/keptPlan.ts';
+import type { KeptPlan, KeptSecondEtch } from '../../records/keptPlan.ts';
 import type { RunEvent, RunSummary } from '../../records/run.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { foldRun, type RunFold } from '../../studio/bench/foldRun.ts';
@@ -51,6 +51,7 @@ export interface RunFoldParts {
 
 interface Held {
   readonly events: number;
+  readonly planId: string | null;
   readonly fold: Promise<RunFold>;
   readonly route: EtchRoute;
 }
@@ -108,7 +109,8 @@ export function createRunFolds({
 
   async function workedOut(run: RunSummary, plan: KeptPlan | null): Promise<RunFold> {
     const events = await logOf(run.id);
-    const outcome = foldRun(events, plan?.plan ?? null);
+    const seconds = await secondEtchesOf(store, run, events);
+    const outcome = foldRun(events, { first: plan?.plan ?? null, seconds });
     const undone = await undoneNotes(store, run.id, events);
     const facts = outcome.facts.filter(
       ({ fact, sequence }) => fact !== 'undo-of-nothing' || !undone.has(sequence),
@@ -118,8 +120,8 @@ export function createRunFolds({
 
   function of(run: RunSummary, plan: KeptPlan | null): Promise<RunFold> {
     const held = folds.get(run.id);
-    if (held?.events === run.events) return held.fold;
-    const fresh = { events: run.events, fold: fold(run, plan), route: routeOf(plan) };
+    if (stillHolds(held, run)) return held.fold;
+    const fresh = { events: run.events, planId: run.planId, fold: fold(run, plan), route: routeOf(plan) };
     folds.set(run.id, fresh);
     fresh.fold.catch(() => {
       folds.delete(run.id);
@@ -130,7 +132,7 @@ export function createRunFolds({
 
   async function told(run: RunSummary): Promise<ToldRun> {
     const held = folds.get(run.id);
-    if (held?.events === run.events) return { fold: await held.fold, route: held.route };
+    if (stillHolds(held, run)) return { fold: await held.fold, route: held.route };
     const plan = run.planId === null ? null : await store.plans.findFirst(run.workId, run.planId);
     return { fold: await of(run, plan), route: routeOf(plan) };
   }
@@ -146,6 +148,23 @@ export function createRunFolds({
       await keeping;
     },
   };
+}
+
+/** Until its next event, or until a run that had no plan was given one. */
+function stillHolds(held: Held | undefined, run: RunSummary): held is Held {
+  return held?.events === run.events && held.planId === run.planId;
+}
+
+/** The plans of second etches of a run's work; they are asked for only where one was etched. */
+async function secondEtchesOf(
+  { plans }: Pick<KeptRecords, 'plans'>,
+  { workId }: RunSummary,
+  events: readonly RunEvent[],
+): Promise<readonly KeptSecondEtch[]> {
+  const etched = events.some(
+    ({ kind, payload }) => kind === 'laid' || (kind === 'remembered' && payload.place != null),
+  );
+  return etched ? plans.listSecond(workId) : [];
 }
 
 /** Reads on from where a log was read to; notes are left out, which change nothing about a run's state. */

@@ -52,6 +52,8 @@ export async function planWork(
   };
   return store.decide(async (records) => {
     await records.plans.addFirst(kept);
+    // whoever went to the stone before there was a plan is led by it all the same
+    await records.runs.takePlan(workId, kept.id);
     return ok(kept);
   });
 }

@@ -1,4 +1,4 @@
-import type { Kysely } from 'kysely';
+import { type Kysely, sql } from 'kysely';
 import type { Run, RunEvent, RunEventKind, RunSummary } from '../../records/run.ts';
 import type { WorkStage } from '../../records/work.ts';
 import type { Tables } from '../database/tables.ts';
@@ -20,6 +20,11 @@ export interface RunRepository {
    * @param workStage the stage that the work is in now
    */
   add(run: Run, clientId: string | null, workStage: WorkStage): Promise<void>;
+  /**
+   * Gives a plan to those runs of a work that have none, where no etch was laid yet and no first etch is over. They follow it from
+   * here on.
+   */
+  takePlan(workId: string, planId: string): Promise<void>;
   /** The stage that a run found its work in; null where that was not kept. */
   workStageAtStart(id: string): Promise<WorkStage | null>;
   find(id: string): Promise<RunSummary | null>;
@@ -39,7 +44,7 @@ export interface RunRepository {
 /** How many runs of one work a list shows: more than anyone makes. */
 const mostListed = 200;
 
-/** The runs' rows of an open database or of a transaction. Rows are added and never changed. */
+/** The runs' rows of an open database or of a transaction. Rows are added and never changed, but for a plan that a run is given. */
 export function runRepositoryIn(database: Kysely<Tables>): RunRepository {
   const runs = () =>
     database
@@ -64,6 +69,32 @@ export function runRepositoryIn(database: Kysely<Tables>): RunRepository {
           started_at: startedAt,
           work_stage: workStage,
         })
+        .execute();
+    },
+    async takePlan(workId, planId) {
+      await database
+        .updateTable('runs')
+        .set({ plan_id: planId })
+        .where('work_id', '=', workId)
+        .where('plan_id', 'is', null)
+        .where(({ not, exists, selectFrom }) =>
+          not(
+            exists(
+              selectFrom('run_events')
+                .whereRef('run_events.run_id', '=', 'runs.id')
+                .where(({ or, and, eb }) =>
+                  or([
+                    eb('run_events.kind', '=', 'laid'),
+                    and([
+                      eb('run_events.kind', 'in', ['stage-ended', 'skipped']),
+                      eb(sql`json_extract(run_events.payload_json, '$.stage')`, '=', 'first-etch'),
+                    ]),
+                  ]),
+                )
+                .select('run_events.sequence'),
+            ),
+          ),
+        )
         .execute();
     },
     async workStageAtStart(id) {

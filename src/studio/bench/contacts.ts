@@ -1,8 +1,8 @@
 import type { Contact, RunFact, Spent } from '../../records/bench.ts';
-import type { EtchPlan } from '../../records/etch.ts';
 import type { LineStage, RunEvent } from '../../records/run.ts';
 import { minutesSeconds } from '../etch/clockWords.ts';
-import { type LaidRow, laidRows } from '../etch/laidRows.ts';
+import { type ContactRule, contactRules, type EtchesPlanned } from '../etch/contactRules.ts';
+import { laidRows } from '../etch/laidRows.ts';
 import type { Moment } from './eventMoments.ts';
 import { isoOf, type PlacedEvent } from './placedEvents.ts';
 import { measuredSpent, rememberedSpent } from './spent.ts';
@@ -33,15 +33,19 @@ export interface Contacts {
 }
 
 /**
- * Every etch on every place, from laid to lifted, beside the plan. Laid or lifted a second time by somebody else, it
- * is one step. Gaps are known only of a run in which moves were logged.
+ * Every etch on every place, from laid to lifted, beside the rule that it went by. Laid or lifted a second time by
+ * somebody else, it is one step. Gaps are known only of a run in which moves were logged.
  */
 export function contactsOf(
   placed: readonly PlacedEvent[],
   stages: readonly StageTold[],
-  plan: EtchPlan | null,
+  planned: EtchesPlanned,
 ): Contacts {
+  const plan = planned.first;
+  // a later etch shares the first one's letters and names, not its times
   const rows = new Map((plan ? laidRows(plan) : []).map((one) => [one.row.id, one]));
+  const ruleOf = ({ place, stage }: Pick<OpenContact, 'place' | 'stage'>, ms: number) =>
+    contactRules(planned, stage, ms).find(({ id }) => id === place);
   const all: OpenContact[] = [];
   const last = new Map<string, OpenContact>();
   const facts: RunFact[] = [];
@@ -49,13 +53,19 @@ export function contactsOf(
   const etchBegan = stages.findLast(({ stage }) => etches.includes(stage))?.started?.ms ?? 0;
   const tell = (fact: RunFact['fact'], { sequence }: RunEvent, words: string) =>
     facts.push({ fact, sequence, words });
-  const nameOf = (place: string) => rows.get(place)?.name ?? place;
+  const latest = contactRules(
+    planned,
+    stages.findLast(({ stage }) => etches.includes(stage))?.stage ?? 'first-etch',
+    Number.POSITIVE_INFINITY,
+  );
+  const nameOf = (place: string) =>
+    rows.get(place)?.name ?? latest.find(({ id }) => id === place)?.name ?? place;
 
   const touch = (contact: OpenContact, event: RunEvent, moment: Moment) => {
     const gap = (moment.ms - contact.touched.ms) / 1000;
     contact.touched = moment;
     contact.longestGap = Math.max(contact.longestGap, gap);
-    const allowed = plannedRow(contact, rows.get(contact.place))?.longestGapSeconds ?? null;
+    const allowed = ruleOf(contact, moment.ms)?.gapSeconds ?? null;
     if (allowed === null || gap <= allowed + tapSeconds) return;
     if (event.kind === 'lifted' && contact.moves === 0) return;
     const words = `${nameOf(contact.place)}: no move logged for ${minutesSeconds(gap)}, ${minutesSeconds(allowed)} allowed`;
@@ -101,7 +111,7 @@ export function contactsOf(
         if (open?.lifted === null) {
           touch(open, event, moment);
           open.lifted = moment;
-          const short = contactFact(open, rows.get(place));
+          const short = contactFact(open, ruleOf(open, moment.ms));
           if (short) tell(short.fact, event, short.words);
         } else if (open) tell('logged-twice', event, `${nameOf(place)} was lifted already; the first counts`);
         else tell('not-laid', event, `${nameOf(place)} was lifted, but nobody logged it laid`);
@@ -138,7 +148,15 @@ export function contactsOf(
   }
   const movesLogged = all.some(({ moves }) => moves > 0);
   return {
-    contacts: all.map((contact) => shown(contact, rows.get(contact.place), movesLogged)),
+    contacts: all.map((contact) => {
+      const rule = ruleOf(contact, contact.lifted?.ms ?? Number.POSITIVE_INFINITY);
+      return shown(contact, {
+        rule,
+        name: nameOf(contact.place),
+        row: rows.get(contact.place)?.row,
+        movesLogged,
+      });
+    }),
     buffedRounds,
     facts,
   };
@@ -167,40 +185,42 @@ function etchAt(stages: readonly StageTold[], { ms }: Moment): LineStage {
   return etch?.stage ?? 'first-etch';
 }
 
-/** The plan is that of the first etch: a later one shares its letters and names, not its times. */
-function plannedRow({ stage }: OpenContact, line: LaidRow | undefined): LaidRow['row'] | undefined {
-  return stage === 'first-etch' ? line?.row : undefined;
-}
-
 function contactFact(
   contact: OpenContact,
-  line: LaidRow | undefined,
+  rule: ContactRule | undefined,
 ): Pick<RunFact, 'fact' | 'words'> | null {
-  const allowed = plannedRow(contact, line)?.contactSeconds;
-  if (!line || !allowed || contact.lifted === null) return null;
+  const allowed = rule?.contactSeconds;
+  if (!allowed || contact.lifted === null) return null;
   const { low, high, seconds } = measuredSpent(contact.laid, contact.lifted);
-  const lay = `${line.name} lay ${minutesSeconds(seconds)}`;
+  const lay = `${rule.name} lay ${minutesSeconds(seconds)}`;
   if (high < allowed.low) {
-    return { fact: 'contact-short', words: `${lay}, ${minutesSeconds(allowed.low)} at least` };
+    return { fact: 'contact-short', words: `Too soon: ${lay}, ${minutesSeconds(allowed.low)} at least` };
   }
   if (allowed.high !== null && low > allowed.high) {
-    return { fact: 'contact-long', words: `${lay}, ${minutesSeconds(allowed.high)} at most` };
+    return { fact: 'contact-long', words: `Too late: ${lay}, ${minutesSeconds(allowed.high)} at most` };
   }
   return null;
 }
 
-function shown(contact: OpenContact, line: LaidRow | undefined, movesLogged: boolean): Contact {
-  const row = plannedRow(contact, line);
+function shown(
+  contact: OpenContact,
+  given: {
+    readonly rule: ContactRule | undefined;
+    readonly name: string;
+    /** The place in the plan of the first etch. */
+    readonly row: ReturnType<typeof laidRows>[number]['row'] | undefined;
+    readonly movesLogged: boolean;
+  },
+): Contact {
+  const { rule, row, movesLogged } = given;
   const measured = contact.lifted && !contact.endForgotten;
   const spent = measured ? measuredSpent(contact.laid, contact.lifted!) : contact.remembered;
-  const plannedSeconds =
-    row && row.layTo !== null && row.endsAt !== null
-      ? row.endsAt - row.layTo
-      : (row?.contactSeconds?.wanted ?? null);
+  const byClock = contact.stage === 'first-etch' && row?.layTo != null && row.endsAt !== null;
+  const plannedSeconds = byClock ? row.endsAt - row.layTo! : (rule?.contactSeconds?.wanted ?? null);
   return {
     place: contact.place,
-    letter: line?.row.letter ?? null,
-    name: line?.name ?? contact.place,
+    letter: row?.letter ?? rule?.letter ?? null,
+    name: given.name,
     stage: contact.stage,
     laidAt: isoOf(contact.laid),
     touchedAt: isoOf(contact.touched),
@@ -209,6 +229,6 @@ function shown(contact: OpenContact, line: LaidRow | undefined, movesLogged: boo
     plannedSeconds,
     differenceSeconds: spent && plannedSeconds !== null ? spent.seconds - plannedSeconds : null,
     longestGapSeconds: movesLogged ? contact.longestGap : null,
-    allowedGapSeconds: row?.longestGapSeconds ?? null,
+    allowedGapSeconds: rule?.gapSeconds ?? null,
   };
 }

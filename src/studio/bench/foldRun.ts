@@ -1,6 +1,6 @@
 import type { Contact, Poured, RunFact, RunState } from '../../records/bench.ts';
-import type { EtchPlan } from '../../records/etch.ts';
 import type { RunEvent, RunTool } from '../../records/run.ts';
+import type { EtchesPlanned } from '../etch/contactRules.ts';
 import { contactsOf } from './contacts.ts';
 import type { Moment } from './eventMoments.ts';
 import { readLog } from './placedEvents.ts';
@@ -23,11 +23,14 @@ export interface RunFold {
   readonly etchAnnounced: Moment | null;
 }
 
-/** @param events all of a run that matter, in order of their sequence numbers */
-export function foldRun(events: readonly RunEvent[], plan: EtchPlan | null): RunFold {
+/**
+ * @param events all of a run that matter, in order of their sequence numbers
+ * @param planned what its etches go by; left out, or null, where nothing was planned
+ */
+export function foldRun(events: readonly RunEvent[], planned: EtchesPlanned | null = null): RunFold {
   const { placed, facts } = readLog(events);
   const told = stagesTold(placed);
-  const etched = contactsOf(placed, told.stages, plan);
+  const etched = contactsOf(placed, told.stages, planned ?? { first: null, seconds: [] });
   const hand = placed.findLast(({ event }) => event.kind === 'gummed' || event.kind === 'gum-off');
   const announced = placed.findLast(
     ({ event }) =>

@@ -42,7 +42,7 @@ describe('what was poured', () => {
     log('stage-started', { stage: 'first-etch' }, { s: 0 });
     const [first, second] = plan.batches;
     log('poured', { material: first!.material, how: 'not measured', amount: null }, { s: 10 });
-    const lines = pouredLines(foldRun(events, plan).poured, plan);
+    const lines = pouredLines(foldRun(events, { first: plan, seconds: [] }).poured, plan);
     expect(lines[0]).toMatchObject({ plannedMl: first!.ml, amounts: [], alsoUnmeasured: true });
     expect(lines[1]).toMatchObject({ plannedMl: second!.ml, amounts: [], alsoUnmeasured: false, logged: [] });
   });

@@ -8,7 +8,13 @@ import { runState } from './runState.ts';
 const run = { id: 'run', workId: 'work', planId: 'plan', workVersion: 1, startedAt: '', events: 0 };
 const work: Pick<Work, 'stage' | 'origin'> = { stage: 'drawn', origin: { kind: 'new' } };
 const at = (events: readonly RunEvent[], seconds: number, plan = aPlan()) =>
-  runState({ run, work, plan, fold: foldRun(events, plan.plan), now: new Date(begin + seconds * 1000) });
+  runState({
+    run,
+    work,
+    plan,
+    fold: foldRun(events, { first: plan.plan, seconds: [] }),
+    now: new Date(begin + seconds * 1000),
+  });
 const factsOf = (state: ReturnType<typeof at>) => state.facts.map(({ fact }) => fact);
 
 /** A first etch that goes by the plan, as one phone logs it. */

@@ -1,5 +1,5 @@
 import type { EtchPlan, ScheduleStep } from '../../records/etch.ts';
-import type { EtchStrength } from '../../records/etchStrength.ts';
+import { inOrderLaid, laidRank } from './etchOrder.ts';
 import { type LaidRow, laidRows } from './laidRows.ts';
 
 /** One line of the order in which the etch is laid. */
@@ -30,7 +30,7 @@ export interface BenchHands {
 
 /** A plan told as the bench needs it. */
 export interface BenchRun {
-  /** By the clock; without a schedule from weak to strong, the ground first; places without a rule come last. */
+  /** By the clock; without a schedule in the order of laying that `inOrderLaid` knows. */
   readonly lines: readonly BenchLine[];
   /** Empty without a schedule. */
   readonly hands: readonly BenchHands[];
@@ -42,8 +42,6 @@ export interface BenchRun {
   readonly lastsSeconds: number | null;
 }
 
-const weakFirst: readonly (EtchStrength | null)[] = ['ground', 'scant', 'light', 'middle', 'dark', null];
-
 /** Tells a plan as a run at the bench: who lays what when, the moves by the clock, the lifts with their cloths. */
 export function benchRun(plan: EtchPlan): BenchRun {
   const { steps } = plan.schedule;
@@ -51,11 +49,13 @@ export function benchRun(plan: EtchPlan): BenchRun {
   const byId = new Map(rows.map((line) => [line.row.id, line]));
   const people = [...new Set(steps.map((step) => step.person))].sort((a, b) => a - b);
   return {
-    lines: rows.toSorted(laidBefore).map((line) => ({
-      ...line,
-      person: touchOf(line.row.id, 'lay')?.person ?? null,
-      liftAt: touchOf(line.row.id, 'lift')?.from ?? null,
-    })),
+    lines: inOrderLaid(rows, ({ row }) => row)
+      .toSorted((a, b) => layFrom(a) - layFrom(b))
+      .map((line) => ({
+        ...line,
+        person: touchOf(line.row.id, 'lay')?.person ?? null,
+        liftAt: touchOf(line.row.id, 'lift')?.from ?? null,
+      })),
     hands: people.map((person) => ({
       person,
       moves: touches(steps, person, 'move').map(({ at, line }) => ({ at, letter: line.row.letter })),
@@ -96,14 +96,11 @@ function keptOut(plan: EtchPlan, byId: ReadonlyMap<string, LaidRow>): BenchRun['
   return [...weakOf].map(([strong, weak]) => ({ strong, weak: [...weak] }));
 }
 
-function laidBefore(a: LaidRow, b: LaidRow): number {
-  const [first, second] = [
-    a.row.layFrom ?? Number.POSITIVE_INFINITY,
-    b.row.layFrom ?? Number.POSITIVE_INFINITY,
-  ];
-  return first === second ? rank(a) - rank(b) : first - second;
+/** When it is laid by the clock; what no clock names comes after, in the order that it was in. */
+function layFrom({ row }: LaidRow): number {
+  return row.layFrom ?? Number.MAX_VALUE;
 }
 
 function rank({ row }: LaidRow): number {
-  return weakFirst.indexOf(row.strength);
+  return laidRank(row.strength);
 }

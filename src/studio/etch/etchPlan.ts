@@ -3,14 +3,12 @@ import type { EtchStrength } from '../../records/etchStrength.ts';
 import { totalAmounts } from './amounts.ts';
 import { batchNeeds, type MeasuredOut } from './batchNeeds.ts';
 import { planCautions } from './cautions.ts';
+import { liftedRank } from './etchOrder.ts';
 import { closeNeighbours } from './neighbours.ts';
 import { groundId, type LaidArea, laidAreas, partId, planAreas } from './planAreas.ts';
 import { taskOf, type ZoneTimes } from './plannedSchedule.ts';
 import { plannedZone } from './plannedZone.ts';
 import { roundsSchedule } from './roundsSchedule.ts';
-
-/** Work that lies wet together, in the order in which it is buffed. */
-const buffedFirst: readonly EtchStrength[] = ['scant', 'light', 'middle', 'dark', 'ground'];
 
 /**
  * Plans the first etch: for every zone and the ground an etch, millilitres, contact and gap; a schedule that
@@ -70,8 +68,7 @@ function buffOrder(
   strengths: ReadonlyMap<string, EtchStrength>,
   times: ReadonlyMap<string, ZoneTimes>,
 ): string[] {
-  const rank = (area: LaidArea) =>
-    buffedFirst.indexOf(area.id === groundId ? 'ground' : strengths.get(area.id)!);
+  const rank = (area: LaidArea) => liftedRank(area.id === groundId ? 'ground' : strengths.get(area.id)!);
   const end = (area: LaidArea) => times.get(area.id)?.endsAt ?? 0;
   return laid
     .filter((area) => strengths.has(area.id))

@@ -1,5 +1,5 @@
 import type { EtchRow, EtchSchedule } from '../../records/etch.ts';
-import type { EtchStrength } from '../../records/etchStrength.ts';
+import { laidRank } from './etchOrder.ts';
 import { offeredChanges } from './schedule/changes.ts';
 import { findSchedule } from './schedule/findSchedule.ts';
 import type { Task } from './schedule/task.ts';
@@ -10,8 +10,6 @@ export interface ZoneTimes {
   readonly layTo: number;
   readonly endsAt: number;
 }
-
-const rankOf: Record<EtchStrength, number> = { ground: 0, scant: 1, light: 2, middle: 3, dark: 4 };
 
 /**
  * An area as the schedule sees it; none where there is no rule or nothing to lay.
@@ -32,7 +30,7 @@ export function taskOf(
       wantedSeconds: row.contactSeconds.wanted,
       highSeconds: row.contactSeconds.high,
       gapSeconds: row.moveWithinSeconds,
-      strengthRank: rankOf[row.strength],
+      strengthRank: laidRank(row.strength),
     },
   ];
 }

@@ -4,23 +4,35 @@ import type { BenchSenses } from './benchSenses.ts';
 /** Calls out what to do by voice, tone and vibration, as far as the browser has them. */
 export class BenchCaller {
   #tones: AudioContext | null = null;
+  /** A warning that is being spoken: what comes after it waits for its end. */
+  #warning: SpeechSynthesisUtterance | null = null;
+
+  /** @param words what is spoken to its end, whatever else is called meanwhile */
+  warn(words: string, senses: BenchSenses): void {
+    this.#signal(senses, [80, 60, 200]);
+    if (!senses.voice || !('speechSynthesis' in globalThis)) return;
+    speechSynthesis.cancel();
+    const spoken = spokenOf(words);
+    const over = () => {
+      if (this.#warning === spoken) this.#warning = null;
+    };
+    spoken.onend = over;
+    spoken.onerror = over;
+    this.#warning = spoken;
+    speechSynthesis.speak(spoken);
+  }
 
   /** @param words what is spoken, word for word what the screen says */
   call(words: string, senses: BenchSenses): void {
-    if (senses.sound) this.#tone();
-    // a page that nobody touched yet may not
-    if (senses.buzz && 'vibrate' in navigator && navigator.userActivation?.hasBeenActive !== false)
-      navigator.vibrate(80);
-    if (senses.voice && 'speechSynthesis' in globalThis) {
-      // what is late to be said is no longer true
-      speechSynthesis.cancel();
-      const spoken = new SpeechSynthesisUtterance(words);
-      spoken.lang = wordsInUse().language;
-      speechSynthesis.speak(spoken);
-    }
+    this.#signal(senses, 80);
+    if (!senses.voice || !('speechSynthesis' in globalThis)) return;
+    // what is late to be said is no longer true, but for a warning
+    if (this.#warning === null) speechSynthesis.cancel();
+    speechSynthesis.speak(spokenOf(words));
   }
 
   silence(): void {
+    this.#warning = null;
     if ('speechSynthesis' in globalThis) speechSynthesis.cancel();
   }
 
@@ -29,6 +41,13 @@ export class BenchCaller {
     if (!('AudioContext' in globalThis)) return;
     this.#tones ??= new AudioContext();
     void this.#tones.resume().catch(() => {});
+  }
+
+  #signal(senses: BenchSenses, buzz: number | number[]): void {
+    if (senses.sound) this.#tone();
+    // a page that nobody touched yet may not
+    if (senses.buzz && 'vibrate' in navigator && navigator.userActivation?.hasBeenActive !== false)
+      navigator.vibrate(buzz);
   }
 
   #tone(): void {
@@ -44,4 +63,10 @@ export class BenchCaller {
     tone.start(from);
     tone.stop(from + 0.25);
   }
+}
+
+function spokenOf(words: string): SpeechSynthesisUtterance {
+  const spoken = new SpeechSynthesisUtterance(words);
+  spoken.lang = wordsInUse().language;
+  return spoken;
 }

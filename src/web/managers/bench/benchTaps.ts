@@ -31,12 +31,7 @@ export function etchingTaps(
   letterOf: (place: string) => string,
 ): BenchTaps {
   const lying = new Set(contacts.filter(({ liftedAt }) => liftedAt === null).map(({ place }) => place));
-  const tap = ({ action, zone }: ScheduleStep): BenchTap => ({
-    kind: logged[action],
-    payload: { place: zone },
-    words: `${letterOf(zone)} ${logged[action]}`,
-    place: zone,
-  });
+  const tap = ({ action, zone }: ScheduleStep): BenchTap => placeTap(logged[action], zone, letterOf(zone));
   const first = asked && tap(asked.step);
   const missed = [behind.find(({ action }) => action === 'lay'), behind.find(({ zone }) => lying.has(zone))];
   const ahead = (action: ScheduleStep['action']) =>
@@ -51,6 +46,17 @@ export function etchingTaps(
   const order: readonly RunEventKind[] = ['laid', 'moved', 'lifted'];
   return { first, others: order.flatMap((kind) => others.get(kind) ?? []) };
 }
+
+/** What one touch logs of one place; what the target says begins with the place's letter. */
+export function placeTap(kind: 'laid' | 'moved' | 'lifted', place: string, letter: string): BenchTap {
+  return { kind, payload: { place }, words: tapWords[kind](letter), place };
+}
+
+const tapWords = {
+  laid: (letter: string) => say('{letter} laid', { letter }),
+  moved: (letter: string) => say('{letter} moved', { letter }),
+  lifted: (letter: string) => say('{letter} lifted', { letter }),
+} as const;
 
 const logged = { lay: 'laid', move: 'moved', lift: 'lifted' } as const;
 

@@ -9,6 +9,7 @@ import { told } from '../../words/told.ts';
 import { type AskedMove, askedMoves } from './askedMove.ts';
 import { type BenchTaps, beginTap, buffingTaps, etchingTaps } from './benchTaps.ts';
 import { amountOfEtch } from './freePlaces.ts';
+import { layWords, liftWords, moveWords } from './stepWords.ts';
 
 export type BenchPhase = 'ready' | 'etching' | 'buffing';
 
@@ -53,7 +54,6 @@ const shownFacts: readonly RunFactKind[] = [
   'not-laid',
   'not-in-plan',
 ];
-const verbs = { lay: say('Lay'), move: say('Move'), lift: say('Lift') } as const;
 
 /**
  * What the bench shows of a run, worked out from its log and the clock alone.
@@ -143,8 +143,16 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
 
 /** What a move asks, with what and how much where an etch is laid. */
 function sayOf(action: DueMove['action'], name: string, amount: string | null): string {
-  const words = say('{verbs} the {name}', { verbs: verbs[action], name });
-  return action === 'lay' && amount !== null ? say('{words} with {amount}', { words, amount }) : words;
+  switch (action) {
+    case 'lay':
+      return layWords(name, amount);
+    case 'move':
+      return moveWords(name);
+    case 'lift':
+      return liftWords(name);
+    default:
+      return action satisfies never;
+  }
 }
 
 function askedWords(
@@ -155,14 +163,14 @@ function askedWords(
   if (asked === null) return say('Wait for the other hands');
   const { action, zone } = asked.step;
   if (asked.when === 'unlogged' && action === 'lay')
-    return say('Is the {nameOf} laid? Then log it', { nameOf: nameOf(zone) });
+    return say('Is {nameOf} laid? Then log it', { nameOf: nameOf(zone) });
   return asked.when === 'next'
     ? say('Next: {lowered}', { lowered: midSentenceFirst(step(action, zone)) })
     : step(action, zone);
 }
 
 /** Which zones nothing leads, for want of a rule. */
-function unruledWords(plan: EtchPlan): readonly string[] {
+export function unruledWords(plan: EtchPlan): readonly string[] {
   return unruledZones(plan).map(({ letter, name }) =>
     say('{letter}, {name}: no rule in this plan, so nothing here leads its etch', { letter, name }),
   );
@@ -170,8 +178,15 @@ function unruledWords(plan: EtchPlan): readonly string[] {
 
 /** What was not as planned and a printer should see, each once, oldest first. */
 export function shownFactWords(facts: RunState['facts']): readonly string[] {
-  const told = facts.filter(({ fact }) => shownFacts.includes(fact));
-  return [...new Set(told.map(({ words }) => words.slice(0, 1).toUpperCase() + words.slice(1)))];
+  const those = facts.filter(({ fact }) => shownFacts.includes(fact));
+  return [
+    ...new Set(
+      those.map(({ words }) => {
+        const sentence = told(words);
+        return sentence.slice(0, 1).toUpperCase() + sentence.slice(1);
+      }),
+    ),
+  ];
 }
 
 /** What the bench shows once everything is lifted: the rounds of buffing, then the end of the etch. */
@@ -225,9 +240,7 @@ function stayOff(plan: EtchPlan, place: string, letterOf: (place: string) => str
   const zone = place.split(':')[0]!;
   const here = (id: string) => id === place || id === zone;
   const near = plan.neighbours.flatMap(({ a, b }) => (here(a) ? [b] : here(b) ? [a] : []));
-  return near.length === 0
-    ? null
-    : say('Stay off {it}', { it: [...new Set(near)].map(letterOf).join(' and ') });
+  return near.length === 0 ? null : say('Stay off {it}', { it: [...new Set(near)].map(letterOf).join(', ') });
 }
 
 function bufferLetter(plan: EtchPlan, id: string): string {

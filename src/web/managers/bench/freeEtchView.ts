@@ -1,12 +1,16 @@
 import type { Contact, RunState } from '../../../records/bench.ts';
 import type { LineStage } from '../../../records/run.ts';
 import { endSigns } from '../../../studio/etch/endSigns.ts';
+import { liftedRank } from '../../../studio/etch/etchOrder.ts';
+import { midSentenceFirst } from '../../words/midSentence.ts';
 import { say } from '../../words/say.ts';
-import type { BenchTap, BenchTaps } from './benchTaps.ts';
+import { told } from '../../words/told.ts';
+import { type BenchTap, type BenchTaps, placeTap } from './benchTaps.ts';
 import { type BenchPlace, type BenchView, buffingView, shownFactWords } from './benchView.ts';
 import type { FreePlace } from './freePlaces.ts';
+import { layWords, liftWords, moveWords } from './stepWords.ts';
 
-/** How long before its gap is over a place is called to be moved, seconds: our rule. */
+/** How long before its gap is over a place is called to be moved, or before its most to be lifted, seconds: our rule. */
 const callAhead = 8;
 
 /** Whose screen it is where two are there, from 1; null: all places are one person's. */
@@ -19,32 +23,38 @@ interface Lying {
   /** Seconds since it was laid, and until it must be moved again; null where it does not lie, or no gap is known. */
   readonly on: number | null;
   readonly dueIn: number | null;
-  /** Seconds until it may be lifted; negative once it may. Null likewise. */
+  /** Seconds until it is to be lifted, and until it may lie no longer; negative after that. Null likewise. */
   readonly liftIn: number | null;
+  readonly mostIn: number | null;
 }
 
 /**
- * What the bench shows of an etch that no schedule leads: lay from weak to strong, move what its gap asks for, lift in
- * the same order once each has lain as long as its row wants. A move that was called and not logged is taken as made.
- * Two people divide the places: the first takes the weaker half, the second the stronger, so that no brush comes from
- * strong into weak (our rule); each screen is lit for its own.
+ * What the bench shows of an etch that no schedule leads, by the same rules as one that has a schedule: everything is
+ * laid, from weak to strong, before anything is lifted; what its gap asks for is moved; light is lifted before dark and
+ * the ground last, each once it has lain as long as its rule wants, sooner only where another may lie no longer. A move that
+ * was called and not logged is taken as made. Two people divide the places: the first takes the weaker half, the second
+ * the stronger, so that no brush comes from strong into weak (our rule); each screen is lit for its own.
+ * @param notes what is to be known of this etch from its beginning
  */
 export function freeEtchView(
   places: readonly FreePlace[],
   state: Pick<RunState, 'contacts' | 'stages' | 'facts' | 'buffedRounds' | 'at'>,
   stage: LineStage,
   hands: FreeHands = null,
+  notes: readonly string[] = [],
 ): BenchView {
   const begun = state.stages.findLast((one) => one.stage === stage)?.startedAt ?? null;
   const now = Date.parse(state.at);
   const own = state.contacts.filter((one) => one.stage === stage && begun !== null && one.laidAt >= begun);
   const lying = places.map((place) => lyingAt(place, own, now));
-  const facts = shownFactWords(state.facts);
+  const facts = [...notes, ...shownFactWords(state.facts)];
   if (lying.every(({ contact }) => contact !== null && contact.liftedAt !== null)) {
     return buffingView({
       rounds: state.buffedRounds,
       stage,
-      order: places.map(({ letter }) => letter).join(', '),
+      order: inOrderLifted(lying)
+        .map(({ place }) => place.letter)
+        .join(', '),
       places: lying.map((one) => shown(one, null)),
       facts,
     });
@@ -52,53 +62,39 @@ export function freeEtchView(
   const half = Math.ceil(lying.length / 2);
   const mine = hands === null ? lying : hands === 1 ? lying.slice(0, half) : lying.slice(half);
   const theirs = lying.filter((one) => !mine.includes(one));
-  const other = hands === null ? null : otherWords(theirs, hands === 1 ? 2 : 1);
-  const toLay = mine.find(({ contact }) => contact === null) ?? null;
-  const wet = mine.filter(({ on }) => on !== null);
-  if (!toLay && wet.length === 0) {
-    return {
-      ...waiting,
-      other,
-      places: lying.map((one) => shown(one, null)),
-      facts,
-    };
-  }
-  const lit = litOf(wet, toLay);
-  const coming = soonestLift(wet);
-  const next = lit === null ? coming : null;
-  const { letter, name, etch } = (lit?.one ?? next ?? wet[0])!.place;
-  const unknown = lit === null && next === null;
+  const due = dueOf(mine, lying);
+  const { lit, toLay, wet, coming } = due;
+  const other = hands === null ? null : otherWords(dueOf(theirs, lying).lit, hands === 1 ? 2 : 1);
+  const shownPlaces = lying.map((one) => shown(one, lit?.one ?? null));
+  const unknown =
+    lit === null && coming === null ? (wet.find(({ liftIn }) => liftIn === null) ?? null) : null;
+  const asked = lit?.one ?? coming ?? unknown;
+  if (asked === null) return { ...waiting(due), other, places: shownPlaces, facts };
   return {
     phase: 'etching',
-    letter,
-    seconds: lit
-      ? lit.kind === 'moved'
-        ? lit.one.dueIn
-        : lit.kind === 'lifted'
-          ? -lit.one.liftIn!
-          : null
-      : (next?.liftIn ?? (unknown ? (wet[0]?.on ?? null) : null)),
-    counting: lit?.kind === 'lifted' ? 'over' : lit?.kind === 'moved' ? 'left' : unknown ? 'on' : 'until',
+    letter: asked.place.letter,
+    ...clockOf(due, unknown),
     words: lit
-      ? lit.kind === 'laid' && etch !== null
-        ? say('{verbs} the {name} with {etch}', { verbs: verbs[lit.kind], name, etch })
-        : say('{verbs} the {name}', { verbs: verbs[lit.kind], name })
+      ? litWords(lit)
       : unknown
-        ? say('The {name} lies; no time is known', { name })
-        : say('Next: lift the {name}', { name }),
+        ? say('{name}: it lies; no time is known', { name: unknown.place.name })
+        : say('Next: {lowered}', { lowered: midSentenceFirst(liftWords(asked.place.name)) }),
     stayOff: null,
     endSign:
       lit?.kind === 'moved'
-        ? say('Look: {move}.', { move: endSigns.move })
-        : say('Until: {signs}.', { signs: signs[lit?.kind ?? 'lifted'] }),
+        ? say('Look: {move}.', { move: told(endSigns.move) })
+        : say('Until: {signs}.', { signs: told(lit?.kind === 'laid' ? endSigns.lay : endSigns.lift) }),
     next:
       lit?.kind === 'laid' || !toLay
         ? null
-        : say('Then {letter}: lay the {place}', { letter: toLay.place.letter, place: toLay.place.name }),
+        : say('Then {letterOf}: {lowered}', {
+            letterOf: toLay.place.letter,
+            lowered: midSentenceFirst(layWords(toLay.place.name, null)),
+          }),
     nextSeconds: null,
     other,
-    places: lying.map((one) => shown(one, lit?.one ?? null)),
-    taps: tapsOf(lit, { toLay, wet, coming }),
+    places: shownPlaces,
+    taps: tapsOf(due),
     facts,
   };
 }
@@ -108,50 +104,109 @@ interface Lit {
   readonly one: Lying;
 }
 
-/** What is to be touched now: moving comes before lifting, lifting before laying. */
-function litOf(wet: readonly Lying[], toLay: Lying | null): Lit | null {
-  const toLift = wet.find(({ liftIn }) => liftIn !== null && liftIn <= 0) ?? null;
-  const toMove = soonest(wet.filter((one) => one.dueIn !== null && one.dueIn <= callAhead));
-  if (toMove) return { kind: 'moved', one: toMove };
-  if (toLift) return { kind: 'lifted', one: toLift };
-  return toLay && { kind: 'laid', one: toLay };
+/** What is asked of one pair of hands. */
+interface Due {
+  readonly lit: Lit | null;
+  readonly toLay: Lying | null;
+  readonly wet: readonly Lying[];
+  /** What is lifted next, where its time is known and it is theirs. */
+  readonly coming: Lying | null;
+}
+
+/**
+ * What may lie no longer is lifted before all else, then comes moving, then laying; lifting waits until all is laid, and
+ * keeps its order over the whole stone, whosever hands they are.
+ */
+function dueOf(own: readonly Lying[], all: readonly Lying[]): Due {
+  const wet = own.filter(({ on }) => on !== null);
+  const toLay = own.find(({ contact }) => contact === null) ?? null;
+  const overdue = wet.find(({ mostIn }) => mostIn !== null && mostIn <= callAhead);
+  const toMove = soonest(wet.filter(({ dueIn }) => dueIn !== null && dueIn <= callAhead));
+  const allLaid = all.every(({ contact }) => contact !== null);
+  const still = inOrderLifted(all.filter(({ on, liftIn }) => on !== null && liftIn !== null));
+  const first = still[0];
+  // of equal strength each may be lifted by whose it is
+  const turn = still.find(
+    (one) => own.includes(one) && liftedRank(one.place.strength) === liftedRank(first!.place.strength),
+  );
+  const coming = turn ?? null;
+  const toLift = allLaid && coming !== null && coming.liftIn! <= 0 ? coming : null;
+  const lit: Lit | null = overdue
+    ? { kind: 'lifted', one: overdue }
+    : // what is lifted now needs no move before it
+      toMove && toMove !== toLift
+      ? { kind: 'moved', one: toMove }
+      : toLay
+        ? { kind: 'laid', one: toLay }
+        : toLift && { kind: 'lifted', one: toLift };
+  return { lit, toLay, wet, coming };
+}
+
+function inOrderLifted(lying: readonly Lying[]): readonly Lying[] {
+  return lying.toSorted((a, b) => liftedRank(a.place.strength) - liftedRank(b.place.strength));
+}
+
+function litWords({ kind, one: { place } }: Lit): string {
+  switch (kind) {
+    case 'laid':
+      return layWords(place.name, place.etch);
+    case 'moved':
+      return moveWords(place.name);
+    case 'lifted':
+      return liftWords(place.name);
+    default:
+      return kind satisfies never;
+  }
+}
+
+/** What the large clock counts: what is left of a gap, until a lift or until the most that it may lie, else how long it lies. */
+function clockOf({ lit, coming }: Due, unknown: Lying | null): Pick<BenchView, 'seconds' | 'counting'> {
+  if (lit === null) {
+    return unknown
+      ? { seconds: unknown.on, counting: 'on' }
+      : { seconds: Math.max(0, coming!.liftIn!), counting: 'until' };
+  }
+  const { on, dueIn, mostIn } = lit.one;
+  switch (lit.kind) {
+    case 'laid':
+      return { seconds: null, counting: 'left' };
+    case 'moved':
+      return { seconds: dueIn, counting: 'left' };
+    case 'lifted':
+      if (mostIn === null) return { seconds: on, counting: 'on' };
+      return { seconds: Math.abs(mostIn), counting: mostIn < 0 ? 'over' : 'left' };
+    default:
+      return lit.kind satisfies never;
+  }
 }
 
 /** What the other person touches now; null where nothing of theirs is due. */
-function otherWords(theirs: readonly Lying[], person: 1 | 2): string | null {
-  const wet = theirs.filter(({ on }) => on !== null);
-  const lit = litOf(wet, theirs.find(({ contact }) => contact === null) ?? null);
-  return (
-    lit &&
-    say('Person {person}: {verbs} the {place}', {
-      person,
-      verbs: verbs[lit.kind].toLowerCase(),
-      place: lit.one.place.name,
-    })
-  );
+function otherWords(lit: Lit | null, person: 1 | 2): string | null {
+  if (lit === null) return null;
+  const words = lit.kind === 'laid' ? layWords(lit.one.place.name, null) : litWords(lit);
+  return say('Person {person}: {lowered}', { person, lowered: midSentenceFirst(words) });
 }
 
-/** All of one's own is lifted; the other's still lies. */
-const waiting = {
-  phase: 'etching',
-  letter: null,
-  seconds: null,
-  counting: 'left',
-  words: say('Wait for the other hands'),
-  stayOff: null,
-  endSign: say('Until: {lift}.', { lift: endSigns.lift }),
-  next: null,
-  nextSeconds: null,
-  taps: { first: null, others: [] },
-} as const;
-
-const verbs = { laid: say('Lay'), moved: say('Move'), lifted: say('Lift') } as const;
-const signs = { laid: endSigns.lay, moved: endSigns.move, lifted: endSigns.lift } as const;
+/** All of one's own is lifted, or it is not its turn while the other's still lies. */
+function waiting(due: Due) {
+  return {
+    phase: 'etching',
+    letter: null,
+    seconds: null,
+    counting: 'left',
+    words: say('Wait for the other hands'),
+    stayOff: null,
+    endSign: say('Until: {lift}.', { lift: told(endSigns.lift) }),
+    next: null,
+    nextSeconds: null,
+    taps: { first: null, others: tapsOf(due).others },
+  } as const;
+}
 
 function lyingAt(place: FreePlace, contacts: readonly Contact[], now: number): Lying {
   const contact = contacts.findLast((one) => one.place === place.id) ?? null;
   if (contact === null || contact.liftedAt !== null)
-    return { place, contact, on: null, dueIn: null, liftIn: null };
+    return { place, contact, on: null, dueIn: null, liftIn: null, mostIn: null };
   const on = (now - Date.parse(contact.laidAt)) / 1000;
   const untouched = Math.max(0, (now - Date.parse(contact.touchedAt)) / 1000);
   const { gapSeconds: gap, contactSeconds: asked } = place;
@@ -161,15 +216,12 @@ function lyingAt(place: FreePlace, contacts: readonly Contact[], now: number): L
     on,
     dueIn: gap === null ? null : Math.ceil(gap - (untouched % gap)),
     liftIn: asked === null ? null : Math.ceil((asked.wanted ?? asked.low) - on),
+    mostIn: asked === null || asked.high === null ? null : Math.ceil(asked.high - on),
   };
 }
 
 function soonest(lying: readonly Lying[]): Lying | null {
   return lying.toSorted((a, b) => a.dueIn! - b.dueIn!)[0] ?? null;
-}
-
-function soonestLift(wet: readonly Lying[]): Lying | null {
-  return wet.filter(({ liftIn }) => liftIn !== null).toSorted((a, b) => a.liftIn! - b.liftIn!)[0] ?? null;
 }
 
 function shown({ place, contact, on, dueIn }: Lying, lit: Lying | null): BenchPlace {
@@ -184,21 +236,9 @@ function shown({ place, contact, on, dueIn }: Lying, lit: Lying | null): BenchPl
   };
 }
 
-function tapsOf(
-  lit: Lit | null,
-  { toLay, wet, coming }: { toLay: Lying | null; wet: readonly Lying[]; coming: Lying | null },
-): BenchTaps {
+function tapsOf({ lit, toLay, wet, coming }: Due): BenchTaps {
   const tap = (kind: 'laid' | 'moved' | 'lifted', one: Lying | null | undefined): BenchTap[] =>
-    one
-      ? [
-          {
-            kind,
-            payload: { place: one.place.id },
-            words: `${one.place.letter} ${kind}`,
-            place: one.place.id,
-          },
-        ]
-      : [];
+    one ? [placeTap(kind, one.place.id, one.place.letter)] : [];
   const all = [
     ...(lit ? tap(lit.kind, lit.one) : []),
     ...tap('laid', toLay),

@@ -5,9 +5,11 @@ import type { Work } from '../../../records/work.ts';
 import { aPlan, begin, logOf } from '../../../studio/bench/benchLog.testing.ts';
 import { foldRun } from '../../../studio/bench/foldRun.ts';
 import { runState } from '../../../studio/bench/runState.ts';
+import type { EtchesPlanned } from '../../../studio/etch/contactRules.ts';
 import { benchLead } from './benchLead.ts';
 import { freeEtchView } from './freeEtchView.ts';
 import { freePlaces } from './freePlaces.ts';
+import { liftFacts, newestLiftFact } from './liftFacts.ts';
 import { clockOf, differenceWords, expectedWords, spentWords, spokenSpan } from './spanWords.ts';
 import { stageView } from './stageView.ts';
 
@@ -21,12 +23,12 @@ const zones = [
 /** A bench at which time is what the test says. */
 function aBench() {
   const book = logOf();
-  const stateAt = (seconds: number) =>
+  const stateAt = (seconds: number, planned: EtchesPlanned | null = null) =>
     runState({
       run,
       work,
       plan: null,
-      fold: foldRun(book.events, null),
+      fold: foldRun(book.events, planned),
       now: new Date(begin + seconds * 1000),
     });
   return {
@@ -128,35 +130,61 @@ describe('an etch without a schedule', () => {
       ],
     },
   } as unknown as KeptSecondEtch;
-  const places = freePlaces({ stage: 'second-etch', work: { zones }, plan: null, second });
+  const planned = { first: null, seconds: [{ ...second, createdAt: '2026-03-04T08:00:00Z' }] };
+  const places = freePlaces({ stage: 'second-etch', work: { zones }, planned });
 
-  it('lays from weak to strong, calls what its gap asks for, lifts when it has lain, then buffs', () => {
+  it('lays from weak to strong, calls what its gap asks for, lifts dark before the ground, then buffs', () => {
     const bench = aBench();
-    const look = (s: number) => freeEtchView(places, bench.stateAt(s), 'second-etch');
+    const look = (s: number) => freeEtchView(places, bench.stateAt(s, planned), 'second-etch');
     expect(places.map(({ letter }) => letter)).toEqual(['G', 'A']);
     bench.log(0, 'stage-started', { stage: 'second-etch' });
-    expect(look(1)).toMatchObject({ letter: 'G', words: 'Lay the ground with gum alone' });
+    expect(look(1)).toMatchObject({ letter: 'G', words: 'Lay ground with gum alone' });
     bench.log(5, 'laid', { place: 'ground' });
     expect(look(6).taps.first).toMatchObject({ kind: 'laid', payload: { place: 'post' } });
     bench.log(10, 'laid', { place: 'post' });
-    expect(look(20)).toMatchObject({ words: 'Next: lift the ground', counting: 'until', seconds: 75 });
-    expect(look(33)).toMatchObject({ letter: 'A', words: 'Move the post', counting: 'left', seconds: 7 });
-    expect(look(41).words).toBe('Next: lift the ground');
+    expect(look(20)).toMatchObject({ words: 'Next: lift post', counting: 'until', seconds: 110 });
+    expect(look(33)).toMatchObject({ letter: 'A', words: 'Move post', counting: 'left', seconds: 7 });
+    expect(look(41).words).toBe('Next: lift post');
     bench.log(94, 'moved', { place: 'post' });
-    expect(look(96)).toMatchObject({ letter: 'G', words: 'Lift the ground', counting: 'over', seconds: 1 });
-    bench.log(97, 'lifted', { place: 'ground' });
-    bench.log(130, 'lifted', { place: 'post' });
-    expect(look(131)).toMatchObject({ phase: 'buffing', letter: '1', next: 'In the order G, A' });
-    for (const round of [1, 2, 3]) bench.log(131 + round, 'buffed', { round });
-    expect(look(140).taps.first).toMatchObject({ kind: 'stage-ended', payload: { stage: 'second-etch' } });
+    // the ground has lain long enough, and still waits for its turn
+    expect(look(101)).toMatchObject({ letter: 'A', words: 'Next: lift post' });
+    expect(look(141)).toMatchObject({ letter: 'A', words: 'Lift post', counting: 'left', seconds: 19 });
+    expect(look(171)).toMatchObject({ letter: 'A', words: 'Lift post', counting: 'over', seconds: 11 });
+    bench.log(142, 'lifted', { place: 'post' });
+    expect(look(143)).toMatchObject({ letter: 'G', words: 'Lift ground', counting: 'on', seconds: 138 });
+    bench.log(144, 'lifted', { place: 'ground' });
+    expect(look(145)).toMatchObject({ phase: 'buffing', letter: '1', next: 'In the order A, G' });
+    for (const round of [1, 2, 3]) bench.log(145 + round, 'buffed', { round });
+    expect(look(150).taps.first).toMatchObject({ kind: 'stage-ended', payload: { stage: 'second-etch' } });
+  });
+
+  it('says at the lift that it came too soon or too late, by the rule that the plan of this etch has', () => {
+    const bench = aBench();
+    bench.log(0, 'stage-started', { stage: 'second-etch' });
+    bench.log(5, 'laid', { place: 'ground' });
+    bench.log(10, 'laid', { place: 'post' });
+    bench.log(50, 'lifted', { place: 'ground' });
+    const soon = bench.stateAt(51, planned);
+    expect(newestLiftFact(soon)).toBe('Too soon: Ground lay 0:45, 1:30 at least');
+    expect(freeEtchView(places, soon, 'second-etch').facts).toEqual([
+      'Too soon: Ground lay 0:45, 1:30 at least',
+    ]);
+    bench.log(190, 'lifted', { place: 'post' });
+    const late = bench.stateAt(191, planned);
+    expect(liftFacts(late)).toHaveLength(2);
+    expect(newestLiftFact(late)).toBe('Too late: Post lay 3:00, 2:30 at most');
+    expect(newestLiftFact(bench.stateAt(240, planned))).toBeNull();
+    // a plan that was made after the lift says nothing of it
+    const after = { first: null, seconds: [{ ...second, createdAt: '2026-03-04T10:00:00Z' }] };
+    expect(liftFacts(bench.stateAt(191, after))).toEqual([]);
   });
 
   it('two people divide the places, each screen lit for its own, and buff when both have lifted', () => {
     const bench = aBench();
     const look = (s: number, hands: 1 | 2) => freeEtchView(places, bench.stateAt(s), 'second-etch', hands);
     bench.log(0, 'stage-started', { stage: 'second-etch' });
-    expect(look(1, 1)).toMatchObject({ letter: 'G', other: 'Person 2: lay the post' });
-    expect(look(1, 2)).toMatchObject({ letter: 'A', other: 'Person 1: lay the ground' });
+    expect(look(1, 1)).toMatchObject({ letter: 'G', other: 'Person 2: lay post' });
+    expect(look(1, 2)).toMatchObject({ letter: 'A', other: 'Person 1: lay ground' });
     expect(
       look(1, 2)
         .places.filter(({ state }) => state === 'lit')
@@ -174,12 +202,12 @@ describe('an etch without a schedule', () => {
 
   it('of places whose times nobody knows it says so, and counts how long they lie', () => {
     const bench = aBench();
-    const unknown = freePlaces({ stage: 'spot-etch', work: { zones }, plan: null, second });
+    const unknown = freePlaces({ stage: 'spot-etch', work: { zones }, planned });
     const look = (s: number) => freeEtchView(unknown, bench.stateAt(s), 'spot-etch');
     bench.log(0, 'stage-started', { stage: 'spot-etch' });
     for (const place of ['ground', 'post', 'sky']) bench.log(1, 'laid', { place });
     expect(look(31)).toMatchObject({
-      words: 'The ground lies; no time is known',
+      words: 'ground: it lies; no time is known',
       counting: 'on',
       seconds: 30,
     });

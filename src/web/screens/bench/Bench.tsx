@@ -10,7 +10,9 @@ import { type BenchSenses, keepSenses, readSenses } from '../../managers/bench/b
 import type { BenchTap } from '../../managers/bench/benchTaps.ts';
 import { benchView } from '../../managers/bench/benchView.ts';
 import { type FreeHands, freeEtchView } from '../../managers/bench/freeEtchView.ts';
+import { freeNotes } from '../../managers/bench/freeNotes.ts';
 import { freePlaces } from '../../managers/bench/freePlaces.ts';
+import { liftFacts, newestLiftFact } from '../../managers/bench/liftFacts.ts';
 import { stageView } from '../../managers/bench/stageView.ts';
 import { troubleUntold } from '../../managers/bench/troubleKinds.ts';
 import { keepWho, readWho } from '../../managers/bench/whoHere.ts';
@@ -41,12 +43,13 @@ export function Bench({
   aheadMs: number;
   work: WorkEntry;
   kept: KeptPlan | null;
-  second: KeptSecondEtch | null;
+  /** Plans of its second etches, newest first. */
+  second: readonly KeptSecondEtch[];
   /** Whether whoever began the run came for the first etch. */
   etchWanted: boolean;
 }) {
   const [who, setWho] = useState(() => readWho(localStorage));
-  const bench = useBenchLog({ run, work, plan: kept, aheadMs, who });
+  const bench = useBenchLog({ run, work, plan: kept, second, aheadMs, who });
   const [senses, setSenses] = useState<BenchSenses>(() => readSenses(localStorage));
   const [person, setPerson] = useState(1);
   const [freeHands, setFreeHands] = useState<FreeHands>(null);
@@ -59,17 +62,18 @@ export function Bench({
       ? benchView(kept!.plan, state, person)
       : lead?.kind === 'free'
         ? freeEtchView(
-            freePlaces({ stage: lead.stage, work, plan: kept, second }),
+            freePlaces({ stage: lead.stage, work, planned: { first: kept?.plan ?? null, seconds: second } }),
             state,
             lead.stage,
             freeHands,
+            freeNotes(lead.stage, kept),
           )
         : null);
   const stage =
     state && lead?.kind === 'stage'
       ? stageView(state, work.stage, work.stone.widthMm * work.stone.heightMm)
       : null;
-  const calls = useBenchCalls(etch, stage, senses);
+  const calls = useBenchCalls(etch, stage, senses, state && liftFacts(state));
   const plannedAreas = lead?.kind !== 'free' || lead.stage === 'first-etch';
   const areas = useMemo(() => benchAreas(work, plannedAreas ? kept : null), [work, kept, plannedAreas]);
   const lastTap = useRef(0);
@@ -125,6 +129,7 @@ export function Bench({
           <EtchLead
             {...shared}
             view={etch}
+            warning={newestLiftFact(state)}
             name={
               lead.kind === 'free' ? state.stages.findLast((one) => one.state === 'open')!.name : 'first etch'
             }

@@ -73,7 +73,7 @@ export default function BenchScreen({ id }: { id: string }) {
       aheadMs={found.data.aheadMs}
       work={work.data}
       kept={plan.data ?? null}
-      second={second.data?.[0] ?? null}
+      second={second.data ?? []}
       etchWanted={search === firstEtchWanted}
     />
   );

@@ -1,6 +1,5 @@
 import './BenchTargets.css';
 import type { BenchTap } from '../../managers/bench/benchTaps.ts';
-import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
 import { HoldButton } from './HoldButton.tsx';
 
@@ -39,7 +38,7 @@ export function BenchTargets({
   );
   return (
     <div className="bench-targets">
-      {first[0] && target(first[0], lit ? 'first' : say('first early'), first.slice(1))}
+      {first[0] && target(first[0], lit ? 'first' : 'first early', first.slice(1))}
       {others.map((tap) => target(tap, 'other'))}
       {trouble && target(trouble, 'other')}
       {undo !== null && (

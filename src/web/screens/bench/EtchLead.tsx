@@ -33,11 +33,18 @@ export function EtchLead({
   letterOf,
   panelOpen,
   view,
+  warning,
   name,
-}: LeadParts & { view: BenchView; name: string }) {
+}: LeadParts & {
+  view: BenchView;
+  /** What the last lift was, where it came too soon or too late. */
+  warning: string | null;
+  name: string;
+}) {
   const { widthMm, heightMm } = work.stone;
   const litPlace = view.places.find(({ state }) => state === 'lit')?.id ?? null;
   const trouble = view.phase === 'ready' ? null : troubleTap(litPlace);
+  const facts = view.facts.filter((words) => words !== warning).slice(-2);
   const first = view.taps.first ? withRest(view.taps.first) : [];
   useBenchKeys((what) => {
     if (what === 'undo') bench.undo();
@@ -63,9 +70,14 @@ export function EtchLead({
       />
       <div className="bench-hands">
         <BenchSending outbox={bench.outbox} heldSince={bench.heldSince} />
-        {view.facts.length > 0 && (
-          <ul className="bench-facts" aria-label={say('Not as planned')}>
-            {view.facts.slice(-2).map((words) => (
+        {warning !== null && (
+          <p className="bench-warning" role="alert">
+            {warning}
+          </p>
+        )}
+        {facts.length > 0 && (
+          <ul className="bench-facts" aria-label={say('To know')}>
+            {facts.map((words) => (
               <li key={words}>{words}</li>
             ))}
           </ul>

@@ -4,19 +4,31 @@ import type { BenchSenses } from '../../managers/bench/benchSenses.ts';
 import type { BenchView } from '../../managers/bench/benchView.ts';
 import type { StageView } from '../../managers/bench/stageView.ts';
 
-/** Calls what the screen says whenever it says something else. */
+/**
+ * Calls what the screen says whenever it says something else.
+ * @param warnings what must be heard to its end, oldest first; null as long as the log is not read. Each new one is said
+ *   before what is to be done.
+ */
 export function useBenchCalls(
   etch: BenchView | null,
   stage: StageView | null,
   senses: BenchSenses,
+  warnings: readonly string[] | null,
 ): { readonly wake: () => void } {
   const [caller] = useState(() => new BenchCaller());
   const now = useRef(senses);
   now.current = senses;
   const words = etch ? spokenWords(etch) : (stage?.spoken ?? null);
+  const heard = useRef<number | null>(null);
+  const count = warnings?.length ?? null;
+  const warning = warnings?.at(-1) ?? null;
   useEffect(() => {
+    // what the log told before this page was opened is on the screen, not news
+    if (count !== null && heard.current !== null && count > heard.current && warning !== null)
+      caller.warn(warning, now.current);
+    heard.current = count ?? heard.current;
     if (words !== null) caller.call(words, now.current);
-  }, [words, caller]);
+  }, [words, caller, count, warning]);
   useEffect(() => {
     if (!senses.voice) caller.silence();
   }, [senses.voice, caller]);

@@ -1,7 +1,7 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useMemo } from 'react';
 import type { RunState } from '../../../records/bench.ts';
-import type { KeptPlan } from '../../../records/keptPlan.ts';
+import type { KeptPlan, KeptSecondEtch } from '../../../records/keptPlan.ts';
 import type { RunEvent } from '../../../records/run.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import { foldRun } from '../../../studio/bench/foldRun.ts';
@@ -35,6 +35,8 @@ export interface BenchLogInput {
   readonly run: RunState;
   readonly work: WorkEntry;
   readonly plan: KeptPlan | null;
+  /** Plans of its second etches, newest first. */
+  readonly second: readonly KeptSecondEtch[];
   /** How far the server's clock is ahead of this device's, ms. */
   readonly aheadMs: number;
   /** Whose hands are logged; null where nobody said. */
@@ -42,7 +44,7 @@ export interface BenchLogInput {
 }
 
 /** The log of a run as this device sees it, sent or not, and adding to it. */
-export function useBenchLog({ run, work, plan, aheadMs, who }: BenchLogInput): BenchLog {
+export function useBenchLog({ run, work, plan, second, aheadMs, who }: BenchLogInput): BenchLog {
   const queries = useQueryClient();
   const { id } = run;
   const { kept, outbox, device, failed, heldSince, add } = useSentLog<UnsentEvent, RunEvent>({
@@ -58,7 +60,11 @@ export function useBenchLog({ run, work, plan, aheadMs, who }: BenchLogInput): B
     () => kept && deviceLog({ kept, unsent: outbox.unsent, device, aheadMs }),
     [kept, outbox.unsent, device, aheadMs],
   );
-  const fold = useMemo(() => log && foldRun(log, plan?.plan ?? null), [log, plan]);
+  const planned = useMemo(
+    () => ({ first: plan?.plan ?? null, seconds: second.map((one) => onThisClock(one, aheadMs)) }),
+    [plan, second, aheadMs],
+  );
+  const fold = useMemo(() => log && foldRun(log, planned), [log, planned]);
   const now = useClock(lookMs);
   const state = useMemo(
     () => (fold ? runState({ run, work, plan, fold, now: new Date(now) }) : null),
@@ -77,4 +83,9 @@ export function useBenchLog({ run, work, plan, aheadMs, who }: BenchLogInput): B
     },
     undo: () => last && add({ kind: 'undo', payload: { clientId: last.clientId } }, who),
   };
+}
+
+/** When a plan was made, by this device's clock, which the log that it shows goes by. */
+function onThisClock(second: KeptSecondEtch, aheadMs: number): KeptSecondEtch {
+  return { ...second, createdAt: new Date(Date.parse(second.createdAt) - aheadMs).toISOString() };
 }

@@ -1,0 +1,12 @@
+import type { KeptPlan } from '../../../records/keptPlan.ts';
+import type { LineStage } from '../../../records/run.ts';
+import { say } from '../../words/say.ts';
+import { unruledWords } from './benchView.ts';
+
+/** What is to be known from the beginning of an etch that no schedule leads. */
+export function freeNotes(stage: LineStage, plan: KeptPlan | null): readonly string[] {
+  if (stage !== 'first-etch') return [];
+  if (plan === null)
+    return [say('No plan leads this etch: how long a place may lie is known for none of them')];
+  return unruledWords(plan.plan);
+}
