@@ -47,7 +47,9 @@ describeInBrowser('an edition', (pages) => {
     await press(page, 'Slab charged');
     for (let n = 1; n <= 6; n++) {
       await press(page, 'Good');
-      await page.getByRole('heading', { name: n === 6 ? 'All good ones' : `Print ${n + 1}` }).waitFor();
+      await page
+        .getByRole('heading', { name: n === 6 ? 'Enough good ones are printed' : `Print ${n + 1}` })
+        .waitFor();
     }
     await expectSoundScreen(page, 'the ledger at the press');
     await press(page, 'Torn');
@@ -63,16 +65,16 @@ describeInBrowser('an edition', (pages) => {
     await page.getByRole('button', { name: 'Log the reading' }).click();
     await page.getByText('Under 8 prints there are distances only').waitFor();
     await page
-      .getByRole('group', { name: /^Impression 1 when dry/ })
+      .getByRole('group', { name: /^Print 1 when dry/ })
       .getByText('second')
       .click();
     await page.getByText('1 of 6 are checked dry.').waitFor();
     await page.getByRole('button', { name: 'Number the good ones in order' }).click();
     await page.getByRole('button', { name: 'Destroy the rest' }).click();
-    await page.getByLabel('Number of impression 3').fill('1');
-    await page.getByText('1/3 is given twice: to impression 2 and to impression 3.').waitFor();
+    await page.getByLabel('Number of print 3').fill('1');
+    await page.getByText('1/3 is given twice: to print 2 and to print 3.').waitFor();
     await expectSoundScreen(page, 'a number given twice');
-    await page.getByLabel('Number of impression 3').fill('2');
+    await page.getByLabel('Number of print 3').fill('2');
     await page.getByRole('button', { name: 'Save the numbers' }).click();
     await page.getByText('All is saved.').waitFor();
     await expectSoundScreen(page, 'an edition numbered');

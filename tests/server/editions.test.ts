@@ -172,7 +172,7 @@ it('every figure of the documentation is found where it says it is kept; blanks 
   const sheet = await studio.call(`/api/editions/${edition.id}/documentation.pdf?paper=letter`);
   expect(sheet.headers.get('content-type')).toBe('application/pdf');
   expect(new TextDecoder().decode((await sheet.arrayBuffer()).slice(0, 5))).toBe('%PDF-');
-  expect(full.open).toContain('1 impression is neither given nor destroyed.');
+  expect(full.open).toContain('1 print is neither given nor destroyed.');
 
   const kept = {
     edition: await studio.json<Edition>(`/api/editions/${edition.id}`),

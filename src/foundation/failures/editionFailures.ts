@@ -7,7 +7,7 @@ export const editionFailures = {
     remedy: 'Mend it there; docs/formats.md shows the form.',
   },
   'number-given-twice': {
-    sentence: '{label} is given twice: to impression {one} and to impression {other}.',
+    sentence: '{label} is given twice: to print {one} and to print {other}.',
     remedy: 'A number is one print: give one of them another.',
   },
   'curation-impossible': {

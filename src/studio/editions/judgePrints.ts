@@ -42,8 +42,8 @@ function whyNot(
   size: number,
   used: ReadonlySet<string>,
 ): string | null {
-  if (!impression) return `the ledger holds no impression ${id}`;
-  const name = `impression ${impression.n}`;
+  if (!impression) return `the ledger holds no print ${id}`;
+  const name = `print ${impression.n}`;
   if (used.has(id)) return `${name} is given twice`;
   const numbered = (numberedKinds as readonly PrintKind[]).includes(kind);
   if (numbered && number === null) return `${name} needs a number as ${printKindWords[kind]}`;

@@ -172,21 +172,21 @@ it('a number can’t be given twice', () => {
   const twice = judgePrints([print('e1', 'edition', 1), print('e2', 'edition', 1)], 5, printed);
   expect(twice).toMatchObject({
     code: 'number-given-twice',
-    message: '1/5 is given twice: to impression 1 and to impression 2.',
+    message: '1/5 is given twice: to print 1 and to print 2.',
     path: 'prints[1].number',
   });
   expect(judgePrints([print('e1', 'edition', 1), print('e2', 'artist', 1)], 5, printed)).toBeNull();
 });
 
 it.each([
-  [[print('e9', 'destroyed')], 'holds no impression e9'],
-  [[print('e1', 'archive'), print('e1', 'destroyed')], 'impression 1 is given twice'],
+  [[print('e9', 'destroyed')], 'holds no print e9'],
+  [[print('e1', 'archive'), print('e1', 'destroyed')], 'print 1 is given twice'],
   [[print('e1', 'edition')], 'needs a number'],
   [[print('e1', 'archive', 1)], 'carries no number'],
   [[print('e1', 'edition', 6)], '6/5 is beyond the edition of 5'],
-  [[print('e3', 'edition', 1)], 'impression 3 is torn and can’t be an edition print'],
-  [[print('e3', 'printer', 1)], 'impression 3 is torn and can’t be a printer’s proof'],
-  [[print('e4', 'edition', 1)], 'impression 4 is a second'],
+  [[print('e3', 'edition', 1)], 'print 3 is torn and can’t be an edition print'],
+  [[print('e3', 'printer', 1)], 'print 3 is torn and can’t be a printer’s proof'],
+  [[print('e4', 'edition', 1)], 'print 4 is a second'],
 ])('what can’t be is refused with its reason: %j', (prints, why) => {
   expect(judgePrints(prints, 5, printed)).toMatchObject({ code: 'curation-impossible' });
   expect(judgePrints(prints, 5, printed)!.message).toContain(why);

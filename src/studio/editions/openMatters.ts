@@ -11,12 +11,14 @@ export function openMatters(edition: Edition, ledger: LedgerState): readonly str
   const known = new Set(ledger.impressions.map(({ id }) => id));
   const lost = prints.filter(({ impression }) => !known.has(impression)).length;
   if (lost > 0)
-    said.push(`${counted(lost, 'print')} of impressions that the ledger took back since: choose again.`);
+    said.push(
+      `${counted(lost, 'number')} given to prints that were taken back at the press since: choose again.`,
+    );
   if (prints.length === 0) return [...said, 'Nothing is numbered yet.'];
   const numbered = prints.filter(({ kind }) => kind === 'edition').length;
   if (numbered < size) said.push(`${numbered} of ${size} are numbered.`);
   const rest = ledger.impressions.length - (prints.length - lost);
-  if (rest > 0) said.push(`${counted(rest, 'impression')} neither given nor destroyed.`);
+  if (rest > 0) said.push(`${counted(rest, 'print')} neither given nor destroyed.`);
   if (edition.signedOn === null) said.push('Not noted: when they were signed.');
   if (edition.cancelledOn === null) said.push('Not noted: that the image was cancelled on the stone.');
   return said;

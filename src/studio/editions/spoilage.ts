@@ -19,7 +19,7 @@ export function spoilageRate(past: Pick<RoomPast, 'impressions' | 'spoiled'>): E
     const warnings =
       impressions === 0
         ? ['30 % until this room has printed: our rule.']
-        : [`30 %, our rule: this room’s ${impressions} logged impressions are too few to tell.`];
+        : [`30 %, our rule: this room’s ${impressions} logged prints are too few to tell.`];
     const value = startingSpoilage;
     return { value, low: value, high: value, basis: 'common practice', warnings, impressions };
   }

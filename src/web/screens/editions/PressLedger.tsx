@@ -3,6 +3,7 @@ import './Press.css';
 import { useEffect, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import type { Edition, LedgerEntry, LedgerState, Verdict } from '../../../records/edition.ts';
+import { gumAtPress } from '../../../studio/editions/gumAtPress.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { type PressAct, pressTargets } from '../../managers/editions/pressTargets.ts';
 import { Notice } from '../../parts/Notice.tsx';
@@ -13,6 +14,7 @@ import { BenchSending } from '../bench/BenchSending.tsx';
 import { HoldButton } from '../bench/HoldButton.tsx';
 import { useBenchKeys } from '../bench/useBenchKeys.ts';
 import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
+import { useRack } from '../rack/useRack.ts';
 import { PressNow } from './PressNow.tsx';
 import { PressReason } from './PressReason.tsx';
 import { PressWho, peopleAtPress } from './PressWho.tsx';
@@ -40,8 +42,8 @@ export function PressLedger({ edition }: { edition: Edition }) {
     document.documentElement.classList.add('at-press');
     return () => document.documentElement.classList.remove('at-press');
   }, [edition.title]);
-  const { state } = ledger;
-  if (state === null) {
+  const rack = useRack();
+  if (ledger.state === null) {
     if (!ledger.failed) return <p className="unseen">{say('Opening …')}</p>;
     const { message, remedy } = shownFailure(ledger.failed);
     return (
@@ -50,6 +52,9 @@ export function PressLedger({ edition }: { edition: Edition }) {
       </Notice>
     );
   }
+  // the stone may have been gummed at the bench meanwhile
+  const stone = rack.data?.lines.find(({ workId }) => workId === edition.workId)?.standing ?? null;
+  const state = gumAtPress(ledger.state, stone, ledger.now);
   return (
     <div className="press">
       <PressNow edition={edition} state={state} />

@@ -1,23 +1,23 @@
 import type { Edition, LedgerState } from '../../../records/edition.ts';
-import { goodPrintsWanted } from '../../../studio/editions/sheetCount.ts';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
+import { goodWords, wantedWords } from './CountWords.tsx';
 import { NoApproval } from './NoApproval.tsx';
+import { useEditionCount } from './useEditionCount.ts';
 
 /** What there is to know from across the room. */
 export function PressNow({ edition, state }: { edition: Edition; state: LedgerState }) {
-  const wanted = goodPrintsWanted(edition.size, edition.artistProofs);
-  const left = wanted - state.good;
+  const count = useEditionCount(edition, state);
   return (
     <section className={state.gumNow ? 'press-now gum' : 'press-now'}>
       <p className="stamp">{edition.title}</p>
       <div aria-live="assertive">
-        <h1 className="big">{headWords(state, left)}</h1>
+        <h1 className="big">{headWords(state, count.more)}</h1>
       </div>
       <p className="press-count">
-        <b className="big">{Math.max(0, left)}</b>
+        <b className="big">{count.more}</b>
         <span>
-          {say('good ones left of {wanted}', { wanted })}
+          {goodWords(count)}
           <br />
           {sayRich('<b>{good}</b> good · <b>{second}</b> second · <b>{torn}</b> torn', {
             b: (words) => <b>{words}</b>,
@@ -27,17 +27,18 @@ export function PressNow({ edition, state }: { edition: Edition; state: LedgerSt
           })}
         </span>
       </p>
+      <p className="press-wanted">{wantedWords(count)}</p>
       <p className="press-charge">{chargeWords(state)}</p>
       <NoApproval workId={edition.workId} linked={false} />
     </section>
   );
 }
 
-function headWords(state: LedgerState, left: number): string {
+function headWords(state: LedgerState, more: number): string {
   if (state.gumNow)
     return say('Gum the stone: it has stood {minutesOf}', { minutesOf: minutesOf(state.stillSeconds!) });
   if (state.pause) return state.pause.gummed ? say('Paused, under gum') : say('Paused: keep the stone damp');
-  if (left <= 0) return say('All good ones are printed');
+  if (more === 0) return say('Enough good ones are printed');
   return say('Print {count}', { count: state.impressions.length + 1 });
 }
 

@@ -13,6 +13,7 @@ import { Choice } from '../../parts/Choice.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 type Given = PrintKind | '';
 
@@ -20,11 +21,12 @@ const options: readonly (readonly [Given, string])[] = [
   ['', say('not given yet')],
   ...printKinds.map((kind) => [kind, printKindWords[kind]] as const),
 ];
-const verdicts: readonly (readonly [Verdict, string])[] = [
-  ['good', say('good')],
-  ['second', say('second')],
-  ['torn', say('torn')],
-];
+const verdictWords: Readonly<Record<Verdict, string>> = {
+  good: say('good'),
+  second: say('second'),
+  torn: say('torn'),
+};
+const verdicts = (['good', 'second', 'torn'] as const).map((one) => [one, verdictWords[one]] as const);
 
 /** One impression: how it looked at the press and when dry, and what it is given as. */
 export function PrintLine({
@@ -59,15 +61,19 @@ export function PrintLine({
           {print && (print.number !== null || !numbered) ? printLabel(print, size, prints) : '–'}
         </span>
         <span className="soft">
-          {say('impression {n}: {verdict}{reason}', { n, verdict, reason: reason && `, ${reason}` })}
+          {reason === ''
+            ? say('print {n}: {verdict}', { n, verdict: verdictWords[verdict] })
+            : say('print {n}: {verdict}, {reason}', {
+                n,
+                verdict: verdictWords[verdict],
+                reason: told(reason),
+              })}
         </span>
         {photograph}
       </div>
       <Picks
         label={
-          checked
-            ? say('Impression {n} looked at again {check}', { n, check: checkWords(checked.ageMinutes) })
-            : say('Impression {n} when dry: not looked at yet', { n })
+          checked ? lookedWords(n, checked.ageMinutes) : say('Print {n} when dry: not looked at yet', { n })
         }
         value={checked ? checked.verdict : ('' as Verdict)}
         options={verdicts}
@@ -75,14 +81,14 @@ export function PrintLine({
       />
       <div className="fields">
         <Choice
-          label={say('Impression {n} is given as', { n })}
+          label={say('Print {n} is given as', { n })}
           value={print?.kind ?? ''}
           options={options}
           onChoose={give}
         />
         {numbered && (
           <NumberField
-            label={say('Number of impression {n}', { n })}
+            label={say('Number of print {n}', { n })}
             value={print.number}
             least={1}
             most={1000}
@@ -103,8 +109,8 @@ function nextFree(kind: PrintKind, prints: readonly CuratedPrint[], id: string):
   return number;
 }
 
-function checkWords(minutes: number | null): string {
+function lookedWords(n: number, minutes: number | null): string {
   return minutes === null
-    ? say('at an age not noted')
-    : say('{age} after pulling', { age: ageWords(minutes) });
+    ? say('Print {n} looked at again, its age not noted', { n })
+    : say('Print {n} looked at again {age} after pulling', { n, age: told(ageWords(minutes)) });
 }

@@ -51,7 +51,7 @@ export function PrintPictures({
           <figure key={impression}>
             <PullPicture pull={{ ...pull, number: n }} aspect={aspect} longestPx={longestPx} />
             <figcaption>
-              <b>{say('Impression {n}, {verdictOf}', { n, verdictOf: verdictOf(impression) })}</b>
+              <b>{say('Print {n}, {verdictOf}', { n, verdictOf: verdictOf(impression) })}</b>
               <span>{readWords(pull)}</span>
               <Link href={`/works/${work}/proofs/${pull.id}/marks`}>{say('Corners, grey chips')}</Link>
             </figcaption>

@@ -22,6 +22,8 @@ const lookMs = 1000;
 export interface Ledger {
   /** As it stands with what is not sent yet; null until it is read. */
   readonly state: LedgerState | null;
+  /** The moment that it stands so. */
+  readonly now: Date;
   /** All entries, sent or not, in order. */
   readonly entries: readonly LedgerEntry[];
   /** The last entry of this device that still counts. */
@@ -55,6 +57,7 @@ export function useLedger(id: string): Ledger {
   const last = useMemo(() => (entries ? lastOwnEntry(entries, device) : null), [entries, device]);
   return {
     state,
+    now: new Date(now),
     entries: entries ?? [],
     last,
     outbox,
