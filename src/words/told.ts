@@ -45,6 +45,12 @@ export function isTold(english: string): boolean {
   return !wordsInUse().told || find(english) !== null;
 }
 
+/** `told`, null where any part of it of several words would stay English: a name, or what nobody translated. */
+export function toldWhole(english: string): string | null {
+  const found = find(english);
+  return found?.whole ? found.words : null;
+}
+
 function find(english: string): Found | null {
   const catalogue = wordsInUse().told;
   if (!catalogue) return null;
@@ -92,7 +98,7 @@ function byPattern(english: string, patterns: readonly Pattern[]): Found | null 
   return second;
 }
 
-/** Several sentences one after another, or one that starts with a capital or ends without its full stop. */
+/** Several sentences one after another, one that starts with a capital or ends without its full stop, or its clauses. */
 function byParts(english: string): Found | null {
   const sentences = english.split(/(?<=[.!?]) (?=[\p{Lu}“])/u);
   if (sentences.length > 1) {
@@ -103,6 +109,23 @@ function byParts(english: string): Found | null {
       whole: each.every((one) => one?.whole),
     };
   }
+  return (
+    byLetterOrStop(english) ??
+    clauseByClause(english, '; ') ??
+    clauseByClause(english, ': ') ??
+    listed(english, find)
+  );
+}
+
+/** What is strung together is told only where each clause is. */
+function clauseByClause(english: string, between: string): Found | null {
+  const clauses = english.split(between);
+  const each = clauses.length > 1 ? clauses.map(find) : [];
+  if (each.length === 0 || each.includes(null)) return null;
+  return { words: each.map((one) => one!.words).join(between), whole: each.every((one) => one!.whole) };
+}
+
+function byLetterOrStop(english: string): Found | null {
   if (/^\p{Lu}\p{Ll}/u.test(english)) {
     const small = find(english[0]!.toLowerCase() + english.slice(1));
     if (small) return { ...small, words: small.words[0]!.toUpperCase() + small.words.slice(1) };
@@ -115,27 +138,30 @@ function byParts(english: string): Found | null {
 }
 
 /**
- * What stands in a place. A name in quotation marks somebody typed, or is to type: it is told as it stands. A place
- * whose name starts with `list` holds several things with commas and an “and”.
+ * What stands in a place. A name in quotation marks somebody typed, or is to type: it is told as it stands, but for a whole
+ * sentence of ours. A place whose name starts with `list` holds several things with commas and an “and”.
  */
 function filled(english: string, name: string, filling: string): Found {
-  if (english.includes(`“${filling}”`)) return { words: filling, whole: true };
+  if (english.includes(`“${filling}”`) && !/ .* /.test(filling)) return { words: filling, whole: true };
   if (isFigure(filling)) return { words: figureText(filling), whole: true };
   const found = find(filling);
-  const list = name.startsWith('list') && !found?.whole ? filledList(english, filling) : null;
+  const one = (each: string) => filled(english, 'each', each);
+  const list = name.startsWith('list') && !found?.whole ? listed(filling, one) : null;
   if (list && (list.whole || !found)) return list;
-  return found ?? { words: filling, whole: !/\p{Ll} /u.test(filling) };
+  return found ?? { words: filling, whole: !/\p{Ll}[,;:.]? /u.test(filling) };
 }
 
-function filledList(english: string, filling: string): Found | null {
-  const [, head = '', last = filling] = /^(.+) and (.+?)$/s.exec(filling) ?? [];
-  const list = head === '' ? last.split(', ') : [...head.split(', '), last];
-  if (list.length === 1) return null;
-  const each = list.map((one) => filled(english, 'each', one));
-  const words = each.map((one) => one.words);
+/** `a, b and c`, each told by itself, commas in brackets aside; null where one of them is not. */
+function listed(english: string, tell: (one: string) => Found | null): Found | null {
+  const [, head = '', last = english] = /^(.+) and (.+?)$/s.exec(english) ?? [];
+  const apart = (words: string) => words.split(/, (?![^()]*\))/);
+  const all = head === '' ? apart(last) : [...apart(head), last];
+  const each = all.length > 1 ? all.map(tell) : [];
+  if (each.length === 0 || each.includes(null)) return null;
+  const words = each.map((one) => one!.words);
   return {
     words: head === '' ? words.join(', ') : `${words.slice(0, -1).join(', ')} und ${words.at(-1)}`,
-    whole: each.every(({ whole }) => whole),
+    whole: each.every((one) => one!.whole),
   };
 }
 
@@ -144,11 +170,13 @@ function isFigure(text: string): boolean {
   return /^[+−±-]?\d+\.\d+(?: ?(?:mm²?|cm²|m²|ml|l|D|g|kg|%|h|s|min|g\/m²|°C|°Bé|mol\/l))?$/.test(text);
 }
 
-/** A place whose name starts with `figure` holds a number and nothing else. */
+/** A place whose name starts with `figure` holds a number, or a part that was set aside (`setAside`), and nothing else. */
 function patternOf(template: string, translated: string): Pattern {
   const names = [...template.matchAll(/\{(\w+)\}/g)].map(([, name]) => name!);
   const parts = template.split(/\{\w+\}/).map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
-  const places = names.map((name) => (name.startsWith('figure') ? '([+−±-]?\\d[\\d.,]*)' : '(.+?)'));
+  const places = names.map((name) =>
+    name.startsWith('figure') ? '([+−±-]?\\d[\\d.,]*|[\uE100-\uF8FF])' : '(.+?)',
+  );
   const source = parts.map((part, place) => part + (places[place] ?? '')).join('');
   return {
     found: new RegExp(`^${source}$`, 's'),

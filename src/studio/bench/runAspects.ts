@@ -40,18 +40,17 @@ function contactAspects(contacts: readonly Contact[]): readonly Aspect[] {
     const time = (seen.get(place) ?? 0) + 1;
     seen.set(place, time);
     const which = time === 1 ? name : `${name}, laid again (${time})`;
-    const during = stage === 'first-etch' ? '' : ` in ${lineRule(stage).name}`;
     return [
       {
         aspect: `contact ${place} ${time}`,
-        name: `contact of ${which}${during}`,
+        name: `contact of ${which}${stage === 'first-etch' ? '' : ` in ${lineRule(stage).name}`}`,
         value: spent,
         rank: 2,
         caution: notLogged,
       },
       {
         aspect: `gap ${place} ${time}`,
-        name: `longest time untouched of ${which}${during}`,
+        name: `longest time untouched of ${which}${stage === 'first-etch' ? '' : ` in ${lineRule(stage).name}`}`,
         value: longestGapSeconds === null ? null : gap(longestGapSeconds),
         rank: 3,
         caution: 'no moves were logged on one side',

@@ -20,23 +20,25 @@ export function approvalDependents(
   const untimed = later.filter(({ madeAt }) => madeAt === null);
   return [
     ...(edition.length > 0
-      ? [`${capital(numbers(edition))} of the edition ${were(edition)} printed to this standard.`]
+      ? [
+          `${capital(numbers(edition))} of the edition ${edition.length === 1 ? 'was' : 'were'} printed to this standard.`,
+        ]
       : []),
     ...(others.length > 0
-      ? [`${capital(numbers(others))} ${were(others)} pulled after it and held against it.`]
+      ? [
+          `${capital(numbers(others))} ${others.length === 1 ? 'was' : 'were'} pulled after it and held against it.`,
+        ]
       : []),
     ...(untimed.length > 0
-      ? [`When ${numbers(untimed)} ${were(untimed)} made is not known: counted by number alone.`]
+      ? [
+          `When ${numbers(untimed)} ${untimed.length === 1 ? 'was' : 'were'} made is not known: counted by number alone.`,
+        ]
       : []),
   ];
 }
 
 function numbers(pulls: readonly Pull[]): string {
   return pullWords(pulls.map(({ number }) => number));
-}
-
-function were({ length }: readonly Pull[]): string {
-  return length === 1 ? 'was' : 'were';
 }
 
 function capital(words: string): string {

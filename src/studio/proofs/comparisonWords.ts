@@ -94,8 +94,7 @@ function lostClause(lost: readonly ZoneResult[], curves: readonly ToneCurve[]): 
 
 function filledClause(filled: readonly ZoneResult[]): string {
   const allDark = filled.every((zone) => zone.drawn !== null && zone.drawn.coverage >= 0.5);
-  const noun = allDark ? 'dark' : 'zone';
-  return `${countWord(filled.length)} ${noun}${filled.length > 1 ? 's' : ''} closed`;
+  return `${countWord(filled.length)} ${allDark ? 'dark' : 'zone'}${filled.length > 1 ? 's' : ''} closed`;
 }
 
 function areaClauses(record: ComparisonRecord): string[] {
