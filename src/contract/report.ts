@@ -15,7 +15,9 @@ const words = z
   .string()
   .max(20_000)
   .default('')
-  .describe('A figure’s name in braces stands for the figure; an empty line parts paragraphs');
+  .describe(
+    'A figure’s name in braces stands for the figure, doubled braces for themselves; an empty line parts paragraphs',
+  );
 const wordsSchema = z.object({
   aims: words,
   tried: words,

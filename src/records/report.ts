@@ -28,7 +28,7 @@ export interface ReportDraft {
   readonly works: readonly string[];
   readonly comparisons: readonly string[];
   readonly editions: readonly string[];
-  /** A figure's name in braces stands for the figure: `{pulls}`. */
+  /** As kept: a figure's name in braces stands for the figure, `{pulls}`; doubled, braces are braces. */
   readonly words: Readonly<Record<ReportWordPart, string>>;
   readonly replacements: readonly Replacement[];
 }

@@ -6,7 +6,7 @@ export type ReportHow = 'as kept' | 'count' | 'sum' | 'sum, millilitres by densi
 
 /** A figure that words may name, filled from records. */
 export interface ReportFigure {
-  /** Stands in braces. */
+  /** What kept words call it by. */
   readonly name: string;
   readonly label: string;
   /** null: not recorded. */
@@ -27,6 +27,14 @@ export interface ReportFigure {
 export interface ReportRun {
   readonly text: string;
   readonly figure: string | null;
+}
+
+/** What nobody recorded of one thing, and whose page takes it. */
+export interface ReportGaps {
+  readonly record: 'work' | 'comparison' | 'edition' | 'report';
+  readonly id: string;
+  readonly name: string;
+  readonly items: readonly string[];
 }
 
 /** A line of figures or words from a record. */
@@ -51,6 +59,7 @@ export interface HazardBalance {
 export type ReportBlock =
   | { readonly kind: 'words'; readonly paragraphs: readonly (readonly ReportRun[])[] }
   | { readonly kind: 'lines'; readonly name: string; readonly lines: readonly ReportLine[] }
+  /** A plain table, one figure a row. */
   | { readonly kind: 'figures'; readonly names: readonly string[] }
   | {
       readonly kind: 'comparison';
@@ -60,7 +69,7 @@ export type ReportBlock =
       readonly finding: string | null;
     }
   | { readonly kind: 'balance'; readonly rows: readonly HazardBalance[]; readonly why: readonly string[] }
-  | { readonly kind: 'list'; readonly items: readonly string[] };
+  | { readonly kind: 'gaps'; readonly groups: readonly ReportGaps[] };
 
 export interface ReportPart {
   readonly name: string;
@@ -81,6 +90,6 @@ export interface SetReport {
   readonly figures: readonly ReportFigure[];
   /** What was not recorded and would be asked for. */
   readonly gaps: readonly string[];
-  /** Names in braces that stand for no figure. */
+  /** What words name and no record gives any more. */
   readonly unknownFigures: readonly string[];
 }

@@ -15,7 +15,7 @@ import { workProtocols } from './records/workProtocols.ts';
 export const paperSheets: readonly SheetExhibit[] = [
   { name: 'protocol-low-water', pages: 2, pdf: () => workProtocolPdf(workProtocols.lowWater) },
   { name: 'protocol-slack-water', pages: 1, pdf: () => workProtocolPdf(workProtocols.slackWater) },
-  { name: 'report-year', pages: 3, pdf: () => reportPdf(reports.year, reports.pictures) },
+  { name: 'report-year', pages: 2, pdf: () => reportPdf(reports.year, reports.pictures) },
   { name: 'book-stone', pages: 1, pdf: () => stoneBookPdf(stoneBook) },
   { name: 'test-stone-by-hand', pages: 2, pdf: () => testStonePdf(testStoneSheets.byHand) },
   { name: 'test-course-etch', pages: 2, pdf: () => testCoursePdf(testCourses.etch) },

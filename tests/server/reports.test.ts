@@ -145,12 +145,22 @@ it('fills every figure from a record that it names, and says what it could not',
   );
   expect(runs.map(({ text }) => text).join('')).toContain('We made 3 pulls; 5 of 5 zones held.');
   expect(set.unknownFigures).toEqual(['moonbeams']);
-  expect(set.gaps).toContain('washout time on S-01 (Low Water)');
-  expect(set.gaps).toContain('how much tannic solution was poured on S-01 (Low Water)');
+  const all = runs.map(({ text }) => text).join('');
+  expect(all).toContain('Of (figure missing: moonbeams) nothing is known.');
+  // counts stand in sentences, and what the writer's words tell is not told again
+  expect(all).toContain('1 work on 1 stone.');
+  expect(all.match(/3 pulls/g)).toHaveLength(1);
+  expect(all).toContain('1 print was measured against the stone.');
+  expect(set.gaps).toContain('washout time (Low Water, on S-01)');
+  expect(set.gaps).toContain('how much tannic solution was poured (Low Water, on S-01)');
   expect(set.gaps.join()).not.toMatch(/how much gum was poured/);
-  expect(
-    leavesOf(set.parts).some(([, leaf]) => leaf === 'not recorded: washout time on S-01 (Low Water)'),
-  ).toBe(true);
+  const [lack] = set.parts.flatMap(({ blocks }) => blocks.filter((block) => block.kind === 'gaps'));
+  expect(lack!.groups[0]).toMatchObject({ record: 'work', id: work.id, name: 'Low Water, on S-01' });
+  expect(lack!.groups[0]!.items).toContain('washout time');
+  // each once, and nowhere else
+  expect(new Set(set.gaps).size).toBe(set.gaps.length);
+  expect(leavesOf(set.parts).filter(([, leaf]) => leaf === 'washout time')).toHaveLength(1);
+  expect(lines.every(({ value: told }) => told !== null)).toBe(true);
 });
 
 it('is handed out as HTML, PDF and a word processor’s file that others can open', async () => {
@@ -178,7 +188,8 @@ it('is handed out as HTML, PDF and a word processor’s file that others can ope
     if (/\.(xml|rels)$/.test(name)) expectWellFormed(text.decode(part));
   const words = text.decode(parts['word/document.xml']).replace(/<[^>]+>/g, '');
   expect(words).toContain('We made 3 pulls');
-  expect(words).toContain('not recorded: washout time on S-01');
+  expect(words).toContain('Low Water, on S-01');
+  expect(words).toContain('washout time');
 });
 
 it('is saved by version, shelved, and refused where it names what is not there', async () => {
@@ -189,6 +200,7 @@ it('is saved by version, shelved, and refused where it names what is not there',
   const empty = await studio.json<SetReport>(`${path}/report.json`);
   expect(empty.figures.find(({ name }) => name === 'impressions')).toBeUndefined();
   expect(empty.gaps).toEqual([]);
+  expect(empty.parts).toEqual([]);
   const saved = await studio.send<Report>('PATCH', path, {
     version: 1,
     words: { ...made.body.words, aims: 'Less acid.' },

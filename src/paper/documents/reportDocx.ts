@@ -15,7 +15,12 @@ import type { HazardBalance, ReportBlock, ReportFigure, SetReport } from '../../
 import { isoDayWords } from '../../science/calendar/dateWords.ts';
 import { notRecorded } from '../../studio/papers/paperWords.ts';
 import { sourceWords } from '../../studio/papers/report/keptWords.ts';
-import { figureText } from '../../studio/papers/report/reportWords.ts';
+import {
+  figureSources,
+  figureText,
+  gapsLead,
+  missingFigures,
+} from '../../studio/papers/report/reportWords.ts';
 import { toneCurveSvg } from '../charts/toneCurve.ts';
 import { toneLadderSvg } from '../charts/toneLadder.ts';
 import { jpegSize } from './jpegSize.ts';
@@ -46,17 +51,16 @@ export async function reportDocx(
       ].join(' · '),
     ),
   ];
-  if (report.unknownFigures.length > 0)
-    children.push(
-      new Paragraph(`No figure is called ${report.unknownFigures.map((name) => `{${name}}`).join(', ')}.`),
-    );
+  if (report.unknownFigures.length > 0) children.push(new Paragraph(missingFigures(report.unknownFigures)));
   for (const { name, blocks } of report.parts) {
     children.push(new Paragraph({ text: name, heading: HeadingLevel.HEADING_1 }));
     for (const block of blocks) children.push(...(await blockOf(block, figures, pictures, draw)));
   }
   children.push(
-    new Paragraph({ text: 'Where each figure is kept', heading: HeadingLevel.HEADING_1 }),
-    table(report.figures.map((figure) => [figure.label, figureText(figure), sourceWords(figure)])),
+    new Paragraph({ text: figureSources, heading: HeadingLevel.HEADING_1 }),
+    table(
+      report.figures.map((figure) => [figure.label, figureText(figure), sourceWords(figure, report.figures)]),
+    ),
   );
   const document = new Document({
     title: report.title,
@@ -104,8 +108,11 @@ async function blockOf(
         ...balance(block.rows, figures),
         ...block.why.map((why) => new Paragraph(`${why}.`)),
       ];
-    case 'list':
-      return block.items.map((text) => new Paragraph({ text, bullet: { level: 0 } }));
+    case 'gaps':
+      return [
+        new Paragraph(gapsLead),
+        table(block.groups.map(({ name, items }) => [name, items.join('; ')])),
+      ];
     default:
       return block satisfies never;
   }

@@ -8,7 +8,12 @@ import type {
 import { isoDayWords } from '../../science/calendar/dateWords.ts';
 import { notRecorded } from '../../studio/papers/paperWords.ts';
 import { keptWords, sourceWords } from '../../studio/papers/report/keptWords.ts';
-import { figureText } from '../../studio/papers/report/reportWords.ts';
+import {
+  figureSources,
+  figureText,
+  gapsLead,
+  missingFigures,
+} from '../../studio/papers/report/reportWords.ts';
 import { svgText } from '../charts/chartInk.ts';
 import { toneCurveSvg } from '../charts/toneCurve.ts';
 import { toneLadderSvg } from '../charts/toneLadder.ts';
@@ -29,7 +34,7 @@ export function reportHtml(report: SetReport, pictures: PicturesOfReport): strin
   const unknown =
     report.unknownFigures.length === 0
       ? ''
-      : `<p class="mind">No figure is called ${report.unknownFigures.map((name) => `{${text(name)}}`).join(', ')}.</p>`;
+      : `<p class="mind">${text(missingFigures(report.unknownFigures))}</p>`;
   return (
     `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">` +
     `<title>${text(report.title)}</title><style>${look}</style></head><body>` +
@@ -49,13 +54,13 @@ function blockHtml(
     case 'words':
       return block.paragraphs.map((runs) => `<p>${runs.map(runHtml).join('')}</p>`).join('');
     case 'figures':
-      return `<dl class="figures">${block.names
+      return `<table>${block.names
         .flatMap((name) => figures.get(name) ?? [])
         .map(
           (figure) =>
-            `<div><dd>${linked(figure.name, figureText(figure))}</dd><dt>${text(figure.label)}</dt></div>`,
+            `<tr><th scope="row">${text(figure.label)}</th><td class="number">${linked(figure.name, figureText(figure))}</td></tr>`,
         )
-        .join('')}</dl>`;
+        .join('')}</table>`;
     case 'lines':
       return `<h3>${text(block.name)}</h3><table>${block.lines
         .map(({ label, value, from, figure }) => {
@@ -70,8 +75,13 @@ function blockHtml(
       return comparisonHtml(block, pictures[block.id]);
     case 'balance':
       return balanceHtml(block.rows, block.why, figures);
-    case 'list':
-      return `<ul>${block.items.map((item) => `<li>${text(item)}</li>`).join('')}</ul>`;
+    case 'gaps':
+      return `<p>${gapsLead}</p><table>${block.groups
+        .map(
+          ({ name, items }) =>
+            `<tr><th scope="row">${text(name)}</th><td>${text(items.join('; '))}</td></tr>`,
+        )
+        .join('')}</table>`;
     default:
       return block satisfies never;
   }
@@ -135,9 +145,9 @@ function balanceHtml(
 function sourcesHtml(figures: readonly ReportFigure[]): string {
   const rows = figures.map(
     (figure) =>
-      `<tr id="${anchor(figure.name)}"><th scope="row">${text(figure.label)}</th><td class="number">${text(figureText(figure))}</td><td>${text(sourceWords(figure))}</td></tr>`,
+      `<tr id="${anchor(figure.name)}"><th scope="row">${text(figure.label)}</th><td class="number">${text(figureText(figure))}</td><td title="${text(figure.from.map(keptWords).join('; '))}">${text(sourceWords(figure, figures))}</td></tr>`,
   );
-  return `<section><h2>Where each figure is kept</h2><table class="sources">${rows.join('')}</table></section>`;
+  return `<section><h2>${figureSources}</h2><table class="sources">${rows.join('')}</table></section>`;
 }
 
 const look = `
@@ -145,8 +155,7 @@ body{font:16px/1.5 Archivo,"Liberation Sans",Arial,sans-serif;color:#1a1714;back
 header,main,footer{max-width:46rem;margin:0 auto}h1{font-size:2.4rem;line-height:1.05;margin:.2em 0}
 h2{font-size:1.5rem;border-top:2px solid #1a1714;padding-top:.3em;margin:2em 0 .5em}h3{margin:1.4em 0 .3em}
 .stamp,footer,figcaption,.mind{color:#4d463d;font-size:.9rem}p{margin:.6em 0}
-.figures{display:flex;flex-wrap:wrap;gap:.5rem 2rem;margin:1em 0}.figures dd{font-size:1.8rem;font-weight:700;margin:0;line-height:1.1}
-.figures dt{font-size:.9rem}.figure{color:inherit;text-decoration:underline dotted;font-variant-numeric:tabular-nums}
+.figure{color:inherit;text-decoration:underline dotted;font-variant-numeric:tabular-nums}
 table{border-collapse:collapse;width:100%}th{text-align:left;font-weight:400;color:#4d463d}th,td{border-top:1px solid #8b806e;padding:.25em .6em .25em 0;vertical-align:top;overflow-wrap:anywhere}
 th[scope=col]{white-space:nowrap}.number{font-variant-numeric:tabular-nums;white-space:nowrap}.sources{font-size:.8rem}
 .pair{display:flex;flex-wrap:wrap;gap:12px}.pair figure{flex:1 1 240px;margin:0}img,.chart svg{max-width:100%;height:auto}

@@ -8,7 +8,13 @@ import type {
 import { isoDayWords } from '../../science/calendar/dateWords.ts';
 import { notRecorded } from '../../studio/papers/paperWords.ts';
 import { sourceWords } from '../../studio/papers/report/keptWords.ts';
-import { figureText } from '../../studio/papers/report/reportWords.ts';
+import {
+  figureSources,
+  figureText,
+  gapsLead,
+  missingFigures,
+} from '../../studio/papers/report/reportWords.ts';
+import { asWritten } from '../../words/asWritten.ts';
 import { toneCurveSvg } from '../charts/toneCurve.ts';
 import { toneLadderRowSvgs } from '../charts/toneLadder.ts';
 import type { PicturesOfReport, ReportPictures } from '../documents/reportPictures.ts';
@@ -23,25 +29,27 @@ export async function reportPdf(report: SetReport, pictures: PicturesOfReport): 
   const figures: Figures = new Map(report.figures.map((figure) => [figure.name, figure]));
   const day = isoDayWords(report.setAt);
   return sheetPdf({
-    title: report.title,
+    title: asWritten(report.title),
     createdAt: new Date(report.setAt),
-    foot: `${report.title}. Figures filled from records on ${day}. ${report.engine}`,
+    foot: `${asWritten(report.title)}. Figures filled from records on ${day}. ${asWritten(report.engine)}`,
     content: [
-      stamp(report.reader === '' ? 'Report' : `Report for ${report.reader}`),
-      headline(report.title),
+      stamp(report.reader === '' ? 'Report' : `Report for ${asWritten(report.reader)}`),
+      headline(asWritten(report.title)),
       { text: `${report.period} · set on ${day}`, margin: [0, 0, 0, 4] },
       rule(1.5),
-      ...(report.unknownFigures.length === 0
-        ? []
-        : [note(`No figure is called ${report.unknownFigures.map((name) => `{${name}}`).join(', ')}.`)]),
+      ...(report.unknownFigures.length === 0 ? [] : [note(missingFigures(report.unknownFigures))]),
       ...report.parts.flatMap(({ name, blocks }) => [
         partName(name),
         ...blocks.flatMap((block) => blockContent(block, figures, pictures)),
       ]),
-      partName('Where each figure is kept'),
+      partName(figureSources),
       plainTable(
         [130, 70, '*'],
-        report.figures.map((figure) => [figure.label, figureText(figure), sourceWords(figure)]),
+        report.figures.map((figure) => [
+          figure.label,
+          figureText(figure),
+          sourceWords(figure, report.figures),
+        ]),
         { fontSize: 7 },
       ),
     ],
@@ -57,7 +65,7 @@ function blockContent(block: ReportBlock, figures: Figures, pictures: PicturesOf
         margin: [0, 0, 0, 5],
       }));
     case 'figures':
-      return [figureRow(block.names.flatMap((name) => figures.get(name) ?? []))];
+      return [figureTable(block.names.flatMap((name) => figures.get(name) ?? []))];
     case 'lines':
       return [
         { stack: [smallName(block.name), linesTable(block.lines)], unbreakable: block.lines.length < 14 },
@@ -66,8 +74,14 @@ function blockContent(block: ReportBlock, figures: Figures, pictures: PicturesOf
       return comparisonContent(block, pictures[block.id]);
     case 'balance':
       return balanceContent(block.rows, block.why, figures);
-    case 'list':
-      return [{ ul: [...block.items], margin: [0, 0, 0, 4] }];
+    case 'gaps':
+      return [
+        { text: gapsLead, margin: [0, 0, 0, 4] },
+        plainTable(
+          [140, '*'],
+          block.groups.map(({ name, items }) => [name, items.join('; ')]),
+        ),
+      ];
     default:
       return block satisfies never;
   }
@@ -77,31 +91,11 @@ function smallName(text: string): SheetContent {
   return { text, bold: true, fontSize: 10, margin: [0, 6, 0, 2] };
 }
 
-/** How many figures stand side by side. */
-const inRow = 5;
-
-function figureRow(shown: readonly ReportFigure[]): SheetContent {
-  const rows = Array.from({ length: Math.ceil(shown.length / inRow) }, (_, row) =>
-    shown.slice(row * inRow, (row + 1) * inRow),
+function figureTable(shown: readonly ReportFigure[]): SheetContent {
+  return plainTable(
+    ['*', 140],
+    shown.map((figure) => [figure.label, figureText(figure)]),
   );
-  return {
-    margin: [0, 2, 0, 4],
-    stack: rows.map((figures) => ({
-      margin: [0, 0, 0, 6] as [number, number, number, number],
-      columns: Array.from({ length: inRow }, (_, index) => {
-        const figure = figures[index];
-        if (!figure) return { text: '', width: '*' };
-        const size = figure.value === null ? 10 : 17;
-        return {
-          width: '*',
-          stack: [
-            { text: figureText(figure), font: 'ArchivoNarrow', bold: true, fontSize: size, lineHeight: 1 },
-            { text: figure.label, fontSize: 8 },
-          ],
-        };
-      }),
-    })),
-  };
 }
 
 function linesTable(lines: readonly ReportLine[]): SheetContent {

@@ -52,8 +52,12 @@ const pastWords: Readonly<Record<HistoryFact, string>> = {
 };
 
 /** What was not recorded of a work and would be asked for, each as words that follow "not recorded:". Nothing is filled. */
-export function gapsOf({ work, plan, runs, comparisons, series }: WorkRecords): string[] {
-  const on = ` on ${work.stone.name}`;
+export function gapsOf(records: WorkRecords): string[] {
+  return gapsWithoutStone(records).map((gap) => `${gap} on ${records.work.stone.name}`);
+}
+
+/** The same, where the stone is named beside it. */
+export function gapsWithoutStone({ work, plan, runs, comparisons, series }: WorkRecords): string[] {
   return [
     ...pastGaps(work),
     ...(plan === null ? (reached(work, 'first-etch') ? ['a plan of the first etch'] : []) : planGaps(plan)),
@@ -65,7 +69,7 @@ export function gapsOf({ work, plan, runs, comparisons, series }: WorkRecords): 
       : ['a comparison of print and stone']),
     ...(reached(work, 'trial-proofs') && series.pulls.length === 0 ? ['its pulls'] : []),
     ...(series.pulls.length > 0 && series.sigma === null ? ['how far one reading strays in this room'] : []),
-  ].map((gap) => gap + on);
+  ];
 }
 
 function reached({ stage }: Pick<WorkEntry, 'stage'>, from: WorkStage): boolean {

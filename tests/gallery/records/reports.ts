@@ -65,7 +65,23 @@ const year: SetReport = {
             ],
           ],
         },
-        { kind: 'figures', names: ['works', 'stones', 'runs', 'stages', 'troubles'] },
+        {
+          kind: 'words',
+          paragraphs: [
+            [
+              { text: '2', figure: 'works' },
+              { text: ' works on ', figure: null },
+              { text: '2', figure: 'stones' },
+              { text: ' stones. At the bench ', figure: null },
+              { text: '4', figure: 'runs' },
+              { text: ' runs were logged, with ', figure: null },
+              { text: '11', figure: 'stages' },
+              { text: ' stages done. ', figure: null },
+              { text: '1', figure: 'troubles' },
+              { text: ' trouble was logged on the way.', figure: null },
+            ],
+          ],
+        },
         {
           kind: 'lines',
           name: 'Low Water',
@@ -73,7 +89,6 @@ const year: SetReport = {
             line('Stone', 'S-01'),
             line('Etch table', 'Tannic route, version 1'),
             line('Stages logged', 'first etch, washout, roll up, proofs'),
-            line('Proofs', null),
           ],
         },
       ],
@@ -81,7 +96,20 @@ const year: SetReport = {
     {
       name: 'What was found',
       blocks: [
-        { kind: 'figures', names: ['pulls', 'zones', 'zones held', 'zones lost'] },
+        {
+          kind: 'words',
+          paragraphs: [
+            [
+              { text: 'Of ', figure: null },
+              { text: '5', figure: 'zones' },
+              { text: ' zones measured, ', figure: null },
+              { text: '4', figure: 'zones held' },
+              { text: ' held and ', figure: null },
+              { text: '1', figure: 'zones lost' },
+              { text: ' lost.', figure: null },
+            ],
+          ],
+        },
         {
           kind: 'comparison',
           id: 'pull-4',
@@ -120,10 +148,14 @@ const year: SetReport = {
       name: 'Not recorded',
       blocks: [
         {
-          kind: 'list',
-          items: [
-            'not recorded: washout time on S-03 (Slack Water)',
-            'not recorded: how much gum was poured on S-03 (Slack Water)',
+          kind: 'gaps',
+          groups: [
+            {
+              record: 'work',
+              id: 'slack-water',
+              name: 'Slack Water, on S-03',
+              items: ['washout time', 'how much gum was poured'],
+            },
           ],
         },
       ],
@@ -161,7 +193,7 @@ const year: SetReport = {
     }),
     figure('irritates less g', 'What irritates, less by', null, { unit: 'g' }),
   ],
-  gaps: ['washout time on S-03 (Slack Water)'],
+  gaps: ['washout time (Slack Water, on S-03)', 'how much gum was poured (Slack Water, on S-03)'],
   unknownFigures: ['moonbeams'],
 };
 

@@ -1,5 +1,19 @@
 import type { ReportFigure, ReportRun } from '../../../records/setReport.ts';
 import { notRecorded } from '../paperWords.ts';
+import { piecesOf, type WordPiece } from './figurePieces.ts';
+
+/** Over the list of what each figure was filled from. */
+export const figureSources = 'Where each figure comes from';
+
+/** Over the list of what nobody recorded. */
+export const gapsLead = 'What a reader may ask for and nobody wrote down. Nothing was put in its place.';
+
+/** That words name figures which no record gives. */
+export function missingFigures(names: readonly string[]): string {
+  return names.length === 1
+    ? `The words name a figure that is not there: ${names[0]}.`
+    : `The words name figures that are not there: ${names.join(', ')}.`;
+}
 
 /** A figure as it stands in a line, with its unit and, where it is an amount, its ±. */
 export function figureText({
@@ -14,32 +28,34 @@ export function figureText({
 }
 
 /**
- * Words with their figures put in: `{pulls}` becomes the figure of that name. A name that stands for none is left as it
- * was typed and told in `unknown`. An empty line parts paragraphs.
+ * Words with their figures put in: where `{pulls}` is kept, the figure of that name stands. A name that stands for none is
+ * told in `unknown`, and in its place that a figure is missing. An empty line parts paragraphs.
  */
 export function wordsWithFigures(
-  typed: string,
+  kept: string,
   figures: readonly ReportFigure[],
 ): { readonly paragraphs: readonly (readonly ReportRun[])[]; readonly unknown: readonly string[] } {
   const unknown: string[] = [];
-  const paragraphs = typed
+  const paragraphs = kept
     .split(/\n\s*\n/)
     .map((text) => text.trim())
     .filter((text) => text !== '')
-    .map((text) => runsOf(text));
+    .map((text) => piecesOf(text).map(runOf));
   return { paragraphs, unknown };
 
-  function runsOf(text: string): readonly ReportRun[] {
-    return text
-      .split(/(\{[^{}]*\})/)
-      .filter((part) => part !== '')
-      .map((part): ReportRun => {
-        const name = /^\{([^{}]*)\}$/.exec(part)?.[1]?.trim().toLowerCase();
-        if (name === undefined) return { text: part, figure: null };
-        const figure = figures.find((one) => one.name.toLowerCase() === name);
-        if (figure) return { text: figureText(figure), figure: figure.name };
-        unknown.push(name);
-        return { text: part, figure: null };
-      });
+  function runOf(piece: WordPiece): ReportRun {
+    if (piece.kind === 'text') return { text: piece.text, figure: null };
+    const figure = figureNamed(figures, piece.name);
+    if (figure) return { text: figureText(figure), figure: figure.name };
+    unknown.push(piece.name);
+    return { text: `(figure missing: ${piece.name})`, figure: null };
   }
+}
+
+/** The figure of a name, whatever its capitals; or undefined. */
+export function figureNamed<F extends Pick<ReportFigure, 'name'>>(
+  figures: readonly F[],
+  name: string,
+): F | undefined {
+  return figures.find((one) => one.name.toLowerCase() === name.toLowerCase());
 }

@@ -8,11 +8,12 @@ import type {
 } from '../../../records/setReport.ts';
 import { isoDayWords } from '../../../science/calendar/dateWords.ts';
 import { documentationOf } from '../../editions/documentation.ts';
-import { gapsOf } from '../gaps.ts';
 import { hazardBalance } from './hazardBalance.ts';
 import { reportFigures } from './reportFigures.ts';
+import { gapSentences, reportGaps } from './reportGaps.ts';
 import type { ReportInput } from './reportInput.ts';
 import { figureText, wordsWithFigures } from './reportWords.ts';
+import { figuresIn, foundSentences, triedSentences } from './toldFigures.ts';
 
 /** A report put together from its words and from what is kept: figures are filled now, what is missing is said. */
 export function setReportOf(input: ReportInput): SetReport {
@@ -24,22 +25,24 @@ export function setReportOf(input: ReportInput): SetReport {
     unknown.push(...told.unknown);
     return told.paragraphs.length === 0 ? [] : [{ kind: 'words', paragraphs: told.paragraphs }];
   };
-  const gaps = gapsOfReport(input);
+  const gaps = reportGaps(input);
+  const [tried, found] = [words('tried'), words('found')];
+  const nothingChosen = input.works.length + input.comparisons.length === 0;
   const parts: readonly ReportPart[] = [
     { name: 'Aims', blocks: words('aims') },
     {
       name: 'What was tried',
       blocks: [
-        ...words('tried'),
-        figuresBlock(['works', 'stones', 'runs', 'stages', 'troubles']),
+        ...tried,
+        ...(nothingChosen ? [] : triedSentences(figures, figuresIn(tried))),
         ...triedLines(input),
       ],
     },
     {
       name: 'What was found',
       blocks: [
-        ...words('found'),
-        figuresBlock(foundNames(figures)),
+        ...found,
+        ...(nothingChosen ? [] : foundSentences(figures, figuresIn(found))),
         ...input.comparisons.map(
           ({ id, title, finding }): ReportBlock => ({ kind: 'comparison', id, title, finding }),
         ),
@@ -48,10 +51,7 @@ export function setReportOf(input: ReportInput): SetReport {
     { name: 'Materials', blocks: [...words('materials'), ...materialBlocks(input, figures)] },
     { name: 'The edition', blocks: [...words('edition'), ...editionBlocks(input)] },
     { name: 'Next steps', blocks: words('next') },
-    {
-      name: 'Not recorded',
-      blocks: gaps.length === 0 ? [] : [{ kind: 'list', items: gaps.map((gap) => `not recorded: ${gap}`) }],
-    },
+    { name: 'Not recorded', blocks: gaps.length === 0 ? [] : [{ kind: 'gaps', groups: gaps }] },
   ];
   return {
     schema: 'stonetone/report/1',
@@ -64,7 +64,7 @@ export function setReportOf(input: ReportInput): SetReport {
     period: periodWords(report.from, report.to),
     parts: parts.filter(({ blocks }) => blocks.length > 0),
     figures,
-    gaps,
+    gaps: gapSentences(gaps),
     unknownFigures: [...new Set(unknown)],
   };
 }
@@ -78,17 +78,6 @@ function periodWords(from: string | null, to: string | null): string {
 
 function figuresBlock(names: readonly string[]): ReportBlock {
   return { kind: 'figures', names };
-}
-
-/** Counts of changes that nothing showed would only fill the page. */
-function foundNames(figures: readonly ReportFigure[]): string[] {
-  const always = ['pulls', 'comparisons', 'zones'];
-  return figures
-    .filter(
-      ({ name, value }) =>
-        always.includes(name) || (name.startsWith('zones ') && value !== 0 && value !== null),
-    )
-    .map(({ name }) => name);
 }
 
 function triedLines({ works }: ReportInput): ReportBlock[] {
@@ -120,7 +109,7 @@ function triedLines({ works }: ReportInput): ReportBlock[] {
       },
       {
         label: 'Stages logged',
-        value: done.length === 0 ? null : done.map(({ name }) => name).join(', '),
+        value: done.length === 0 ? null : done.map(({ name }) => name).join('; '),
         from: done.map(({ id, name, field }) => ({ record: 'run', id, field, shown: name })),
         figure: null,
       },
@@ -134,21 +123,23 @@ function triedLines({ works }: ReportInput): ReportBlock[] {
         figure: null,
       },
     ];
-    return { kind: 'lines', name: work.title, lines };
+    return { kind: 'lines', name: work.title, lines: known(lines) };
   });
 }
 
 function materialBlocks(input: ReportInput, figures: readonly ReportFigure[]): ReportBlock[] {
   const { rows, why } = hazardBalance(input);
   const balance = new Set(rows.flatMap(({ before, now, less }) => [before, now, less]));
-  const named = figures.filter(({ unit, name }) => unit !== '' && !balance.has(name)).map(({ name }) => name);
+  const named = figures
+    .filter(({ unit, name, value }) => unit !== '' && value !== null && !balance.has(name))
+    .map(({ name }) => name);
   return [
     ...(named.length === 0 ? [] : [figuresBlock(named)]),
     ...input.report.replacements.map(
       ({ before, now }, index): ReportBlock => ({
         kind: 'lines',
         name: `${before}, replaced`,
-        lines: [
+        lines: known([
           {
             label: 'By',
             value: now,
@@ -157,7 +148,7 @@ function materialBlocks(input: ReportInput, figures: readonly ReportFigure[]): R
           },
           figureLine('Used before, as typed', `${before.toLowerCase()} before ml`, figures),
           figureLine('Used now', `${now} ml`, figures),
-        ],
+        ]),
       }),
     ),
     ...(rows.length === 0 && why.length === 0 ? [] : [{ kind: 'balance', rows, why } satisfies ReportBlock]),
@@ -181,27 +172,14 @@ function editionBlocks({ editions }: ReportInput): ReportBlock[] {
         ({ name, lines }): ReportBlock => ({
           kind: 'lines',
           name: `${kept.edition.title}: ${name.toLowerCase()}`,
-          lines: lines.map((line) => ({ ...line, figure: null })),
+          lines: known(lines.map((line) => ({ ...line, figure: null }))),
         }),
-      ),
+      )
+      .filter((block) => block.kind !== 'lines' || block.lines.length > 0),
   );
 }
 
-function gapsOfReport(input: ReportInput): string[] {
-  const { works, comparisons, editions, report } = input;
-  return [
-    ...works.flatMap((work) => gapsOf(work).map((gap) => `${gap} (${work.work.title})`)),
-    ...comparisons
-      .filter(({ record }) => record?.verdict !== 'ok')
-      .map(({ title }) => `what ${title} measured`),
-    ...editions.flatMap((kept) =>
-      documentationOf(kept)
-        .parts.flatMap(({ lines }) => lines)
-        .filter(({ value }) => value === null)
-        .map(({ label }) => `${label.toLowerCase()} of the edition ${kept.edition.title}`),
-    ),
-    ...report.replacements
-      .filter(({ beforeMl }) => beforeMl === null)
-      .map(({ before }) => `how much ${before} was used before`),
-  ];
+/** What nobody recorded is told once, at the end. */
+function known(lines: readonly ReportLine[]): readonly ReportLine[] {
+  return lines.filter(({ value }) => value !== null);
 }

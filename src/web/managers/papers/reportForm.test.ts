@@ -1,6 +1,13 @@
 import { expect, it } from 'vitest';
 import type { Report } from '../../../records/report.ts';
-import { replacementsIn, reportOfTyped, reportTroubles, reportTyped, withReplacement } from './reportForm.ts';
+import {
+  replacementsIn,
+  reportOfTyped,
+  reportTroubles,
+  reportTyped,
+  reportWants,
+  withReplacement,
+} from './reportForm.ts';
 
 const report: Report = {
   id: 'year',
@@ -47,4 +54,14 @@ it('takes, changes and leaves out replacements, and names what is wrong with the
   expect(reportOfTyped(unknown).replacements[0]!.beforeMl).toBeNull();
   expect(replacementsIn({ ...typed, ...withReplacement(typed, 0, null) })).toEqual([]);
   expect(reportTroubles({ ...typed, to: '2025-12-31' }).to).toBe('It ends before it begins.');
+});
+
+it('names what is not chosen or written yet', () => {
+  expect(reportWants(report)).toEqual(['tried', 'next']);
+  expect(reportWants({ works: [], words: { ...report.words, aims: '  ' } })).toEqual([
+    'works',
+    'aims',
+    'tried',
+    'next',
+  ]);
 });

@@ -149,3 +149,17 @@ export function reportOfTyped(typed: ReportTyped): ReportDraft {
     })),
   };
 }
+
+/** What a reader would look for and nobody chose or wrote yet, in the order of the form. */
+export function reportWants({ works, words }: Pick<Report, 'works' | 'words'>): readonly ReportWant[] {
+  const written = (['aims', 'tried', 'found', 'next'] as const).filter((part) => words[part].trim() === '');
+  return works.length === 0 ? ['works', ...written] : written;
+}
+
+/** A field of the form that is still empty. */
+export type ReportWant = 'works' | 'aims' | 'tried' | 'found' | 'next';
+
+/** The id under which a field of the form stands on its page. */
+export function reportFieldId(field: keyof ReportTyped): string {
+  return `report-${field}`;
+}

@@ -9,7 +9,10 @@ it('counts what a part of a report holds, kind by kind', () => {
       { kind: 'words', paragraphs: [[{ text: 'We tried.', figure: null }]] },
       { kind: 'lines', name: 'S-01', lines: [line, line] },
       { kind: 'lines', name: 'S-02', lines: [line] },
-      { kind: 'list', items: ['how long it was grained'] },
+      {
+        kind: 'gaps',
+        groups: [{ record: 'work', id: 'w', name: 'Ebb', items: ['how long it was grained'] }],
+      },
     ]),
-  ).toBe('one paragraph, 3 lines, one item');
+  ).toBe('one paragraph, 3 lines, one thing');
 });

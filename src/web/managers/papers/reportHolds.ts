@@ -1,8 +1,9 @@
 import type { ReportBlock } from '../../../records/setReport.ts';
+import { say } from '../../words/say.ts';
 
 /** What a part of a report holds, counted, such as “two paragraphs, 14 lines”. */
 export function reportHolds(blocks: readonly ReportBlock[]): string {
-  const counted = { paragraphs: 0, figures: 0, lines: 0, comparisons: 0, classes: 0, items: 0 };
+  const counted = { paragraphs: 0, figures: 0, lines: 0, comparisons: 0, classes: 0, gaps: 0 };
   for (const block of blocks) {
     switch (block.kind) {
       case 'words':
@@ -20,21 +21,22 @@ export function reportHolds(blocks: readonly ReportBlock[]): string {
       case 'balance':
         counted.classes += block.rows.length;
         break;
-      case 'list':
-        counted.items += block.items.length;
+      case 'gaps':
+        counted.gaps += block.groups.reduce((sum, { items }) => sum + items.length, 0);
         break;
       default:
         return block satisfies never;
     }
   }
-  const { paragraphs, figures, lines, comparisons, classes, items } = counted;
+  const { paragraphs, figures, lines, comparisons, classes, gaps } = counted;
   const held = [
-    paragraphs > 0 && (paragraphs === 1 ? 'one paragraph' : `${paragraphs} paragraphs`),
-    figures > 0 && (figures === 1 ? 'one figure' : `${figures} figures`),
-    lines > 0 && (lines === 1 ? 'one line' : `${lines} lines`),
-    comparisons > 0 && (comparisons === 1 ? 'one comparison' : `${comparisons} comparisons`),
-    classes > 0 && (classes === 1 ? 'one hazard class' : `${classes} hazard classes`),
-    items > 0 && (items === 1 ? 'one item' : `${items} items`),
+    paragraphs > 0 && say('{paragraphs, plural, one {one paragraph} other {# paragraphs}}', { paragraphs }),
+    figures > 0 && say('{figures, plural, one {one figure} other {# figures}}', { figures }),
+    lines > 0 && say('{lines, plural, one {one line} other {# lines}}', { lines }),
+    comparisons > 0 &&
+      say('{comparisons, plural, one {one comparison} other {# comparisons}}', { comparisons }),
+    classes > 0 && say('{classes, plural, one {one hazard class} other {# hazard classes}}', { classes }),
+    gaps > 0 && say('{gaps, plural, one {one thing} other {# things}}', { gaps }),
   ].filter((part) => part !== false);
-  return held.length === 0 ? 'nothing' : held.join(', ');
+  return held.length === 0 ? say('nothing') : held.join(', ');
 }

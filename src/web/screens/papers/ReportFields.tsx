@@ -1,18 +1,16 @@
 import { useQueries, useQuery } from '@tanstack/react-query';
 import type { Report } from '../../../records/report.ts';
-import { type ReportWordPart, reportWordParts } from '../../../records/report.ts';
+import { reportWordParts } from '../../../records/report.ts';
 import type { ReportFigure } from '../../../records/setReport.ts';
-import { figureText } from '../../../studio/papers/report/reportWords.ts';
 import { listComparisons } from '../../client/comparisons.ts';
 import { editionsKey, listEditions } from '../../client/editions.ts';
 import { listWorks, worksKey } from '../../client/workList.ts';
-import { type ReportTyped, reportFieldWords } from '../../managers/papers/reportForm.ts';
+import { type ReportTyped, reportFieldId, reportFieldWords } from '../../managers/papers/reportForm.ts';
 import { Field } from '../../parts/Field.tsx';
-import { Fold } from '../../parts/Fold.tsx';
 import { Ticks } from '../../parts/Ticks.tsx';
-import { Words } from '../../parts/Words.tsx';
 import { say } from '../../words/say.ts';
 import type { TypedForm } from '../useTypedForm.ts';
+import { FigureWords } from './FigureWords.tsx';
 import { ReplacementFields } from './ReplacementFields.tsx';
 
 /** How many a form offers; a longer choice is over HTTP. */
@@ -45,25 +43,21 @@ export function ReportFields({
         {line('from', 'date')}
         {line('to', 'date')}
       </div>
-      <ChosenRecords form={form} />
-      <FigureNames figures={figures} />
+      <div id={reportFieldId('works')} tabIndex={-1}>
+        <ChosenRecords form={form} />
+      </div>
       {reportWordParts.map((part) => (
-        <PartWords key={part} part={part} form={form} />
+        <FigureWords
+          key={part}
+          id={reportFieldId(part)}
+          label={reportFieldWords[part]}
+          value={form.values[part]}
+          figures={figures}
+          onChange={(words) => form.set({ [part]: words })}
+        />
       ))}
       <ReplacementFields form={form} />
     </>
-  );
-}
-
-function PartWords({ part, form }: { part: ReportWordPart; form: TypedForm<Report, ReportTyped> }) {
-  return (
-    <Words
-      label={reportFieldWords[part]}
-      rows={5}
-      maxLength={20_000}
-      value={form.values[part]}
-      onChange={(event) => form.set({ [part]: event.target.value })}
-    />
   );
 }
 
@@ -113,29 +107,6 @@ function ChosenRecords({ form }: { form: TypedForm<Report, ReportTyped> }) {
         say('The works chosen have no edition.'),
       )}
     </>
-  );
-}
-
-/** The figures that the words may name, as they stand now. */
-function FigureNames({ figures }: { figures: readonly ReportFigure[] }) {
-  return (
-    <Fold title={say('Figures that your words may name')}>
-      <p>
-        {say(
-          "Write a name in braces, such as '{'pulls'}': the figure takes its place whenever the report is set. They are those of the report as it was saved last.",
-        )}
-      </p>
-      <dl className="figure-names">
-        {figures.map((figure) => (
-          <div key={figure.name}>
-            <dt>{`{${figure.name}}`}</dt>
-            <dd>
-              {figure.label}: {figureText(figure)}
-            </dd>
-          </div>
-        ))}
-      </dl>
-    </Fold>
   );
 }
 

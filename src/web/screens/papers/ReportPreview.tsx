@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import type { ReportBlock, ReportFigure, SetReport } from '../../../records/setReport.ts';
+import { Link } from 'wouter';
+import type { ReportBlock, ReportFigure, ReportGaps, SetReport } from '../../../records/setReport.ts';
 import { notRecorded } from '../../../studio/papers/paperWords.ts';
 import { sourceWords } from '../../../studio/papers/report/keptWords.ts';
 import { figureText } from '../../../studio/papers/report/reportWords.ts';
@@ -17,11 +18,14 @@ export function ReportPreview({ report }: { report: SetReport }) {
   return (
     <article className="report-preview" aria-label={say('The report as it stands')}>
       {report.unknownFigures.length > 0 && (
-        <Notice kind="caution" title={say('No figure is called')}>
-          {say('{unknownFigures}. It stands in the words as you typed it.', {
-            unknownFigures: report.unknownFigures.map((name) => `{${name}}`).join(', '),
+        <Notice kind="caution" title={say('A figure is missing:')}>
+          {say('{names}. No record gives it any more: take it out of the words, or put another there.', {
+            names: report.unknownFigures.join(', '),
           })}
         </Notice>
+      )}
+      {report.parts.length === 0 && (
+        <p>{say('Nothing stands in it yet. Choose the works that it tells of, write, and save.')}</p>
       )}
       {report.parts.map(({ name, blocks }) => (
         <Fold key={name} title={<h2>{name}</h2>} holds={reportHolds(blocks)} open={roomy}>
@@ -32,18 +36,20 @@ export function ReportPreview({ report }: { report: SetReport }) {
           ))}
         </Fold>
       ))}
-      <Fold title={say('Where each figure is kept')}>
-        <dl className="figure-names">
-          {report.figures.map((figure) => (
-            <div key={figure.name}>
-              <dt>
-                {figure.label}: {figureText(figure)}
-              </dt>
-              <dd>{sourceWords(figure)}</dd>
-            </div>
-          ))}
-        </dl>
-      </Fold>
+      {report.parts.length > 0 && (
+        <Fold title={say('Where each figure comes from')}>
+          <dl className="figure-names">
+            {report.figures.map((figure) => (
+              <div key={figure.name}>
+                <dt>
+                  {figure.label}: {figureText(figure)}
+                </dt>
+                <dd>{sourceWords(figure, report.figures)}</dd>
+              </div>
+            ))}
+          </dl>
+        </Fold>
+      )}
     </article>
   );
 }
@@ -52,6 +58,10 @@ function Block({ block, figures }: { block: ReportBlock; figures: ReadonlyMap<st
   const told = (name: string) => {
     const figure = figures.get(name);
     return figure ? figureText(figure) : notRecorded;
+  };
+  const source = (name: string) => {
+    const figure = figures.get(name);
+    return figure ? sourceWords(figure, [...figures.values()]) : '';
   };
   switch (block.kind) {
     case 'words':
@@ -62,7 +72,7 @@ function Block({ block, figures }: { block: ReportBlock; figures: ReadonlyMap<st
               text
             ) : (
               // biome-ignore lint/suspicious/noArrayIndexKey: the same words always stand in the same order
-              <b key={index} title={figures.has(figure) ? sourceWords(figures.get(figure)!) : ''}>
+              <b key={index} title={source(figure)}>
                 {text}
               </b>
             ),
@@ -71,13 +81,13 @@ function Block({ block, figures }: { block: ReportBlock; figures: ReadonlyMap<st
       ));
     case 'figures':
       return (
-        <dl className="report-figures">
+        <dl className="report-lines">
           {block.names
             .flatMap((name) => figures.get(name) ?? [])
             .map((figure) => (
               <div key={figure.name}>
                 <dt>{figure.label}</dt>
-                <dd className={figure.value === null ? 'soft' : 'big'}>{figureText(figure)}</dd>
+                <dd>{figureText(figure)}</dd>
               </div>
             ))}
         </dl>
@@ -137,15 +147,32 @@ function Block({ block, figures }: { block: ReportBlock; figures: ReadonlyMap<st
           ))}
         </>
       );
-    case 'list':
-      return (
-        <ul className="report-list">
-          {block.items.map((item) => (
-            <li key={item}>{item}</li>
-          ))}
-        </ul>
-      );
+    case 'gaps':
+      return <GapLines groups={block.groups} />;
     default:
       return block satisfies never;
   }
 }
+
+/** What nobody recorded, each thing once, with the page that takes it. */
+function GapLines({ groups }: { groups: readonly ReportGaps[] }) {
+  return (
+    <>
+      <p>
+        {say(
+          'What a reader may ask for and nobody wrote down. What you still remember of a work goes in at its bench, under “I forgot”, and is told as remembered.',
+        )}
+      </p>
+      <dl className="report-lines">
+        {groups.map(({ record, id, name, items }) => (
+          <div key={`${record} ${id}`}>
+            <dt>{record === 'report' ? name : <Link href={pageOf[record] + id}>{name}</Link>}</dt>
+            <dd>{items.join('; ')}</dd>
+          </div>
+        ))}
+      </dl>
+    </>
+  );
+}
+
+const pageOf = { work: '/works/', comparison: '/comparisons/', edition: '/editions/' } as const;

@@ -1,6 +1,7 @@
 import '../entries/Entries.css';
 import './Reports.css';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { Fragment } from 'react';
 import { Link } from 'wouter';
 import type { Report } from '../../../records/report.ts';
 import type { ReportFigure } from '../../../records/setReport.ts';
@@ -17,13 +18,16 @@ import {
 import { shownFailure } from '../../client/shownFailure.ts';
 import {
   type ReportTyped,
+  reportFieldId,
   reportFieldWords,
   reportOfTyped,
   reportTroubles,
   reportTyped,
+  reportWants,
 } from '../../managers/papers/reportForm.ts';
 import { ButtonFile } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
 import { say } from '../../words/say.ts';
@@ -84,6 +88,7 @@ function ReportPage({ report }: { report: Report }) {
             <ButtonFile href={reportFile(report.id, 'docx')}>{say('To edit (DOCX)')}</ButtonFile>
             <ButtonFile href={reportFile(report.id, 'html')}>{say('HTML')}</ButtonFile>
           </p>
+          <StillWanted report={report} />
           {set.error && <FailureNotice failure={shownFailure(set.error)} />}
           {set.data ? (
             <ReportPreview report={set.data} />
@@ -126,5 +131,21 @@ function ReportForm({
     >
       <ReportFields form={form} figures={figures} />
     </SaveForm>
+  );
+}
+
+/** What is not chosen or written yet, each with the way to its field. */
+function StillWanted({ report }: { report: Report }) {
+  const wants = reportWants(report);
+  if (wants.length === 0) return null;
+  return (
+    <Notice kind="aside" title={say('Still empty:')}>
+      {wants.map((field, index) => (
+        <Fragment key={field}>
+          {index > 0 && ' · '}
+          <a href={`#${reportFieldId(field)}`}>{reportFieldWords[field]}</a>
+        </Fragment>
+      ))}
+    </Notice>
   );
 }
