@@ -14,6 +14,7 @@ const steps = [
   ['unused code', ['knip']],
   ['import rules', ['depcruise', 'src', '--config', '.dependency-cruiser.cjs']],
   ['build for node', ['tsc', '-p', 'tsconfig.build.json']],
+  ['serving in one file', ['vite', 'build', '-c', 'vite.serve.config.ts', '--logLevel', 'warn']],
   ['build for the browser', ['vite', 'build', '--logLevel', 'warn']],
 ];
 

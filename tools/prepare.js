@@ -13,6 +13,7 @@ const sources = [
   'tsconfig.json',
   'tsconfig.build.json',
   'vite.config.ts',
+  'vite.serve.config.ts',
   'package-lock.json',
 ].map((path) => home + path);
 
