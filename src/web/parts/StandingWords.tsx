@@ -2,6 +2,7 @@ import './StandingWords.css';
 import type { Standing } from '../../records/bench.ts';
 import { bestByWords, sinceWords, verdictWords } from '../managers/standingWords.ts';
 import { say } from '../words/say.ts';
+import { told } from '../words/told.ts';
 import { GumMark } from './GumMark.tsx';
 import { StandingFold } from './StandingFold.tsx';
 
@@ -18,7 +19,7 @@ export function StandingWords({ standing, now }: { standing: Standing; now: Date
       </p>
       {next && (
         <p>
-          <b>{say('Next: {next}', { next: next.words })}</b>; {verdictWords[verdict]},{' '}
+          <b>{say('Next: {next}', { next: told(next.words) })}</b>; {verdictWords[verdict]},{' '}
           {bestByWords(standing, now)}
         </p>
       )}

@@ -1,3 +1,4 @@
+import { told, toldOr } from '../words/told.ts';
 import './Unmeasured.css';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
@@ -27,7 +28,7 @@ export function Unmeasured({ entry }: { entry: ComparisonEntry }) {
   const { stone, proof } = entry.request;
   return (
     <>
-      <PageHead stamp={entry.title} headline={entry.finding ?? stateWords(entry)} />
+      <PageHead stamp={entry.title} headline={toldOr(entry.finding) ?? stateWords(entry)} />
       <div className="unmeasured">
         <div className="unmeasured-pictures">
           <figure>
@@ -40,13 +41,13 @@ export function Unmeasured({ entry }: { entry: ComparisonEntry }) {
           </figure>
         </div>
         <div className="unmeasured-words">
-          {why && <p>{why}</p>}
+          {why && <p>{told(why)}</p>}
           {remedies.length > 0 && (
             <>
               <h2 className="big">{say('What to do')}</h2>
               <ol>
                 {remedies.map((remedy) => (
-                  <li key={remedy}>{remedy}</li>
+                  <li key={remedy}>{told(remedy)}</li>
                 ))}
               </ol>
             </>

@@ -1,3 +1,4 @@
+import { told } from '../words/told.ts';
 import './WarningList.css';
 import type { ComparisonWarning } from '../../records/comparison.ts';
 import { Notice } from '../parts/Notice.tsx';
@@ -12,7 +13,7 @@ export function WarningList({ warnings }: { warnings: readonly ComparisonWarning
         {say('Bear in mind')}
       </h2>
       {warnings.map(({ code, message }) => {
-        const [first, rest] = firstClause(message);
+        const [first, rest] = firstClause(told(message));
         return (
           <Notice key={`${code} ${message}`} kind="caution" title={first}>
             {rest}

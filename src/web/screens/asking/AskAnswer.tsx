@@ -2,6 +2,7 @@ import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { Notice } from '../../parts/Notice.tsx';
+import { Told } from '../../parts/Told.tsx';
 import { say } from '../../words/say.ts';
 
 /** The place beside a question where its answer stands, asked for anew as soon as the question is another. */
@@ -48,11 +49,15 @@ export function AskHow({ formula, source }: { formula: string; source: string })
     <dl className="ask-how">
       <div>
         <dt>{say('How')}</dt>
-        <dd>{formula}</dd>
+        <dd>
+          <Told>{formula}</Told>
+        </dd>
       </div>
       <div>
         <dt>{say('Source')}</dt>
-        <dd>{source}</dd>
+        <dd>
+          <Told>{source}</Told>
+        </dd>
       </div>
     </dl>
   );

@@ -1,3 +1,4 @@
+import { Told } from '../../parts/Told.tsx';
 import './BenchFoot.css';
 import { Link } from 'wouter';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
@@ -112,7 +113,9 @@ export function BenchFoot({
           <h2 id="mind-head">{say('To mind')}</h2>
           <ul>
             {cautions.map((words) => (
-              <li key={words}>{words}</li>
+              <li key={words}>
+                <Told>{words}</Told>
+              </li>
             ))}
           </ul>
         </section>

@@ -1,3 +1,4 @@
+import { Told } from '../../parts/Told.tsx';
 import './BenchOutcome.css';
 import type { Contact } from '../../../records/bench.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
@@ -42,7 +43,9 @@ export function BenchOutcome({
       {facts.length > 0 ? (
         <ul className="bench-facts" aria-label={say('Not as planned')}>
           {facts.map((words) => (
-            <li key={words}>{words}</li>
+            <li key={words}>
+              <Told>{words}</Told>
+            </li>
           ))}
         </ul>
       ) : (

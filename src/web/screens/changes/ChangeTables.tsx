@@ -1,6 +1,7 @@
 import type { AspectChange } from '../../../records/bench.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { rankWords } from './changeWords.ts';
 
 /** Changed, not known and unchanged, each by how likely it matters; nothing unknown stands among the equal. */
@@ -42,7 +43,7 @@ export function ChangeTables({ changes }: { changes: readonly AspectChange[] }) 
           </p>
           <ul className="changes-nowhere">
             {nowhere.map(({ aspect, name }) => (
-              <li key={aspect}>{name}</li>
+              <li key={aspect}>{told(name)}</li>
             ))}
           </ul>
         </section>
@@ -73,8 +74,8 @@ function ChangeTable({ label, changes }: { label: string; changes: readonly Aspe
         {changes.map(({ aspect, name, earlier, later, rank, note }) => (
           <tr key={aspect}>
             <th scope="row">
-              {name}
-              {note && <span className="soft changes-note">{note}</span>}
+              {told(name)}
+              {note && <span className="soft changes-note">{told(note)}</span>}
             </th>
             <Side name="earlier" value={earlier} />
             <Side name="later" value={later} />
@@ -86,13 +87,13 @@ function ChangeTable({ label, changes }: { label: string; changes: readonly Aspe
   );
 }
 
-function Side({ name, value }: { name: string; value: string | null }) {
+function Side({ name, value }: { name: 'earlier' | 'later'; value: string | null }) {
   return (
     <td className="changes-value">
       <span className="changes-which" aria-hidden="true">
-        {name}
+        {name === 'earlier' ? say('Earlier') : say('Later')}
       </span>
-      {value === null ? <span className="changes-unknown">{say('not known')}</span> : <b>{value}</b>}
+      {value === null ? <span className="changes-unknown">{say('not known')}</span> : <b>{told(value)}</b>}
     </td>
   );
 }

@@ -8,6 +8,7 @@ import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Figure } from '../../parts/Figure.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
+import { Told } from '../../parts/Told.tsx';
 import { say } from '../../words/say.ts';
 
 /** Where a mix may start from: the drawing of the work, and the last mix that printed well. */
@@ -58,10 +59,12 @@ function FromDrawing({ workId, onTake }: { workId: string; onTake: (typed: Parti
           )}
         </div>
       )}
-      <p>{answer.why}</p>
+      <p>
+        <Told>{answer.why}</Told>
+      </p>
       {answer.warnings.map((warning) => (
         <p key={warning} className="soft">
-          {warning}
+          <Told>{warning}</Told>
         </p>
       ))}
       <div className="fields">

@@ -4,6 +4,7 @@ import { amountWords } from '../../parts/amountWords.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { AskAnswer, AskHow } from '../asking/AskAnswer.tsx';
 
 /** The answer to a mixing question: figures large, then how, from what source, and what to mind. */
@@ -52,7 +53,7 @@ function AnswerFigure({ figure: { name, value, unit, low, high } }: { figure: Mi
   const words = amountWords(value, low, high);
   return (
     <div>
-      <dt>{name}</dt>
+      <dt>{told(name)}</dt>
       <dd>
         <span className="big">{words.value}</span>{' '}
         {unit !== '1' && unit !== name && (

@@ -12,6 +12,7 @@ import { workAspect } from '../../managers/proofs/workFrame.ts';
 import { HatchSwatch } from '../../parts/HatchSwatch.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { ChangeMap } from './ChangeMap.tsx';
 import { PullPicture } from './PullPicture.tsx';
 import { StonePicture } from './StonePicture.tsx';
@@ -81,7 +82,7 @@ function Missing({
   const stone = partner === 'drawn' || partner === 'inked';
   return (
     <Notice kind="aside" title={failure.message}>
-      {failure.remedy}{' '}
+      {told(failure.remedy)}{' '}
       {stone && <Link href={`/works/${work}/photographs`}>{say('To the work’s photographs')}</Link>}
     </Notice>
   );
@@ -90,7 +91,7 @@ function Missing({
 function Words({ change: { sentences, warnings } }: { change: PullChange }) {
   return (
     <>
-      {sentences.length > 0 && <p className="pull-sentences">{sentences.join(' ')}</p>}
+      {sentences.length > 0 && <p className="pull-sentences">{sentences.map(told).join(' ')}</p>}
       {warnings.length > 0 && <WordList words={warnings} />}
     </>
   );
@@ -99,7 +100,7 @@ function Words({ change: { sentences, warnings } }: { change: PullChange }) {
 function ChangeTable({ change, beside }: { change: PullChange; beside: string }) {
   const line = (name: string, paired: PairedTone) => (
     <tr key={name}>
-      <th scope="row">{name}</th>
+      <th scope="row">{told(name)}</th>
       <td>{shown(paired.partner)}</td>
       <td>{shown(paired.pull)}</td>
       <td>{difference(paired.difference)}</td>

@@ -6,6 +6,7 @@ import { pullKey, readSince } from '../../client/pulls.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { say } from '../../words/say.ts';
+import { told, toldOr } from '../../words/told.ts';
 import { DeskFold } from './DeskFold.tsx';
 
 /** What else changed since the pull before: what did, what is not known, and what stayed, never mixed. */
@@ -43,12 +44,12 @@ export function SinceLast({
       {of('unknown').length > 0 && (
         <p>
           <span className="proofs-unknown">{say('not known')}</span>{' '}
-          {listWords(of('unknown').map(({ what }) => what))}
+          {listWords(of('unknown').map(({ what }) => told(what)))}
         </p>
       )}
       {of('unchanged').length > 0 && (
         <p className="soft">
-          {say('The same: {list}.', { list: listWords(of('unchanged').map(({ what }) => what)) })}
+          {say('The same: {list}.', { list: listWords(of('unchanged').map(({ what }) => told(what))) })}
         </p>
       )}
     </>
@@ -64,11 +65,11 @@ export function SinceLast({
         <dl>
           {changed.map(({ what, earlier, later, note }) => (
             <div key={what}>
-              <dt>{what}</dt>
+              <dt>{told(what)}</dt>
               <dd>
-                {earlier === null ? '' : `${earlier} → `}
-                <b>{later}</b>
-                {note && <small> {note}</small>}
+                {earlier === null ? '' : `${told(earlier)} → `}
+                <b>{toldOr(later)}</b>
+                {note && <small> {told(note)}</small>}
               </dd>
             </div>
           ))}

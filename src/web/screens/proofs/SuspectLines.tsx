@@ -1,3 +1,4 @@
+import { told } from '../../words/told.ts';
 import '../suspects/Suspects.css';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { Link } from 'wouter';
@@ -25,14 +26,14 @@ export function SuspectLines({ work }: { work: string }) {
       {likely.length === 0 ? (
         <p>
           {littleRead(answer) && answer.warnings[0]
-            ? answer.warnings[0]
+            ? told(answer.warnings[0])
             : say('Nothing that is seen speaks for a fault.')}
         </p>
       ) : (
         <ul>
           {likely.slice(0, named).map(({ suspect, name, evidence }) => (
             <li key={suspect}>
-              <em className={`suspect-word ${evidence}`}>{evidence}</em> {name}
+              <em className={`suspect-word ${evidence}`}>{told(evidence)}</em> {told(name)}
             </li>
           ))}
         </ul>

@@ -7,6 +7,7 @@ import { ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { EarlierTests, SeparatingTests } from '../suspects/SeparatingTests.tsx';
 import { SuspectSheet } from '../suspects/SuspectSheet.tsx';
 import { ProofsStamp } from './ProofsStamp.tsx';
@@ -41,9 +42,9 @@ export function SuspectsPage({ work }: ProofsPageParts) {
     queries.setQueryData(suspectsKey(work.id), await keepOutcome(work.id, outcome));
   const show = ({ words, see }: Reason) =>
     see !== null && see !== 'log' ? (
-      <Link href={`/works/${work.id}/proofs/${pull.id}?beside=drawn`}>{words}</Link>
+      <Link href={`/works/${work.id}/proofs/${pull.id}?beside=drawn`}>{told(words)}</Link>
     ) : (
-      words
+      told(words)
     );
   return (
     <>
@@ -60,7 +61,7 @@ export function SuspectsPage({ work }: ProofsPageParts) {
         />
         <section aria-labelledby="tests-head" className="suspect-tests">
           <h2 id="tests-head">{say('Tests, first what tells most in a minute')}</h2>
-          <p>{answer.photograph.question}</p>
+          <p>{told(answer.photograph.question)}</p>
           {answer.tests.length === 0 && <p>{say('No test that is left would tell more.')}</p>}
           <SeparatingTests answer={answer} most={offered} keep={keep} />
           <EarlierTests done={answer.done} keep={keep} />

@@ -5,6 +5,7 @@ import { GumMark } from '../../parts/GumMark.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
+import { told } from '../../words/told.ts';
 import { BenchSending } from '../bench/BenchSending.tsx';
 import { useRack } from './useRack.ts';
 
@@ -59,18 +60,20 @@ export function LeavingOutcome({
               </h2>
               {is && <GumMark gum={is} />}
               {was && is && was.words !== is.words && (
-                <p className="soft">{say('was: {was}', { was: was.words })}</p>
+                <p className="soft">{say('was: {was}', { was: told(was.words) })}</p>
               )}
               {is && (
                 <p>
                   {was?.words === is.words
                     ? sayRich('as before: <b>{is}</b>', { b: (words) => <b>{words}</b>, is: is.words })
-                    : sayRich('is: <b>{is}</b>', { b: (words) => <b>{words}</b>, is: is.words })}
+                    : sayRich('is: <b>{is}</b>', { b: (words) => <b>{words}</b>, is: told(is.words) })}
                 </p>
               )}
-              {is?.next && <p>{say('next: {next}', { next: is.next.words })}</p>}
-              {is?.risk && <p>{say('at risk: {risk}', { risk: is.risk })}</p>}
-              {was?.risk && is && !is.risk && <p>{say('no longer at risk: {risk}', { risk: was.risk })}</p>}
+              {is?.next && <p>{say('next: {next}', { next: told(is.next.words) })}</p>}
+              {is?.risk && <p>{say('at risk: {risk}', { risk: told(is.risk) })}</p>}
+              {was?.risk && is && !is.risk && (
+                <p>{say('no longer at risk: {risk}', { risk: told(was.risk) })}</p>
+              )}
             </li>
           );
         })}

@@ -6,6 +6,7 @@ import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { BenchSending } from '../bench/BenchSending.tsx';
 import { LeavingOutcome } from './LeavingOutcome.tsx';
 import { useLeavingDesk } from './useLeavingDesk.ts';
@@ -95,7 +96,7 @@ function Tick({ words, on, onToggle }: { words: string; on: boolean; onToggle: (
   return (
     <button type="button" role="checkbox" aria-checked={on} className="leaving-tick" onClick={onToggle}>
       <span aria-hidden="true">{on ? '✓' : ''}</span>
-      {words}
+      {told(words)}
     </button>
   );
 }

@@ -3,6 +3,7 @@ import type { Reminder } from '../../../records/rack.ts';
 import { dayText } from '../../managers/localMoment.ts';
 import { basisWords } from '../../managers/standingWords.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 /** What to think of beside the next moves, each with its basis; nothing where there is nothing. */
 export function Reminders({ reminders }: { reminders: readonly Reminder[] }) {
@@ -18,7 +19,7 @@ export function Reminders({ reminders }: { reminders: readonly Reminder[] }) {
             <Link href={`/works/${workId}`}>
               <b>{stoneName}</b>, {title}
             </Link>
-            : {words}
+            : {told(words)}
             {between && (
               <>
                 {' '}
@@ -29,7 +30,7 @@ export function Reminders({ reminders }: { reminders: readonly Reminder[] }) {
             )}
             .{' '}
             <span className="soft">
-              {note} ({basisWords[basis]})
+              {told(note)} ({basisWords[basis]})
             </span>
           </li>
         ))}

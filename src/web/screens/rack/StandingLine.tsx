@@ -1,3 +1,4 @@
+import { told } from '../../words/told.ts';
 import './StandingLine.css';
 import { Link } from 'wouter';
 import type { RackLine } from '../../../records/rack.ts';
@@ -30,25 +31,25 @@ export function StandingLine({ line, now }: { line: RackLine; now: Date }) {
         <p className="standing-line-gum">
           <GumMark gum={standing} />
         </p>
-        <p>{words}</p>
+        <p>{told(words)}</p>
         <p className="soft">{sinceWords(since, now)}</p>
       </div>
       <div className="standing-line-next">
-        <p className="big">{next ? next.words : say('nothing')}</p>
+        <p className="big">{next ? told(next.words) : say('nothing')}</p>
         <p>
           <b>{verdictWords[verdict]}</b>
           {next && <span>: {bestByWords(standing, now)}</span>}
         </p>
         {risk && (
           <p className="standing-line-risk">
-            <b>{say('At risk:')}</b> {risk}
+            <b>{say('At risk:')}</b> {told(risk)}
           </p>
         )}
         {left && (
           <p className="soft">
             {say('Left {moment}: {done}.', {
               moment: momentText(left.at),
-              done: left.done.length > 0 ? left.done.join('; ') : say('nothing ticked'),
+              done: left.done.length > 0 ? left.done.map(told).join('; ') : say('nothing ticked'),
             })}
           </p>
         )}

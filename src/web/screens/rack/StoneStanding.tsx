@@ -1,3 +1,4 @@
+import { toldOr } from '../../words/told.ts';
 import './StoneStanding.css';
 import { Notice } from '../../parts/Notice.tsx';
 import { StandingWords } from '../../parts/StandingWords.tsx';
@@ -42,7 +43,7 @@ export function GumNow({ work }: { work: string }) {
   return (
     <div className="gum-now">
       <Notice kind="danger" title={say('Gum it now.')}>
-        {standing.risk}
+        {toldOr(standing.risk)}
       </Notice>
     </div>
   );

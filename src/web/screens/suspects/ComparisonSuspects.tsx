@@ -1,3 +1,5 @@
+import { Told } from '../../parts/Told.tsx';
+import { told } from '../../words/told.ts';
 import '../Result.css';
 import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
@@ -60,7 +62,7 @@ export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
   const picture = useRef<HTMLDivElement>(null);
   const show = (reason: Reason) => {
     const { see, words, what } = reason;
-    if (see === null || see === 'log') return words;
+    if (see === null || see === 'log') return told(words);
     return (
       <button
         type="button"
@@ -73,7 +75,7 @@ export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
             picture.current.scrollIntoView({ block: 'start' });
         }}
       >
-        {words}
+        {told(words)}
       </button>
     );
   };
@@ -124,7 +126,7 @@ export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
           <>
             <section aria-labelledby="tests-head" className="suspect-tests">
               <h2 id="tests-head">{say('Tests, first what tells most in a minute')}</h2>
-              <p>{answer.photograph.question}</p>
+              <p>{told(answer.photograph.question)}</p>
               {answer.tests.length === 0 && <p>{say('No test that is left would tell more.')}</p>}
               <SeparatingTests answer={answer} most={offered} keep={keep} />
               <EarlierTests done={answer.done} keep={keep} />
@@ -146,7 +148,9 @@ export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
             {answer.warnings.length > 0 && (
               <ul className="proof-warnings">
                 {answer.warnings.map((words) => (
-                  <li key={words}>{words}</li>
+                  <li key={words}>
+                    <Told>{words}</Told>
+                  </li>
                 ))}
               </ul>
             )}

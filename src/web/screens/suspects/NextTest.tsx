@@ -4,6 +4,7 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 /** A separating test with its minutes, and what can come of it: a tap keeps the outcome. */
 export function NextTest({
@@ -17,12 +18,12 @@ export function NextTest({
   return (
     <div className="next-test">
       <p>
-        <b>{say('{minutes} min', { minutes: test.minutes })}</b> {test.words}
+        <b>{say('{minutes} min', { minutes: test.minutes })}</b> {told(test.words)}
       </p>
       <div className="next-test-outcomes">
         {test.outcomes.map(({ outcome, words }) => (
           <Button key={outcome} disabled={keep.isPending} onClick={() => keep.mutate(outcome)}>
-            {words}
+            {told(words)}
           </Button>
         ))}
       </div>
@@ -43,14 +44,14 @@ export function NotedTest({
   return (
     <div className="noted-test" role="status">
       <p>
-        <span className="soft">{test.words}.</span> <b>{say('Noted:')}</b>{' '}
-        {test.outcomes.find(({ outcome }) => outcome === test.outcome)?.words}
+        <span className="soft">{told(test.words)}.</span> <b>{say('Noted:')}</b>{' '}
+        {told(test.outcomes.find(({ outcome }) => outcome === test.outcome)?.words ?? '')}
       </p>
       {test.outcomes
         .filter(({ outcome }) => outcome !== test.outcome)
         .map(({ outcome, words }) => (
           <Button key={outcome} kind="quiet" disabled={keep.isPending} onClick={() => keep.mutate(outcome)}>
-            {say('No, rather: {words}', { words })}
+            {say('No, rather: {words}', { words: told(words) })}
           </Button>
         ))}
       {keep.isError && <FailureNotice failure={shownFailure(keep.error)} />}

@@ -1,3 +1,4 @@
+import { told } from '../../words/told.ts';
 import './Suspects.css';
 import { useMutation } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
@@ -92,7 +93,7 @@ function SuspectItem({ one, keep, show }: { one: JudgedSuspect; keep: KeepOutcom
   return (
     <li>
       <h2>
-        <em className={`suspect-word ${one.evidence}`}>{one.evidence}</em> {one.name}
+        <em className={`suspect-word ${one.evidence}`}>{told(one.evidence)}</em> {told(one.name)}
       </h2>
       <Reasons title={say('For it')} reasons={one.supporting} show={show} />
       <Reasons title={say('Against it')} reasons={one.opposing} show={show} />

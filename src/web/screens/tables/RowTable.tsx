@@ -1,3 +1,5 @@
+import { Told } from '../../parts/Told.tsx';
+import { told } from '../../words/told.ts';
 import './RowTable.css';
 import { Link } from 'wouter';
 import type { EtchRecipe, EtchRow } from '../../../records/etch.ts';
@@ -6,7 +8,6 @@ import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
 import { etchStrengths, strengthFor } from '../../parts/strengthWords.ts';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
-import { told } from '../../words/told.ts';
 import { partsAddress } from '../mixing/askedParts.ts';
 import { recipeWords } from './rowWords.ts';
 
@@ -98,8 +99,10 @@ function RuleRows({ row }: { row: EtchRow }) {
                 <dl>
                   {advice.map(({ source, advice: says }) => (
                     <div key={`${source} ${says}`}>
-                      <dt>{source}</dt>
-                      <dd>{says}</dd>
+                      <dt lang="en">{source}</dt>
+                      <dd>
+                        <Told>{says}</Told>
+                      </dd>
                     </div>
                   ))}
                 </dl>

@@ -1,3 +1,4 @@
+import { Told } from '../../parts/Told.tsx';
 import './TableChanges.css';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
@@ -60,7 +61,9 @@ function VersionLine({ id, mention }: { id: string; mention: TableVersionMention
         {version === 1 && <li>{say('Copied as it was.')}</li>}
         {changes.isSuccess && sentences.length === 0 && <li>{say('Saved again without a change.')}</li>}
         {sentences.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
+          <li key={sentence}>
+            <Told>{sentence}</Told>
+          </li>
         ))}
       </ul>
     </li>

@@ -1,3 +1,4 @@
+import { told } from '../../words/told.ts';
 import './TableEditor.css';
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
@@ -18,7 +19,6 @@ import { Field } from '../../parts/Field.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
 import { etchStrengths } from '../../parts/strengthWords.ts';
 import { say } from '../../words/say.ts';
-import { told } from '../../words/told.ts';
 import { useSaving } from '../useSaving.ts';
 import { RuleFields } from './RuleFields.tsx';
 
@@ -138,14 +138,18 @@ function TheirTable({ theirs, mine }: { theirs: readonly string[]; mine: readonl
         {theirs.length === 0 ? (
           <li>{say('Nothing in the rules.')}</li>
         ) : (
-          theirs.map((each) => <li key={each}>{each}</li>)
+          theirs.map((each) => <li key={each}>{told(each)}</li>)
         )}
       </ul>
       {mine !== null && (
         <>
           <p className="stamp">{say('What saving yours would change in theirs')}</p>
           <ul>
-            {mine.length === 0 ? <li>{say('Nothing.')}</li> : mine.map((each) => <li key={each}>{each}</li>)}
+            {mine.length === 0 ? (
+              <li>{say('Nothing.')}</li>
+            ) : (
+              mine.map((each) => <li key={each}>{told(each)}</li>)
+            )}
           </ul>
         </>
       )}

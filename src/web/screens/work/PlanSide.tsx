@@ -1,3 +1,4 @@
+import { told } from '../../words/told.ts';
 import './PlanSide.css';
 import { useState } from 'react';
 import type { KeptPlan, PlanSummary } from '../../../records/keptPlan.ts';
@@ -13,7 +14,6 @@ import { Notice } from '../../parts/Notice.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { lengthWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
-import { told } from '../../words/told.ts';
 import { BeginAtStone } from './BeginAtStone.tsx';
 import { changeTitles, feasibleWords, sentence } from './planWords.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
@@ -58,7 +58,7 @@ export function PlanSide({
               value={drops === undefined ? String(ml) : String(drops)}
               beside={drops === undefined ? 'ml' : say('drops')}
             >
-              {material}
+              {told(material)}
               {drops !== undefined && say(' ({ml} ml)', { ml })}
               {grams !== null && say(', {grams} g to weigh', { grams })}
             </Figure>
@@ -92,14 +92,14 @@ export function PlanSide({
           <h2 id="changes-head" className="big">
             {schedule.feasible === true ? say('It could also be') : say('What would help')}
           </h2>
-          {schedule.reason && <p>{sentence(schedule.reason)}</p>}
+          {schedule.reason && <p>{sentence(told(schedule.reason))}</p>}
           <ul>
             {schedule.changes.map(({ change, feasible, effect }) => (
               <li key={change}>
                 <b>
                   {changeTitles[change]}: {feasibleWords(feasible)}.
                 </b>{' '}
-                {effect}
+                {told(effect)}
               </li>
             ))}
           </ul>
@@ -124,7 +124,7 @@ export function PlanSide({
                       gap: lengthWords(gapMm, gapMm < 1 ? 1 : 0),
                     })}
               </b>{' '}
-              {sentence(why)}
+              {sentence(told(why))}
             </p>
           ))}
         </section>

@@ -3,7 +3,9 @@ import { CautionList } from '../../parts/CautionList.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
+import { Told } from '../../parts/Told.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 /** The second etch as planned last: zone by zone with its reason, then step by step with end signs. */
 export function SecondEtchPlanned({
@@ -39,9 +41,11 @@ export function SecondEtchPlanned({
               <b>{name}</b>
               <span>
                 {etch ?? say('no etch here')}
-                {strength && <span className="soft"> {strength}</span>}
+                {strength && <span className="soft"> {told(strength)}</span>}
               </span>
-              <span className="soft">{why}</span>
+              <span className="soft">
+                <Told>{why}</Told>
+              </span>
             </li>
           ))}
         </ul>
@@ -53,9 +57,9 @@ export function SecondEtchPlanned({
         <ol className="second-steps">
           {plan.steps.map(({ what, endSign, basis }) => (
             <li key={what}>
-              <b>{what}</b>
+              <b>{told(what)}</b>
               <span>{say('until {endSign}', { endSign })}</span>
-              <span className="soft">{basis}</span>
+              <span className="soft">{told(basis)}</span>
             </li>
           ))}
         </ol>

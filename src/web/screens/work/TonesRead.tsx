@@ -7,6 +7,7 @@ import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { say } from '../../words/say.ts';
+import { toldOr } from '../../words/told.ts';
 import { bestPhotograph } from './PhotographUnder.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
 
@@ -65,7 +66,7 @@ export function TonesRead({ desk }: { desk: WorkDesk }) {
                     %
                   </b>
                 ) : (
-                  <span className="soft">{why}</span>
+                  <span className="soft">{toldOr(why)}</span>
                 )}
               </li>
             ))}
