@@ -15,7 +15,7 @@ export function StandingWords({ standing, now }: { standing: Standing; now: Date
         <GumMark gum={standing} />
       </p>
       <p>
-        {words}, {sinceWords(since, now)}
+        {told(words)}, {sinceWords(since, now)}
       </p>
       {next && (
         <p>
@@ -23,7 +23,7 @@ export function StandingWords({ standing, now }: { standing: Standing; now: Date
           {bestByWords(standing, now)}
         </p>
       )}
-      {risk && <p className="standing-risk">{say('At risk: {risk}', { risk })}</p>}
+      {risk && <p className="standing-risk">{say('At risk: {risk}', { risk: told(risk) })}</p>}
       <StandingFold standing={standing} />
     </div>
   );
