@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import type { RunState } from '../../src/records/bench.ts';
 import type { EditionDocumentation, RecordedAt } from '../../src/records/documentation.ts';
 import type { Edition, EditionPlan, LedgerEntry } from '../../src/records/edition.ts';
+import type { EditionStart } from '../../src/records/editionStart.ts';
 import type { KeptPlan } from '../../src/records/keptPlan.ts';
 import type { WorkEntry } from '../../src/records/workEntry.ts';
 import { isoDayWords } from '../../src/science/calendar/dateWords.ts';
@@ -37,6 +38,43 @@ async function print(studio: StudioUnderTest, id: string, verdicts: readonly str
     expect((await logIn(studio, id)(entry)).status).toBe(201);
   }
 }
+
+it('an edition may start from the pull that is good to print, and from the drawing where none is', async () => {
+  const studio = await studioUnderTest();
+  const stone = await studio.stone('S-01');
+  const work = await studio.work(stone.id, 'Low Water');
+  const start = () => studio.json<EditionStart>(`/api/works/${work.id}/edition-start`);
+  expect(await start()).toMatchObject({
+    pull: null,
+    paperName: null,
+    inkedCm2: { from: 'From the drawing’s zones and their tones; no print was read for it.' },
+  });
+  for (const number of [1, 2, 3]) {
+    const pull = await studio.send('POST', `/api/works/${work.id}/pulls`, {
+      number,
+      paper: { words: 'rag 250' },
+      damp: true,
+      ink: { words: 'mudbank black' },
+      eye: { lights: 0.1, middles: 0.4, darks: 0.8, who: 'P.R.' },
+    });
+    expect(pull.status).toBe(201);
+  }
+  const given = await studio.send('POST', `/api/works/${work.id}/approvals`, {
+    pull: 3,
+    artist: 'A.T.',
+    printer: 'P.R.',
+  });
+  expect(given.status).toBe(201);
+  expect(await start()).toMatchObject({
+    pull: { number: 3 },
+    paperName: { value: 'rag 250', from: 'Pull 3, good to print, is on it.' },
+    damped: { value: 'yes' },
+    ink: { value: 'mudbank black' },
+    approvedBy: { value: 'A.T., P.R.' },
+    approval: { value: { lights: 0.1, middles: 0.4, darks: 0.8 } },
+  });
+  expectNo(await studio.send('GET', '/api/works/none/edition-start'), 404, 'not-found');
+});
 
 it('an edition is entered, read, changed and archived; a stale save changes nothing', async () => {
   const studio = await studioUnderTest();

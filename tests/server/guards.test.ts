@@ -268,6 +268,7 @@ describe('the description', () => {
         "get /api/works/{id}/book.pdf",
         "get /api/works/{id}/changes",
         "get /api/works/{id}/deadline",
+        "get /api/works/{id}/edition-start",
         "get /api/works/{id}/editions",
         "get /api/works/{id}/ink",
         "get /api/works/{id}/plans",

@@ -6,6 +6,7 @@ import {
   curateEdition,
 } from '../../application/editions/changeEdition.ts';
 import { listEditions, listEditionsInUse, readEdition } from '../../application/editions/findEditions.ts';
+import { startOfEdition } from '../../application/editions/startOfEdition.ts';
 import type { Services } from '../../application/openServices.ts';
 import { archivingSchema, idSchema } from '../../contract/common.ts';
 import {
@@ -15,7 +16,9 @@ import {
   editionSchema,
   printsSaveSchema,
 } from '../../contract/edition.ts';
+import { editionStartSchema } from '../../contract/editionStart.ts';
 import type { Edition } from '../../records/edition.ts';
+import type { EditionStart } from '../../records/editionStart.ts';
 import type { App } from '../app.ts';
 import { sendFailure, sendRefusal } from '../failureReply.ts';
 import { answerOf } from './answerOf.ts';
@@ -25,6 +28,7 @@ const tags = ['editions'];
 const params = z.object({ id: idSchema });
 const entry = answerOf<Edition>(editionSchema);
 const list = answerOf<{ editions: readonly Edition[] }>(editionListSchema);
+const start = answerOf<EditionStart>(editionStartSchema);
 const saved = { 200: entry, ...saveRefusals(editionSchema) };
 
 /** Editions, of all works and of one: list, enter, read, change, curate, archive. */
@@ -71,6 +75,23 @@ export function addEditionRoutes(app: App, services: Services): void {
     async (request, reply) => {
       const created = await createEdition(services, request.params.id, request.body);
       return created.ok ? reply.code(201).send(created.value) : sendRefusal(reply, created.error);
+    },
+  );
+
+  app.get(
+    '/api/works/:id/edition-start',
+    {
+      schema: {
+        tags,
+        summary:
+          'Read what an edition may start from: the pull that is good to print, its paper, the drawing',
+        params,
+        response: { 200: start, ...refusals },
+      },
+    },
+    async (request, reply) => {
+      const found = await startOfEdition(services, request.params.id);
+      return found.ok ? reply.send(found.value) : sendFailure(reply, found.error);
     },
   );
 

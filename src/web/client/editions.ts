@@ -8,9 +8,13 @@ import type {
   LedgerEntryInput,
 } from '../../records/edition.ts';
 import type { EditionReadings } from '../../records/editionReadings.ts';
+import type { EditionStart } from '../../records/editionStart.ts';
 import { ask, withJson } from './ask.ts';
+import { proofsKey } from './pulls.ts';
 
 export const editionsKey = (work: string) => ['editions', work] as const;
+/** Among the work's proofs, so that good to print given or withdrawn brings it anew. */
+export const editionStartKey = (work: string) => [...proofsKey(work), 'edition start'] as const;
 export const editionKey = (id: string) => ['edition', id] as const;
 export const editionPlanKey = (id: string) => ['edition-plan', id] as const;
 export const ledgerKey = (id: string) => ['ledger', id] as const;
@@ -23,8 +27,17 @@ export async function listEditions(work: string): Promise<readonly Edition[]> {
   return (await ask<{ editions: readonly Edition[] }>(`/api/works/${work}/editions`)).editions;
 }
 
+/** What an edition may start from: the pull that is good to print, its paper, the drawing. */
+export function readEditionStart(work: string): Promise<EditionStart> {
+  return ask(`/api/works/${work}/edition-start`);
+}
+
+/** What is needed to enter an edition, and what may be said with it. */
+export type NewEdition = Pick<EditionDraft, 'title' | 'size'> &
+  Partial<Omit<EditionDraft, 'paper'>> & { readonly paper?: Partial<EditionDraft['paper']> };
+
 /** Enters an edition; what is left out is not known yet. */
-export function addEdition(work: string, draft: Pick<EditionDraft, 'title' | 'size'>): Promise<Edition> {
+export function addEdition(work: string, draft: NewEdition): Promise<Edition> {
   return ask(`/api/works/${work}/editions`, withJson('POST', draft));
 }
 

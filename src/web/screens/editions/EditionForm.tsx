@@ -3,7 +3,7 @@ import type { HTMLInputTypeAttribute } from 'react';
 import type { Edition } from '../../../records/edition.ts';
 import type { PullEntry } from '../../../records/pullTones.ts';
 import type { Approval } from '../../../records/workSeries.ts';
-import { saveEdition } from '../../client/editions.ts';
+import { editionStartKey, readEditionStart, saveEdition } from '../../client/editions.ts';
 import { listPulls, pullsKey } from '../../client/pulls.ts';
 import { approvalsKey, listApprovals } from '../../client/series.ts';
 import {
@@ -14,6 +14,7 @@ import {
   editionTroubles,
   editionTyped,
 } from '../../managers/editions/editionForm.ts';
+import { type StartedField, startHint } from '../../managers/editions/startWords.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Fold } from '../../parts/Fold.tsx';
@@ -43,6 +44,14 @@ export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (
   const approvals = useQuery({
     queryKey: approvalsKey(edition.workId),
     queryFn: () => listApprovals(edition.workId),
+  });
+  const start =
+    useQuery({
+      queryKey: editionStartKey(edition.workId),
+      queryFn: () => readEditionStart(edition.workId),
+    }).data ?? null;
+  const from = (field: StartedField, or = '') => ({
+    hint: startHint(start, field, form.values[field]) || or,
   });
   const save = async () => {
     const kept = await form.save();
@@ -88,13 +97,13 @@ export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (
       </div>
       <Fold title={say('Paper, ink, rack')}>
         <div className="fields">
-          {line('paperName', { hint: say('As the maker calls it.') })}
-          {line('gramsPerM2', { unit: 'g/m²' })}
+          {line('paperName', from('paperName', say('As the maker calls it.')))}
+          {line('gramsPerM2', { unit: 'g/m²', ...from('gramsPerM2') })}
           {line('sheetWide', { unit: 'mm' })}
           {line('sheetHigh', { unit: 'mm' })}
           {line('pieceWide', { unit: 'mm', hint: say('Empty: the sheet is printed whole.') })}
           {line('pieceHigh', { unit: 'mm' })}
-          {line('tearLoss', { unit: 'mm', hint: say('A strip that the tear itself costs. Empty: none.') })}
+          {line('tearLoss', { unit: 'mm', hint: say('The edge that the tear itself costs. Empty: none.') })}
         </div>
         {picks('sheetGrain', [...grainSides, ['unknown', say('not known')]])}
         {picks('pieceGrain', [...grainSides, ['any', say('either side')]])}
@@ -103,10 +112,14 @@ export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (
           ['no', say('dry')],
           ['unknown', say('not decided')],
         ])}
+        <p className="soft field-hint">{from('damped').hint}</p>
         <div className="fields">
-          {line('inkedCm2', { unit: 'cm²', hint: say('As if every inked place were covered whole.') })}
+          {line('inkedCm2', {
+            unit: 'cm²',
+            ...from('inkedCm2', say('As if every inked place were covered whole.')),
+          })}
           {line('rackPlaces', { unit: say('places') })}
-          {line('ink')}
+          {line('ink', from('ink'))}
         </div>
       </Fold>
       <Fold title={say('People, press, materials')}>
@@ -129,7 +142,7 @@ export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (
           {say('Its photograph is what the prints are held against. Only without one, type:')}
         </p>
         <div className="fields">
-          {line('approvedBy')}
+          {line('approvedBy', from('approvedBy'))}
           {line('approvalLights', { unit: say('darkness'), hint: say('0 bare paper, 1 black.') })}
           {line('approvalMiddles', { unit: say('darkness') })}
           {line('approvalDarks', { unit: say('darkness') })}
@@ -154,7 +167,7 @@ export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (
   );
 }
 
-/** The pulls that can be named as approved, good-to-print ones first; one that left the strip since is still named. */
+/** The pulls that can be named as approved, good-to-print ones first; one that was laid aside since is still named. */
 function approvable(
   pulls: readonly PullEntry[],
   approvals: readonly Approval[],
@@ -170,6 +183,6 @@ function approvable(
   return [
     ['', say('none, or not kept here')],
     ...ordered.map((pull) => [pull.id, words(pull)] as const),
-    ...(gone ? [[held, say('one that is off the strip')] as const] : []),
+    ...(gone ? [[held, say('one that was laid aside')] as const] : []),
   ];
 }

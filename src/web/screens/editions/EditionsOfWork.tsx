@@ -1,20 +1,16 @@
 import './Editions.css';
-import { useQuery, useQueryClient } from '@tanstack/react-query';
-import { type FormEvent, useState } from 'react';
-import { Link, useLocation } from 'wouter';
+import { useQuery } from '@tanstack/react-query';
+import { Link } from 'wouter';
 import type { Edition } from '../../../records/edition.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
-import { addEdition, editionKey, editionsKey, listEditions } from '../../client/editions.ts';
+import { editionsKey, listEditions } from '../../client/editions.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
-import { numberTrouble, typedNumber } from '../../managers/typedNumber.ts';
-import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
-import { Field } from '../../parts/Field.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
-import { useSaving } from '../useSaving.ts';
 import { NoApproval } from './NoApproval.tsx';
+import { PlanEdition } from './PlanEdition.tsx';
 
 /** The editions of a work, and planning one. */
 export function EditionsOfWork({ work }: { work: WorkEntry }) {
@@ -69,62 +65,4 @@ function linesWords({ size, prints }: Edition): string {
   return numbered === 0
     ? say('edition of {size}', { size })
     : say('edition of {size}, {numbered} numbered', { size, numbered });
-}
-
-function PlanEdition({ work, first }: { work: WorkEntry; first: boolean }) {
-  const queries = useQueryClient();
-  const [, go] = useLocation();
-  const [title, setTitle] = useState(work.title);
-  const [size, setSize] = useState('5');
-  const saving = useSaving<Edition>();
-  const troubles = {
-    title: title.trim() === '' ? say('A title is needed.') : null,
-    size: numberTrouble(size, 1, 1000, { needed: true, whole: true }),
-  };
-  const plan = async (event: FormEvent) => {
-    event.preventDefault();
-    if (troubles.title || troubles.size) return;
-    const draft = { title: title.trim(), size: typedNumber(size)! };
-    const edition = await saving.send(
-      () => addEdition(work.id, draft),
-      () => undefined,
-    );
-    if (edition === null) return;
-    queries.setQueryData(editionKey(edition.id), edition);
-    void queries.invalidateQueries({ queryKey: editionsKey(work.id) });
-    go(`/editions/${edition.id}`);
-  };
-  return (
-    <form
-      className="edition-new"
-      aria-label={say('A new edition')}
-      onSubmit={(event) => void plan(event)}
-      noValidate
-    >
-      {!first && <h2 className="big">{say('Another edition')}</h2>}
-      <div className="fields">
-        <Field
-          label={say('Title')}
-          value={title}
-          maxLength={200}
-          trouble={troubles.title}
-          onChange={(event) => setTitle(event.target.value)}
-        />
-        <Field
-          label={say('Numbered prints')}
-          inputMode="numeric"
-          value={size}
-          trouble={troubles.size}
-          hint={say('Artist’s, printer’s and other proofs come on top.')}
-          onChange={(event) => setSize(event.target.value)}
-        />
-      </div>
-      {saving.trouble && <FailureNotice failure={saving.trouble} />}
-      <div>
-        <Button kind={first ? 'act' : 'plain'} type="submit" disabled={saving.pending}>
-          {say('Plan the edition')}
-        </Button>
-      </div>
-    </form>
-  );
 }
