@@ -7,7 +7,7 @@ export interface WordsInUse extends WordChoice {
   /** What is told in English from outside the screens → the page's language; some with places in them. */
   readonly told?: Readonly<Record<string, string>>;
   /** Hears of every line of a sheet that is not in `told` and stays English. For checks. */
-  readonly missed?: (english: string) => void;
+  readonly missed?: (english: string, sentence: string) => void;
 }
 
 const english: WordsInUse = { ...plainChoice, sentences: {} };

@@ -1,3 +1,6 @@
+import { asWritten } from '../../words/asWritten.ts';
+import { told } from '../../words/told.ts';
+
 /** Inks of charts on white or off-white paper; `ink`, `soft` and `tannin` may be words: at least 7:1 against both. */
 export const chartInk = {
   ink: '#1a1714',
@@ -25,6 +28,11 @@ export function coverageGrey(coverage: number): string {
 /** Text made safe to stand in SVG, as content or in a quoted attribute. */
 export function svgText(text: string): string {
   return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+}
+
+/** A word of the trade as it is called on this page or sheet, else a name that somebody gave, shortened as by `fitText`. */
+export function fittedName(name: string, width: number, fontSize: number): string {
+  return asWritten(fitText(told(name), width, fontSize));
 }
 
 /** Shortens a text to about the given width at a font size, by Archivo's mean letter width. */

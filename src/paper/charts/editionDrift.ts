@@ -1,4 +1,6 @@
 import { fewestForChart, type ToneDrift } from '../../studio/editions/drift.ts';
+import { asWritten } from '../../words/asWritten.ts';
+import { textInWords } from '../../words/inWords.ts';
 import { chartFont, chartInk, svgText } from './chartInk.ts';
 
 export interface EditionDriftOptions {
@@ -35,7 +37,7 @@ export function editionDriftSvg(drifts: readonly ToneDrift[], options: EditionDr
     return svg;
   });
   const key = keyWords(read, width).map((line, index) =>
-    text(0, top + 8 + 16 * index, line, chartInk.soft, 12),
+    text(0, top + 8 + 16 * index, asWritten(line), chartInk.soft, 12),
   );
   return picture(width, top + 16 * key.length + 4, driftWords(read), body.join('') + key.join(''));
 }
@@ -154,10 +156,7 @@ function keyWords(read: readonly ToneDrift[], width: number): readonly string[] 
   const all = read.flatMap(({ distances }) => distances);
   if (all.some(({ range }) => range)) words.push('Dot and bar: a photograph and its 95 % range.');
   if (all.some(({ range }) => !range)) words.push('Ring: typed.');
-  return wrapped(
-    words.flatMap((line) => line.split(/(?<=\.) /)),
-    width,
-  );
+  return wrapped(words.flatMap((line) => line.split(/(?<=\.) /)).map(textInWords), width);
 }
 
 /** As many sentences to a line as have room, by a mean letter of 12 px. */

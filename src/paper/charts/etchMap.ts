@@ -1,9 +1,11 @@
 import type { EtchStrength } from '../../records/etchStrength.ts';
+import { asWritten } from '../../words/asWritten.ts';
 import { chartFont, chartInk, svgText } from './chartInk.ts';
 import { type EtchMapInput, type MapArea, mapAreas, mapSideWords } from './etchMap/mapAreas.ts';
 import { mapLabelsSvg } from './etchMap/mapLabels.ts';
 import { mapLegendSvg } from './etchMap/mapLegend.ts';
 import { type Box, hatchedPlaceSvg } from './strengthHatching.ts';
+import { zoneName } from './zoneName.ts';
 
 export interface EtchMapOptions {
   /** As the print will show it: left and right changed over. Default: as seen on the stone. */
@@ -85,7 +87,9 @@ export const outlineMm = 0.5;
 
 function mapName({ plan }: EtchMapInput, mirrored: boolean): string {
   const words = (strength: EtchStrength | null) => strength ?? 'no rule';
-  const zones = plan.zones.map((row) => `${row.letter} ${row.name}, ${words(row.strength)}`).join('; ');
+  const zones = plan.zones
+    .map((row) => `${asWritten(row.letter)} ${zoneName(row)}, ${words(row.strength)}`)
+    .join('; ');
   return `Etch map. ${mapSideWords(mirrored)}. ${zones}`;
 }
 

@@ -1,5 +1,5 @@
 import type { TreatmentHold } from '../../records/testStoneAnswer.ts';
-import { chartFont, chartInk, fitText, svgText } from './chartInk.ts';
+import { chartFont, chartInk, fittedName, svgText } from './chartInk.ts';
 
 const rowHeight = 17;
 const nameWidth = 170;
@@ -22,7 +22,7 @@ export function holdIntervalsSvg(holds: readonly TreatmentHold[], width: number)
   );
   const rows = holds.map((hold, index) => {
     const y = 18 + (index + 0.5) * rowHeight;
-    const name = `<text x="0" y="${y + 3}" font-size="8.5" fill="${chartInk.ink}">${svgText(fitText(hold.name, nameWidth, 8.5))}</text>`;
+    const name = `<text x="0" y="${y + 3}" font-size="8.5" fill="${chartInk.ink}">${svgText(fittedName(hold.name, nameWidth, 8.5))}</text>`;
     const { share, verdict } = hold;
     if (!share)
       return `${name}<text x="${left}" y="${y + 3}" font-size="8.5" fill="${chartInk.soft}">not read</text>`;

@@ -1,6 +1,7 @@
 import type { Change } from '../../records/comparison.ts';
 import type { Hold, PatchFinding } from '../../records/patchReading.ts';
 import type { Point } from '../../science/geometry/point.ts';
+import { asWritten } from '../../words/asWritten.ts';
 import { chartFont, chartInk, fitText, svgText } from './chartInk.ts';
 import { hatchedRectangleSvg } from './hatching.ts';
 
@@ -45,7 +46,7 @@ function patchSvg({ patch, polygonMm, hold, intention }: PatchFinding, scale: nu
   const shape = `x="${box.x}" y="${box.y}" width="${box.width}" height="${box.height}"`;
   const size = Math.min(11, box.height * 0.5);
   const codeSize = Math.min(7, box.height * 0.32);
-  const code = `<text x="${round(box.x + box.width / 2)}" y="${round(box.y + box.height + codeSize + 0.5)}" font-size="${round(codeSize)}" text-anchor="middle" fill="${chartInk.soft}">${svgText(fitText(patch, box.width * 1.4, codeSize))}</text>`;
+  const code = `<text x="${round(box.x + box.width / 2)}" y="${round(box.y + box.height + codeSize + 0.5)}" font-size="${round(codeSize)}" text-anchor="middle" fill="${chartInk.soft}">${svgText(asWritten(fitText(patch, box.width * 1.4, codeSize)))}</text>`;
   if (intention === 'guide' || intention === 'stop-out')
     return `<rect ${shape} fill="none" stroke="${chartInk.rule}" stroke-dasharray="2 2"/>${code}`;
   const { change, letter } = hold === null ? { change: 'undecided' as const, letter: '?' } : marks[hold];

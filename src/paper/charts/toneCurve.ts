@@ -1,6 +1,6 @@
 import type { ComparisonRecord, ToneCurve } from '../../records/comparison.ts';
 import { shareWords } from '../../studio/proofs/coverageWords.ts';
-import { chartFont, chartInk, fitText, svgText } from './chartInk.ts';
+import { chartFont, chartInk, fittedName, svgText } from './chartInk.ts';
 
 export interface ToneCurveOptions {
   /** Width of the picture in px; panels wrap onto as many rows as they need. Default 700; phones 340. */
@@ -94,7 +94,7 @@ function panelSvg(curve: ToneCurve, record: ComparisonRecord): string {
   );
   return (
     `<text x="${plot.left}" y="12" font-size="13" fill="${chartInk.ink}">` +
-    `<tspan font-weight="bold">${svgText(fitText(curve.medium, plot.side - 60, 13))}</tspan>` +
+    `<tspan font-weight="bold">${svgText(fittedName(curve.medium, plot.side - 60, 13))}</tspan>` +
     `<tspan font-size="11" fill="${chartInk.soft}" dx="5">printed, %</tspan></text>` +
     axes() +
     `<path d="M${band}Z" fill="${chartInk.band}"/>` +

@@ -1,7 +1,8 @@
 import type { ComparisonRecord, CoverageInterval, ZoneResult } from '../../records/comparison.ts';
 import { changeWord } from '../../studio/proofs/changeWords.ts';
 import { coverageFigure } from '../../studio/proofs/coverageWords.ts';
-import { chartFont, chartInk, coverageGrey, fitText, svgText } from './chartInk.ts';
+import { asWritten } from '../../words/asWritten.ts';
+import { chartFont, chartInk, coverageGrey, fitText, fittedName, svgText } from './chartInk.ts';
 import { hatchedRectangleSvg } from './hatching.ts';
 import { type LadderGroup, type LadderRow, ladderRows } from './ladderRows.ts';
 
@@ -88,7 +89,7 @@ function groupSvg(group: LadderGroup, prefix: string): string {
   return (
     `<path d="M${left} 15.5H${left + width}" stroke="${chartInk.ink}" stroke-width="1"/>` +
     `<text x="${left}" y="11" font-size="12" font-weight="bold" fill="${chartInk.ink}">` +
-    `${svgText(fitText(group.medium, width, 12))}</text>` +
+    `${svgText(fittedName(group.medium, width, 12))}</text>` +
     group.steps
       .map((step) => stepSvg(step.zone, labelWidth + step.column * stepWidth, `${prefix}-${step.column}`))
       .join('')
@@ -107,7 +108,7 @@ function stepSvg(zone: ZoneResult, left: number, clipId: string): string {
   return (
     `<g><title>${svgText(stepSentence(zone, word))}</title>` +
     `<text x="${centre}" y="28" font-size="11" text-anchor="middle" fill="${chartInk.soft}">` +
-    `${svgText(fitText(zone.id, width, 11))}</text>` +
+    `${svgText(asWritten(fitText(zone.id, width, 11)))}</text>` +
     figure(zone.drawn, centre, drawnTop - 5) +
     swatch(zone.drawn, left, drawnTop, width) +
     swatch(zone.printed, left, printedTop, width) +
@@ -141,5 +142,5 @@ function stepSentence(zone: ZoneResult, word: string): string {
     const text = coverageFigure(tone);
     return text === null ? 'not known' : `${text.value} % ${text.plusMinus}`;
   };
-  return `${zone.id} ${zone.name}, ${zone.medium}: drawn ${say(zone.drawn)}, printed ${say(zone.printed)}, ${word}`;
+  return `${asWritten(`${zone.id} ${zone.name}`)}, ${zone.medium}: drawn ${say(zone.drawn)}, printed ${say(zone.printed)}, ${word}`;
 }

@@ -1,4 +1,5 @@
 import { darknessWords } from '../../studio/proofs/seriesWords.ts';
+import { textInWords } from '../../words/inWords.ts';
 import { chartInk, svgText } from './chartInk.ts';
 import { hatchedRectangleSvg } from './hatching.ts';
 import type { DrawnSeries } from './toneLineScale.ts';
@@ -42,7 +43,7 @@ export function keyRows(series: DrawnSeries, width: number): readonly (readonly 
 }
 
 function entryWidth({ words }: KeyEntry): number {
-  return 30 + 6.3 * words.length + 16;
+  return 30 + 6.3 * textInWords(words).length + 16;
 }
 
 /** The rows as SVG, 19 px a row. `id` must be unique on the page. */

@@ -1,5 +1,6 @@
 import type { TrialDesign, TrialPatch } from '../../records/trialDesign.ts';
 import type { Point } from '../../science/geometry/point.ts';
+import { asWritten } from '../../words/asWritten.ts';
 import { chartInk, svgText } from './chartInk.ts';
 
 /**
@@ -23,7 +24,7 @@ export function trialTemplateMarks(
     const [left, bottom] = at(patch.polygonMm[mirrored ? 2 : 3]!);
     return (
       `<text x="${round(left + 0.8)}" y="${round(bottom + 3.4)}" font-size="3.2" fill="${chartInk.ink}">` +
-      `${svgText(patch.code)}</text>`
+      `${svgText(asWritten(patch.code))}</text>`
     );
   };
   return {

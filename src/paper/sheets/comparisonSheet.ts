@@ -1,4 +1,5 @@
 import { findingSentence } from '../../studio/proofs/comparisonWords.ts';
+import { asWritten } from '../../words/asWritten.ts';
 import { toneCurveSvg } from '../charts/toneCurve.ts';
 import { toneLadderRowSvgs } from '../charts/toneLadder.ts';
 import { areaFigures } from './comparison/areaFigures.ts';
@@ -18,12 +19,13 @@ import { headline, paragraph, partName, rule, stamp } from './sheetParts.ts';
  */
 export async function comparisonSheetPdf(input: ComparisonSheetInput): Promise<Uint8Array> {
   const { record } = input;
+  const title = asWritten(input.title);
   return sheetPdf({
-    title: `${input.title}: stone against print`,
+    title: `${title}: stone against print`,
     createdAt: input.createdAt,
-    foot: `${input.title}, ${input.dateText}. ${record.engine}`,
+    foot: `${title}, ${input.dateText}. ${asWritten(record.engine)}`,
     content: [
-      stamp(`Stone against print · ${input.title} · ${input.dateText}`),
+      stamp(`Stone against print · ${title} · ${input.dateText}`),
       headline(findingSentence(record)),
       rule(1.5),
       ...(record.verdict === 'ok'

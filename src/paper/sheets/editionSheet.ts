@@ -1,5 +1,6 @@
 import type { DocumentationLine, EditionDocumentation } from '../../records/documentation.ts';
 import type { Paper } from '../../records/paper.ts';
+import { asWritten } from '../../words/asWritten.ts';
 import { fittedSheetPdf, type SheetContent } from './pdfDocument.ts';
 import { stepPart } from './step/stepParts.ts';
 import type { SheetLook } from './step/stepSheetInput.ts';
@@ -21,10 +22,10 @@ export async function editionSheetPdf(input: EditionSheetInput): Promise<Uint8Ar
   const { documentation, paper, createdAt, dateText } = input;
   const { title, parts, open } = documentation;
   return fittedSheetPdf({
-    title: `${title}: documentation of the edition`,
+    title: `${asWritten(title)}: documentation of the edition`,
     createdAt,
     paper,
-    foot: `${title} · from the studio’s records · a blank line was not recorded`,
+    foot: `${asWritten(title)} · from the studio’s records · a blank line was not recorded`,
     content: (scale, widthPt) => {
       const look = { scale, widthPt };
       return [
@@ -35,7 +36,7 @@ export async function editionSheetPdf(input: EditionSheetInput): Promise<Uint8Ar
           ],
         },
         {
-          text: title,
+          text: asWritten(title),
           font: 'ArchivoNarrow',
           bold: true,
           fontSize: 26 * scale,
@@ -56,9 +57,13 @@ function linesTable(lines: readonly DocumentationLine[], { scale }: SheetLook): 
   return {
     table: {
       widths: ['32%', '*'],
-      body: lines.map(({ label, value }) => [
+      body: lines.map(({ label, value, from }) => [
         { text: label, color: '#4d463d', margin: [0, 2 * scale, 0, 0] },
-        { text: value ?? ' ', bold: value !== null, margin: [0, 2 * scale, 0, 0] },
+        {
+          text: value === null ? ' ' : isTyped(from) ? asWritten(value) : value,
+          bold: value !== null,
+          margin: [0, 2 * scale, 0, 0],
+        },
       ]),
     },
     fontSize: 10 * scale,
@@ -73,6 +78,28 @@ function linesTable(lines: readonly DocumentationLine[], { scale }: SheetLook): 
     },
   };
 }
+
+/** What the edition, the work or the stone was given in somebody's words, a day apart. */
+function isTyped(from: DocumentationLine['from']): boolean {
+  return from.some(({ field }) => typed.has(field));
+}
+
+const typed = new Set([
+  'title',
+  'artist',
+  'printer',
+  'name',
+  'colour',
+  'drawingMaterials',
+  'etches',
+  'ink',
+  'press',
+  'approvedBy',
+  'signature',
+  'chop',
+  'cancellation',
+  'note',
+]);
 
 /** Signing by hand is for the people who made it. */
 function signatureLines({ scale, widthPt }: SheetLook): SheetContent {

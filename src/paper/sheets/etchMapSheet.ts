@@ -1,4 +1,5 @@
 import type { Paper } from '../../records/paper.ts';
+import { asWritten } from '../../words/asWritten.ts';
 import type { EtchMapInput } from '../charts/etchMap/mapAreas.ts';
 import { etchMapMarks } from '../charts/etchMap.ts';
 import { overviewPageSvgs } from './etchMap/overviewPage.ts';
@@ -24,7 +25,7 @@ export async function etchMapPdf(input: EtchMapSheetInput): Promise<Uint8Array> 
   const layout = tileLayout(widthMm, heightMm, paper);
   const map: TrueSizeMap = {
     stone: input.request.stone,
-    title,
+    title: asWritten(title),
     foot: 'ml and minutes are those of the whole zone',
     marks: (mirrored, shown, labelled) => etchMapMarks(input, mirrored, 1, shown, labelled),
   };
@@ -32,7 +33,7 @@ export async function etchMapPdf(input: EtchMapSheetInput): Promise<Uint8Array> 
     layout.tiles.map((tile) => tilePageSvg(map, mirrored, layout, tile)),
   );
   return picturePagesPdf({
-    title: `${title}: etch map`,
+    title: `${asWritten(title)}: etch map`,
     createdAt,
     sizeMm: layout.pageMm,
     svgs: [...overviewPageSvgs(input, title, layout), ...tiles],

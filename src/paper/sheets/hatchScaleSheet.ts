@@ -1,6 +1,6 @@
 import { hatchScaleStripSvg, stripSizeMm } from '../charts/hatchScaleStrip.ts';
 import { ptPerMm, type SheetContent, sheetPdf } from './pdfDocument.ts';
-import { checkRuler } from './protocol/checkRuler.ts';
+import { checkRuler, checkRulerNote } from './protocol/checkRuler.ts';
 import { headline, note, stamp } from './sheetParts.ts';
 
 const black = '#000000';
@@ -35,7 +35,7 @@ export async function hatchScaleSheetPdf(createdAt: Date): Promise<Uint8Array> {
         margin: [0, 2, 0, 6],
       },
       checkRuler(),
-      note('Lay a steel ruler against it: it must measure 100 mm. If it does not, print again at full size.'),
+      note(checkRulerNote()),
     ],
   });
 }

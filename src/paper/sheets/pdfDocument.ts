@@ -3,6 +3,7 @@ import { dirname } from 'node:path';
 import pdfMake from 'pdfmake';
 import type { Content, ContentTable, ContentText, TDocumentDefinitions } from 'pdfmake/interfaces.js';
 import type { Paper } from '../../records/paper.ts';
+import { inWords, textInWords } from '../../words/inWords.ts';
 import { printable } from './printable.ts';
 
 export type SheetContent = Content;
@@ -53,6 +54,7 @@ export const ptPerMm = 72 / 25.4;
  * pictures only as data addresses. Rejects when a picture cannot be read.
  */
 export async function sheetPdf(sheet: SheetDefinition): Promise<Uint8Array> {
+  const foot = textInWords(sheet.foot);
   const definition: TDocumentDefinitions = {
     pageSize: 'A4',
     pageMargins: [page.marginPt, 32, page.marginPt, 36],
@@ -65,8 +67,8 @@ export async function sheetPdf(sheet: SheetDefinition): Promise<Uint8Array> {
       fontSize: 8,
       color: '#4d463d',
       columns: [
-        printable(sheet.foot),
-        { text: `page ${current} of ${count}`, alignment: 'right', width: 70 },
+        printable(foot),
+        { text: textInWords(`page ${current} of ${count}`), alignment: 'right', width: 70 },
       ],
     }),
     content: [...sheet.content],
@@ -75,7 +77,7 @@ export async function sheetPdf(sheet: SheetDefinition): Promise<Uint8Array> {
 }
 
 async function written(definition: TDocumentDefinitions): Promise<Uint8Array> {
-  return new Uint8Array(await pdfMake.createPdf(printable(definition)).getBuffer());
+  return new Uint8Array(await pdfMake.createPdf(printable(inWords(definition))).getBuffer());
 }
 
 /** The margin of a sheet that is scaled to one page, points: what common printers can't reach, and a little. */
@@ -100,6 +102,7 @@ export async function fittedSheetPdf(sheet: FittedSheet): Promise<Uint8Array> {
   );
   let [fits, tooLarge] = [-1, scales.length];
   let best: Uint8Array | null = null;
+  const foot = textInWords(sheet.foot);
   while (tooLarge - fits > 1) {
     const middle = Math.floor((fits + tooLarge) / 2);
     const { bytes, pages } = await set(scales[middle]!);
@@ -121,8 +124,12 @@ export async function fittedSheetPdf(sheet: FittedSheet): Promise<Uint8Array> {
           margin: [fittedMarginPt, 4, fittedMarginPt, 0],
           fontSize: (8 * widthMm) / paperSizesMm.a4[0],
           columns: [
-            printable(sheet.foot),
-            { text: count > 1 ? `page ${current} of ${count}` : '', alignment: 'right', width: 70 },
+            printable(foot),
+            {
+              text: count > 1 ? textInWords(`page ${current} of ${count}`) : '',
+              alignment: 'right',
+              width: 70,
+            },
           ],
         };
       },

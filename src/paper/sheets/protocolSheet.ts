@@ -1,5 +1,5 @@
 import { type SheetContent, sheetPdf } from './pdfDocument.ts';
-import { checkRuler } from './protocol/checkRuler.ts';
+import { checkRuler, checkRulerNote } from './protocol/checkRuler.ts';
 import { cornerMarks } from './protocol/cornerMarks.ts';
 import { headline, note, paragraph, partName, rule, stamp } from './sheetParts.ts';
 
@@ -68,7 +68,7 @@ export async function protocolSheetPdf(createdAt: Date): Promise<Uint8Array> {
       ),
       partName('Check ruler'),
       checkRuler(),
-      note('Lay a steel ruler against it: it must measure 100 mm. If it does not, print again at full size.'),
+      note(checkRulerNote()),
     ],
   });
 }

@@ -3,6 +3,7 @@ import type { Paper } from '../../records/paper.ts';
 import { isoDayWords } from '../../science/calendar/dateWords.ts';
 import { hazardsTold, keptApart } from '../../studio/room/hazardWords.ts';
 import { localRules } from '../../studio/room/localRules.ts';
+import { asWritten } from '../../words/asWritten.ts';
 import { fittedSheetPdf, type SheetContent } from './pdfDocument.ts';
 
 /** What hangs at the door: what is in the room. */
@@ -134,7 +135,13 @@ function materialTable(materials: readonly Material[], scale: number, widthPt: n
 function nameCell(material: Material, scale: number): SheetContent {
   return {
     stack: [
-      { text: material.name, font: 'ArchivoNarrow', bold: true, fontSize: 16 * scale, lineHeight: 1 },
+      {
+        text: asWritten(material.name),
+        font: 'ArchivoNarrow',
+        bold: true,
+        fontSize: 16 * scale,
+        lineHeight: 1,
+      },
       { text: hazardsTold(material), bold: true, fontSize: 10 * scale },
     ],
   };
@@ -155,7 +162,10 @@ function detailCell(material: Material, scale: number): SheetContent {
   ];
   return {
     stack: told.map(([name, words]) => ({
-      text: [{ text: `${name}: `, bold: true }, words === '' ? blank : words],
+      text: [
+        { text: `${name}: `, bold: true },
+        words === '' ? blank : name === 'Flash point' || name === 'Limit' ? words : asWritten(words),
+      ],
       fontSize: 9 * scale,
       margin: [0, 0, 0, 1.5 * scale] as [number, number, number, number],
     })),

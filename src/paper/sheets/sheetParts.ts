@@ -1,3 +1,5 @@
+import { asWritten, shownLength } from '../../words/asWritten.ts';
+import { textInWords } from '../../words/inWords.ts';
 import { page, type SheetContent } from './pdfDocument.ts';
 
 const soft = '#4d463d';
@@ -28,8 +30,9 @@ const headlineSizes = [
 ] as const;
 
 /** The headline of a sheet: its finding, or its name. Long ones are set smaller, so that they seldom end in a line of one word. */
-export function headline(text: string): SheetContent {
-  const fontSize = headlineSizes.find(({ letters }) => text.length <= letters)?.size ?? 20;
+export function headline(words: string): SheetContent {
+  const text = asWritten(textInWords(words));
+  const fontSize = headlineSizes.find(({ letters }) => shownLength(text) <= letters)?.size ?? 20;
   return { text, font: 'ArchivoNarrow', bold: true, fontSize, lineHeight: 0.92, margin: [0, 0, 0, 6] };
 }
 

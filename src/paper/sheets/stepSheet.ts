@@ -1,5 +1,6 @@
 import { areaDoubtWords } from '../../studio/etch/areaDoubt.ts';
 import { benchRun } from '../../studio/etch/benchRun.ts';
+import { asWritten } from '../../words/asWritten.ts';
 import { fittedSheetPdf, type SheetContent } from './pdfDocument.ts';
 import { liftPart, movePart } from './step/clockPart.ts';
 import { layPart } from './step/layPart.ts';
@@ -14,7 +15,8 @@ import type { SheetLook, StepSheetInput } from './step/stepSheetInput.ts';
  * says so first with the changes offered, and carries no clock. Equal input gives equal bytes.
  */
 export async function stepSheetPdf(input: StepSheetInput): Promise<Uint8Array> {
-  const { plan, request, title, paper, createdAt } = input;
+  const { plan, request, paper, createdAt } = input;
+  const title = asWritten(input.title);
   const run = benchRun(plan);
   return fittedSheetPdf({
     title: `${title}: step sheet`,
@@ -24,7 +26,7 @@ export async function stepSheetPdf(input: StepSheetInput): Promise<Uint8Array> {
     content: (scale, widthPt) => {
       const look = { scale, widthPt };
       return [
-        ...stepHead(input, look),
+        ...stepHead({ ...input, title }, look),
         ...mixPart(input, look),
         ...layPart(run.lines, request, look),
         ...movePart(run, look),

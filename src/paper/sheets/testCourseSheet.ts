@@ -1,6 +1,7 @@
 import type { ExpectedTime } from '../../records/bench.ts';
 import type { CourseLine, CourseStage, TestCourse } from '../../records/testCourse.ts';
 import { benchRun } from '../../studio/etch/benchRun.ts';
+import { asWritten } from '../../words/asWritten.ts';
 import { page, type SheetContent, sheetPdf } from './pdfDocument.ts';
 import { plainTable } from './plainTable.ts';
 import { headline, note, paragraph, partName, rule, stamp } from './sheetParts.ts';
@@ -30,7 +31,9 @@ export async function testCoursePdf({
   createdAt,
 }: TestCourseSheetInput): Promise<Uint8Array> {
   const draws = course.for === 'draw';
-  const title = draws ? `What to draw on ${course.name}` : `Every step of ${course.name}`;
+  const title = draws
+    ? `What to draw on ${asWritten(course.name)}`
+    : `Every step of ${asWritten(course.name)}`;
   return sheetPdf({
     title,
     createdAt,
@@ -70,7 +73,7 @@ function stagePart(stage: CourseStage, number: number, { for: hands }: TestCours
 function linesTable(lines: readonly CourseLine[]): SheetContent {
   return plainTable(
     [150, '*'],
-    lines.map(({ what, where }) => [what, where.join(', ')]),
+    lines.map(({ what, where }) => [what, asWritten(where.join(', '))]),
     { head: ['what', 'where'], fontSize: 10 },
   );
 }
@@ -81,7 +84,7 @@ function elsewherePart({ elsewhere }: TestCourse): SheetContent[] {
     partName('Beside the line'),
     plainTable(
       [110, 130, '*'],
-      elsewhere.map(({ treatment, what, where }) => [treatment, what, where.join(', ')]),
+      elsewhere.map(({ treatment, what, where }) => [treatment, what, asWritten(where.join(', '))]),
       { head: ['treatment', 'what', 'where'], fontSize: 10 },
     ),
   ];
@@ -100,7 +103,7 @@ function etchParts({ plan, name, for: hands }: TestCourse, dateText: string): Sh
   const input = {
     plan: plan.plan,
     request: plan.request,
-    title: name,
+    title: asWritten(name),
     paper: 'a4' as const,
     dateText,
     createdAt: new Date(plan.createdAt),

@@ -1,4 +1,5 @@
 import type { TestStoneAnswer, TestStoneFindings, TreatmentHold } from '../../records/testStoneAnswer.ts';
+import { asWritten } from '../../words/asWritten.ts';
 import { holdIntervalsSvg } from '../charts/holdIntervals.ts';
 import { residualPlotSvg } from '../charts/residualPlot.ts';
 import { testStonePictureSvg } from '../charts/testStonePicture.ts';
@@ -66,7 +67,7 @@ function pictures(stones: TestStoneSheetInput['stones']): SheetContent[] {
     columns: own.map(({ stone, sizeMm, findings }, column) => ({
       width: stoneWidthPt + 8,
       stack: [
-        { text: stone, bold: true, margin: [0, 4, 0, 2] },
+        { text: asWritten(stone), bold: true, margin: [0, 4, 0, 2] },
         { svg: testStonePictureSvg(`stone-${row}-${column}`, sizeMm, findings, stoneWidthPt) },
       ],
     })),

@@ -1,5 +1,6 @@
 import type { Paper } from '../../records/paper.ts';
 import type { TrialDesign } from '../../records/trialDesign.ts';
+import { asWritten } from '../../words/asWritten.ts';
 import { trialTemplateMarks } from '../charts/trialTemplate.ts';
 import { tileLayout } from './etchMap/tileLayout.ts';
 import { type TrueSizeMap, tilePageSvg } from './etchMap/tilePage.ts';
@@ -26,7 +27,7 @@ export async function trialTemplatePdf({
   const svgs = Array.from({ length: stones }, (_, index) => index + 1).flatMap((number) => {
     const map: TrueSizeMap = {
       stone,
-      title: `${title}: stone ${number} of ${stones}`,
+      title: `${asWritten(title)}: stone ${number} of ${stones}`,
       foot: 'codes tell no treatment',
       marks: (mirrored) => trialTemplateMarks(design, number, mirrored),
     };
@@ -34,5 +35,5 @@ export async function trialTemplatePdf({
       layout.tiles.map((tile) => tilePageSvg(map, mirrored, layout, tile)),
     );
   });
-  return picturePagesPdf({ title: `${title}: template`, createdAt, sizeMm: layout.pageMm, svgs });
+  return picturePagesPdf({ title: `${asWritten(title)}: template`, createdAt, sizeMm: layout.pageMm, svgs });
 }

@@ -2,6 +2,7 @@ import type { Paper } from '../../records/paper.ts';
 import type { Week, WeekDay } from '../../records/week.ts';
 import { daysAfter } from '../../science/calendar/zonedTime.ts';
 import { clockWords, dayWords, momentWords } from '../../studio/days/zoneWords.ts';
+import { asWritten } from '../../words/asWritten.ts';
 import { fittedSheetPdf, type SheetContent } from './pdfDocument.ts';
 
 export interface WeekSheetInput {
@@ -26,7 +27,7 @@ export async function weekSheetPdf({ week, paper }: WeekSheetInput): Promise<Uin
     title: `The week from ${from}`,
     createdAt: new Date(at),
     paper,
-    foot: `Worked out ${momentWords(timeZone, Date.parse(at))}, times of ${timeZone}. With the longest times: a start that is missed is late.`,
+    foot: `Worked out ${momentWords(timeZone, Date.parse(at))}, times of ${asWritten(timeZone)}. With the longest times: a start that is missed is late.`,
     content: (scale, widthPt) => [
       { text: 'The week', bold: true, fontSize: 10 * scale },
       {
@@ -51,7 +52,7 @@ function deadlines({ works, timeZone }: Week, scale: number): readonly SheetCont
     margin: [0, 0, 0, 3 * scale],
     fontSize: 10 * scale,
     text: [
-      { text: `${work.stoneName} ${work.title}`, bold: true },
+      { text: asWritten(`${work.stoneName} ${work.title}`), bold: true },
       ` is due ${momentWords(timeZone, Date.parse(work.by))}. `,
       { text: work.sentence, bold: work.verdict !== 'kept' },
       ...work.clashes.map((clash) => ` Clash: ${clash}.`),
@@ -90,11 +91,11 @@ function dayCell({ date, open, note, people }: WeekDay, scale: number): SheetCon
     stack: [
       { text: dayWords(date), font: 'ArchivoNarrow', bold: true, fontSize: 16 * scale, lineHeight: 1 },
       {
-        text: [open.length === 0 ? 'closed' : `open ${hours(open)}`, note && `, ${note}`],
+        text: [open.length === 0 ? 'closed' : `open ${hours(open)}`, note && `, ${asWritten(note)}`],
         fontSize: 8.5 * scale,
       },
       ...people.map(({ initials, hours: there }) => ({
-        text: [{ text: initials, bold: true }, ` ${hours(there)}`],
+        text: [{ text: asWritten(initials), bold: true }, ` ${hours(there)}`],
         fontSize: 9.5 * scale,
       })),
     ],
@@ -117,8 +118,8 @@ function needsCell({ steps, marks }: WeekDay, zone: string, scale: number): Shee
           fontSize: 10 * scale,
           margin: [0, 2 * scale, 0, 0],
           text: [
-            { text: `${step.stoneName} ${step.title}`, bold: true },
-            `: ${step.starts ? 'start ' : 'go on with '}${step.name}; to ${clock(step.to)}, ${step.who.join(' and ')}`,
+            { text: asWritten(`${step.stoneName} ${step.title}`), bold: true },
+            `: ${step.starts ? 'start ' : 'go on with '}${step.name}; to ${clock(step.to)}, ${step.who.map(asWritten).join(' and ')}`,
             step.latest ? (step.starts ? ', start by then' : '') : ', late: as soon as it can be',
           ],
         }),
@@ -127,7 +128,7 @@ function needsCell({ steps, marks }: WeekDay, zone: string, scale: number): Shee
         line(mark.at, {
           fontSize: 10 * scale,
           margin: [0, 2 * scale, 0, 0],
-          text: [{ text: `${mark.stoneName} ${mark.title}`, bold: true }, `: ${mark.words}`],
+          text: [{ text: asWritten(`${mark.stoneName} ${mark.title}`), bold: true }, `: ${mark.words}`],
         }),
       ),
       ...(steps.length + marks.length === 0 ? [{ text: 'nothing has to start', fontSize: 9 * scale }] : []),

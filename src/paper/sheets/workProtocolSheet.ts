@@ -7,6 +7,7 @@ import { mediumOf } from '../../studio/etch/mediumCatalogue.ts';
 import { contactWords, plannedWords, spanWords, timeWords } from '../../studio/papers/paperWords.ts';
 import { changeWord } from '../../studio/proofs/changeWords.ts';
 import { coverageFigure } from '../../studio/proofs/coverageWords.ts';
+import { asWritten } from '../../words/asWritten.ts';
 import { type SheetContent, sheetPdf } from './pdfDocument.ts';
 import { plainTable } from './plainTable.ts';
 import { headline, note, paragraph, partName, rule, stamp } from './sheetParts.ts';
@@ -18,17 +19,18 @@ const blank = 'not recorded';
  * went otherwise, what came of it, and what was not recorded. Equal input gives equal bytes.
  */
 export async function workProtocolPdf(protocol: WorkProtocol): Promise<Uint8Array> {
-  const { title, stone, madeAt, engine } = protocol;
+  const { stone, madeAt, engine } = protocol;
+  const title = asWritten(protocol.title);
   return sheetPdf({
     title: `${title}: protocol`,
     createdAt: new Date(madeAt),
-    foot: `${title}, protocol of ${isoDayWords(madeAt)}. ${engine}. From records alone; nothing is filled in.`,
+    foot: `${title}, protocol of ${isoDayWords(madeAt)}. ${asWritten(engine)}. From records alone; nothing is filled in.`,
     content: [
-      stamp(`Protocol of a work · stone ${stone.name}`),
+      stamp(`Protocol of a work · stone ${asWritten(stone.name)}`),
       headline(title),
       rule(1.5),
       paragraph(
-        `Stone ${stone.name}, ${stone.widthMm} × ${stone.heightMm} mm${stone.colour === '' ? '' : `, ${stone.colour}`}. ` +
+        `Stone ${asWritten(stone.name)}, ${stone.widthMm} × ${stone.heightMm} mm${stone.colour === '' ? '' : `, ${stone.colour}`}. ` +
           tableWords(protocol),
       ),
       ...past(protocol),
@@ -95,8 +97,8 @@ function etches(protocol: WorkProtocol): SheetContent[] {
     plainTable(
       [16, 84, 58, '*', 82, 88],
       rows.map((etch) => [
-        etch.letter,
-        etch.medium === null ? etch.name : `${etch.name}, ${mediumName(protocol, etch.medium)}`,
+        asWritten(etch.letter),
+        etch.medium === null ? etch.name : `${asWritten(etch.name)}, ${mediumName(protocol, etch.medium)}`,
         `${rounded(etch.areaCm2)} ${doubtWords(etch.areaPlusMinusCm2)}`,
         etchWords(etch),
         plannedWords(etch),
@@ -163,7 +165,7 @@ function secondEtches({ secondEtches: all }: WorkProtocol): SheetContent[] {
     partName(`Second etch, ${line}, as planned`),
     plainTable(
       [110, 110, '*'],
-      zones.map(({ name, etch, why }) => [name, etch ?? 'none here', why]),
+      zones.map(({ name, etch, why }) => [asWritten(name), etch ?? 'none here', why]),
     ),
   ]);
 }
@@ -202,12 +204,12 @@ function outcome(protocol: WorkProtocol): SheetContent[] {
     ...(comparisons.length === 0 ? [paragraph('No print was measured against the stone.')] : []),
     ...comparisons.flatMap(({ title, finding, zones, counts, warnings }) => [
       paragraph(
-        `${title}. ${finding ?? ''} ${counts.map(({ change, zones: n }) => `${n} ${changeWord(change)}`).join(', ')}.`,
+        `${asWritten(title)}. ${finding ?? ''} ${counts.map(({ change, zones: n }) => `${n} ${changeWord(change)}`).join(', ')}.`,
       ),
       plainTable(
         ['*', 90, 80, 80, 70],
         zones.map(({ name, medium, drawn, printed, change }) => [
-          name,
+          asWritten(name),
           mediumName(protocol, medium),
           percent(drawn),
           percent(printed),

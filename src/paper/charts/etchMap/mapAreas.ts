@@ -2,6 +2,7 @@ import type { EtchPlan, PlannedPart, PlannedZone, PlanRequest } from '../../../r
 import type { EtchStrength } from '../../../records/etchStrength.ts';
 import type { Point } from '../../../science/geometry/point.ts';
 import { contactWords } from '../../../studio/etch/clockWords.ts';
+import { textInWords } from '../../../words/inWords.ts';
 
 /** What a map is drawn from: the plan, and where its zones lie. */
 export interface EtchMapInput {
@@ -54,7 +55,7 @@ export function mapAreas({ request, plan }: EtchMapInput, mirrored: boolean): Ma
     letter: row.letter,
     strength: row.strength,
     rings: rings.map(placed),
-    words: row.etch ? [`${row.etch.ml} ml`, contactWords(row)!] : ['test a patch'],
+    words: (row.etch ? [`${row.etch.ml} ml`, contactWords(row)!] : ['test a patch']).map(textInWords),
   }));
 }
 

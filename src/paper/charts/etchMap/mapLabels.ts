@@ -1,6 +1,7 @@
 import type { Point } from '../../../science/geometry/point.ts';
 import { centroid, signedArea } from '../../../science/geometry/polygon.ts';
 import { roomAt, roomiestPoint } from '../../../science/geometry/roomiestPoint.ts';
+import { asWritten } from '../../../words/asWritten.ts';
 import { chartInk, svgText } from '../chartInk.ts';
 import type { Box } from '../strengthHatching.ts';
 import { clippedRing } from './clippedRing.ts';
@@ -155,7 +156,7 @@ function labelSvg(label: Label, unit: number): string {
   const size = wordsSize(label, unit);
   const text = (words: string, base: number, fontSize: number, weight: string) =>
     `<text x="${round(x)}" y="${round(base)}" font-size="${round(fontSize)}" font-weight="${weight}"` +
-    ` text-anchor="middle" fill="${chartInk.ink}">${svgText(words)}</text>`;
+    ` text-anchor="middle" fill="${chartInk.ink}">${svgText(asWritten(words))}</text>`;
   const lead = label.leadsTo
     ? `<path d="M${round(x)} ${round(y)}L${round(label.leadsTo[0])} ${round(label.leadsTo[1])}"` +
       ` stroke="${chartInk.ink}" stroke-width="${round(0.3 * unit)}" fill="none"/>`

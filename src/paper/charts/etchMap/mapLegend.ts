@@ -1,6 +1,8 @@
 import type { EtchPlan, PlannedPart, PlannedZone } from '../../../records/etch.ts';
 import type { EtchStrength } from '../../../records/etchStrength.ts';
 import type { Point } from '../../../science/geometry/point.ts';
+import { asWritten } from '../../../words/asWritten.ts';
+import { textInWords } from '../../../words/inWords.ts';
 import { chartInk, svgText } from '../chartInk.ts';
 import { hatchedPlaceSvg } from '../strengthHatching.ts';
 import { type EtchMapInput, mapSideWords } from './mapAreas.ts';
@@ -20,10 +22,12 @@ export function legendEntries(plan: EtchPlan): LegendEntry[] {
   );
   const used = order.flatMap((strength): LegendEntry[] => {
     const row = laid.find((candidate) => candidate.strength === strength);
-    return row?.etch ? [{ strength, words: `${strength}: ${row.etch.name}` }] : [];
+    return row?.etch ? [{ strength, words: textInWords(`${strength}: ${row.etch.name}`) }] : [];
   });
   const unruled = laid.some((row) => row.strength === null);
-  return unruled ? [...used, { strength: null, words: 'no rule here: test a patch first' }] : used;
+  return unruled
+    ? [...used, { strength: null, words: textInWords('no rule here: test a patch first') }]
+    : used;
 }
 
 /** A swatch of a strength's hatch, outlined; user units. @param unit user units for one printed mm. */
@@ -60,8 +64,8 @@ export function mapLegendSvg(
   const entries = legendEntries(plan);
   const line = 9 * unit;
   const text = (x: number, y: number, size: number, weight: string, words: string) =>
-    `<text x="${x}" y="${y}" font-size="${size}" font-weight="${weight}" fill="${chartInk.ink}">${svgText(words)}</text>`;
-  const side = mapSideWords(mirrored);
+    `<text x="${x}" y="${y}" font-size="${size}" font-weight="${weight}" fill="${chartInk.ink}">${svgText(asWritten(words))}</text>`;
+  const side = textInWords(mapSideWords(mirrored));
   const rows = entries.map((entry, index) => {
     const y = top + 6 * unit + index * line;
     return (

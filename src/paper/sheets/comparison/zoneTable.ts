@@ -1,6 +1,7 @@
 import type { ComparisonRecord, CoverageInterval, ZoneResult } from '../../../records/comparison.ts';
 import { changeWord } from '../../../studio/proofs/changeWords.ts';
 import { coverageFigure } from '../../../studio/proofs/coverageWords.ts';
+import { asWritten } from '../../../words/asWritten.ts';
 import { chartInk } from '../../charts/chartInk.ts';
 import { hatchedRectangleSvg } from '../../charts/hatching.ts';
 import type { SheetContent } from '../pdfDocument.ts';
@@ -16,8 +17,8 @@ export function zoneTable(record: ComparisonRecord): readonly SheetContent[] {
     alignment: column === 3 || column === 4 ? ('right' as const) : ('left' as const),
   }));
   const rows = record.zones.map((zone, index) => [
-    { text: zone.id, bold: true },
-    zone.name,
+    { text: asWritten(zone.id), bold: true },
+    asWritten(zone.name),
     zone.medium,
     toneCell(zone.drawn),
     toneCell(zone.printed),

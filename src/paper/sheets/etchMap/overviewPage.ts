@@ -1,11 +1,13 @@
 import { contactWords } from '../../../studio/etch/clockWords.ts';
 import { type LaidRow, laidRows } from '../../../studio/etch/laidRows.ts';
+import { asWritten } from '../../../words/asWritten.ts';
 import { chartFont, chartInk } from '../../charts/chartInk.ts';
 import { type EtchMapInput, mapSideWords } from '../../charts/etchMap/mapAreas.ts';
 import { meet } from '../../charts/etchMap/mapLabels.ts';
 import { hatchSwatchSvg } from '../../charts/etchMap/mapLegend.ts';
 import { etchMapMarks } from '../../charts/etchMap.ts';
 import type { Box } from '../../charts/strengthHatching.ts';
+import { laidName } from '../laidName.ts';
 import { pageRuler, pageText } from './pageMarks.ts';
 import { marginMm, overlapMm, type TileLayout } from './tileLayout.ts';
 
@@ -39,7 +41,12 @@ export function overviewPageSvgs(input: EtchMapInput, title: string, layout: Til
   ];
   for (let start = first; start < listed.length; start += more) {
     pages.push(
-      pageText(`${title}, zones continued`, left, 22, { size: 6, bold: true, narrow: true, width }) +
+      pageText(`${asWritten(title)}, zones continued`, left, 22, {
+        size: 6,
+        bold: true,
+        narrow: true,
+        width,
+      }) +
         list(listed.slice(start, start + more), left, 30, width, room(30)) +
         pageRuler(left, rulerTop),
     );
@@ -65,7 +72,7 @@ function header({ request }: EtchMapInput, title: string, layout: TileLayout): s
         ];
   return (
     pageText('Etch map, true size', left, 17, { size: 3.4, bold: true, fill: chartInk.soft }) +
-    pageText(title, left, 26, { size: 9, bold: true, narrow: true, width: width * 1.15 }) +
+    pageText(asWritten(title), left, 26, { size: 9, bold: true, narrow: true, width: width * 1.15 }) +
     pageText(`Stone ${widthMm} × ${heightMm} mm`, left + width, 17, { size: 3.4, anchor: 'end' }) +
     lines.map((words, line) => pageText(words, left, 33 + 5 * line, { size: 3.8 })).join('')
   );
@@ -126,7 +133,7 @@ function tileBadges(
       const box = downwards.find((place) => !labelBoxes.some((label) => meet(place, label))) ?? downwards[0]!;
       return (
         `<rect x="${box.left}" y="${box.top}" width="${width}" height="${height}" fill="${chartInk.ink}"/>` +
-        pageText(name, box.left + width / 2, box.top + 0.93 * size, {
+        pageText(asWritten(name), box.left + width / 2, box.top + 0.93 * size, {
           size,
           bold: true,
           anchor: 'middle',
@@ -151,8 +158,8 @@ function list(listed: readonly LaidRow[], left: number, top: number, width: numb
       const words = x + 23 * scale;
       return (
         hatchSwatchSvg(row.strength, x, y, 10 * scale, 6 * scale, 0.5 * scale) +
-        pageText(row.letter, x + 12 * scale, y + 5 * scale, { size: 5.4 * scale, bold: true }) +
-        pageText(name, words, y + 2.6 * scale, {
+        pageText(asWritten(row.letter), x + 12 * scale, y + 5 * scale, { size: 5.4 * scale, bold: true }) +
+        pageText(laidName({ row, name }), words, y + 2.6 * scale, {
           size: 3.4 * scale,
           bold: true,
           width: column - 23 * scale,

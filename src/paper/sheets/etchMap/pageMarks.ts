@@ -1,3 +1,5 @@
+import { asWritten } from '../../../words/asWritten.ts';
+import { textInWords } from '../../../words/inWords.ts';
 import { chartInk, fitText, svgText } from '../../charts/chartInk.ts';
 import { checkRulerMm } from '../protocol/checkRuler.ts';
 import type { TileLayout } from './tileLayout.ts';
@@ -14,7 +16,8 @@ export interface TextLook {
 
 /** A line of words on a page whose unit is the millimetre; `y` is its base line. */
 export function pageText(words: string, x: number, y: number, look: TextLook): string {
-  const shown = look.width === undefined ? words : fitText(words, look.width, look.size);
+  const told = textInWords(words);
+  const shown = asWritten(look.width === undefined ? told : fitText(told, look.width, look.size));
   return (
     `<text x="${x}" y="${y}" font-size="${look.size}" text-anchor="${look.anchor ?? 'start'}"` +
     ` fill="${look.fill ?? chartInk.ink}"${look.bold ? ' font-weight="bold"' : ''}` +
@@ -30,7 +33,7 @@ export function pageRuler(x: number, y: number): string {
     return `M${at.toFixed(3)} ${y}v${mm % 10 === 0 ? 6 : mm % 5 === 0 ? 4.5 : 3}`;
   });
   const words = [0, 50, 100].map((mm) =>
-    pageText(mm === 0 ? '0' : `${mm} mm`, x + mm, y + 9.4, {
+    pageText(mm === 0 ? '0' : asWritten(`${mm} mm`), x + mm, y + 9.4, {
       size: 3,
       anchor: mm === 0 ? 'start' : mm === 50 ? 'middle' : 'end',
     }),
@@ -38,7 +41,7 @@ export function pageRuler(x: number, y: number): string {
   return (
     `<path d="M${x} ${y}H${x + checkRulerMm}${lines.join('')}" stroke="#000000" stroke-width="${lineWidth}"` +
     ` fill="none"/>${words.join('')}` +
-    pageText('Must measure 100 mm; if not,', x + 104, y + 3.5, { size: 3 }) +
+    pageText(`Must measure ${asWritten('100 mm')}; if not,`, x + 104, y + 3.5, { size: 3 }) +
     pageText('print again at 100 %.', x + 104, y + 7.5, { size: 3 })
   );
 }

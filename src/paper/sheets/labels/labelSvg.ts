@@ -1,4 +1,6 @@
 import type { Label } from '../../../records/label.ts';
+import { asWritten } from '../../../words/asWritten.ts';
+import { textInWords } from '../../../words/inWords.ts';
 import { chartInk, fitText, svgText } from '../../charts/chartInk.ts';
 import { codeMatrix } from './codeMatrix.ts';
 
@@ -21,12 +23,12 @@ export function labelSvg(label: Label, address: string, widthMm: number, heightM
     .slice(0, 4)
     .map(
       (line, index) =>
-        `<text x="${left}" y="${20 + index * 4}" font-size="3">${svgText(fitText(line, room, 3))}</text>`,
+        `<text x="${left}" y="${20 + index * 4}" font-size="3">${svgText(asWritten(fitText(textInWords(line), room, 3)))}</text>`,
     );
   return (
     codeSvg(address, 2, 3, code) +
     `<text x="${left}" y="7" font-size="2.8" font-weight="bold" fill="${chartInk.soft}">${kindWords[label.kind]}</text>` +
-    `<text x="${left}" y="14.5" font-size="${size}" font-weight="bold" font-family="ArchivoNarrow">${svgText(fitText(label.name, room, size * 0.85))}</text>` +
+    `<text x="${left}" y="14.5" font-size="${size}" font-weight="bold" font-family="ArchivoNarrow">${svgText(asWritten(fitText(label.name, room, size * 0.85)))}</text>` +
     words.join('') +
     pathSvg(label.path, left, heightMm, room)
   );
@@ -38,7 +40,7 @@ function pathSvg(path: string, left: number, heightMm: number, room: number): st
   return [path.slice(0, cut), path.slice(cut)]
     .map(
       (line, index) =>
-        `<text x="${left}" y="${heightMm - 6 + 2.8 * index}" font-size="2.2" fill="${chartInk.soft}">${svgText(fitText(line, room, 2.2))}</text>`,
+        `<text x="${left}" y="${heightMm - 6 + 2.8 * index}" font-size="2.2" fill="${chartInk.soft}">${svgText(asWritten(fitText(line, room, 2.2)))}</text>`,
     )
     .join('');
 }

@@ -1,3 +1,4 @@
+import { asWritten } from '../../../words/asWritten.ts';
 import { ptPerMm, type SheetContent } from '../pdfDocument.ts';
 
 /** Length of the check ruler in millimetres, from the outer edge of its first line to that of its last. */
@@ -30,7 +31,7 @@ export function checkRuler(): SheetContent {
       },
       {
         columns: ['0', '50 mm', '100 mm'].map((text, index) => ({
-          text,
+          text: asWritten(text),
           width: length / 3,
           fontSize: 8,
           alignment: (['left', 'center', 'right'] as const)[index]!,
@@ -40,4 +41,10 @@ export function checkRuler(): SheetContent {
     ],
     margin: [0, 2, 0, 2],
   };
+}
+
+/** What to do with the ruler: its length is that of the sheet, in millimetres whatever the sheet is written in. */
+export function checkRulerNote(): string {
+  const length = asWritten(`${checkRulerMm} mm`);
+  return `Lay a steel ruler against it: it must measure ${length}. If it does not, print again at full size.`;
 }

@@ -1,6 +1,7 @@
 import type { BenchHands, BenchLift, BenchRun, BenchTouch } from '../../../studio/etch/benchRun.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { buffingRounds, endSigns } from '../../../studio/etch/endSigns.ts';
+import { asWritten } from '../../../words/asWritten.ts';
 import type { SheetContent, SheetTable, SheetText } from '../pdfDocument.ts';
 import { stepPart } from './stepParts.ts';
 import type { SheetLook } from './stepSheetInput.ts';
@@ -52,14 +53,14 @@ export function liftPart(run: BenchRun, look: SheetLook): SheetContent[] {
       hands.length > 0
         ? `Buff ${rounds}, the lifting counted:`
         : `Lift with the first cloth, then buff, ${rounds}:`,
-      `${buffLetters.join('  ')}.`,
+      `${asWritten(buffLetters.join('  '))}.`,
     ),
     line('Sign:', endSigns.buff),
     ...(keepOut.length > 0
       ? [
           line(
             'Keep apart:',
-            `${keepOut.map(({ strong, weak }) => `${strong} out of ${listed(weak)}`).join('; ')}.`,
+            `${keepOut.map(({ strong, weak }) => `${asWritten(strong)} out of ${listed(weak)}`).join('; ')}.`,
           ),
         ]
       : []),
@@ -67,7 +68,9 @@ export function liftPart(run: BenchRun, look: SheetLook): SheetContent[] {
 }
 
 function listed(letters: readonly string[]): string {
-  return letters.length < 2 ? letters.join('') : `${letters.slice(0, -1).join(', ')} and ${letters.at(-1)}`;
+  return letters.length < 2
+    ? asWritten(letters.join(''))
+    : `${asWritten(letters.slice(0, -1).join(', '))} and ${asWritten(letters.at(-1)!)}`;
 }
 
 /** Touches in even columns, read like lines of writing. */
@@ -104,7 +107,7 @@ function strip(
 }
 
 function touchText({ at, letter }: BenchTouch): SheetText {
-  return { text: [`${minutesSeconds(at)} `, { text: letter, bold: true }], noWrap: true };
+  return { text: [`${minutesSeconds(at)} `, { text: asWritten(letter), bold: true }], noWrap: true };
 }
 
 /** A lift, after a cell of its own where a fresh cloth is taken up first. */

@@ -3,8 +3,11 @@ import type { BenchLine } from '../../../studio/etch/benchRun.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { endSigns } from '../../../studio/etch/endSigns.ts';
 import { nothingLaid } from '../../../studio/etch/plannedZone.ts';
+import { asWritten } from '../../../words/asWritten.ts';
+import { textInWords } from '../../../words/inWords.ts';
 import { fitText } from '../../charts/chartInk.ts';
 import { hatchSwatchSvg } from '../../charts/etchMap/mapLegend.ts';
+import { laidName } from '../laidName.ts';
 import type { SheetContent } from '../pdfDocument.ts';
 import { partsWords } from './mixPart.ts';
 import { columnName, figure, mlText, stepPart } from './stepParts.ts';
@@ -68,13 +71,14 @@ export function layPart(
 }
 
 function lineCells(
-  { row, name, person, liftAt }: BenchLine,
+  line: BenchLine,
   doubtMl: number | null,
   clocked: boolean,
   who: boolean,
   scale: number,
   nameRoom: number,
 ): SheetContent[] {
+  const { row, person, liftAt } = line;
   const right = (text: string) => figure(text, scale, 'right');
   const small = (text: string): SheetContent => ({
     ...right(text),
@@ -88,9 +92,9 @@ function lineCells(
     ...(clocked ? [figure(clock(row.layFrom), scale)] : []),
     ...(who ? [figure(person === null ? '' : String(person), scale)] : []),
     { svg: swatch(row.strength), width: 28 * scale, margin: [0, 1.6 * scale, 0, 0] },
-    figure(row.letter, scale),
+    figure(asWritten(row.letter), scale),
     {
-      text: fitText(name, nameRoom, 10.5),
+      text: asWritten(fitText(textInWords(laidName(line)), nameRoom, 10.5)),
       bold: true,
       fontSize: 10.5 * scale,
       margin: [0, 4.4 * scale, 0, 0],

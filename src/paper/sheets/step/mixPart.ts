@@ -1,5 +1,6 @@
 import type { BatchNeed, EtchPart } from '../../../records/etch.ts';
 import { plannedMixtures } from '../../../studio/etch/mixtures.ts';
+import { asWritten } from '../../../words/asWritten.ts';
 import type { SheetContent } from '../pdfDocument.ts';
 import { figure, mlText, stepPart } from './stepParts.ts';
 import type { SheetLook, StepSheetInput } from './stepSheetInput.ts';
@@ -23,7 +24,7 @@ export function mixPart({ plan }: StepSheetInput, look: SheetLook): SheetContent
           figure(`${mlText(mixture.ml)} ml`, scale, 'right'),
           cell(mixture.name, scale, true),
           cell(mixture.parts.length > 1 ? partsWords(mixture.parts) : '', scale),
-          cell(`for ${mixture.letters.join(' ')}`, scale),
+          cell(`for ${asWritten(mixture.letters.join(' '))}`, scale),
         ]),
       },
     },
