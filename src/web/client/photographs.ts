@@ -9,8 +9,11 @@ interface CornersFound {
   readonly corners: Corners | null;
   /** 0..1 */
   readonly confidence: number;
-  readonly kind: string;
+  /** What was taken for the rectangle: four printed or drawn corner marks, or the edge of what lies there. */
+  readonly kind: 'marks' | 'outline' | 'none';
 }
+
+export type CornersKind = CornersFound['kind'];
 
 /** Photographs larger than this are sent in pieces, bytes: what breaks off is gone on with. */
 const inPiecesFrom = 2e6;
@@ -40,17 +43,20 @@ export function openPhotograph(id: string): Promise<PhotographEntry> {
 
 /**
  * Asks the server to look for the work rectangle; `onLooked` hears its corners, or null where none were found or the
- * server did not answer.
+ * server did not answer, and what was taken for them.
  * @returns calls it off: nothing is told any more.
  */
-export function lookForCorners(id: string, onLooked: (corners: Corners | null) => void): () => void {
+export function lookForCorners(
+  id: string,
+  onLooked: (corners: Corners | null, kind: CornersKind) => void,
+): () => void {
   let wanted = true;
-  const tell = (corners: Corners | null) => {
-    if (wanted) onLooked(corners);
+  const tell = (corners: Corners | null, kind: CornersKind) => {
+    if (wanted) onLooked(corners, kind);
   };
   ask<CornersFound>(`/api/photographs/${id}/corners`).then(
-    (answer) => tell(answer.corners),
-    () => tell(null),
+    ({ corners, kind }) => tell(corners, kind),
+    () => tell(null, 'none'),
   );
   return () => {
     wanted = false;

@@ -1,4 +1,5 @@
 import type { WorkZone } from '../../records/work.ts';
+import { listWords } from '../words/listWords.ts';
 import { say } from '../words/say.ts';
 import type { Drawing } from './zoneDrawing.ts';
 
@@ -55,12 +56,6 @@ function differingParts(one: WorkZone, other: WorkZone): string[] {
     ...((one.intention ?? 'drawn') === (other.intention ?? 'drawn') ? [] : [say('the intention')]),
     ...(same(one.tone, other.tone) ? [] : [say('the tone')]),
   ];
-}
-
-function listWords(words: readonly string[]): string {
-  return words.length < 2
-    ? words.join('')
-    : say('{words} and {words2}', { words: words.slice(0, -1).join(', '), words2: words.at(-1) });
 }
 
 function drawn({ head, rectangle, zones }: Drawn) {

@@ -43,7 +43,7 @@ export function Measuring({ entry }: { entry: ComparisonEntry }) {
             >
               <span className="measuring-sign" aria-hidden="true" />
               <span className="measuring-words">{stageWords[stage]}</span>
-              <span className="soft">{index < at && 'done'}</span>
+              <span className="soft">{index < at && say('done')}</span>
             </li>
           ))}
         </ol>

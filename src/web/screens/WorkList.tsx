@@ -5,7 +5,6 @@ import { Link } from 'wouter';
 import { type WorkStage, workStages } from '../../records/work.ts';
 import type { WorkSummary } from '../../records/workEntry.ts';
 import { lineRule } from '../../studio/bench/lineStages.ts';
-import { momentWords } from '../../studio/days/zoneWords.ts';
 import { deadlinesKey, listDeadlines } from '../client/days.ts';
 import { listStones, stonesKey } from '../client/stones.ts';
 import { listWorks, worksKey } from '../client/workList.ts';
@@ -18,6 +17,7 @@ import { Picks } from '../parts/Picks.tsx';
 import { ShowMore } from '../parts/ShowMore.tsx';
 import { StageLine } from '../parts/StageLine.tsx';
 import { workStageWords } from '../parts/stageWords.ts';
+import { weekdayAndTimeIn } from '../words/moments.ts';
 import { say } from '../words/say.ts';
 import { told } from '../words/told.ts';
 import { type Shelf, useShelvedList } from './useShelvedList.ts';
@@ -119,7 +119,7 @@ function useDeadlines(): ReadonlyMap<string, string> {
               workId,
               say('{lineRule} by {moment}', {
                 lineRule: told(lineRule(deadline.goal).name),
-                moment: momentWords(timeZone, Date.parse(deadline.by)),
+                moment: weekdayAndTimeIn(timeZone, Date.parse(deadline.by)),
               }),
             ],
           ]

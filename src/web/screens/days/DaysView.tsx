@@ -19,6 +19,7 @@ import { PageHead } from '../../parts/PageHead.tsx';
 import { workStageWords } from '../../parts/stageWords.ts';
 import { weekdayAndTimeIn } from '../../words/moments.ts';
 import { say } from '../../words/say.ts';
+import { toldText } from '../../words/toldText.ts';
 import { useSaving } from '../useSaving.ts';
 import { DayPlanSteps } from './DayPlanSteps.tsx';
 import { DeadlineFields } from './DeadlineFields.tsx';
@@ -69,7 +70,7 @@ function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
           failure || !plan
             ? say('When must what start?')
             : kept.deadline || touched
-              ? plan.sentence
+              ? toldText(plan.sentence)
               : say('By when must it be there?')
         }
       />
@@ -109,13 +110,17 @@ function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
         {!failure && plan && (
           <div className="days-plan">
             {!kept.deadline && !touched && (
-              <p>
-                {say('Nobody has given a deadline. If it were due {moment}: {charAt}{sentence}.', {
-                  moment: weekdayAndTimeIn(plan.timeZone, Date.parse(asked.by)),
-                  charAt: plan.sentence.charAt(0).toLowerCase(),
-                  sentence: plan.sentence.slice(1),
-                })}
-              </p>
+              <>
+                <p>
+                  {say(
+                    'Nobody has given a deadline yet. If it were due {moment}, this is how it would run:',
+                    {
+                      moment: weekdayAndTimeIn(plan.timeZone, Date.parse(asked.by)),
+                    },
+                  )}
+                </p>
+                <p className="big">{toldText(plan.sentence)}</p>
+              </>
             )}
             <DayPlanSteps plan={plan} />
           </div>

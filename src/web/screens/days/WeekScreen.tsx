@@ -12,10 +12,11 @@ import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { listWords } from '../../words/listWords.ts';
 import { weekdayAndDayOf, weekdayAndTimeIn } from '../../words/moments.ts';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
-import { told } from '../../words/told.ts';
+import { toldText } from '../../words/toldText.ts';
 
 /** Seven days of the room: who is there, and what each stone needs when. */
 export default function WeekScreen() {
@@ -115,11 +116,11 @@ function Deadlines({ week: { works, timeZone } }: { week: Week }) {
           </Link>
           <span>{say('due {moment}', { moment: weekdayAndTimeIn(timeZone, Date.parse(work.by)) })}</span>
           <span className={work.verdict === 'kept' || work.verdict === 'reached' ? '' : 'week-late'}>
-            {told(work.sentence)}
+            {toldText(work.sentence)}
           </span>
           {work.clashes.map((clash) => (
             <span key={clash} className="week-clash">
-              <b>{say('Two at one time:')}</b> {clash}
+              <b>{say('Two at one time:')}</b> {toldText(clash)}
             </span>
           ))}
         </li>
@@ -157,21 +158,21 @@ function Day({ day, zone }: { day: WeekDay; zone: string }) {
                     b: (words) => <b>{words}</b>,
                     stoneName: step.stoneName,
                     title: step.title,
-                    step: step.name,
+                    step: toldText(step.name),
                     clock: clock(step.to),
                   })
                 : sayRich('<b>{stoneName} {title}</b>: go on with {step}, until {clock}', {
                     b: (words) => <b>{words}</b>,
                     stoneName: step.stoneName,
                     title: step.title,
-                    step: step.name,
+                    step: toldText(step.name),
                     clock: clock(step.to),
                   })}
             </span>
             <span className="soft">
               {step.latest
-                ? say('{who} · latest', { who: step.who.join(' and ') })
-                : say('{who} · late: as soon as it can be', { who: step.who.join(' and ') })}
+                ? say('{who} · latest', { who: listWords(step.who) })
+                : say('{who} · late: as soon as it can be', { who: listWords(step.who) })}
             </span>
           </li>
         ))}
@@ -182,7 +183,7 @@ function Day({ day, zone }: { day: WeekDay; zone: string }) {
               <b>
                 {mark.stoneName} {mark.title}
               </b>
-              : {mark.words}
+              : {toldText(mark.words)}
             </span>
           </li>
         ))}

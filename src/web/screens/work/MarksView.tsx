@@ -1,16 +1,19 @@
 import { useQuery } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
+import { Link } from 'wouter';
 import type { AttachedPhotograph } from '../../../records/attachedPhotograph.ts';
 import type { Corners } from '../../../science/geometry/point.ts';
-import { lookForCorners, openPhotograph } from '../../client/photographs.ts';
+import { type CornersKind, lookForCorners, openPhotograph } from '../../client/photographs.ts';
 import { type CornerIndex, cornerTrouble, pushCorner, startingCorners } from '../../managers/cornerMarks.ts';
 import { Button } from '../../parts/Button.tsx';
 import { CornerBoard } from '../../parts/CornerBoard.tsx';
 import { CornerTrouble } from '../../parts/CornerTrouble.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Loupe } from '../../parts/Loupe.tsx';
+import { Notice } from '../../parts/Notice.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { say } from '../../words/say.ts';
+import { sayRich } from '../../words/sayRich.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 import { WorkPage } from './WorkPage.tsx';
 
@@ -31,7 +34,7 @@ export function MarksView({
 }) {
   const [of, setOf] = useState<Marks['of']>(attached.corners?.of ?? 'stone');
   const [px, setPx] = useState<Corners | null>(attached.corners?.px ?? null);
-  const [found, setFound] = useState(true);
+  const [found, setFound] = useState<CornersKind | null>(null);
   const [active, setActive] = useState<CornerIndex>(0);
   const photograph = useQuery({
     queryKey: ['photograph', attached.photograph],
@@ -40,11 +43,13 @@ export function MarksView({
   }).data;
   useEffect(() => {
     if (!photograph || px) return;
-    return lookForCorners(photograph.id, (corners) => {
-      setFound(corners !== null);
+    return lookForCorners(photograph.id, (corners, kind) => {
+      setFound(corners === null ? 'none' : kind);
+      // marks stand round the drawing; an edge is that of the stone
+      if (corners !== null && kind === 'marks' && work.rectangle) setOf('rectangle');
       setPx(corners ?? startingCorners(photograph.widthPx, photograph.heightPx));
     });
-  }, [photograph, px]);
+  }, [photograph, px, work.rectangle]);
   if (!photograph || !px)
     return <WorkPage work={work} headline={say('Looking for its corners')} board={null} side={null} />;
   const trouble = cornerTrouble(px);
@@ -72,17 +77,23 @@ export function MarksView({
             options={
               work.rectangle
                 ? [
-                    ['stone', 'stone'],
+                    ['stone', say('stone')],
                     ['rectangle', say('work rectangle')],
                   ]
-                : [['stone', 'stone']]
+                : [['stone', say('stone')]]
             }
             onPick={setOf}
           />
+          {found !== null && <FoundAs found={found} of={of} />}
           {!work.rectangle && (
-            <p className="soft">
-              {say(
-                'To mark the drawing’s own corners instead, first set a work rectangle beside the drawing.',
+            <p className={found === 'marks' ? undefined : 'soft'}>
+              {sayRich(
+                'Where they are marks round the drawing, <link>set a work rectangle</link> first: it says where on the stone they lie. From there a button leads back here.',
+                {
+                  link: (words) => (
+                    <Link href={`/works/${work.id}?marks=${attached.photograph}`}>{words}</Link>
+                  ),
+                },
               )}
             </p>
           )}
@@ -99,14 +110,7 @@ export function MarksView({
           </div>
           <p>
             {say(
-              '{corners}Clockwise from the stone’s top left, as you look at the stone. Drag a mark or push it with the arrow keys (Shift: by ten); for the last pixel push the picture inside the loupe.',
-              {
-                corners:
-                  !attached.corners &&
-                  (found
-                    ? say('Set by what was found; look at each. ')
-                    : say('Nothing was found, so they stand anywhere. ')),
-              },
+              'Clockwise from the stone’s top left, as you look at the stone. Drag a mark or push it with the arrow keys (Shift: by ten); for the last pixel push the picture inside the loupe.',
             )}
           </p>
           <CornerTrouble corners={px} />
@@ -123,4 +127,32 @@ export function MarksView({
       }
     />
   );
+}
+
+/** What was found on the photograph, and what it is taken for until somebody says otherwise. */
+function FoundAs({ found, of }: { found: CornersKind; of: Marks['of'] }) {
+  switch (found) {
+    case 'none':
+      return <p>{say('No corners were found: the marks stand anywhere. Drag each to its place.')}</p>;
+    case 'outline':
+      return (
+        <p>
+          {of === 'stone'
+            ? say('The edge of what lies there was found and taken for that of the stone. Look at each mark.')
+            : say(
+                'The edge of what lies there was found. You take it for the work rectangle: look at each mark.',
+              )}
+        </p>
+      );
+    case 'marks':
+      return of === 'stone' ? (
+        <Notice kind="caution" title={say('Four corner marks were found:')}>
+          {say('hardly the corners of the stone itself. Drag each mark to a corner of the stone.')}
+        </Notice>
+      ) : (
+        <p>{say('Four corner marks were found and taken for those of the work rectangle. Look at each.')}</p>
+      );
+    default:
+      return found satisfies never;
+  }
 }

@@ -1,6 +1,7 @@
 import './PhotographsView.css';
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
+import { useSearch } from 'wouter';
 import type { AttachedPhotograph } from '../../../records/attachedPhotograph.ts';
 import { addPhotograph } from '../../client/photographs.ts';
 import { FailedRequest, type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
@@ -22,7 +23,8 @@ export function PhotographsView({ desk }: { desk: WorkDesk }) {
   const { photographs } = work;
   const queries = useQueryClient();
   const [shownId, setShownId] = useState<string | null>(null);
-  const [marking, setMarking] = useState<string | null>(null);
+  // who went to set a work rectangle comes back to the marks
+  const [marking, setMarking] = useState(new URLSearchParams(useSearch()).get('marks'));
   const [share, setShare] = useState<number | null>(null);
   const [trouble, setTrouble] = useState<ShownFailure | null>(null);
   const shown = photographs.find(({ photograph }) => photograph === shownId) ?? photographs.at(-1) ?? null;

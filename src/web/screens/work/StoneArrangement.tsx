@@ -1,4 +1,5 @@
 import './StoneArrangement.css';
+import { useLocation, useSearch } from 'wouter';
 import type { WorkRectangle } from '../../../records/work.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Fold } from '../../parts/Fold.tsx';
@@ -8,11 +9,16 @@ import { say } from '../../words/say.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 
 /** How the image lies on the stone: its head, and the rectangle in which things are measured. */
-export function StoneArrangement({ desk: { desk, state, work } }: { desk: WorkDesk }) {
+export function StoneArrangement({ desk: whole }: { desk: WorkDesk }) {
+  const { desk, state, work } = whole;
+  const marks = new URLSearchParams(useSearch()).get('marks');
   const { head, rectangle } = state.drawing;
   const { widthMm, heightMm } = work.stone;
   return (
-    <Fold title={rectangle ? say('Head, and the work rectangle') : say('Head, and a work rectangle')}>
+    <Fold
+      title={rectangle ? say('Head, and the work rectangle') : say('Head, and a work rectangle')}
+      open={marks !== null}
+    >
       <div className="arrangement">
         <HeadEdge
           head={head}
@@ -45,8 +51,28 @@ export function StoneArrangement({ desk: { desk, state, work } }: { desk: WorkDe
             {say('Set a work rectangle')}
           </Button>
         )}
+        {marks !== null && <BackToMarks desk={whole} photograph={marks} />}
       </div>
     </Fold>
+  );
+}
+
+/** Where somebody came from the marks of a photograph: saves the rectangle, and goes back to them. */
+function BackToMarks({
+  desk: { work, unsaved, saving, save },
+  photograph,
+}: {
+  desk: WorkDesk;
+  photograph: string;
+}) {
+  const [, go] = useLocation();
+  const back = async () => {
+    if (!unsaved || (await save())) go(`/works/${work.id}/photographs?marks=${photograph}`);
+  };
+  return (
+    <Button kind="act" disabled={saving} onClick={() => void back()}>
+      {unsaved ? say('Save, and back to the marks') : say('Back to the marks of the photograph')}
+    </Button>
   );
 }
 

@@ -1,0 +1,7 @@
+import { told } from '../../words/told.ts';
+
+/**
+ * What the server tells in several parts (a sentence with moments, a list, a length of time), in the page's language. What
+ * nobody translated stays as it was told.
+ */
+export const toldText: (english: string) => string = told;
