@@ -173,6 +173,29 @@ describeInBrowser('the bench', (pages) => {
     await page.getByRole('heading', { name: /^Next: ink full and dry/ }).waitFor();
   });
 
+  it('asks before a drawing is grained away, and leads on to the stone afterwards', async () => {
+    const work = await startedWork('S-908', { zones: [post], stage: 'closed-down' });
+    const { id } = await sentTo<{ id: string }>('/api/runs', { workId: work.id });
+    const page = await pages.onPhone(`/bench/${id}`);
+    await page.getByRole('button', { name: 'Begin: regrain' }).click();
+    await page.getByRole('heading', { name: 'Grain Low Water away?' }).waitFor();
+    await expectSoundScreen(page, 'the question before a drawing is grained away');
+    await page.getByRole('button', { name: 'No, leave it on the stone' }).click();
+    await page.getByRole('button', { name: 'Begin: regrain' }).click();
+    const yes = page.getByRole('button', { name: 'Hold: yes, grain it away' });
+    await yes.click();
+    await yes.dispatchEvent('pointerdown');
+    await page.getByRole('heading', { name: 'Regrain', exact: true }).waitFor();
+    expect((await loggedEvents(page, 1)).map(({ kind }) => kind)).toEqual(['stage-started']);
+    // a knuckle is slower than a bounce
+    await page.waitForTimeout(600);
+    await page.getByRole('button', { name: 'Done: regrain' }).click();
+    await page.getByRole('heading', { name: 'Grained away' }).waitFor();
+    await expectSoundScreen(page, 'the bench of a work that was grained away');
+    await page.getByRole('link', { name: 'To the stone S-908' }).click();
+    await page.getByRole('heading', { name: 'Nothing is on it' }).waitFor();
+  });
+
   it('says so where there is no such run', async () => {
     const page = await pages.atDesk('/bench/none');
     await page.getByRole('heading', { name: /not here|no such|nothing/i }).waitFor();

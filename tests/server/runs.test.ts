@@ -3,6 +3,7 @@ import { lineStageSchema } from '../../src/contract/lineStage.ts';
 import type { AspectChange, RunState, StageRule } from '../../src/records/bench.ts';
 import type { LeavingList, Rack } from '../../src/records/rack.ts';
 import type { RunEvent, RunSummary } from '../../src/records/run.ts';
+import type { StoneEntry } from '../../src/records/stoneEntry.ts';
 import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
 import { expectRefused } from './expectRefused.ts';
 import { type StudioUnderTest, studioUnderTest } from './studioUnderTest.ts';
@@ -147,6 +148,7 @@ it('shows a run as it stands, the rack with what can wait least first, and what 
   expect(leaving.stones.map(({ stoneName, steps }) => [stoneName, steps[0]?.words])).toEqual([
     ['S-01', 'gum it, buff it tight'],
     ['S-02', expect.stringContaining('lift the etch')],
+    ['S-05', expect.stringContaining('see whether it is gummed')],
   ]);
   await low.log('gummed', {});
   const after = await studio.json<Rack>('/api/rack');
@@ -233,3 +235,26 @@ async function aRunWithout(studio: StudioUnderTest): Promise<RunSummary> {
   const work = await studio.work(stone.id, 'Neap');
   return (await studio.send<RunSummary>('POST', '/api/runs', { workId: work.id })).body;
 }
+
+it('a stone from which a work is being grained away is not called level by a reading from before', async () => {
+  const studio = await studioUnderTest();
+  const run = await aRun(studio);
+  const { stoneId } = await studio.json<{ stoneId: string }>(`/api/works/${run.workId}`);
+  const stone = () => studio.json<StoneEntry>(`/api/stones/${stoneId}`);
+  const log = (clientId: string, kind: string, payload: object) =>
+    studio.send('POST', `/api/runs/${run.id}/events`, { clientId, kind, at, payload });
+  const read = async (straightedge: readonly object[]) =>
+    studio.send('PATCH', `/api/stones/${stoneId}`, { version: (await stone()).version, straightedge });
+  const before = { at: '2026-03-01T09:00:00.000Z', gapMm: 0.05, where: '' };
+  await read([before]);
+  expect((await stone()).verdict.level).toBe('level');
+  await log('a', 'stage-started', { stage: 'regrain' });
+  expect((await stone()).verdict.level).toBe('not measured');
+  await log('b', 'undo', { clientId: 'a' });
+  expect((await stone()).verdict.level).toBe('level');
+  await log('c', 'stage-started', { stage: 'regrain' });
+  await log('d', 'stage-ended', { stage: 'regrain' });
+  expect((await stone()).verdict.level).toBe('not measured');
+  await read([before, { at: '2026-03-06T09:00:00.000Z', gapMm: 0.2, where: '' }]);
+  expect((await stone()).verdict.level).toBe('not level');
+});

@@ -11,7 +11,7 @@ export function noSuchStone(): Failure {
 
 /** One stone whole, archived or not; or `not-found`. */
 export async function readStone(
-  { store }: { readonly store: Pick<KeptRecords, 'stones' | 'works'> },
+  { store }: { readonly store: Pick<KeptRecords, 'stones' | 'works' | 'runs'> },
   id: string,
 ): Promise<Result<StoneEntry>> {
   const stone = await store.stones.find(id);

@@ -25,6 +25,8 @@ export interface RunRepository {
    * here on.
    */
   takePlan(workId: string, planId: string): Promise<void>;
+  /** When graining a work away from a stone was last begun or ended at the bench, and not taken back; null where it never was. */
+  grainedAwayAt(stoneId: string): Promise<string | null>;
   /** The stage that a run found its work in; null where that was not kept. */
   workStageAtStart(id: string): Promise<WorkStage | null>;
   find(id: string): Promise<RunSummary | null>;
@@ -96,6 +98,35 @@ export function runRepositoryIn(database: Kysely<Tables>): RunRepository {
           ),
         )
         .execute();
+    },
+    async grainedAwayAt(stoneId) {
+      const rows = await database
+        .selectFrom('run_events')
+        .innerJoin('runs', 'runs.id', 'run_events.run_id')
+        .innerJoin('works', 'works.id', 'runs.work_id')
+        .where('works.stone_id', '=', stoneId)
+        .where('run_events.kind', 'in', ['stage-started', 'stage-ended', 'repeated', 'remembered'])
+        .where(sql`json_extract(run_events.payload_json, '$.stage')`, '=', 'regrain')
+        .where(({ not, exists, selectFrom }) =>
+          not(
+            exists(
+              selectFrom('run_events as taken_back')
+                .whereRef('taken_back.run_id', '=', 'run_events.run_id')
+                .where('taken_back.kind', '=', 'undo')
+                .where(
+                  sql`json_extract(taken_back.payload_json, '$.clientId')`,
+                  '=',
+                  sql.ref('run_events.client_id'),
+                )
+                .select('taken_back.sequence'),
+            ),
+          ),
+        )
+        .select(['run_events.at', 'run_events.received_at'])
+        .execute();
+      // what was sent late happened before it was received; a clock that runs ahead is not believed
+      const moments = rows.map(({ at, received_at }) => Math.min(Date.parse(at), Date.parse(received_at)));
+      return moments.length === 0 ? null : new Date(Math.max(...moments)).toISOString();
     },
     async workStageAtStart(id) {
       const row = await database

@@ -28,6 +28,9 @@ test('limits of level and wedge are met at the limit and missed beyond it', () =
   });
   const bad = levelVerdict(0.11, [80, 80.41, 80.2, 80]);
   expect([bad.level, bad.wedge, bad.sentences.length]).toEqual(['not level', 'wedge', 2]);
+  const grained = levelVerdict('before graining', [80, 80, 80, 80]);
+  expect(grained.level).toBe('not measured');
+  expect(grained.sentences[0]).toContain('not known until it is measured again');
   expect(levelVerdict(null, [80, null, 80, 80])).toMatchObject({
     level: 'not measured',
     wedge: 'not measured',

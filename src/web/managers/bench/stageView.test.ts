@@ -80,10 +80,16 @@ describe('a stage at the bench', () => {
     ]);
   });
 
-  it('says that nothing is left after regraining', () => {
+  it('says after regraining that the work is over and what is kept of it', () => {
     const bench = aBench();
     bench.log(0, 'stage-ended', { stage: 'regrain' });
-    expect(bench.look(1)).toMatchObject({ phase: 'end', first: [] });
+    expect(bench.look(1)).toMatchObject({
+      phase: 'end',
+      stage: 'regrain',
+      headline: 'Grained away',
+      first: [],
+    });
+    expect(stageView(aBench().stateAt(1), 'regrained', 200_000).headline).toBe('Grained away');
   });
 });
 

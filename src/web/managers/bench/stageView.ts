@@ -14,6 +14,7 @@ import { clockOf, expectedWords, spanRange, spokenSpan } from './spanWords.ts';
 export interface StageView {
   /** Under way; to be begun; or nothing left in the line. */
   readonly phase: 'open' | 'next' | 'end';
+  /** At the end `regrain` where the work was grained away. */
   readonly stage: LineStage | null;
   /** How long it has been under way; null before it. */
   readonly seconds: number | null;
@@ -58,9 +59,11 @@ export function stageView(
   workStage: WorkStage,
   faceMm2: number,
 ): StageView {
-  const { open, next } = lineCourse(state.stages, workStage);
+  const { open, next, last } = lineCourse(state.stages, workStage);
   if (open) return openView(open, state, faceMm2);
   if (next === null) {
+    const gone = (last?.stage ?? (workStage === 'regrained' ? 'regrain' : null)) === 'regrain';
+    if (gone) return grainedAway;
     return {
       phase: 'end',
       stage: null,
@@ -91,6 +94,23 @@ export function stageView(
     spoken: headline,
   };
 }
+
+/** The work is over, its stone free. */
+const grainedAway: StageView = {
+  phase: 'end',
+  stage: 'regrain',
+  seconds: null,
+  headline: say('Grained away'),
+  endSign: null,
+  expected: say(
+    'What was logged, photographed and printed of this work is kept. The stone is free for another; how flat it is now is not known until it is measured again.',
+  ),
+  time: null,
+  early: null,
+  cautions: [],
+  first: [],
+  spoken: say('Grained away'),
+};
 
 /** What begins a stage. */
 export function beginTap(stage: LineStage): BenchTap {

@@ -135,7 +135,7 @@ export function Bench({
             }
           />
         ) : (
-          <StageLead {...shared} view={stage!} state={state} />
+          <StageLead {...shared} view={stage!} state={state} planned={kept !== null} />
         )}
         <BenchFoot
           runId={run.id}

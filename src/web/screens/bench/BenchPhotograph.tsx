@@ -2,8 +2,8 @@ import { useQueryClient } from '@tanstack/react-query';
 import type { PhotographState } from '../../../records/attachedPhotograph.ts';
 import type { WorkStage } from '../../../records/work.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
-import { pictureKinds } from '../../parts/PictureButton.tsx';
 import { say } from '../../words/say.ts';
+import { PhotographTarget } from '../camera/PhotographTarget.tsx';
 import { holdPhotograph } from '../held/heldPhotographs.ts';
 
 /** What a photograph taken after each stage shows of the stone; the screen of photographs lets it be said otherwise. */
@@ -24,23 +24,17 @@ const shown: Readonly<Record<WorkStage, PhotographState>> = {
 /** Photographs the stone at the bench: held here at once, sent and put to the work's photographs by itself. */
 export function BenchPhotograph({ work }: { work: WorkEntry }) {
   const queries = useQueryClient();
+  const sizeMm = work.rectangle?.sizeMm ?? ([work.stone.widthMm, work.stone.heightMm] as const);
   return (
-    <label className="bench-target bench-photograph">
-      {say('Photograph the stone')}
-      <input
-        className="unseen"
-        type="file"
-        accept={pictureKinds}
-        capture="environment"
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          if (file) {
-            const belongs = { to: 'work', workId: work.id, state: shown[work.stage] } as const;
-            void holdPhotograph(queries, file, `${work.stone.name}, ${work.title}`, belongs);
-          }
-          event.target.value = '';
-        }}
-      />
-    </label>
+    <PhotographTarget
+      words={say('Photograph the stone')}
+      className="bench-target"
+      mark="bench-photograph"
+      thing={{ name: work.stone.name, sizeMm, sizeOf: work.rectangle ? 'rectangle' : 'stone' }}
+      onPhotograph={(file) => {
+        const belongs = { to: 'work', workId: work.id, state: shown[work.stage] } as const;
+        void holdPhotograph(queries, file, `${work.stone.name}, ${work.title}`, belongs);
+      }}
+    />
   );
 }

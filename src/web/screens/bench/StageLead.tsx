@@ -1,5 +1,6 @@
 import './StageLead.css';
 import { useState } from 'react';
+import { Link } from 'wouter';
 import type { RunState } from '../../../records/bench.ts';
 import type { LineStage } from '../../../records/run.ts';
 import { cautionsDefer } from '../../../studio/bench/stageCautions.ts';
@@ -14,6 +15,7 @@ import { BenchSending } from './BenchSending.tsx';
 import { BenchStone } from './BenchStone.tsx';
 import { BenchTargets } from './BenchTargets.tsx';
 import type { LeadParts } from './EtchLead.tsx';
+import { GrainAwayQuestion } from './GrainAwayQuestion.tsx';
 import { useBenchKeys } from './useBenchKeys.ts';
 
 /**
@@ -29,19 +31,32 @@ export function StageLead({
   panelOpen,
   view,
   state,
-}: LeadParts & { view: StageView; state: RunState }) {
+  planned,
+}: LeadParts & {
+  view: StageView;
+  state: RunState;
+  /** Whether the first etch has a plan. */
+  planned: boolean;
+}) {
   const trouble = troubleTap(null);
   const [asked, setAsked] = useState<string | null>(null);
-  const { time, early, seconds, endSign } = view;
+  const { time, seconds, endSign } = view;
+  const unplanned = view.phase === 'next' && view.stage === 'first-etch' && !planned;
+  const early =
+    view.early ?? (unplanned ? say('not planned: nothing here knows how long each zone may lie') : null);
   const offered = `${view.phase} ${view.stage}`;
   const sure = early === null || asked === offered;
+  const [asking, setAsking] = useState(false);
   const touchFirst = () => {
-    if (sure) tap(...view.first);
+    if (view.phase === 'next' && view.stage === 'regrain') setAsking(true);
+    else if (sure) tap(...view.first);
     else setAsked(offered);
   };
   useBenchKeys((what) => {
     if (what === 'undo') bench.undo();
     else if (what === 'trouble') tap(trouble);
+    // a key that was meant for something else leaves the drawing where it is
+    else if (asking) setAsking(false);
     else if (view.first.length > 0) touchFirst();
   }, panelOpen);
   const etched = restsAfter[view.stage ?? 'regrain'] ? contactsOfLast(state) : [];
@@ -87,15 +102,36 @@ export function StageLead({
             <li className="stage-defer">{cautionsDefer}</li>
           </ul>
         )}
-        <BenchTargets
-          first={early !== null && sure ? askedAgain(view.first) : view.first}
-          lit={early === null}
-          others={[]}
-          trouble={trouble}
-          undo={bench.last && eventWords(bench.last, letterOf)}
-          onTap={(touched, ...also) => (touched?.kind === 'trouble' ? tap(touched, ...also) : touchFirst())}
-          onUndo={bench.undo}
-        />
+        {view.phase === 'end' && view.stage === 'regrain' && (
+          <Link href={`/stones/${work.stone.id}`} className="bench-target first">
+            {say('To the stone {stone}', { stone: work.stone.name })}
+          </Link>
+        )}
+        {unplanned && (
+          <Link href={`/works/${work.id}/etch`} className="bench-target first">
+            {say('Plan this etch')}
+          </Link>
+        )}
+        {asking ? (
+          <GrainAwayQuestion
+            work={work}
+            onYes={() => {
+              setAsking(false);
+              tap(...view.first);
+            }}
+            onNo={() => setAsking(false)}
+          />
+        ) : (
+          <BenchTargets
+            first={early !== null && sure ? askedAgain(view.first, unplanned) : view.first}
+            lit={early === null}
+            others={[]}
+            trouble={trouble}
+            undo={bench.last && eventWords(bench.last, letterOf)}
+            onTap={(touched, ...also) => (touched?.kind === 'trouble' ? tap(touched, ...also) : touchFirst())}
+            onUndo={bench.undo}
+          />
+        )}
         {etched.length > 0 && <BenchOutcome contacts={etched} facts={shownFactWords(state.facts)} />}
       </div>
     </div>
@@ -103,8 +139,11 @@ export function StageLead({
 }
 
 /** What the second touch is for. */
-function askedAgain([first, ...also]: readonly BenchTap[]): readonly BenchTap[] {
-  return first ? [{ ...first, words: say('Too soon: touch again for it all the same') }, ...also] : [];
+function askedAgain([first, ...also]: readonly BenchTap[], unplanned: boolean): readonly BenchTap[] {
+  const words = unplanned
+    ? say('Without a plan: touch again for it all the same')
+    : say('Too soon: touch again for it all the same');
+  return first ? [{ ...first, words }, ...also] : [];
 }
 
 /** The rests in which the etch before them is looked back on. */

@@ -6,6 +6,7 @@ import { corrections } from '../../../studio/bench/stagesDone.ts';
 import { beginTap } from '../../managers/bench/stageView.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
+import { GrainAwayQuestion } from './GrainAwayQuestion.tsx';
 import { LoggedList } from './LoggedList.tsx';
 import type { PanelParts } from './panelParts.ts';
 import { StagesTold } from './StagesTold.tsx';
@@ -29,7 +30,8 @@ export function StagesPanel({ state, events, work, letterOf, onLog }: PanelParts
   const [reason, setReason] = useState<(typeof reasons)[number]>(reasons[0]);
   const [correction, setCorrection] = useState<Correction>('hone');
   const [place, setPlace] = useState('');
-  const begin = (stage: LineStage) => onLog(beginTap(stage));
+  const [asking, setAsking] = useState(false);
+  const begin = (stage: LineStage) => (stage === 'regrain' ? setAsking(true) : onLog(beginTap(stage)));
   const beginCorrection = () => {
     const words = place === '' ? say('the whole stone') : say('at {letterOf}', { letterOf: letterOf(place) });
     onLog({ kind: 'stage-started', payload: { stage: correction, words } });
@@ -85,6 +87,13 @@ export function StagesPanel({ state, events, work, letterOf, onLog }: PanelParts
       </section>
       <section aria-labelledby="any-head" className="bench-part">
         <h2 id="any-head">{say('Begin any stage of the line')}</h2>
+        {asking && (
+          <GrainAwayQuestion
+            work={work}
+            onYes={() => onLog(beginTap('regrain'))}
+            onNo={() => setAsking(false)}
+          />
+        )}
         <div className="target-row">
           {lineStages
             .filter(({ stage }) => !corrections.includes(stage))

@@ -14,6 +14,8 @@ export function useBenchKeys(act: (what: BenchKeyAct) => void, off: boolean): vo
     const down = (event: KeyboardEvent) => {
       if (event.ctrlKey || event.metaKey || event.altKey) return;
       const target = event.target as Element;
+      // the camera's page lies over the bench and has keys of its own
+      if (target.closest?.('dialog') != null) return;
       const what = benchKey(event.key, target.closest?.('button, a, input, summary') != null);
       if (what === null) return;
       // arrows would scroll, and choose among the switches

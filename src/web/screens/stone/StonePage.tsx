@@ -12,8 +12,9 @@ import { PageHead } from '../../parts/PageHead.tsx';
 import { StoneDrawing } from '../../parts/StoneDrawing.tsx';
 import { StonePlan } from '../../parts/StonePlan.tsx';
 import { workStageWords } from '../../parts/stageWords.ts';
-import { inchUnitOf, lengthFigure, sizeWords } from '../../words/lengths.ts';
+import { inchUnitOf, lengthFigure, lengthWords, sizeWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { StoneStanding } from '../rack/StoneStanding.tsx';
 import { ArchiveStone } from './ArchiveStone.tsx';
 import { PressSetUp } from './PressSetUp.tsx';
@@ -82,6 +83,7 @@ function workOn(stone: StoneEntry): StoneEntry['works'][number] | undefined {
 
 function StoneFigures({ stone: { massKg, verdict, straightedge } }: { stone: StoneEntry }) {
   const last = straightedge.at(-1);
+  const outdated = verdict.level === 'not measured';
   return (
     <section aria-label={say('Mass and level')}>
       <div className="stone-figures">
@@ -94,12 +96,19 @@ function StoneFigures({ stone: { massKg, verdict, straightedge } }: { stone: Sto
               })
             : say('mass not known: no thickness yet')}
         </Figure>
-        <Figure value={last ? lengthFigure(last.gapMm, 2) : '–'} beside={inchUnitOf('mm')?.unit ?? 'mm'}>
-          {last
-            ? say('under the straightedge; level up to {straightedgeMm}', {
-                straightedgeMm: lengthFigure(levelLimits.straightedgeMm, 2),
+        <Figure
+          value={last && !outdated ? lengthFigure(last.gapMm, 2) : '–'}
+          beside={inchUnitOf('mm')?.unit ?? 'mm'}
+        >
+          {last && outdated
+            ? say('level not known: {gap} was read before it was grained', {
+                gap: lengthWords(last.gapMm, 2),
               })
-            : say('level not measured')}
+            : last
+              ? say('under the straightedge; level up to {straightedgeMm}', {
+                  straightedgeMm: lengthFigure(levelLimits.straightedgeMm, 2),
+                })
+              : say('level not measured')}
         </Figure>
         <Figure
           value={verdict.wedgeMm === null ? '–' : lengthFigure(verdict.wedgeMm, 2)}
@@ -115,7 +124,7 @@ function StoneFigures({ stone: { massKg, verdict, straightedge } }: { stone: Sto
       <div className="stone-cautions">
         {verdict.sentences.map((sentence) => (
           <Notice key={sentence} kind="caution" title={say('Mind:')}>
-            {sentence}
+            {told(sentence)}
           </Notice>
         ))}
         {massKg?.warnings.map((warning) => (
