@@ -3,6 +3,8 @@ import swagger from '@fastify/swagger';
 import fastify, { type FastifyReply } from 'fastify';
 import { createJsonSchemaTransform, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import type { Services } from '../application/openServices.ts';
+import { askedIn } from '../application/threads/wordsAskedFor.ts';
+import { wordChoiceOf } from '../contract/sheetWords.ts';
 import { failure } from '../foundation/failure.ts';
 import type { NetworkState } from '../records/device.ts';
 import type { App } from './app.ts';
@@ -78,6 +80,10 @@ const noHosts: ReadonlySet<string> = new Set();
 /** How phones reach this machine while nobody opened the network. */
 export const noNetwork: NetworkState = { open: false, addresses: [], certificate: null };
 
+function neverAsked(): never {
+  throw new Error('requests are checked by requestCheck alone');
+}
+
 function sendError(reply: FastifyReply, error: unknown): FastifyReply {
   const known = failureOfError(error);
   if (known) return sendFailure(reply, known);
@@ -93,6 +99,8 @@ export async function buildApp(services: Services, options: AppOptions): Promise
     connectionTimeout: idleTimeoutMs,
     forceCloseConnections: true,
     routerOptions: { maxParamLength: 120 },
+    // named, so that the library does not load its own; ours are set below
+    schemaController: { compilersFactory: { buildValidator: neverAsked, buildSerializer: neverAsked } },
     // what is refused before there is a route for it goes past no hook
     frameworkErrors: (error, _request, reply) => sendError(reply.headers(securityHeaders), error),
   }).withTypeProvider<ZodTypeProvider>();
@@ -116,6 +124,10 @@ export async function buildApp(services: Services, options: AppOptions): Promise
     const caller = { host, origin, site: String(site), mode: String(mode), secure };
     const fault = judgeCaller(caller, hosts) ?? (await admit(request, door));
     if (fault) return sendFailure(reply, fault);
+  });
+  // The sheets that a request makes are set in the words that it asks for.
+  app.addHook('preHandler', (request, _reply, done) => {
+    askedIn(wordChoiceOf(request.query), done);
   });
   app.setErrorHandler(async (error, _request, reply) => sendError(reply, error));
 

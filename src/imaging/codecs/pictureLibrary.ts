@@ -1,9 +1,21 @@
-import sharp, { type Metadata, type Sharp } from 'sharp';
+import { createRequire } from 'node:module';
+import type { Metadata, default as Sharp } from 'sharp';
 
-// Operations are never repeated on the same bytes, so a cache would only hold memory.
-sharp.cache(false);
+type Library = typeof Sharp;
+const load = createRequire(import.meta.url);
+let loaded: Library | null = null;
 
-export type PictureHandle = Sharp;
+/** Loaded with the first picture: the server starts without, and reads pictures in processes of their own. */
+function library(): Library {
+  if (loaded === null) {
+    loaded = load('sharp') as Library;
+    // operations are never repeated on the same bytes, so a cache would only hold memory
+    loaded.cache(false);
+  }
+  return loaded;
+}
+
+export type PictureHandle = ReturnType<Library>;
 export type PictureMetadata = Metadata;
 
 /**
@@ -13,7 +25,7 @@ export type PictureMetadata = Metadata;
  * @param applyProfile let the library convert an embedded colour profile to sRGB; only right for 8 bits
  */
 export function openPicture(bytes: Uint8Array, applyProfile = false): PictureHandle {
-  return sharp(bytes, { failOn: 'warning', limitInputPixels: false, ignoreIcc: !applyProfile });
+  return library()(bytes, { failOn: 'warning', limitInputPixels: false, ignoreIcc: !applyProfile });
 }
 
 /** Opens raw interleaved code values, 8 or 16 bits by the array's type. */
@@ -23,5 +35,5 @@ export function openCodes(
   heightPx: number,
   channels: 1 | 3,
 ): PictureHandle {
-  return sharp(codes, { raw: { width: widthPx, height: heightPx, channels }, limitInputPixels: false });
+  return library()(codes, { raw: { width: widthPx, height: heightPx, channels }, limitInputPixels: false });
 }
