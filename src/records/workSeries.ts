@@ -51,7 +51,7 @@ export interface RoomNoise {
   readonly ask: string | null;
 }
 
-/** One pull on the strip of a series. */
+/** One pull of a series, as the pulls lie side by side. */
 export interface SeriesPull {
   readonly id: string;
   readonly number: number;

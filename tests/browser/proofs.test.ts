@@ -134,7 +134,7 @@ describeInBrowser('the proof desk', (pages) => {
     await expectSoundScreen(page, 'a second reading of one sheet');
   });
 
-  it('shows strip, lines, answer, changes and good to print at a desk without scrolling', async () => {
+  it('shows pulls, lines, answer, changes and good to print at a desk without scrolling', async () => {
     const work = await startedWork('S-113', { zones: [sky(), post] });
     for (const [index, middles] of [0.2, 0.3, 0.4, 0.4, 0.5, 0.5, 0.5].entries())
       await pulled(work, index + 1, {
@@ -252,9 +252,9 @@ describeInBrowser('the proof desk', (pages) => {
     await page.getByText('It is held to be the best so far.').waitFor();
     const kept = await sent<PullEntry>('GET', `/api/works/${work.id}/pulls/${two.id}`);
     expect(kept).toMatchObject({ charges: 7, faults: [{ closed: { words: 'less pressure' } }] });
-    await page.getByRole('button', { name: 'Take it off the strip' }).click();
-    await page.getByText('Pull 2 is off the strip; its number is free.').waitFor();
-    await page.getByRole('button', { name: 'Bring it back' }).click();
+    await page.getByRole('button', { name: 'Lay it aside' }).click();
+    await page.getByText('Pull 2 is laid aside; its number is free.').waitFor();
+    await page.getByRole('button', { name: 'Put it back with the others' }).click();
     await expect
       .poll(
         async () => (await sent<{ pulls: PullEntry[] }>('GET', `/api/works/${work.id}/pulls`)).pulls.length,

@@ -26,7 +26,7 @@ export function changePull(
   });
 }
 
-/** Takes a pull off the strip, or brings it back; its number is free meanwhile. */
+/** Lays a pull aside, or lays it out again; its number is free meanwhile. */
 export function archivePull(
   parts: PullSavingParts,
   workId: string,

@@ -16,8 +16,9 @@ const leastReach = 0.02;
 
 /**
  * Drift of an edition as one SVG: for each tone the distance of every print from the approval proof; from eight prints on
- * also the mean, limits at three standard deviations and, below, the ranges between neighbours with their limit. Alarms
- * carry numbers. Tones that nobody read are left out.
+ * also how far the prints differ among themselves (three standard deviations, hatched), their mean and, below, the step
+ * from each to the next with the largest that neighbours show. Each print is a small sheet; what is told of one in words
+ * folds its corner. Tones that nobody read are left out.
  */
 export function editionDriftSvg(drifts: readonly ToneDrift[], options: EditionDriftOptions = {}): string {
   const width = options.width ?? 700;
@@ -32,7 +33,7 @@ export function editionDriftSvg(drifts: readonly ToneDrift[], options: EditionDr
     round(left + 10 + ((n - first) / Math.max(1, last - first)) * (width - left - 24));
   let top = 0;
   const body = read.map((drift) => {
-    const svg = `<g transform="translate(0 ${top})">${toneSvg(drift, across, width, numbering(read, drift))}</g>`;
+    const svg = `<g transform="translate(0 ${top})">${toneSvg(drift, across, width)}</g>`;
     top += panel.head + panel.height + (drift.chart ? panel.ranges : 0) + panel.gap;
     return svg;
   });
@@ -44,22 +45,18 @@ export function editionDriftSvg(drifts: readonly ToneDrift[], options: EditionDr
 
 /** The picture in a sentence, for who can't see it. */
 function driftWords(read: readonly ToneDrift[]): string {
-  const said = read.map(({ tone, alarms, chart }) =>
-    chart === null ? `${tone}: distances only` : `${tone}: ${alarms.length} alarms`,
-  );
+  const said = read.map(({ tone, noticed, chart }) => {
+    if (chart === null) return `${tone}: distances only`;
+    const prints = [...new Set(noticed.map(({ n }) => n))];
+    return prints.length === 0 ? `${tone}: even` : `${tone}: look at ${prints.join(', ')}`;
+  });
   return `Drift from the approval proof; ${said.join('; ')}`;
 }
 
-/** Alarms are numbered through all tones in the order in which a list beside the picture has them. */
-function numbering(read: readonly ToneDrift[], drift: ToneDrift): number {
-  return read.slice(0, read.indexOf(drift)).reduce((sum, { alarms }) => sum + alarms.length, 0);
-}
-
 function toneSvg(
-  { tone, distances, chart, alarms }: ToneDrift,
+  { tone, distances, chart, noticed }: ToneDrift,
   across: (n: number) => number,
   width: number,
-  alarmsBefore: number,
 ): string {
   const reach = Math.max(
     leastReach,
@@ -71,50 +68,68 @@ function toneSvg(
   const level = (distance: number, dash: string, weight: number) =>
     `<path d="M${left} ${up(distance)}H${width - 8}" stroke="${chartInk.ink}" stroke-width="${weight}"` +
     ` stroke-dasharray="${dash}" fill="none"/>`;
-  const dots = distances.map(({ n, distance, range }) => {
+  const folded = new Set(noticed.map(({ n }) => n));
+  const sheets = distances.map(({ n, distance, range }) => {
     const [x, y] = [across(n), up(distance)];
-    if (!range)
-      return `<circle cx="${x}" cy="${y}" r="3.2" fill="#fff" stroke="${chartInk.ink}" stroke-width="1.4"/>`;
-    const bar = `<path d="M${x} ${up(range[0])}V${up(range[1])}" stroke="${chartInk.ink}" stroke-width="1.2"/>`;
-    return `${bar}<circle cx="${x}" cy="${y}" r="3.2" fill="${chartInk.ink}"/>`;
-  });
-  const marks = [...new Set(alarms.map(({ n }) => n))].map((n) => {
-    const { distance, range } = distances.find((one) => one.n === n)!;
-    const told = alarms.flatMap((one, index) => (one.n === n ? [alarmsBefore + index + 1] : []));
-    const x = across(n);
-    const top = Math.min(up(range?.[1] ?? distance) - 4, up(distance) - 10);
-    return (
-      `<circle cx="${x}" cy="${up(distance)}" r="7" fill="none" stroke="${chartInk.tannin}" stroke-width="1.8"/>` +
-      text(x, top, numbersOf(told), chartInk.tannin, 12, 'middle', true)
-    );
+    const arm = range
+      ? `<path d="M${x} ${up(range[0])}V${up(range[1])}" stroke="${chartInk.ink}" stroke-width="1.2"/>`
+      : '';
+    return arm + sheetSvg(x, y, range !== null, folded.has(n));
   });
   return (
     text(0, 13, tone, chartInk.ink, 14, 'start', true) +
     level(0, '', 1.2) +
-    (chart
-      ? level(chart.mean, '7 4', 0.9) + level(chart.lower, '2 3', 0.9) + level(chart.upper, '2 3', 0.9)
-      : '') +
+    (chart ? spreadSvg(up(chart.upper), up(chart.lower), width) + level(chart.mean, '7 4', 0.9) : '') +
     [reach, 0, -reach]
       .map((at) => text(left - 5, up(at) + 4, at === 0 ? '0' : signed(at), chartInk.soft, 11, 'end'))
       .join('') +
-    dots.join('') +
-    marks.join('') +
+    sheets.join('') +
     (chart
-      ? rangesSvg(distances, chart, across, width)
-      : numbersSvg(distances, across, panel.head + panel.height + 12))
+      ? stepsSvg(distances, chart, across, width, folded)
+      : numbersSvg(distances, across, panel.head + panel.height + 12, folded))
   );
 }
 
-/** Alarms of one print follow one another. */
-function numbersOf(told: readonly number[]): string {
-  return told.length > 1 ? `${told[0]}–${told.at(-1)}` : String(told[0]);
+/** Half of a small sheet that stands for a print, px. */
+const sheet = { x: 3.5, y: 4.5, fold: 4 };
+
+/** A print as a small upright sheet: inked where it was photographed, blank where typed; a folded corner asks for a look. */
+function sheetSvg(x: number, y: number, inked: boolean, folded: boolean): string {
+  const grown = folded ? 2 : 0;
+  const [left, right] = [round(x - sheet.x - grown), round(x + sheet.x + grown)];
+  const [top, foot] = [round(y - sheet.y - grown), round(y + sheet.y + grown)];
+  const fold = sheet.fold + grown;
+  const corner = folded ? `H${right - fold}L${right} ${top + fold}` : `H${right}`;
+  return (
+    `<path d="M${left} ${top}${corner}V${foot}H${left}Z" fill="${inked ? chartInk.ink : '#fff'}"` +
+    ` stroke="${folded ? chartInk.tannin : chartInk.ink}" stroke-width="${folded ? 2 : 1.2}"/>` +
+    (folded
+      ? `<path d="M${right - fold} ${top}V${round(top + fold)}H${right}Z" fill="#fff" stroke="${chartInk.tannin}" stroke-width="1.4"/>`
+      : '')
+  );
 }
 
-function rangesSvg(
+/** How far the prints differ among themselves, hatched between two heights. */
+function spreadSvg(top: number, foot: number, width: number): string {
+  const lines: string[] = [];
+  const [right, high] = [width - 8, foot - top];
+  for (let x = left - high; x < right; x += 9) {
+    const [from, to] = [Math.max(x, left), Math.min(x + high, right)];
+    if (to > from)
+      lines.push(`M${round(from)} ${round(foot - (from - x))}L${round(to)} ${round(foot - (to - x))}`);
+  }
+  return (
+    `<path d="${lines.join('')}" stroke="${chartInk.rule}" stroke-width="0.6" fill="none"/>` +
+    `<path d="M${left} ${top}H${right}M${left} ${foot}H${right}" stroke="${chartInk.rule}" stroke-width="0.8" fill="none"/>`
+  );
+}
+
+function stepsSvg(
   distances: ToneDrift['distances'],
   chart: NonNullable<ToneDrift['chart']>,
   across: (n: number) => number,
   width: number,
+  folded: ReadonlySet<number>,
 ): string {
   const top = panel.head + panel.height + 8;
   const foot = top + panel.ranges - 16;
@@ -128,20 +143,27 @@ function rangesSvg(
     `<path d="M${left} ${foot}H${width - 8}" stroke="${chartInk.ink}" stroke-width="0.8"/>` +
     `<path d="M${left} ${up(chart.upperRange)}H${width - 8}" stroke="${chartInk.ink}" stroke-width="0.9" stroke-dasharray="2 3"/>` +
     bars.join('') +
-    text(left - 5, foot, 'range', chartInk.soft, 11, 'end') +
-    numbersSvg(distances, across, foot + 13)
+    text(left - 5, foot, 'step', chartInk.soft, 11, 'end') +
+    numbersSvg(distances, across, foot + 13, folded)
   );
 }
 
-/** As many numbers as there is room for. */
-function numbersSvg(distances: ToneDrift['distances'], across: (n: number) => number, y: number): string {
+/** As many numbers as there is room for; those of prints to look at always, and bold. */
+function numbersSvg(
+  distances: ToneDrift['distances'],
+  across: (n: number) => number,
+  y: number,
+  folded: ReadonlySet<number>,
+): string {
+  const kept = distances.filter(({ n }) => folded.has(n)).map(({ n }) => across(n));
   let free = Number.NEGATIVE_INFINITY;
   return distances
     .map(({ n }) => {
       const x = across(n);
-      if (x - free < 18) return '';
+      const look = folded.has(n);
+      if (!look && (x - free < 18 || kept.some((at) => Math.abs(at - x) < 18))) return '';
       free = x;
-      return text(x, y, String(n), chartInk.soft, 11, 'middle');
+      return text(x, y, String(n), look ? chartInk.tannin : chartInk.soft, look ? 13 : 11, 'middle', look);
     })
     .join('');
 }
@@ -150,12 +172,14 @@ function keyWords(read: readonly ToneDrift[], width: number): readonly string[] 
   const few = `Under ${fewestForChart} prints there are distances only.`;
   const words = ['Line at 0: the approval proof. Darkness, more is darker.'];
   if (read.some(({ chart }) => chart)) {
-    words.push('Dashed: mean. Dotted: three standard deviations.');
+    words.push('Hatched: as far as these prints differ among themselves. Dashed: their middle.');
+    words.push('Bars: the step from print to print. Dotted: the largest that neighbours show.');
   }
+  if (read.some(({ noticed }) => noticed.length > 0)) words.push('Folded corner: look at this print.');
   if (read.some(({ chart }) => !chart)) words.push(few);
   const all = read.flatMap(({ distances }) => distances);
-  if (all.some(({ range }) => range)) words.push('Dot and bar: a photograph and its 95 % range.');
-  if (all.some(({ range }) => !range)) words.push('Ring: typed.');
+  if (all.some(({ range }) => range)) words.push('Inked sheet and bar: a photograph and its 95 % range.');
+  if (all.some(({ range }) => !range)) words.push('Blank sheet: typed.');
   return wrapped(words.flatMap((line) => line.split(/(?<=\.) /)).map(textInWords), width);
 }
 

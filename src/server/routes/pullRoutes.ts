@@ -92,7 +92,7 @@ export function addPullRoutes(app: App, services: Services): void {
     {
       schema: {
         tags,
-        summary: 'Take a pull off the strip, or bring it back',
+        summary: 'Lay a pull aside, or lay it out again',
         params: pullParams,
         body: archivingSchema,
         response: { 200: entry, ...saveRefusals(pullEntrySchema) },

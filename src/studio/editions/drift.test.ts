@@ -7,30 +7,30 @@ const darksOf = (distances: readonly number[]) => editionDrift(pulls(distances))
 
 const quiet = [0.001, -0.002, 0.002, -0.001, 0, 0.002, -0.002, 0.001];
 
-it('under eight pulls only distances', () => {
+it('under eight prints only distances', () => {
   const drift = darksOf(quiet.slice(0, 7));
   expect(drift.distances).toHaveLength(7);
-  expect([drift.chart, drift.alarms]).toEqual([null, []]);
+  expect([drift.chart, drift.noticed]).toEqual([null, []]);
 });
 
-it('a quiet edition raises no alarm, an unread or unchanging tone neither', () => {
+it('in a quiet edition nothing is noticed, in an unread or unchanging tone neither', () => {
   expect(darksOf(quiet).chart!.mean).toBeCloseTo(0.000125, 9);
-  expect(editionDrift(pulls(quiet)).map(({ alarms }) => alarms)).toEqual([[], [], []]);
+  expect(editionDrift(pulls(quiet)).map(({ noticed }) => noticed)).toEqual([[], [], []]);
 });
 
-it('darks up for six pulls: ease the charge', () => {
+it('darks darker six times running: ease the charge', () => {
   const drift = darksOf([0, 0.002, -0.001, 0.001, 0.003, 0.005, 0.007, 0.009, 0.011]);
-  expect(drift.alarms.map(({ n, words }) => [n, words])).toContainEqual([
+  expect(drift.noticed.map(({ n, words }) => [n, words])).toContainEqual([
     8,
-    'darks up for six pulls: ease the charge.',
+    'Print 8: the darks came out darker six times running: ease the charge.',
   ]);
 });
 
-it('a jump between two pulls is told at the later one, whatever the order given', () => {
+it('a jump between two prints is told at the later one, whatever the order given', () => {
   const far = [...quiet, 0.03];
-  const alarms = editionDrift(pulls(far).reverse())[2]!.alarms;
-  expect(alarms.find(({ rule }) => rule === 'range')).toMatchObject({ n: 9 });
-  expect(alarms.find(({ rule }) => rule === 1)!.words).toBe(
-    'darks far darker than this edition: ease the charge.',
+  const { noticed } = editionDrift(pulls(far).reverse())[2]!;
+  expect(noticed.find(({ rule }) => rule === 'range')).toMatchObject({ n: 9 });
+  expect(noticed.find(({ rule }) => rule === 1)!.words).toBe(
+    'Print 9: its darks are darker by more than these prints differ: ease the charge.',
   );
 });

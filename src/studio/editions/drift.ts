@@ -2,7 +2,7 @@ import { type SeriesTone, seriesTones } from '../../records/proofSeries.ts';
 import { type IndividualsChart, individualsChart } from '../../science/statistics/individualsChart.ts';
 import { type RunRule, runRules } from '../../science/statistics/runRules.ts';
 
-/** Under so many pulls a chart says nothing, and only the distance from the approval proof is shown. */
+/** Under so many prints a chart says nothing, and only the distance from the approval proof is shown. */
 export const fewestForChart = 8;
 
 /** One impression beside the approval proof: its darkness less the approval proof's, by tone; null where not read. */
@@ -25,21 +25,23 @@ export interface ToneDrift {
     /** 95 % of one reading by photograph; null where it was typed. */
     readonly range: DistanceRange | null;
   }[];
-  /** null under eight pulls. */
+  /** null under eight prints. */
   readonly chart: IndividualsChart | null;
-  readonly alarms: readonly DriftAlarm[];
+  /** What a printer would look into, in the order of the prints. */
+  readonly noticed: readonly DriftNotice[];
 }
 
-/** A run that chance seldom makes, said at the pull that completed it. */
-export interface DriftAlarm {
+/** What chance alone seldom makes of prints, said at the print that completed it. */
+export interface DriftNotice {
   readonly n: number;
   readonly rule: RunRule | 'range';
+  /** A whole sentence, with what to try first. */
   readonly words: string;
 }
 
 /**
- * How far an edition has drifted: distances from the approval proof; from eight pulls on an individuals and moving-range
- * chart with published constants and run rules, each alarm in words.
+ * How far an edition has drifted: distances from the approval proof; from eight prints on an individuals and moving-range
+ * chart with published constants and run rules, what they notice told as a printer would.
  * @param pulls in any order, of one paper and one age.
  */
 export function editionDrift(pulls: readonly EditionPull[]): ToneDrift[] {
@@ -50,22 +52,27 @@ export function editionDrift(pulls: readonly EditionPull[]): ToneDrift[] {
     );
     const values = distances.map(({ distance }) => distance);
     const chart = values.length < fewestForChart ? null : individualsChart(values);
-    return { tone, distances, chart, alarms: chart ? alarmsOf(tone, distances, chart) : [] };
+    return { tone, distances, chart, noticed: chart ? noticedIn(tone, distances, chart) : [] };
   });
 }
 
-function alarmsOf(
+function noticedIn(
   tone: SeriesTone,
   distances: ToneDrift['distances'],
   chart: IndividualsChart,
-): DriftAlarm[] {
+): DriftNotice[] {
   // Values that never change have no deviation to be measured in.
   if (!(chart.deviation > 0)) return [];
   const scores = distances.map(({ distance }) => (distance - chart.mean) / chart.deviation);
   const runs = runRules(scores).map(({ rule, at }) => ({
     n: distances[at]!.n,
     rule,
-    words: runWords(tone, rule, rule === 3 ? scores[at]! > scores[at - 1]! : scores[at]! > 0),
+    words: runWords(
+      tone,
+      rule,
+      distances[at]!.n,
+      rule === 3 ? scores[at]! > scores[at - 1]! : scores[at]! > 0,
+    ),
   }));
   const jumps = chart.movingRanges.flatMap((range, i) =>
     range > chart.upperRange
@@ -73,7 +80,7 @@ function alarmsOf(
           {
             n: distances[i + 1]!.n,
             rule: 'range' as const,
-            words: `${tone} jumped from one pull to the next: what was changed?`,
+            words: `Print ${distances[i + 1]!.n}: its ${tone} are further from those of the print before than neighbours differ: what was changed?`,
           },
         ]
       : [],
@@ -91,26 +98,26 @@ const advice: Readonly<Record<SeriesTone, readonly [up: string, down: string]>> 
   darks: ['ease the charge', 'charge again, then look at pressure'],
 };
 
-function runWords(tone: SeriesTone, rule: RunRule, up: boolean): string {
+function runWords(tone: SeriesTone, rule: RunRule, n: number, up: boolean): string {
   const side = up ? 'darker' : 'paler';
   const then = advice[tone][up ? 0 : 1];
   switch (rule) {
     case 1:
-      return `${tone} far ${side} than this edition: ${then}.`;
+      return `Print ${n}: its ${tone} are ${side} by more than these prints differ: ${then}.`;
     case 2:
-      return `${tone} ${side} for nine pulls: ${then}.`;
+      return `Print ${n}: the ninth in a row with ${side} ${tone} than most: ${then}.`;
     case 3:
-      return `${tone} ${up ? 'up' : 'down'} for six pulls: ${then}.`;
+      return `Print ${n}: the ${tone} came out ${side} six times running: ${then}.`;
     case 4:
-      return `${tone} up and down by turns for fourteen pulls: do two people or two rollers take turns?`;
+      return `Print ${n}: the ${tone} have gone up and down by turns for fourteen prints: do two people or two rollers take turns?`;
     case 5:
-      return `${tone} much ${side} in two of three pulls: ${then}.`;
+      return `Print ${n}: of the last three, two have far ${side} ${tone}: ${then}.`;
     case 6:
-      return `${tone} ${side} in four of five pulls: ${then}.`;
+      return `Print ${n}: of the last five, four have ${side} ${tone}: ${then}.`;
     case 7:
-      return `${tone} more even for fifteen pulls than before: was something made better, or not measured anew?`;
+      return `Print ${n}: the ${tone} of fifteen prints lie closer together than before: was something made better, or not measured anew?`;
     case 8:
-      return `${tone} away from the middle for eight pulls, on both sides: do two ways of working mix?`;
+      return `Print ${n}: for eight prints no ${tone} have come out in the middle: do two ways of working mix?`;
     default:
       return rule satisfies never;
   }

@@ -90,6 +90,18 @@ describe('steady', () => {
     expect(answerSeries(asked(pulls(settled), camera)).warnings).toEqual([]);
   });
 
+  it('what rounds to nothing is said as less than the least, never as a range of no width', () => {
+    const settled = [0.3, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5];
+    const { reason, tones } = answerSeries(asked(pulls(settled), camera));
+    expect(tones.every(({ change }) => change.high < 0.0005)).toBe(true);
+    expect(reason).toMatch(/the lights change by less than 0\.001.* and the darks by less than 0\.001/);
+    expect(reason).toMatch(/two readings of one print still differ by about 0\.005\.$/);
+    expect(reason).not.toMatch(/0\.000|0\.00 /);
+    expect(answerSeries(asked(pulls([0.5, 0.5, 0.5, 0.5]), camera)).reason).toMatch(
+      /90 % interval −0\.009 to \+0\.009/,
+    );
+  });
+
   it('one tone that grows is enough', () => {
     const series = pulls([0.5, 0.5, 0.5, 0.5, 0.5]).map((pull) => ({ ...pull, darks: 0.6 + 0.05 * pull.n }));
     const answer = answerSeries(asked(series, camera));

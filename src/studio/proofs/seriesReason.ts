@@ -43,7 +43,7 @@ export function seriesReason(grounds: ReasonGrounds): string {
   const { state } = grounds;
   switch (state) {
     case 'steady':
-      return `Steady since pull ${grounds.since}, ${pullWords(grounds.compared)} compared: ${changes(grounds.tones)}, all within ${tolerated(grounds)}.`;
+      return `Steady since pull ${grounds.since}, ${pullWords(grounds.compared)} compared: ${changes(grounds.tones)}, all within ${tolerated(grounds)}.${ranOutSentence(grounds)}`;
     case 'not-yet':
       return `Not yet steady: ${changes(outside(grounds).filter(({ change }) => change.low > unseenChange))}, against ${tolerated(grounds)}. It slows: ${settledWords(grounds.settled!, grounds.compared.at(-1)!)}.`;
     case 'growing':
@@ -69,20 +69,40 @@ function outside({ tones, tolerance }: Fitted): readonly ToneCourse[] {
   return tones.filter(({ change }) => change.high > tolerance || change.low < -tolerance);
 }
 
-/** `over the next two pulls the darks change by 0.02 (90 % interval 0.01 to 0.03)`. */
+/** `over the next two pulls the darks change by 0.02 (90 % interval 0.01 to 0.03)`; what rounds to nothing is no zero. */
 function changes(tones: readonly ToneCourse[]): string {
-  const said = alikeDarknessWords(
-    tones.flatMap(({ change: { value, low, high } }) => [value, low, high]),
-  ).map(signed);
-  const each = tones.map(({ tone }, i) => {
-    const [value, low, high] = said.slice(3 * i);
-    return `the ${tone} ${i === 0 ? 'change by ' : 'by '}${value} (${i === 0 ? '90 % interval ' : ''}${low} to ${high})`;
+  const seen = tones.flatMap(({ change: { value, low, high } }) =>
+    [value, low, high].filter((one) => Math.abs(one) >= unseenChange),
+  );
+  const said = new Map(alikeDarknessWords(seen).map((words, i) => [seen[i]!, signed(words)]));
+  let named = false;
+  const each = tones.map(({ tone, change }, i) => {
+    const by = `the ${tone} ${i === 0 ? 'change by ' : 'by '}${said.get(change.value) ?? leastSaid}`;
+    if (ranOut(change)) return by;
+    const interval = `${said.get(change.low) ?? '0'} to ${said.get(change.high) ?? '0'}`;
+    const words = `${by} (${named ? '' : '90 % interval '}${interval})`;
+    named = true;
+    return words;
   });
   return `over the next two pulls ${listWords(each)}`;
 }
 
+/** The least change that is said. */
+const leastSaid = 'less than 0.001';
+
+/** Whether no course that the readings allow moves any more: that is reckoned, and surer than any reading. */
+function ranOut({ low, high }: FittedValue): boolean {
+  return low > -unseenChange && high < unseenChange;
+}
+
+/** What a change of next to nothing is worth: it is the course's, not the next reading's. */
+function ranOutSentence({ tones, deviation }: Fitted): string {
+  if (!tones.some(({ change }) => ranOut(change))) return '';
+  return ` Less than 0.001 is reckoned for a course that has run out; two readings of one print still differ by about ${darknessWords(deviation)}.`;
+}
+
 function signed(words: string): string {
-  return words.startsWith('-') ? words.replace('-', '−') : Number(words) === 0 ? words : `+${words}`;
+  return words.startsWith('-') ? words.replace('-', '−') : `+${words}`;
 }
 
 function tolerated({ tolerance }: Fitted): string {

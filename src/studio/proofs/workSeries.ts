@@ -34,8 +34,8 @@ export interface SeriesInput {
  */
 export function workSeries(input: SeriesInput): WorkSeries {
   const { tolerance, noise, workId } = input;
-  const strip = stripOf(input);
-  const read = strip.filter(({ how }) => how !== 'unread');
+  const laid = laidOut(input);
+  const read = laid.filter(({ how }) => how !== 'unread');
   const how = read.at(-1)?.how ?? 'unread';
   const alike = read.filter((pull) => pull.how === how);
   const readings = alike.map(readingOf);
@@ -52,13 +52,13 @@ export function workSeries(input: SeriesInput): WorkSeries {
     noise,
     sigma,
     answer,
-    pulls: strip.map((pull) => ({ ...pull, compared: answer.compared.includes(pull.number) })),
+    pulls: laid.map((pull) => ({ ...pull, compared: answer.compared.includes(pull.number) })),
     goodToPrint: goodToPrint(readings, tolerance, signed, pullsReadBy(how, sigma)),
     readAgain: readAgain(answer, alike),
   };
 }
 
-function stripOf({ pulls, tonesOf }: SeriesInput): readonly SeriesPull[] {
+function laidOut({ pulls, tonesOf }: SeriesInput): readonly SeriesPull[] {
   const ordered = [...pulls].sort((a, b) => a.number - b.number);
   const grouped = ordered.map((pull) => ({ pull, groups: pullGroups(pull, tonesOf) }));
   const age = ageComparedAt(grouped.map(({ groups }) => groups));

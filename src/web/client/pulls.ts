@@ -33,7 +33,7 @@ export function savePull(
   return ask(`/api/works/${work}/pulls/${pull}`, withJson('PATCH', { ...changes, version }));
 }
 
-/** Takes a pull off the strip, or brings it back. */
+/** Lays a pull aside, or puts it back. */
 export function archivePull(
   work: string,
   pull: string,

@@ -10,6 +10,7 @@ import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Fold } from '../../parts/Fold.tsx';
+import { Told } from '../../parts/Told.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
 import { EditionDrift } from './EditionDrift.tsx';
@@ -18,7 +19,7 @@ import type { Ledger } from './useLedger.ts';
 const tones = ['lights', 'middles', 'darks'] as const;
 const nothing = { lights: '', middles: '', darks: '', ageMinutes: '' };
 
-/** How far the prints drifted from the approval proof, alarms in words, and reading another print. */
+/** How far the prints drifted from the approval proof, which to look at, and reading another print. */
 export function DriftSection({
   edition,
   state,
@@ -37,7 +38,7 @@ export function DriftSection({
     photographedTones(readings),
   );
   const drift = editionDrift(pulls);
-  const alarms = drift.flatMap((tone) => tone.alarms);
+  const noticed = drift.flatMap((tone) => tone.noticed).sort((one, other) => one.n - other.n);
   const read = pulls.length > 0;
   return (
     <section className="edition-part">
@@ -52,23 +53,18 @@ export function DriftSection({
       ) : (
         <EditionDrift drift={drift} />
       )}
-      {alarms.length > 0 && (
-        <ol className="drift-alarms">
-          {alarms.map(({ n, rule, words }, index) => (
-            <li key={`${words} ${n} ${rule}`}>
-              {sayRich('<b>{index}</b> Print {n}: {words}', {
-                b: (words) => <b>{words}</b>,
-                index: index + 1,
-                n,
-                words,
-              })}
+      {noticed.length > 0 && (
+        <ul className="edition-said" aria-label={say('Prints to look at')}>
+          {noticed.map(({ words }) => (
+            <li key={words}>
+              <Told>{words}</Told>
             </li>
           ))}
-        </ol>
+        </ul>
       )}
       {sentences.map((sentence) => (
         <p key={sentence} className="soft">
-          {sentence}
+          <Told>{sentence}</Told>
         </p>
       ))}
       <ReadPrint state={state} ledger={ledger} />

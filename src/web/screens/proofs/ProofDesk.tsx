@@ -8,13 +8,13 @@ import { sayRich } from '../../words/sayRich.ts';
 import { told } from '../../words/told.ts';
 import { ApprovalLines } from './ApprovalLines.tsx';
 import { DeskFold } from './DeskFold.tsx';
+import { LaidAside } from './LaidAside.tsx';
 import { NoiseLine, noiseWords } from './NoiseLine.tsx';
 import { ProofsStamp } from './ProofsStamp.tsx';
 import { PullStrip } from './PullStrip.tsx';
 import { SinceLast } from './SinceLast.tsx';
 import { SuspectLines } from './SuspectLines.tsx';
 import { stonePicture } from './stonePhotograph.ts';
-import { TakenOff } from './TakenOff.tsx';
 import { ToneLines } from './ToneLines.tsx';
 import type { ProofsPageParts } from './useProofs.ts';
 import { WordList } from './WordList.tsx';
@@ -41,7 +41,7 @@ export function ProofDesk({ work, proofs }: ProofsPageParts) {
         <ApprovalLines work={work} proofs={proofs} />
       </div>
       <div className="proof-words">
-        <TakenOff work={work} />
+        <LaidAside work={work} />
         <section aria-label={say('The answer')}>
           <p className="proof-reason">{told(answer.reason)}</p>
           <ToMind words={[...answerWarnings(series), ...noiseWords(series)]} open={!measured} />
@@ -87,7 +87,7 @@ function FirstPull({ work, proofs }: ProofsPageParts) {
           </p>
         }
       >
-        <TakenOff work={work} />
+        <LaidAside work={work} />
         <p>
           {say(
             'Each pull is photographed and read here; from the fourth one on, this page says whether the print is steady or still growing.',

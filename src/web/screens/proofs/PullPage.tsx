@@ -125,11 +125,11 @@ export function PullPage({ work, proofs, pull }: ProofsPageParts & { pull: PullE
               onClick={() =>
                 void run(
                   () => archivePull(work.id, pull.id, pull.version, true),
-                  () => go(`${at}?off=${pull.id}`),
+                  () => go(`${at}?aside=${pull.id}`),
                 )
               }
             >
-              {say('Take it off the strip')}
+              {say('Lay it aside')}
             </Button>
           </div>
           <div className="pull-acts">

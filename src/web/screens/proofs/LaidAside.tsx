@@ -9,9 +9,9 @@ import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { useProofsChanged } from './useProofs.ts';
 
-/** After a pull was taken off the strip: says so, and brings it back, in case the wrong one was touched. */
-export function TakenOff({ work }: { work: WorkEntry }) {
-  const id = new URLSearchParams(useSearch()).get('off');
+/** After a pull was laid aside: says so, and brings it back, in case the wrong one was touched. */
+export function LaidAside({ work }: { work: WorkEntry }) {
+  const id = new URLSearchParams(useSearch()).get('aside');
   const [, go] = useLocation();
   const changed = useProofsChanged(work.id);
   const saving = useSaving<PullEntry>();
@@ -27,12 +27,10 @@ export function TakenOff({ work }: { work: WorkEntry }) {
     go(`/works/${work.id}/proofs`);
   };
   return (
-    <section className="taken-off" aria-label={say('Taken off')}>
-      <p role="status">
-        {say('Pull {number} is off the strip; its number is free.', { number: pull.number })}
-      </p>
+    <section className="laid-aside" aria-label={say('Laid aside')}>
+      <p role="status">{say('Pull {number} is laid aside; its number is free.', { number: pull.number })}</p>
       <Button kind="quiet" disabled={saving.pending} onClick={() => void back()}>
-        {say('Bring it back')}
+        {say('Put it back with the others')}
       </Button>
       {saving.trouble && <FailureNotice failure={saving.trouble} />}
     </section>
