@@ -30,7 +30,7 @@ export interface TestFactor {
 
 /** One patch of a test stone. */
 export interface StonePatch {
-  /** Short and unlike any other on this stone, such as `B3` or `B3.2`; stays the same when others come or go. */
+  /** Unlike any other on this stone, such as `row 2, third`; earlier ones such as `B3`; stays when others come or go. */
   readonly id: string;
   /** What it was laid with as one; patches of one square are no replicates of each other. Often the id itself. */
   readonly square: string;

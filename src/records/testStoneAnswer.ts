@@ -84,6 +84,8 @@ export interface LevelTone {
 /** A factor's levels against the scatter of the unit that it was given to. */
 export interface FactorTest {
   readonly factor: string;
+  /** What is asked is whether the factor does another thing under each level of this one; left out: whether it does anything. */
+  readonly under?: string;
   readonly unit: TrialUnit;
   readonly df: number;
   readonly denDf: number | null;

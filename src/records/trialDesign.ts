@@ -64,10 +64,15 @@ export interface TrialWish {
 
 /** A patch where it lies; what it gets stands in the list, which whoever reads must not see. */
 export interface TrialPatch {
-  /** Stone, strip and patch, such as `2B5`; says nothing of the treatment. */
+  /** Stone, row and place, such as `stone 2, row 3, fifth`; says nothing of the treatment. */
   readonly code: string;
   readonly stone: number;
+  /** Counted from 1 on each stone. */
   readonly strip: string;
+  /** From the head, from 1, as patches lie on the whole stone. */
+  readonly row: number;
+  /** From the left, from 1. */
+  readonly column: number;
   /** Corners from the top left, clockwise, stone mm. */
   readonly polygonMm: readonly Point[];
 }

@@ -1,4 +1,5 @@
 import { figureText } from './figures.ts';
+import { placesTold } from './placeNames.ts';
 import { wordsInUse } from './wordsInUse.ts';
 
 type Catalogue = Readonly<Record<string, string>>;
@@ -67,6 +68,8 @@ function find(english: string): Found | null {
 function lookIn({ catalogue, patterns }: LookedUp, english: string): Found | null {
   const words = catalogue[english];
   if (words !== undefined) return { words, whole: true };
+  const places = placesTold(english, catalogue);
+  if (places !== null) return { words: places, whole: true };
   const matched = byPattern(english, patterns);
   if (matched?.whole) return matched;
   const parts = byParts(english);

@@ -66,7 +66,7 @@ describeInBrowser('test stones', (pages) => {
     await expectSoundScreen(page, 'a new test stone');
     await page.getByRole('button', { name: 'Enter 6 squares' }).click();
     await page.getByRole('heading', { name: 'What did each patch get?' }).waitFor();
-    await page.getByRole('button', { name: / B2: / }).click();
+    await page.getByRole('button', { name: / row 2, second: / }).click();
     await page.getByLabel('etch', { exact: true }).fill('gum');
     await expectSoundScreen(page, 'patches of a test stone');
     await page.getByRole('button', { name: 'Save the patches' }).click();

@@ -4,9 +4,11 @@ import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
+import { parse } from 'csv-parse/sync';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { TrialAnalysis } from '../../src/records/trial.ts';
 import type { TrialDesign } from '../../src/records/trialDesign.ts';
+import { squareName } from '../../src/studio/trials/places/patchName.ts';
 import { publishedRows } from '../published/rows.ts';
 import { aBench, type Bench, expectFailure, stonetone } from './stonetone.ts';
 
@@ -132,13 +134,15 @@ describe('stonetone trial design', () => {
     expect(ended.said).toMatch(/Two replicates are usually few/);
     const design = await readFile(join(out, 'design.json'), 'utf8');
     expect(JSON.parse(design).patches[0]).toEqual({
-      code: '1A1',
+      code: 'stone 1, row 1, first',
       stone: 1,
-      strip: 'A',
+      strip: '1',
+      row: 1,
+      column: 1,
       polygonMm: expect.any(Array),
     });
     const list = await readFile(join(out, 'list.csv'), 'utf8');
-    expect(list).toMatch(/^code,etch,medium\r\n1A1,/);
+    expect(list).toMatch(/^code,etch,medium\r\n"stone 1, row 1, first",/);
     // A table program would take the level for a formula.
     expect(list).toContain("'=pen");
     expect((await readFile(join(out, 'template.pdf'))).toString('latin1', 0, 5)).toBe('%PDF-');
@@ -159,8 +163,8 @@ describe('stonetone trial design', () => {
     expect(ended.said).toMatch(/Cheapest that notices 0\.1: .*minutes of hands/);
     const text = async (name: string) => readFile(join(out, name), 'utf8');
     const design = JSON.parse(await text('design.json')) as TrialDesign;
-    const lines = async (name: string) => (await text(name)).trim().split('\r\n').slice(1);
-    const listed = (await lines('list.csv')).map((line) => line.split(','));
+    const lines = async (name: string) => (parse(await text(name)) as string[][]).slice(1);
+    const listed = await lines('list.csv');
     expect(design.seal).toBe(
       createHash('sha256')
         .update(await text('list.csv'))
@@ -182,19 +186,20 @@ describe('stonetone trial design', () => {
     if (layout === 'row-column')
       for (const stone of [1, 2])
         for (let column = 1; column <= each; column++) {
-          const inColumn = listed.filter(([code]) => new RegExp(`^${stone}[A-F]${column}$`).test(code!));
+          const own = design.patches.filter((patch) => patch.stone === stone && patch.column === column);
+          const inColumn = listed.filter(([code]) => own.some((patch) => patch.code === code));
           expect(new Set(inColumn.map((got) => got.slice(1).join())).size).toBe(6);
         }
     // Every patch once a treatment, media before etches, a strip's etch at once.
-    const steps = (await lines('steps.csv')).map((line) => line.split(','));
+    const steps = await lines('steps.csv');
     const given = steps.flatMap(([, stone, treatment, level, , codes]) =>
-      codes!.split(' ').map((code) => [stone, code, treatment, level].join()),
+      codes!.split('; ').map((code) => [stone, code, treatment, level].join()),
     );
     expect(given.toSorted()).toEqual(
       listed
         .flatMap(([code, etch, medium]) => [
-          `${code![0]},${code},etch,${etch}`,
-          `${code![0]},${code},medium,${medium}`,
+          `${code![6]},${code},etch,${etch}`,
+          `${code![6]},${code},medium,${medium}`,
         ])
         .toSorted(),
     );
@@ -202,7 +207,7 @@ describe('stonetone trial design', () => {
     expect(ofFirst.lastIndexOf('medium')).toBeLessThan(ofFirst.indexOf('etch'));
     expect(ofFirst.filter((treatment) => treatment === 'etch')).toHaveLength(layout === 'split-plot' ? 4 : 2);
     const template = await pdfText(join(out, 'template.pdf'));
-    for (const { code } of design.patches) expect(template).toContain(code);
+    for (const { row, column } of design.patches) expect(template).toContain(squareName(row, column));
     expect(template).not.toMatch(/crayon|wash|gum/);
   });
 

@@ -62,7 +62,14 @@ it('is entered by hand, changed, and found by what was tried on it', async () =>
   const studio = await studioUnderTest();
   const stone = await entered(studio);
   expect(stone).toMatchObject({ version: 1, drawn: null, judgedBy: null });
-  expect(stone.patches.map(({ id }) => id)).toEqual(['A1', 'A2', 'A3', 'B1', 'B2', 'B3']);
+  expect(stone.patches.map(({ id }) => id)).toEqual([
+    'row 1, first',
+    'row 1, second',
+    'row 1, third',
+    'row 2, first',
+    'row 2, second',
+    'row 2, third',
+  ]);
   const path = `/api/test-stones/${stone.id}`;
   const saved = await studio.send<TestStone>('PATCH', path, { version: 1, note: 'first one' });
   expect(saved.body).toMatchObject({ version: 2, note: 'first one', patches: stone.patches });
@@ -113,14 +120,14 @@ it('is read, put right by hand with the camera’s own beside it, and handed out
   const reading = await read(studio, stone);
   expect(reading.prints).toMatchObject([{ print: 'first', state: 'measured' }]);
   expect(reading.findings).toHaveLength(6);
-  expect(reading.findings[0]).toMatchObject({ patch: 'A1', hold: 'held', holdBy: 'camera' });
+  expect(reading.findings[0]).toMatchObject({ patch: 'row 1, first', hold: 'held', holdBy: 'camera' });
   expect(reading.cautions.map(({ code }) => code)).toContain('no-control');
   const path = `/api/test-stones/${stone.id}`;
   const correction = {
     clientId: 'tap-1',
     actor: 'P.R.',
     kind: 'corrected',
-    payload: { print: 'first', patch: 'A1', hold: 'lost', why: 'a smear of ink lay there' },
+    payload: { print: 'first', patch: 'row 1, first', hold: 'lost', why: 'a smear of ink lay there' },
   };
   expect((await studio.send('POST', `${path}/events`, correction)).status).toBe(201);
   expect((await studio.send('POST', `${path}/events`, correction)).status).toBe(201);
@@ -138,7 +145,7 @@ it('is read, put right by hand with the camera’s own beside it, and handed out
   });
   const table = await (await studio.call(`${path}/reading.csv`)).text();
   expect(table.split('\r\n')[0]).toContain('stone,patch,square,strip,row,column,intention,medium,drawn');
-  expect(table).toContain('T-1,A1,A1,none,1,1,image,crayon #1,');
+  expect(table).toContain('T-1,"row 1, first","row 1, first",none,1,1,image,crayon #1,');
 });
 
 it('is not read again while nothing changed, and says so once something did', async () => {
@@ -233,13 +240,20 @@ it('is read blind by eye, in an order that the seed gives', async () => {
   const send = (kind: string, clientId: string, payload: object) =>
     studio.send('POST', `${path}/events`, { kind, clientId, actor: 'J.O.', payload });
   await send('sitting-begun', 'sitting', { print: 'first', seed: 7 });
-  await send('seen', 'a', { sitting: 'sitting', patch: 'B2', hold: 'weak' });
+  await send('seen', 'a', { sitting: 'sitting', patch: 'row 2, second', hold: 'weak' });
   const { sittings } = await studio.json<{ sittings: BlindSitting[] }>(`${path}/sittings`);
   expect(sittings).toMatchObject([
-    { id: 'sitting', reader: 'J.O.', answers: [{ patch: 'B2', hold: 'weak' }] },
+    { id: 'sitting', reader: 'J.O.', answers: [{ patch: 'row 2, second', hold: 'weak' }] },
   ]);
   const order = sittings[0]!.order;
-  expect([...order].sort()).toEqual(['A1', 'A2', 'A3', 'B1', 'B2', 'B3']);
+  expect([...order].sort()).toEqual([
+    'row 1, first',
+    'row 1, second',
+    'row 1, third',
+    'row 2, first',
+    'row 2, second',
+    'row 2, third',
+  ]);
   expect(order).not.toEqual([...order].sort());
 });
 

@@ -58,11 +58,15 @@ it('becomes test stones with what each patch gets, as the list has it, sealed un
     ],
   });
   const text = await (await studio.call(`/api/trial-designs/list.csv?${query(wish)}`)).text();
-  const listed = text.trim().split('\r\n').slice(1);
+  const listed = text
+    .trim()
+    .split('\r\n')
+    .slice(1)
+    .map((line) => line.replaceAll('"', ''));
   expect(first).toMatchObject({ list: { sealed: true, untold: 12, opened: null } });
   const told = ({ patches }: TestStone) =>
     patches.map(({ id, treatment }) => `${id},${treatment.etch},${treatment.medium}`);
-  expect(told(first!)[0], 'sealed').toBe('1A1,undefined,undefined');
+  expect(told(first!)[0], 'sealed').toBe('row 1, first,undefined,undefined');
   const open = async ({ id }: TestStone) => {
     const payload = { why: 'to be drawn here' };
     const event = { clientId: 'open', actor: 'P.R.', kind: 'list-opened', payload };
@@ -70,7 +74,9 @@ it('becomes test stones with what each patch gets, as the list has it, sealed un
     return studio.json<TestStone>(`/api/test-stones/${id}`);
   };
   const opened = [await open(first!), await open(second!)];
-  expect(opened.flatMap(told)).toEqual(listed);
+  expect(opened.flatMap((stone, index) => told(stone).map((line) => `stone ${index + 1}, ${line}`))).toEqual(
+    listed,
+  );
   for (const { treatment, intention } of opened[0]!.patches)
     expect(intention).toBe(treatment.etch === 'None' ? 'control' : 'image');
   const { testStones } = await studio.json<{ testStones: TestStone[] }>('/api/test-stones');

@@ -1,6 +1,7 @@
 import type { PatchIntention, StonePatch, TestFactor } from '../../records/testStone.ts';
 import type { Intention, Zone } from '../../records/zone.ts';
 import { mediumCatalogue } from '../../studio/etch/mediumCatalogue.ts';
+import { patchName } from '../../studio/trials/places/patchName.ts';
 
 const intentions: Record<PatchIntention, Intention> = {
   image: 'drawn',
@@ -12,9 +13,9 @@ const intentions: Record<PatchIntention, Intention> = {
 /** Patches as the zones of a comparison, which reads them. The medium is told by the factor that is called so. */
 export function patchZones(patches: readonly StonePatch[], factors: readonly TestFactor[]): Zone[] {
   const factor = factors.find(({ name }) => name.trim().toLowerCase() === 'medium')?.name;
-  return patches.map(({ id, intention, treatment, polygonMm }) => ({
+  return patches.map(({ id, row, column, intention, treatment, polygonMm }) => ({
     id,
-    name: id,
+    name: patchName({ id, row, column }),
     medium: mediumIdOf(intention, factor === undefined ? undefined : treatment[factor]),
     intention: intentions[intention],
     polygonMm,

@@ -1,5 +1,6 @@
 import type { PatchGrid, StonePatch, TestFactor } from '../../records/testStone.ts';
-import { layGrid, rowLetters } from '../../studio/trials/reading/layGrid.ts';
+import { squareName } from '../../studio/trials/places/patchName.ts';
+import { layGrid } from '../../studio/trials/reading/layGrid.ts';
 
 type Treatment = Readonly<Record<string, string>>;
 
@@ -14,18 +15,19 @@ interface PatchList {
 }
 
 /**
- * Every patch of a list: the grid's, given what its row and column got and then what is said of it alone, and those that
- * stand outside it. Factors that are not listed are those that some patch names, each given to patches.
+ * Every patch of a list: the grid's, given what its row and column got and then what is said of it alone, under the id that the
+ * list names it by; and those that stand outside it. Factors that are not listed are those that some patch names, each given to patches.
  */
 export function patchesOfFile(list: PatchList): {
   readonly patches: readonly StonePatch[];
   readonly factors: readonly TestFactor[];
 } {
   const said = new Map(list.patches.map((patch) => [patch.id, patch]));
+  const named = new Map(list.patches.map(({ id }) => [squareOf(id), id]));
   const laid = list.grid === null ? [] : layGrid(list.grid);
   const patches = laid.map((patch) => {
-    const own = said.get(patch.id);
-    said.delete(patch.id);
+    const own = said.get(named.get(patch.id) ?? patch.id);
+    if (own) said.delete(own.id);
     const treatment = {
       ...list.rows[patch.row! - 1],
       ...list.columns[patch.column! - 1],
@@ -39,9 +41,17 @@ export function patchesOfFile(list: PatchList): {
   return { patches, factors };
 }
 
+/** A square named by a row's letter and a number, as in `B3` or `B3.2`, goes by that in this list. */
+function squareOf(id: string): string {
+  const [, letters, column, step] = /^([A-Z]+)(\d+)(?:\.(\d+))?$/.exec(id) ?? [];
+  if (letters === undefined) return id;
+  const row = [...letters].reduce((sum, letter) => 26 * sum + letter.charCodeAt(0) - 64, 0);
+  return squareName(row, Number(column), step === undefined ? null : Number(step));
+}
+
 function stripOf({ row, column }: StonePatch, strips: PatchList['strips']): string | null {
   if (strips === null) return null;
-  return strips === 'rows' ? rowLetters(row! - 1) : String(column);
+  return String(strips === 'rows' ? row : column);
 }
 
 function given(own: Partial<StonePatch> | undefined): Partial<StonePatch> {

@@ -26,7 +26,9 @@ export async function trialDesignFiles(
   const { text, seal } = sealedList(design.wish, list);
   const toFill = [
     csvLine(['code', 'stone', 'strip', 'reading']),
-    ...design.patches.map(({ code, stone, strip }) => csvLine([code, String(stone), `${stone}${strip}`, ''])),
+    ...design.patches.map(({ code, stone, strip }) =>
+      csvLine([code, String(stone), `stone ${stone}, strip ${strip}`, '']),
+    ),
   ];
   const steps = [
     csvLine([
@@ -47,7 +49,7 @@ export async function trialDesignFiles(
         step.treatment,
         step.level,
         step.strip ?? '',
-        step.codes.join(' '),
+        step.codes.join('; '),
         ...['', '', ''],
       ]),
     ),

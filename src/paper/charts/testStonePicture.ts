@@ -4,6 +4,7 @@ import type { Point } from '../../science/geometry/point.ts';
 import { asWritten } from '../../words/asWritten.ts';
 import { chartFont, chartInk, fitText, svgText } from './chartInk.ts';
 import { hatchedRectangleSvg } from './hatching.ts';
+import { patchMark } from './patchMark.ts';
 
 /** What a patch came to, as the hatches of all comparisons show it, and its letter. */
 const marks: Readonly<Record<Hold, { readonly change: Change; readonly letter: string }>> = {
@@ -34,7 +35,11 @@ export function testStonePictureSvg(
   );
 }
 
-function patchSvg({ patch, polygonMm, hold, intention }: PatchFinding, scale: number, id: string): string {
+function patchSvg(
+  { patch, row, column, polygonMm, hold, intention }: PatchFinding,
+  scale: number,
+  id: string,
+): string {
   const xs = polygonMm.map(([x]) => x * scale);
   const ys = polygonMm.map(([, y]) => y * scale);
   const box = {
@@ -46,7 +51,9 @@ function patchSvg({ patch, polygonMm, hold, intention }: PatchFinding, scale: nu
   const shape = `x="${box.x}" y="${box.y}" width="${box.width}" height="${box.height}"`;
   const size = Math.min(11, box.height * 0.5);
   const codeSize = Math.min(7, box.height * 0.32);
-  const code = `<text x="${round(box.x + box.width / 2)}" y="${round(box.y + box.height + codeSize + 0.5)}" font-size="${round(codeSize)}" text-anchor="middle" fill="${chartInk.soft}">${svgText(asWritten(fitText(patch, box.width * 1.4, codeSize)))}</text>`;
+  const code =
+    markSvg({ id: patch, row, column }, box, codeSize) ??
+    `<text x="${round(box.x + box.width / 2)}" y="${round(box.y + box.height + codeSize + 0.5)}" font-size="${round(codeSize)}" text-anchor="middle" fill="${chartInk.soft}">${svgText(asWritten(fitText(patch, box.width * 1.4, codeSize)))}</text>`;
   if (intention === 'guide' || intention === 'stop-out')
     return `<rect ${shape} fill="none" stroke="${chartInk.rule}" stroke-dasharray="2 2"/>${code}`;
   const { change, letter } = hold === null ? { change: 'undecided' as const, letter: '?' } : marks[hold];
@@ -56,6 +63,19 @@ function patchSvg({ patch, polygonMm, hold, intention }: PatchFinding, scale: nu
     `<circle cx="${middle.x}" cy="${middle.y}" r="${round(size * 0.75)}" fill="#ffffff"/>` +
     `<text x="${middle.x}" y="${round(middle.y + size * 0.36)}" font-size="${round(size)}" font-weight="700" text-anchor="middle" fill="${chartInk.ink}">${letter}</text>${code}`
   );
+}
+
+/** The mark of a patch that stands in a row, just under it; null: it goes by a name. */
+function markSvg(
+  patch: Parameters<typeof patchMark>[0],
+  box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
+  size: number,
+): string | null {
+  const mark = patchMark(patch);
+  if (!mark) return null;
+  const scale = Math.min(size / mark.height, (box.width * 1.2) / mark.width);
+  const left = box.x + (box.width - mark.width * scale) / 2;
+  return `<path transform="translate(${round(left)} ${round(box.y + box.height + 0.6)}) scale(${round(scale)})" d="${mark.path}" fill="none" stroke="${chartInk.soft}" stroke-width="1.6" stroke-linecap="round"/>`;
 }
 
 function round(value: number): number {

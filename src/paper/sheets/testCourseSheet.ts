@@ -45,7 +45,7 @@ export async function testCoursePdf({
       paragraph(
         draws
           ? 'Draw each patch as it stands here, all of a kind alike; say nothing of it to whoever reads the stone. Nothing of the etches stands on this sheet.'
-          : 'In this order. Patches are called by their codes; what was drawn on them stands on another sheet, and need not be known here.',
+          : 'In this order. Patches are called by row and place, as one counts from the head and from the left; what was drawn on them stands on another sheet, and need not be known here.',
       ),
       ...course.stages.flatMap((stage, index) => stagePart(stage, index + 1, course)),
       ...elsewherePart(course),

@@ -47,7 +47,7 @@ export async function testStonePdf({
         : [{ ul: [...answer.words], margin: [0, 0, 0, 6] } satisfies SheetContent]),
       ...pictures(stones),
       note(
-        'H held, W weak, L lost, F filled, ? not read or undecided; a broken outline is a guide line or a stop-out.',
+        'H held, W weak, L lost, F filled, ? not read or undecided; a broken outline is a guide line or a stop-out. Under a patch strokes count its row from the head, points its place from the left; barred or a ring: five.',
       ),
       partName('What held'),
       ...holdParts(answer.holds),

@@ -15,7 +15,7 @@ export interface TrialTemplateInput {
 
 /**
  * The template of a trial's stones at true size, on as many tiles as it takes, each stone as seen and then mirrored, each tile
- * with crop marks and a ruler of 100 mm. All stones lie alike, so that one template serves them all but for its codes.
+ * with crop marks and a ruler of 100 mm. All stones lie alike, so that one template serves them all but for its marks.
  */
 export async function trialTemplatePdf({
   design,
@@ -28,7 +28,7 @@ export async function trialTemplatePdf({
     const map: TrueSizeMap = {
       stone,
       title: `${asWritten(title)}: stone ${number} of ${stones}`,
-      foot: 'codes tell no treatment',
+      foot: 'names tell no treatment',
       marks: (mirrored) => trialTemplateMarks(design, number, mirrored),
     };
     return [false, true].flatMap((mirrored) =>

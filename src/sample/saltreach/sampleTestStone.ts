@@ -1,5 +1,6 @@
 import { patchesOfFile } from '../../application/testStones/patchesOfFile.ts';
 import type { TestStoneDraft } from '../../records/testStone.ts';
+import { squareName } from '../../studio/trials/places/patchName.ts';
 
 const grid = {
   rows: 4,
@@ -33,8 +34,8 @@ const { patches, factors } = patchesOfFile({
     { name: 'etch', givenTo: 'strip' },
   ],
   patches: [
-    { id: 'A1', intention: 'control' },
-    { id: 'D6', intention: 'stop-out', note: 'gummed out: spirit had run' },
+    { id: squareName(1, 1), intention: 'control' },
+    { id: squareName(4, 6), intention: 'stop-out', note: 'gummed out: spirit had run' },
   ],
 });
 

@@ -1,11 +1,17 @@
 import './PatchPicture.css';
 import type { CSSProperties, ReactNode } from 'react';
+import { patchMark } from '../../paper/charts/patchMark.ts';
 import type { Point } from '../../science/geometry/point.ts';
+import { patchName } from '../../studio/trials/places/patchName.ts';
+import { told } from '../words/told.ts';
 
 export interface ShownPatch {
   readonly id: string;
   readonly polygonMm: readonly Point[];
-  /** What stands on it. */
+  /** Where it stands, counted from the head and from the left; null: in no row. */
+  readonly row: number | null;
+  readonly column: number | null;
+  /** What stands on it beside its mark. */
   readonly letter: string;
   /** What it is, read out. */
   readonly words: string;
@@ -51,8 +57,15 @@ export function PatchPicture({
           />
         ))}
       </svg>
-      {patches.map(({ id, polygonMm, letter, words }) => {
+      {patches.map(({ id, row, column, polygonMm, letter, words }) => {
         const place = placeOf(polygonMm, sizeMm);
+        const name = told(patchName({ id, row, column }));
+        const shown = (
+          <>
+            <Mark patch={{ id, row, column }} />
+            {letter !== '' && <b>{letter}</b>}
+          </>
+        );
         return onPick ? (
           <button
             key={id}
@@ -61,16 +74,34 @@ export function PatchPicture({
             aria-pressed={picked.has(id)}
             onClick={() => onPick(id)}
           >
-            <b>{letter}</b>
-            <span className="unseen">{`${id}: ${words}`}</span>
+            {shown}
+            <span className="unseen">{`${name}: ${words}`}</span>
           </button>
         ) : (
-          <span key={id} className="patch-letter" style={place} title={`${id}: ${words}`}>
-            <b>{letter}</b>
+          <span key={id} className="patch-letter" style={place} title={`${name}: ${words}`}>
+            {shown}
           </span>
         );
       })}
     </fieldset>
+  );
+}
+
+/** The mark that stands beside a patch on the stone. */
+function Mark({ patch }: { patch: Parameters<typeof patchMark>[0] }) {
+  const mark = patchMark(patch);
+  if (!mark) return null;
+  const { path, width, height } = mark;
+  return (
+    <svg
+      className="patch-mark"
+      viewBox={`-1 -1 ${width + 2} ${height + 2}`}
+      width={width + 2}
+      height={height + 2}
+      aria-hidden="true"
+    >
+      <path d={path} />
+    </svg>
   );
 }
 

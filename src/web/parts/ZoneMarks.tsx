@@ -1,5 +1,6 @@
 import './ZoneMarks.css';
 import { memo } from 'react';
+import type { PatchMark } from '../../paper/charts/patchMark.ts';
 import type { WorkZone } from '../../records/work.ts';
 import type { Point } from '../../science/geometry/point.ts';
 import { zoneLetter } from '../../studio/etch/zoneLetters.ts';
@@ -15,6 +16,7 @@ export function ZoneMarks({
   others = [],
   faulty,
   letterOf = (_, index) => zoneLetter(index),
+  markOf = () => null,
 }: {
   view: LinkedView;
   state: DeskState;
@@ -24,6 +26,8 @@ export function ZoneMarks({
   faulty: ReadonlySet<string>;
   /** What a zone goes by on the stone; its letter by its place in the row unless told. */
   letterOf?: (zone: WorkZone, index: number) => string;
+  /** A mark that stands before the letter; none unless told. */
+  markOf?: (zone: WorkZone, index: number) => PatchMark | null;
 }) {
   const { drawing, picked, point, drawnTo } = state;
   const inHand = drawing.zones.find(({ id }) => id === picked);
@@ -38,6 +42,8 @@ export function ZoneMarks({
           view={view}
           zone={zone}
           letter={letterOf(zone, index)}
+          mark={markOf(zone, index)?.path ?? null}
+          markWide={markOf(zone, index)?.width ?? 0}
           picked={zone.id === picked}
           faulty={faulty.has(zone.id)}
         />
@@ -70,18 +76,25 @@ const ZoneMark = memo(function ZoneMark({
   view,
   zone,
   letter,
+  mark,
+  markWide,
   picked,
   faulty,
 }: {
   view: LinkedView;
   zone: WorkZone;
   letter: string;
+  /** What is stroked before the letter, and how wide it is. */
+  mark: string | null;
+  markWide: number;
   picked: boolean;
   faulty: boolean;
 }) {
   const points = pointsPx(view, zone.polygonMm);
   const [x, y] = toScreenPx(view, letterPlace(zone.polygonMm));
-  const wide = 20 + 11 * (letter.length - 1);
+  const wideMark = mark === null ? 0 : 1.5 * markWide;
+  const wideLetter = letter === '' ? 0 : 11 * letter.length;
+  const wide = 9 + wideMark + wideLetter + (mark !== null && letter !== '' ? 5 : 0);
   const xs = zone.polygonMm.map(([across]) => across);
   const room = (Math.max(...xs) - Math.min(...xs)) * view.pxPerMm;
   const shrunk = Math.min(1, Math.max(leastLetter, room / (wide + 4)));
@@ -92,7 +105,14 @@ const ZoneMark = memo(function ZoneMark({
       <polygon className="zone-line" points={points} />
       <g transform={`translate(${x} ${y}) scale(${shrunk})`} className="zone-letter">
         <rect x={-wide / 2} y="-13" width={wide} height="26" />
-        <text y="7" textAnchor="middle">
+        {mark !== null && (
+          <path
+            className="zone-own-mark"
+            transform={`translate(${4.5 - wide / 2} -7.5) scale(1.5)`}
+            d={mark}
+          />
+        )}
+        <text x={(wide - 9 - wideLetter) / 2} y="7" textAnchor="middle">
           {letter}
         </text>
       </g>

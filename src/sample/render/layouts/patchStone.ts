@@ -1,5 +1,6 @@
 import { seededRandom } from '../../../foundation/random.ts';
 import type { Zone } from '../../../records/zone.ts';
+import { squareName } from '../../../studio/trials/places/patchName.ts';
 import { cornerMarks, type Drawing, type Mark, rectangleMm } from '../drawing.ts';
 import { noiseField } from '../noise.ts';
 import type { PairCase } from '../pairCase.ts';
@@ -36,7 +37,7 @@ export const patchStoneGrid = {
 
 /**
  * A test stone made by hand, 300 × 310 mm: eight media in columns, six rows in which they held, weakened, went or closed;
- * one patch each, ids as a grid's (`A1` …). Solids always hold.
+ * one patch each, ids as a grid's. Solids always hold.
  */
 export function patchStone(seed: number, megapixels: number): PairCase {
   const random = seededRandom(seed);
@@ -50,7 +51,7 @@ export function patchStone(seed: number, megapixels: number): PairCase {
   const { originMm, squareMm, gutterMm } = patchStoneGrid;
   for (let row = 0; row < patchStoneGrid.rows; row++)
     for (const [column, { id: medium, texture, tone }] of columns.entries()) {
-      const id = `${String.fromCharCode(65 + row)}${column + 1}`;
+      const id = squareName(row + 1, column + 1);
       const box = rectangleMm(
         originMm[0] + column * (squareMm[0] + gutterMm[0]),
         originMm[1] + row * (squareMm[1] + gutterMm[1]),

@@ -26,10 +26,10 @@ it('a stone made by hand is told plainly what it can not tell', () => {
   const answer = answerTestStone([byHand], []);
   expect(answer.words[0]).toMatch(/came only with .*no cause can be assigned between etch and medium/);
   expect(answer.holds.map(({ name, verdict }) => [name, verdict])).toEqual([
-    ['gum × crayon #4', 'open'],
-    ['gum × thin wash', 'open'],
-    ['tannic × crayon #1', 'open'],
-    ['tannic × solid', 'open'],
+    ['gum over crayon #4', 'open'],
+    ['gum over thin wash', 'open'],
+    ['tannic over crayon #1', 'open'],
+    ['tannic over solid', 'open'],
   ]);
   // A guide line that vanished is no loss.
   expect(answer.holds.some(({ name }) => name.includes('ruling'))).toBe(false);
@@ -70,12 +70,12 @@ it('six stones that all held bear out that it holds, and say how surely', () => 
       ['None', 'fails'],
     ]),
   );
-  const crayon = holds.find(({ name }) => name === 'gum × crayon')!;
+  const crayon = holds.find(({ name }) => name === 'gum over crayon')!;
   expect(crayon.share).toMatchObject({ unit: 'stone', units: 6, unitsHeld: 6 });
   // 6 of 6: R 4.2.2, binom.test(6, 6)$conf.int 0.5407419, one-sided 0.05^(1/6) = 0.6069622.
   expect(crayon.share!.exactLow).toBeCloseTo(0.5407419, 6);
   expect(crayon.share!.least).toBeCloseTo(0.6069622, 6);
-  expect(words.join(' ')).toMatch(/gum × crayon holds: 6 of 6 stones/);
+  expect(words.join(' ')).toMatch(/gum over crayon holds: 6 of 6 stones/);
   const etch = contrasts.find(({ term }) => term === 'etch')!;
   expect(etch).toMatchObject({ level: 'gum', against: 'None' });
   expect(etch.low).toBeGreaterThan(0.2);

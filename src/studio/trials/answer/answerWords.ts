@@ -52,8 +52,16 @@ export function factorSentences(
   odds: readonly HoldOdds[],
   what: string,
 ): string[] {
-  return tests.flatMap(({ factor, denDf, p }) => {
+  return tests.flatMap(({ factor, under, denDf, p }) => {
     if (denDf === null || p === null) return [];
+    if (under !== undefined) {
+      const asked = `Does ${factor} matter more under one ${under} than under another?`;
+      return p < 0.05
+        ? [
+            `${asked} It does (p ${p < 0.001 ? 'below 0.001' : p.toFixed(3)}): read each ${factor} under each ${under} for itself.`,
+          ]
+        : [`${asked} Not that it shows (p ${p.toFixed(2)}).`];
+    }
     const own = contrasts.filter(({ term }) => term === factor);
     const told = own.filter(({ low, high }) => low > 0 || high < 0);
     const sentences = told.map(
@@ -69,11 +77,7 @@ export function factorSentences(
     if (sentences.length + better.length > 0) return [...sentences, ...better];
     const apart = own.length > 0 ? Math.max(...own.map(({ low, high }) => Math.max(-low, high))) : null;
     return [
-      factor.includes(' × ')
-        ? p < 0.05
-          ? `What ${factor.replace(' × ', ' does to the tone depends on ')} (p ${p < 0.001 ? 'below 0.001' : p.toFixed(3)}): read each combination for itself.`
-          : `Whether ${factor.replace(' × ', ' depends on ')} is not shown (p ${p.toFixed(2)}).`
-        : `No difference of tone between levels of ${factor} is shown${apart === null ? '' : `; one of up to ${apart.toFixed(2)} could be hidden`}.`,
+      `No difference of tone between levels of ${factor} is shown${apart === null ? '' : `; one of up to ${apart.toFixed(2)} could be hidden`}.`,
     ];
   });
 }

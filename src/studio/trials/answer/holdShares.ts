@@ -8,6 +8,7 @@ import {
   scoreInterval,
 } from '../../../science/statistics/clusteredShare.ts';
 import { clopperPearson } from '../../../science/statistics/proportionInterval.ts';
+import { treatmentName } from './treatmentName.ts';
 import type { TrialPatchRow } from './trialPatches.ts';
 import { countUnits, groupsOf } from './trialUnits.ts';
 
@@ -52,7 +53,7 @@ export function treatmentHold(
   const share = shareOf(rows, alike);
   return {
     treatment,
-    name: Object.values(treatment).join(' × '),
+    name: treatmentName(treatment),
     counts,
     unread: rows.filter(({ hold }) => hold === null).length,
     share,

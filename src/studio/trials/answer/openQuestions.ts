@@ -37,8 +37,8 @@ export function openQuestions(
       question: `What makes tones run from ${along} (${low.toFixed(3)} to ${high.toFixed(3)} every 100 mm): the stone, the etch, or the press?`,
       test: 'Print the stone once turned by 180°: a slope that turns with it lies in the stone, one that stays lies in the press.',
     });
-  for (const { factor, p } of tests)
-    if (p !== null && p >= 0.05 && p < 0.2 && !factor.includes(' × '))
+  for (const { factor, under, p } of tests)
+    if (p !== null && p >= 0.05 && p < 0.2 && under === undefined)
       found.push({
         question: `Does ${factor} change the tone? It looks so, and chance would do as much in ${Math.round(p * 100)} of 100 trials.`,
         test: `Repeat the two ${factor} levels that differ most on twice as many units.`,

@@ -166,8 +166,9 @@ function togetherTest(fitted: Fitted, factors: readonly TestFactor[]): FactorTes
   const { rows, model, standing } = fitted;
   if (!model.together || factors.some(({ name }) => standing.get(name)?.length !== 1)) return [];
   const units = factors.map((factor) => trialUnits.indexOf(unitOf(factor, rows)));
-  const name = factors.map((factor) => factor.name).join(' × ');
-  return [jointly(fitted, name, trialUnits[Math.max(...units)]!, model.together)];
+  const [one, other] = factors;
+  const tested = jointly(fitted, one!.name, trialUnits[Math.max(...units)]!, model.together);
+  return [{ ...tested, under: other!.name }];
 }
 
 function jointly(

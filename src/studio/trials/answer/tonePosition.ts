@@ -70,7 +70,7 @@ export function toneResiduals({ rows, tones }: ToneRows, factors: readonly TestF
   const rankAt = new Map(ranks.map((index, rank) => [index, rank + 1]));
   return rows.map((row, i) => ({
     stone: row.stone,
-    patch: row.patch,
+    patch: row.name,
     centreMm: row.centreMm,
     fitted: fitted[i]!,
     residual: left[i]!,

@@ -2,11 +2,14 @@ import type { Hold } from '../../../records/patchReading.ts';
 import type { TestFactor } from '../../../records/testStone.ts';
 import type { TestStoneFindings, TrialUnit } from '../../../records/testStoneAnswer.ts';
 import type { Point } from '../../../science/geometry/point.ts';
+import { patchName } from '../places/patchName.ts';
 
 /** One patch of a trial as its answer needs it. */
 export interface TrialPatchRow {
   readonly stone: string;
   readonly patch: string;
+  /** What it is called wherever people read of it. */
+  readonly name: string;
   /** What it belongs to at each size, named unlike any other of that size. */
   readonly units: Readonly<Record<TrialUnit, string>>;
   /** A level for every factor of the trial. */
@@ -49,6 +52,7 @@ export function trialPatches(stones: readonly TestStoneFindings[]): TrialPatches
     return {
       stone,
       patch: finding.patch,
+      name: patchName({ id: finding.patch, row: finding.row, column: finding.column }),
       units: {
         stone,
         strip: finding.strip === null ? square : `${stone} strip ${finding.strip}`,

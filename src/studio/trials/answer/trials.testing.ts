@@ -2,6 +2,7 @@ import { normalDraw, type Random, seededRandom } from '../../../foundation/rando
 import type { Hold, PatchFinding } from '../../../records/patchReading.ts';
 import type { TestFactor } from '../../../records/testStone.ts';
 import type { TestStoneFindings } from '../../../records/testStoneAnswer.ts';
+import { squareName } from '../places/patchName.ts';
 
 export const etchAndMedium: readonly TestFactor[] = [
   { name: 'etch', givenTo: 'strip' },
@@ -15,7 +16,7 @@ export function foundPatch(
   read: { readonly hold: Hold | null; readonly printed: number | null; readonly drawn?: number | null },
 ): PatchFinding {
   const [x, y] = [15 + 30 * at.column, 25 + 40 * at.row];
-  const patch = `${String.fromCharCode(65 + at.row)}${at.column + 1}`;
+  const patch = squareName(at.row + 1, at.column + 1);
   const exactly = (coverage: number | null | undefined) =>
     coverage === null || coverage === undefined
       ? null
@@ -24,8 +25,8 @@ export function foundPatch(
     patch,
     square: patch,
     strip: at.strip,
-    row: at.row,
-    column: at.column,
+    row: at.row + 1,
+    column: at.column + 1,
     intention: 'image',
     treatment,
     polygonMm: [

@@ -35,8 +35,8 @@ it('etches a strip as one where all of it gets the same, else neighbours that do
   const places = etchedPlaces(patches, kinds, [150, 100]);
   expect(places.map(({ id, name, levels }) => [id, name, levels])).toEqual([
     ['strip-A', 'Strip A', { etch: 'gum' }],
-    ['B1', 'Patches B1 to B2', { etch: 'gum' }],
-    ['B3', 'Patch B3', { etch: 'tannic', medium: 'crayon' }],
+    ['B1', 'Row 2, first to second', { etch: 'gum' }],
+    ['B3', 'Row 2, third', { etch: 'tannic', medium: 'crayon' }],
   ]);
   expect(places[0]!.polygonMm[0]).toEqual([27, 17]);
   expect(places[1]!.polygonMm[2]).toEqual([81, 81]);

@@ -1,6 +1,7 @@
 import type { TreatmentKind } from '../../../records/testPlan.ts';
 import type { StonePatch } from '../../../records/testStone.ts';
 import type { Point } from '../../../science/geometry/point.ts';
+import { patchNames } from '../places/patchName.ts';
 
 /** What is etched as one on a test stone: a whole strip, or neighbours in it that get the same. */
 export interface EtchedAsOne {
@@ -34,14 +35,9 @@ export function etchedPlaces(
     const alike = strip !== null && new Set(own.map(keyOf)).size === 1;
     const groups = alike ? [own] : runsOf(own, keyOf);
     return groups.map((group): EtchedAsOne => {
-      const [first, last] = [group[0]!.id, group.at(-1)!.id];
-      const name = alike
-        ? `Strip ${strip}`
-        : group.length === 1
-          ? `Patch ${first}`
-          : `Patches ${first} to ${last}`;
+      const name = alike ? `Strip ${strip}` : capital(patchNames(group));
       return {
-        id: alike ? `strip-${strip}` : first,
+        id: alike ? `strip-${strip}` : group[0]!.id,
         name,
         polygonMm: boxRound(group, alike ? overMm.strip : overMm.patches, sizeMm),
         patches: group.map(({ id }) => id),
@@ -112,4 +108,8 @@ function boxRound(group: readonly StonePatch[], overMm: number, [width, height]:
     [right, bottom],
     [left, bottom],
   ];
+}
+
+function capital(words: string): string {
+  return words.slice(0, 1).toUpperCase() + words.slice(1);
 }

@@ -3,6 +3,7 @@ import type { LineStage } from '../../../records/run.ts';
 import type { CourseLine, CourseStage, TestCourse } from '../../../records/testCourse.ts';
 import type { TreatmentKind } from '../../../records/testPlan.ts';
 import type { StonePatch, TestStone } from '../../../records/testStone.ts';
+import { patchNames } from '../places/patchName.ts';
 
 /** The line of a test stone: common practice, no source. It is read from its proofs. */
 const line: readonly LineStage[] = [
@@ -83,6 +84,6 @@ function placesOf(own: readonly StonePatch[], all: readonly StonePatch[]): strin
   return strips.flatMap((strip) => {
     const inStrip = all.filter((patch) => patch.strip === strip);
     if (strip !== null && inStrip.every(({ id }) => ids.has(id))) return [`strip ${strip}`];
-    return own.filter((patch) => patch.strip === strip).map(({ id }) => id);
+    return [patchNames(own.filter((patch) => patch.strip === strip))];
   });
 }

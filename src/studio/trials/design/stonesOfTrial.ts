@@ -1,6 +1,7 @@
 import type { StonePatch, TestStoneDraft } from '../../../records/testStone.ts';
 import type { TrialAssignment, TrialPatch, TrialWish } from '../../../records/trialDesign.ts';
 import type { Point } from '../../../science/geometry/point.ts';
+import { squareName } from '../places/patchName.ts';
 import { factorsOf } from './trialAudit.ts';
 
 /** What a designed trial says of one of its stones, as a test stone is kept. */
@@ -21,21 +22,19 @@ export function stonesOfTrial(wish: TrialWish, { patches, list }: Laid): Planned
   const got = new Map(list.map((each) => [each.code, each]));
   return Array.from({ length: stones }, (_, index) => {
     const own = patches.filter((patch) => patch.stone === index + 1);
-    const rows = placesOf(own, 1);
-    const columns = placesOf(own, 0);
     return {
       name: stones === 1 ? title : `${title}, stone ${index + 1} of ${stones}`,
       sizeMm: [stone.widthMm - 2 * border.sidesMm, stone.heightMm - 2 * border.endsMm],
       factors,
-      patches: own.map(({ code, strip, polygonMm }): StonePatch => {
+      patches: own.map(({ code, strip, row, column, polygonMm }): StonePatch => {
         const treatment = treatmentOf(wish, got.get(code)!);
         const isControl = wish.control !== null && Object.values(treatment).includes(wish.control);
         return {
-          id: code,
-          square: code,
+          id: squareName(row, column),
+          square: squareName(row, column),
           strip,
-          row: rows.indexOf(round(polygonMm[0]![1])) + 1,
-          column: columns.indexOf(round(polygonMm[0]![0])) + 1,
+          row,
+          column,
           polygonMm: polygonMm.map(([x, y]): Point => [round(x - border.sidesMm), round(y - border.endsMm)]),
           intention: isControl ? 'control' : 'image',
           treatment,
@@ -52,11 +51,6 @@ function treatmentOf(wish: TrialWish, { whole, sub, perStone }: TrialAssignment)
     ...(wish.whole && whole !== null ? { [wish.whole.name]: whole } : {}),
     [wish.sub.name]: sub,
   };
-}
-
-/** Where patches begin along one axis, each place once, in order. */
-function placesOf(patches: readonly TrialPatch[], axis: 0 | 1): number[] {
-  return [...new Set(patches.map(({ polygonMm }) => round(polygonMm[0]![axis])))].sort((a, b) => a - b);
 }
 
 function round(mm: number): number {

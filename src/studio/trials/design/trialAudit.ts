@@ -17,7 +17,7 @@ export function auditLayout(wish: TrialWish, laid: Laid): AuditFinding[] {
 
 /** Did lot put every level of a treatment at one place each time? */
 export function alwaysInPlace(wish: TrialWish, laid: Laid): boolean {
-  const units = new Set(laid.patches.map(({ stone, strip }) => `${stone}${strip}`)).size;
+  const units = new Set(laid.patches.map(({ stone, strip }) => `${stone} ${strip}`)).size;
   if (units < 2) return false;
   return auditPlaces(rowsOf(wish, laid), factorsOf(wish)).some(({ weight }) => weight === 'no-cause');
 }
@@ -47,7 +47,8 @@ function rowsOf(wish: TrialWish, { patches, list }: Laid): TrialPatchRow[] {
     return {
       stone: name,
       patch: code,
-      units: { stone: name, strip: `${name}${strip}`, square: code, patch: code },
+      name: code,
+      units: { stone: name, strip: `${name} strip ${strip}`, square: code, patch: code },
       levels: {
         [wish.sub.name]: sub,
         ...(wish.whole && whole !== null ? { [wish.whole.name]: whole } : {}),

@@ -2,6 +2,7 @@ import { failure } from '../../../foundation/failure.ts';
 import { type Random, seededRandom } from '../../../foundation/random.ts';
 import { fail, ok, type Result } from '../../../foundation/result.ts';
 import type { TrialAssignment, TrialPatch, TrialWish } from '../../../records/trialDesign.ts';
+import { squareName } from '../places/patchName.ts';
 import { drawnTreatments, type StoneShape, stoneShape } from './drawnTreatments.ts';
 import { leastPatchFor, mostPatchMm } from './patchSize.ts';
 import { shuffled } from './shuffled.ts';
@@ -75,10 +76,13 @@ function drawAll(
   const list: TrialAssignment[] = [];
   for (let stone = 1; stone <= wish.stones; stone++)
     for (const [block, treatments] of drawnTreatments(wish, shape, random).entries()) {
-      const strip = letterOf(block);
+      const strip = String(block + 1);
       for (const [index, treatment] of treatments.entries()) {
-        const code = `${stone}${strip}${index + 1}`;
-        patches.push({ code, stone, strip, polygonMm: square(wish, shape, grid, side, block, index) });
+        const row = Math.floor(block / shape.across) * grid.rows + Math.floor(index / grid.columns) + 1;
+        const column = (block % shape.across) * grid.columns + (index % grid.columns) + 1;
+        const code = `stone ${stone}, ${squareName(row, column)}`;
+        const polygonMm = square(wish, shape, grid, side, block, index);
+        patches.push({ code, stone, strip, row, column, polygonMm });
         list.push({ code, ...treatment, ...(ofStones ? { perStone: ofStones[stone - 1]! } : {}) });
       }
     }
@@ -136,10 +140,4 @@ function square(
     [left + side, top + side],
     [left, top + side],
   ] as const;
-}
-
-/** A, B, … Z, AA, AB, … */
-function letterOf(index: number): string {
-  const last = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? last : letterOf(Math.floor(index / 26) - 1) + last;
 }

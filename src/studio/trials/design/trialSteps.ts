@@ -7,7 +7,7 @@ export interface TrialStep {
   readonly stone: number;
   readonly treatment: string;
   readonly level: string;
-  /** What is given it at once: the strip's letter; null: each patch by itself, or the whole stone. */
+  /** What is given it at once: the strip's number; null: each patch by itself, or the whole stone. */
   readonly strip: string | null;
   readonly codes: readonly string[];
 }

@@ -79,6 +79,7 @@ function asRow({ stone, strip, medium, etch, hold }: HoldObservation, index: num
   return {
     stone,
     patch: place,
+    name: place,
     units: { stone, strip: `${stone} strip ${strip}`, square: place, patch: place },
     levels: { medium, etch },
     centreMm: [0, 0],

@@ -1,31 +1,31 @@
 import type { PatchGrid, StonePatch } from '../../../records/testStone.ts';
 import type { Point } from '../../../science/geometry/point.ts';
+import { squareName, stepOf } from '../places/patchName.ts';
 
 /** Bare stone left between the steps of one square, mm: a brush can't stop nearer. Our rule. */
 const stepGapMm = 1;
 
-/** `A`, `B` … `Z`, `AA`: rows by letters, as squares are lettered by hand. @param index from 0. */
-export function rowLetters(index: number): string {
-  const letter = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? letter : rowLetters(Math.floor(index / 26) - 1) + letter;
-}
-
 /**
- * The patches of a grid by rows from the top left: `A1`, `A2` … or, with steps, `A1.1`, `A1.2` … A patch that was there
- * before under its id keeps intention, treatment and note; its outline is laid anew.
+ * The patches of a grid by rows from the top left, each called by its row and place. One that stood there before keeps its id,
+ * intention, treatment and note; its outline is laid anew.
  */
 export function layGrid(grid: PatchGrid, before: readonly StonePatch[] = []): StonePatch[] {
-  const kept = new Map(before.map((patch) => [patch.id, patch]));
+  const placeOf = (row: number | null, column: number | null, step: number | null) =>
+    `${row} ${column} ${step}`;
+  const kept = new Map(
+    before
+      .filter(({ row }) => row !== null)
+      .map((patch) => [placeOf(patch.row, patch.column, stepOf(patch.id)), patch]),
+  );
   const patches: StonePatch[] = [];
   for (let row = 0; row < grid.rows; row++)
     for (let column = 0; column < grid.columns; column++)
       for (let step = 0; step < grid.steps; step++) {
-        const square = `${rowLetters(row)}${column + 1}`;
-        const id = grid.steps === 1 ? square : `${square}.${step + 1}`;
-        const old = kept.get(id);
+        const nth = grid.steps === 1 ? null : step + 1;
+        const old = kept.get(placeOf(row + 1, column + 1, nth));
         patches.push({
-          id,
-          square,
+          id: old?.id ?? squareName(row + 1, column + 1, nth),
+          square: old?.square ?? squareName(row + 1, column + 1),
           strip: old ? old.strip : null,
           row: row + 1,
           column: column + 1,

@@ -58,7 +58,7 @@ describe('what to mind about a test stone', () => {
     ]);
     const one = stone((_, index) => (index === 0 ? {} : alike()));
     expect(codes(one)).toContain('treatments-unknown');
-    expect(layoutCautions(one)[0]!.message).toContain('A1');
+    expect(layoutCautions(one)[0]!.message).toContain('row 1, first');
   });
 
   it('steps of one square are no replicates of each other', () => {
@@ -107,8 +107,10 @@ describe('what to mind about findings', () => {
     const strip = findingCautions(found(({ row }) => row === 2));
     expect(strip.map(({ code }) => code)).toEqual(['missing-strips', 'unread-patches']);
     expect(strip[0]!.message).toContain('row 2');
-    const one = findingCautions(found(({ id }) => id === 'A2'));
-    expect(one).toEqual([{ code: 'unread-patches', message: 'A2 not read. The sheet does not cover it.' }]);
+    const one = findingCautions(found(({ id }) => id === 'row 1, second'));
+    expect(one).toEqual([
+      { code: 'unread-patches', message: 'row 1, second not read. The sheet does not cover it.' },
+    ]);
     expect(findingCautions(found(() => false))).toEqual([]);
   });
 });

@@ -3,6 +3,7 @@ import type { StonePatch, TestStone } from '../../../records/testStone.ts';
 import type { Point } from '../../../science/geometry/point.ts';
 import { signedArea } from '../../../science/geometry/polygon.ts';
 import { sharedArea } from '../../../science/geometry/polygonArea.ts';
+import { patchNames } from '../places/patchName.ts';
 import { pxPerMm, wrongScaleSentence } from './templateScale.ts';
 
 /** A patch of fewer px a side gives its tone badly: its edge is most of it. Our rule. */
@@ -25,13 +26,13 @@ export function layoutCautions(stone: LaidStone): TestStoneCaution[] {
   if (small.length > 0)
     cautions.push({
       code: 'small-patches',
-      message: `${listed(small)} ${are(small)} smaller on the photograph than ${leastSidePx} px a side: photograph the stone nearer or in better light, or take larger patches.`,
+      message: `${patchNames(small)} ${are(small)} smaller on the photograph than ${leastSidePx} px a side: photograph the stone nearer or in better light, or take larger patches.`,
     });
   const over = overlapping(patches);
   if (over.length > 0)
     cautions.push({
       code: 'patches-overlap',
-      message: `${listed(over)} overlap: ink of one would be read as the other’s. Move them apart.`,
+      message: `${patchNames(over)} overlap: ink of one would be read as the other’s. Move them apart.`,
     });
   const image = patches.filter(judged);
   if (image.length === 0) return cautions;
@@ -39,7 +40,7 @@ export function layoutCautions(stone: LaidStone): TestStoneCaution[] {
   if (unknown.length > 0)
     cautions.push({
       code: 'treatments-unknown',
-      message: `What ${listed(unknown.map(({ id }) => id))} got is not typed for every factor: they are read, and count for nothing where it is missing.`,
+      message: `What ${patchNames(unknown)} got is not typed for every factor: they are read, and count for nothing where it is missing.`,
     });
   if (!image.some(({ intention }) => intention === 'control'))
     cautions.push({
@@ -66,11 +67,13 @@ export function findingCautions(findings: readonly PatchFinding[]): TestStoneCau
       code: 'missing-strips',
       message: `Nothing could be read of ${missing.join(', ')}: what was tried there is not answered by this print. Pull one on a sheet that covers it, or read another print.`,
     });
-  const reasons = new Map<string, string[]>();
-  for (const { patch, camera } of unread)
-    reasons.set(camera.why!, [...(reasons.get(camera.why!) ?? []), patch]);
-  for (const [why, patches] of reasons)
-    cautions.push({ code: 'unread-patches', message: `${listed(patches)} not read. ${why}` });
+  const reasons = new Map<string, PatchFinding[]>();
+  for (const finding of unread)
+    reasons.set(finding.camera.why!, [...(reasons.get(finding.camera.why!) ?? []), finding]);
+  for (const [why, own] of reasons) {
+    const names = patchNames(own.map(({ patch, row, column }) => ({ id: patch, row, column })));
+    cautions.push({ code: 'unread-patches', message: `${names} not read. ${why}` });
+  }
   return cautions;
 }
 
@@ -96,20 +99,18 @@ function replicated(image: readonly StonePatch[], { factors }: LaidStone): boole
   return [...squares.values()].some((alike) => alike.size > 1);
 }
 
-function smallPatches(stone: LaidStone): string[] {
+function smallPatches(stone: LaidStone): StonePatch[] {
   const scale = pxPerMm(stone);
   if (scale === null) return [];
-  return stone.patches
-    .filter(
-      ({ polygonMm, intention }) =>
-        intention !== 'guide' && Math.sqrt(Math.abs(signedArea(polygonMm))) * scale < leastSidePx,
-    )
-    .map(({ id }) => id);
+  return stone.patches.filter(
+    ({ polygonMm, intention }) =>
+      intention !== 'guide' && Math.sqrt(Math.abs(signedArea(polygonMm))) * scale < leastSidePx,
+  );
 }
 
-function overlapping(patches: readonly StonePatch[]): string[] {
+function overlapping(patches: readonly StonePatch[]): StonePatch[] {
   const boxes = patches.map(({ polygonMm }) => boxOf(polygonMm));
-  const found = new Set<string>();
+  const found = new Set<StonePatch>();
   const solid = patches.map(({ intention }) => intention !== 'guide');
   patches.forEach((one, i) => {
     for (let j = i + 1; j < patches.length; j++) {
@@ -117,7 +118,7 @@ function overlapping(patches: readonly StonePatch[]): string[] {
       if (!solid[i] || !solid[j] || !boxesMeet(boxes[i]!, boxes[j]!)) continue;
       const least = Math.min(Math.abs(signedArea(one.polygonMm)), Math.abs(signedArea(other.polygonMm)));
       if (sharedArea(one.polygonMm, other.polygonMm) <= touching * least) continue;
-      found.add(one.id).add(other.id);
+      found.add(one).add(other);
     }
   });
   return [...found];
@@ -134,12 +135,6 @@ function boxesMeet(one: Box, other: Box): boolean {
   return one[0] < other[2] && other[0] < one[2] && one[1] < other[3] && other[1] < one[3];
 }
 
-/** Ids in words; the first dozen where there are many. */
-function listed(ids: readonly string[]): string {
-  const shown = ids.slice(0, 12).join(', ');
-  return ids.length > 12 ? `${shown} and ${ids.length - 12} more` : shown;
-}
-
-function are(ids: readonly string[]): string {
+function are(ids: readonly unknown[]): string {
   return ids.length === 1 ? 'is' : 'are';
 }

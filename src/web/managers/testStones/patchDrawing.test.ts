@@ -36,7 +36,10 @@ it('closes an outline as what it was begun as, under a number that no square has
     [9, 9],
   ] as const;
   const drawing = { ...patchDrawing(patches), outline };
-  const closed = withClosedOutline(drawing, newPatchZone(freePatchId(['1', 'A1', 'A2']), 'guide'))!;
+  const closed = withClosedOutline(
+    drawing,
+    newPatchZone(freePatchId(['1', 'row 1, first', 'row 1, second']), 'guide'),
+  )!;
   const [, , guide] = patchesOf(closed.drawing.zones, said);
   expect(closed.id).toBe('2');
   expect(guide).toMatchObject({ id: '2', square: '2', row: null, intention: 'guide', treatment: {} });
@@ -62,8 +65,8 @@ it('draws an outline out with its rectangle, and never off the stone', () => {
 it('says what keeps a patch from a name', () => {
   expect(patchIdTrouble(' ', [], false)).toContain('name');
   expect(patchIdTrouble('moon', ['moon'], false)).toContain('moon');
-  expect(patchIdTrouble('B3', [], true)).toContain('squares');
-  expect(patchIdTrouble('B3', [], false)).toBeNull();
+  expect(patchIdTrouble('row 2, third', [], true)).toContain('squares');
+  expect(patchIdTrouble('row 2, third', [], false)).toBeNull();
   expect(patchIdTrouble('moon', ['1'], true)).toBeNull();
 });
 

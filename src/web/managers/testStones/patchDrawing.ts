@@ -2,6 +2,7 @@ import type { PatchIntention, StonePatch } from '../../../records/testStone.ts';
 import type { WorkZone } from '../../../records/work.ts';
 import type { Intention } from '../../../records/zone.ts';
 import type { Point } from '../../../science/geometry/point.ts';
+import { isSquareName } from '../../../studio/trials/places/patchName.ts';
 import { say } from '../../words/say.ts';
 import { type Drawing, drawingOf, mediumNotSaid } from '../zoneDrawing.ts';
 import { onStone } from '../zoneOutline.ts';
@@ -72,8 +73,7 @@ export function patchIdTrouble(id: string, others: readonly string[], hasGrid: b
   if (name === '') return say('A patch needs a name.');
   if (name.length > 60) return say('60 letters at most.');
   if (others.includes(name)) return say('Another patch goes by {name}.', { name });
-  if (hasGrid && /^[A-Z]+\d+(\.\d+)?$/.test(name))
-    return say('A letter with a number is kept for squares in rows.');
+  if (hasGrid && isSquareName(name)) return say('A row and a place are kept for squares in rows.');
   return null;
 }
 

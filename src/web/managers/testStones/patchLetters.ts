@@ -1,5 +1,9 @@
+import { patchMark } from '../../../paper/charts/patchMark.ts';
+import type { PatchFinding } from '../../../records/patchReading.ts';
 import type { PatchIntention, StonePatch } from '../../../records/testStone.ts';
+import { patchName } from '../../../studio/trials/places/patchName.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 const letters: Readonly<Record<PatchIntention, string>> = {
   image: '',
@@ -8,9 +12,22 @@ const letters: Readonly<Record<PatchIntention, string>> = {
   'stop-out': 'S',
 };
 
-/** What stands on a patch: what it goes by, and a letter where it is not simply meant to print. */
-export function patchLetter({ id, intention }: Pick<StonePatch, 'id' | 'intention'>): string {
-  return `${id} ${letters[intention]}`.trim();
+type Placed = Pick<StonePatch, 'id' | 'row' | 'column'>;
+
+/** What stands on a patch beside its mark: a letter where it is not simply meant to print, and its name where it has no mark. */
+export function patchLetter(patch: Placed & Pick<StonePatch, 'intention'>): string {
+  const name = patchMark(patch) === null ? patch.id : '';
+  return `${name} ${letters[patch.intention]}`.trim();
+}
+
+/** What a patch is called. */
+export function patchWords(patch: Placed): string {
+  return told(patchName(patch));
+}
+
+/** What a patch that was read is called. */
+export function findingName({ patch, row, column }: Pick<PatchFinding, 'patch' | 'row' | 'column'>): string {
+  return patchWords({ id: patch, row, column });
 }
 
 /** The small line over a page of patches, such as “T-1, 24 patches”. */

@@ -4,6 +4,7 @@ import type { Hold, PatchFinding } from '../../../records/patchReading.ts';
 import type { TestStone } from '../../../records/testStone.ts';
 import { logTestStone, testStoneKey } from '../../client/testStones.ts';
 import { findingWords, holdWords, percentWords } from '../../managers/testStones/holdWords.ts';
+import { findingName } from '../../managers/testStones/patchLetters.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
@@ -38,6 +39,7 @@ export function CorrectPatch({
   const [who, setWho] = useState('');
   const [why, setWhy] = useState('');
   const { camera, patch, treatment, corrections } = finding;
+  const name = findingName(finding);
   const ready = who.trim() !== '' && why.trim() !== '';
   const keep = async () => {
     const payload = { print, patch, hold: verdict === 'unread' ? null : verdict, why: why.trim() };
@@ -51,9 +53,9 @@ export function CorrectPatch({
   };
   const levels = Object.entries(treatment).map(([factor, level]) => `${told(factor)}: ${told(level)}`);
   return (
-    <section className="test-stone-picked" aria-label={say('Patch {patch}', { patch })}>
+    <section className="test-stone-picked" aria-label={say('Patch {patch}', { patch: name })}>
       <h2 className="big">
-        {patch}: {findingWords(finding)}
+        {name}: {findingWords(finding)}
       </h2>
       <p>{levels.length === 0 ? say('What it got is not typed.') : levels.join('; ')}</p>
       <p>
@@ -86,7 +88,7 @@ export function CorrectPatch({
       <Fold title={say('Put it right by hand')}>
         <form
           className="test-stone-form"
-          aria-label={say('Put {patch} right', { patch })}
+          aria-label={say('Put {patch} right', { patch: name })}
           onSubmit={(event) => {
             event.preventDefault();
             void keep();

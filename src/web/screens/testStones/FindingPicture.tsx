@@ -6,9 +6,11 @@ import { say } from '../../words/say.ts';
 
 /** A finding as the picture shows it. */
 export function shownFinding(finding: PatchFinding) {
-  const { patch, polygonMm, hold } = finding;
+  const { patch, row, column, polygonMm, hold } = finding;
   return {
     id: patch,
+    row,
+    column,
     polygonMm,
     letter: findingLetter(finding),
     words: say('{finding}, drawn {percent}, printed {percent2}', {

@@ -1,6 +1,7 @@
 import type { PatchFinding } from '../../../records/patchReading.ts';
 import type { TestStone } from '../../../records/testStone.ts';
 import { findingWords, percentWords } from '../../managers/testStones/holdWords.ts';
+import { findingName } from '../../managers/testStones/patchLetters.ts';
 import { say } from '../../words/say.ts';
 import { told, toldOr } from '../../words/told.ts';
 import { PushedTable } from './PushedTable.tsx';
@@ -39,7 +40,7 @@ export function FindingTable({
           <tr key={finding.patch} className={finding.patch === picked ? 'test-stone-row-picked' : undefined}>
             <th scope="row">
               <button type="button" onClick={() => onPick(finding.patch)}>
-                {finding.patch}
+                {findingName(finding)}
               </button>
             </th>
             <td>

@@ -102,7 +102,7 @@ export default function NewTestStone() {
         <PatchPicture
           label={say('The stone as it would be laid out')}
           sizeMm={[width, height]}
-          patches={patches.map(({ id, polygonMm }) => ({ id, polygonMm, letter: id, words: say('square') }))}
+          patches={patches.map((patch) => ({ ...patch, letter: '', words: say('square') }))}
           picked={new Set()}
           onPick={null}
         />

@@ -2,6 +2,7 @@ import '../work/WorkPage.css';
 import './PatchDrawing.css';
 import { type ReactNode, useMemo } from 'react';
 import { Link } from 'wouter';
+import { patchMark } from '../../../paper/charts/patchMark.ts';
 import type { TestStone } from '../../../records/testStone.ts';
 import { type DrawnAs, zoneOfPatch } from '../../managers/testStones/patchDrawing.ts';
 import { patchesStamp, patchLetter } from '../../managers/testStones/patchLetters.ts';
@@ -73,6 +74,7 @@ export function PatchDrawing({
             thing="patch"
             whole={false}
             letterOf={(_, index) => patchLetter(patches[index]!)}
+            markOf={(_, index) => patchMark(patches[index]!)}
           />
         </div>
       </div>

@@ -5,12 +5,15 @@ import {
   type StonePatch,
   type TestFactor,
 } from '../../../records/testStone.ts';
+import { patchNames } from '../../../studio/trials/places/patchName.ts';
 import { intentionWords } from '../../managers/testStones/holdWords.ts';
+import { patchWords } from '../../managers/testStones/patchLetters.ts';
 import { sharedLevel, withLevel } from '../../managers/testStones/pickedPatches.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 const given = patchIntentions.map((each) => [each, intentionWords[each]] as const);
 
@@ -37,10 +40,10 @@ export function PatchFields({
   return (
     <section className="test-stone-picked" aria-label={say('Picked patches')}>
       <p>
-        <b>{chosen.length === 1 ? chosen[0]!.id : say('{count} patches', { count: chosen.length })}</b>{' '}
-        <span className="soft">
-          {chosen.length > 1 && chosen.length <= 12 && chosen.map((one) => one.id).join(', ')}
-        </span>
+        <b>
+          {chosen.length === 1 ? patchWords(chosen[0]!) : say('{count} patches', { count: chosen.length })}
+        </b>{' '}
+        <span className="soft">{chosen.length > 1 && chosen.length <= 12 && told(patchNames(chosen))}</span>
       </p>
       {factors.map(({ name }) => {
         const shared = sharedLevel(patches, picked, name);

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { StonePatch } from '../../../records/testStone.ts';
 import type { Point } from '../../../science/geometry/point.ts';
 import { laidInBox, outlineBox, patchIdTrouble } from '../../managers/testStones/patchDrawing.ts';
+import { patchWords } from '../../managers/testStones/patchLetters.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
@@ -30,7 +31,7 @@ export function PatchPlace({
   };
   const round = (value: number) => Math.round(value * 100) / 100;
   return (
-    <section className="patch-place" aria-label={say('Where {id} lies', { id: patch.id })}>
+    <section className="patch-place" aria-label={say('Where {id} lies', { id: patchWords(patch) })}>
       <div className="test-stone-fields">
         <NumberField
           label={say('From the left')}
@@ -68,7 +69,7 @@ export function PatchPlace({
       <PointFields desk={desk} state={state} outline={patch.polygonMm} />
       {patch.row === null && <GoesBy key={patch.id} desk={patchDesk} patch={patch} />}
       <Button kind="quiet" onClick={() => desk.remove(patch.id)}>
-        {say('Take {id} away', { id: patch.id })}
+        {say('Take {id} away', { id: patchWords(patch) })}
       </Button>
     </section>
   );

@@ -89,6 +89,8 @@ export function PatchTreatments({
           sizeMm={stone.sizeMm}
           patches={patches.map((patch) => ({
             id: patch.id,
+            row: patch.row,
+            column: patch.column,
             polygonMm: patch.polygonMm,
             letter: patchLetter(patch),
             words: treatmentWords(patch),

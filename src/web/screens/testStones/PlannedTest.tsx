@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { CheapestTrial, TrialDesign, TrialWish } from '../../../records/trialDesign.ts';
 import { designCautions } from '../../../studio/trials/design/designCautions.ts';
+import { squareName } from '../../../studio/trials/places/patchName.ts';
 import type { ShownFailure } from '../../client/shownFailure.ts';
 import { sealedListAddress, templateAddress } from '../../client/trialDesigns.ts';
 import { Button, ButtonFile } from '../../parts/Button.tsx';
@@ -15,7 +16,7 @@ import { sayRich } from '../../words/sayRich.ts';
 import { told } from '../../words/told.ts';
 import { TestPower } from './TestPower.tsx';
 
-/** Patches narrower than this share of the stone have no room for their code. */
+/** Patches narrower than this share of the stone have no room for their mark. */
 const leastShare = 0.07;
 
 /** A test that is laid out: to scale, what it could notice, what to mind, its sheets, and its stones to be entered. */
@@ -71,10 +72,12 @@ export function PlannedTest({
       <PatchPicture
         label={say('Stone {stone}, to scale', { stone })}
         sizeMm={[widthMm, heightMm]}
-        patches={own.map(({ code, polygonMm }) => ({
-          id: code,
+        patches={own.map(({ row, column, polygonMm }) => ({
+          id: squareName(row, column),
+          row: roomy ? row : null,
+          column,
           polygonMm,
-          letter: roomy ? code.slice(stone.length) : '',
+          letter: '',
           words: say('patch'),
         }))}
         picked={new Set()}
@@ -83,7 +86,7 @@ export function PlannedTest({
       />
       <p className="soft">
         {say(
-          '{size}, drawn to scale; what each patch gets stands in the list alone. Mark the corners of the dashed line with a crayon that surely prints: the photographs of stone and prints are laid on them.',
+          '{size}, drawn to scale. Beside a patch strokes count its row from the head, points its place from the left; barred, or a ring, is five. What each patch gets stands in the list alone. Mark the corners of the dashed line with a crayon that surely prints: the photographs of stone and prints are laid on them.',
           { size: sizeWords(widthMm, heightMm) },
         )}
       </p>
@@ -102,7 +105,7 @@ export function PlannedTest({
       </p>
       <p>
         {say(
-          'Once the stones are made, who gets what is sealed until they are read: their pages show patches by their codes alone. Whoever draws and whoever etches get a sheet of their own, each with what their hands need.',
+          'Once the stones are made, who gets what is sealed until they are read: their pages show patches by row and place alone. Whoever draws and whoever etches get a sheet of their own, each with what their hands need.',
         )}
       </p>
       {trouble && <FailureNotice failure={trouble} />}

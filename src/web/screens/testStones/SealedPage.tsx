@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { patchMark } from '../../../paper/charts/patchMark.ts';
 import type { TestStone } from '../../../records/testStone.ts';
 import { logTestStone, openTestStone } from '../../client/testStones.ts';
 import { newClientId } from '../../managers/bench/clientIds.ts';
@@ -12,7 +13,7 @@ import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import type { TestStonePageParts } from './testStonePageParts.ts';
 
-/** A planned test stone whose list is sealed: its patches by their codes, and the act that opens the list. */
+/** A planned test stone whose list is sealed: its patches by row and place, and the act that opens the list. */
 export function SealedPage({ stone, keep }: Pick<TestStonePageParts, 'stone' | 'keep'>) {
   const saving = useSaving<TestStone>();
   const [who, setWho] = useState('');
@@ -81,12 +82,11 @@ export function SealedPage({ stone, keep }: Pick<TestStonePageParts, 'stone' | '
           </Fold>
         </div>
         <PatchPicture
-          label={say('Patches by their codes')}
+          label={say('Patches by row and place')}
           sizeMm={stone.sizeMm}
-          patches={stone.patches.map(({ id, polygonMm }) => ({
-            id,
-            polygonMm,
-            letter: id,
+          patches={stone.patches.map((patch) => ({
+            ...patch,
+            letter: patchMark(patch) === null ? patch.id : '',
             words: say('sealed'),
           }))}
           picked={new Set()}

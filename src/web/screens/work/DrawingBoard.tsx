@@ -1,4 +1,5 @@
 import { type KeyboardEvent, type ReactNode, useMemo, useRef, useState } from 'react';
+import type { PatchMark } from '../../../paper/charts/patchMark.ts';
 import type { WorkZone } from '../../../records/work.ts';
 import type { Point } from '../../../science/geometry/point.ts';
 import type { BoardHand } from '../../managers/boardHand.ts';
@@ -22,6 +23,7 @@ export function DrawingBoard({
   thing = 'zone',
   whole = true,
   letterOf,
+  markOf,
   beneath,
 }: {
   desk: { readonly desk: ZoneDesk; readonly state: DeskState; readonly work: BoardStone };
@@ -32,6 +34,8 @@ export function DrawingBoard({
   /** False where a rectangle on the stone is shown, which has neither head nor borders. */
   whole?: boolean;
   letterOf?: (zone: WorkZone, index: number) => string;
+  /** A mark that stands on it before its letter. */
+  markOf?: (zone: WorkZone, index: number) => PatchMark | null;
   /** What lies on the stone beneath the marks, in screen px. */
   beneath?: (view: LinkedView) => ReactNode;
 }) {
@@ -68,6 +72,7 @@ export function DrawingBoard({
             others={others}
             faulty={faulty}
             {...(letterOf && { letterOf })}
+            {...(markOf && { markOf })}
           />
         </>
       )}
