@@ -52,6 +52,11 @@ export function toldWhole(english: string): string | null {
   return found?.whole ? found.words : null;
 }
 
+/** True where nothing of several words would stay English in what is told of `english`. */
+export function isToldWhole(english: string): boolean {
+  return !wordsInUse().told || find(english)?.whole === true;
+}
+
 function find(english: string): Found | null {
   const catalogue = wordsInUse().told;
   if (!catalogue) return null;

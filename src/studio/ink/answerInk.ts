@@ -57,10 +57,7 @@ function whyWords({ areasCm2, solidShare }: InkQuestion, soft: number | null): s
   const share = (area: number) => `${Math.round((100 * area) / whole)} %`;
   const drawn = `${share(areasCm2.light)} light, ${share(areasCm2.middle)} middle, ${share(areasCm2.dark)} heavy by area`;
   const raised = (solidShare ?? 0) > areasCm2.dark / whole;
-  const solids = raised
-    ? `; ${Math.round(100 * solidShare!)} % was measured solid and counts as heavy (our rule)`
-    : '';
-  return `${drawn}${solids}. Soft for light, 70:30 for middle, stiff for heavy work: common practice, no source.`;
+  return `${drawn}${raised ? `; ${Math.round(100 * solidShare!)} % was measured solid and counts as heavy (our rule)` : ''}. Soft for light, 70:30 for middle, stiff for heavy work: common practice, no source.`;
 }
 
 function mixOf(

@@ -1,3 +1,4 @@
+import { told } from '../words/told.ts';
 import './KitPick.css';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useId, useState } from 'react';
@@ -100,7 +101,12 @@ async function offeredOf(tool: RunTool, signal: AbortSignal): Promise<readonly O
 }
 
 function ofKit(entry: KitEntry): Offered {
-  return { id: entry.id, name: entry.name, facts: factsOf(entry).join(', '), words: kitWords(entry) };
+  return {
+    id: entry.id,
+    name: entry.name,
+    facts: factsOf(entry).map(told).join(', '),
+    words: kitWords(entry),
+  };
 }
 
 function ofBatch({ id, name, kind, ageDays }: BatchEntry): Offered {

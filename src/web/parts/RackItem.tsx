@@ -1,3 +1,4 @@
+import { toldOr } from '../words/told.ts';
 import './RackItem.css';
 import { useState } from 'react';
 import { Link } from 'wouter';
@@ -30,7 +31,7 @@ export function RackItem({ comparison }: { comparison: ComparisonSummary }) {
         </span>
         <span className="rack-words">
           <span className="rack-title">{title}</span>
-          <span className="big rack-finding">{finding ?? stateWords(comparison)}</span>
+          <span className="big rack-finding">{toldOr(finding) ?? stateWords(comparison)}</span>
           <span className="soft">{dayWords(createdAt)}</span>
           {sample && <span className="rack-sample">{say('Sample from Saltreach, an invented studio')}</span>}
         </span>

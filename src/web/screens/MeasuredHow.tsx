@@ -1,3 +1,4 @@
+import { told } from '../words/told.ts';
 import './MeasuredHow.css';
 import type { ReactNode } from 'react';
 import type {
@@ -36,11 +37,11 @@ export function MeasuredHow({ record }: { record: ComparisonRecord }) {
     <Fold title={say('How it was measured')}>
       <dl className="measured-how">
         {registration && (
-          <Line name="Print laid on stone">
+          <Line name={say('Print laid on stone')}>
             {say(
               '{kind}; {mirrored, select, yes {mirrored} other {not mirrored}}, {turn, select, yes {upright} other {turned {turn2}°}}. Left over, on places the fit did not see: median {median}, nine in ten within {p90}, at {count} places.',
               {
-                kind: registration.kind,
+                kind: told(registration.kind),
                 mirrored: registration.mirrored ? 'yes' : 'no',
                 turn: registration.turn === 0 ? 'yes' : 'no',
                 turn2: registration.turn,
@@ -52,11 +53,11 @@ export function MeasuredHow({ record }: { record: ComparisonRecord }) {
           </Line>
         )}
         {(['stone', 'proof'] as const).map((side) => (
-          <Line key={side} name={side === 'stone' ? 'Stone' : 'Print'}>
+          <Line key={side} name={side === 'stone' ? say('Stone') : say('Print')}>
             {ground &&
               say('Ground and light from {groundWords}. {limit} ', {
                 groundWords: groundWords[ground[side].origin],
-                limit: ground[side].limit ?? '',
+                limit: told(ground[side].limit ?? ''),
               })}
             {response &&
               say('The camera’s response was {responseWords}{residual}. ', {
@@ -73,11 +74,11 @@ export function MeasuredHow({ record }: { record: ComparisonRecord }) {
           </Line>
         ))}
         {areas.covered !== null && (
-          <Line name="The sheet covered">
+          <Line name={say('The sheet covered')}>
             {say('{covered} % of the rectangle.', { covered: Math.round(areas.covered * 100) })}
           </Line>
         )}
-        <Line name="What counts as what">
+        <Line name={say('What counts as what')}>
           {say(
             'Smoothed by {smoothing}. Lost: drawn at least {drawnAtLeast}, printed at most {keptAtMost} of it. Filled: drawn {drawnAtLeast2} to {drawnAtMost}, printed at least {printedAtLeast}. Scum: drawn at most {drawnAtMost2}, printed at least {printedAtLeast2}. Held: within {heldWithin}. Smallest place {smallestArea}.',
             {
@@ -94,8 +95,8 @@ export function MeasuredHow({ record }: { record: ComparisonRecord }) {
             },
           )}
         </Line>
-        <Line name="Engine">{record.engine}</Line>
-        <Line name="What no photograph can tell">
+        <Line name={say('Engine')}>{record.engine}</Line>
+        <Line name={say('What no photograph can tell')}>
           {say(
             'Drawn darkness is pigment, not grease. Graphite and waxy solids shine and read light. A good print gains in the middles. Printed against an inked stone is the fairer pair.',
           )}

@@ -1,3 +1,4 @@
+import { told } from '../../words/told.ts';
 import '../entries/Entries.css';
 import { memo, useState } from 'react';
 import { Link } from 'wouter';
@@ -111,7 +112,7 @@ const KitLine = memo(function KitLine({ entry }: { entry: KitEntry }) {
           <b className="big">{entry.name}</b>
           <span className="soft">{midSentence(kitToolWords[entry.tool])}</span>
         </span>
-        <span>{facts.length > 0 ? facts.join(', ') : say('nothing noted of it')}</span>
+        <span>{facts.length > 0 ? facts.map(told).join(', ') : say('nothing noted of it')}</span>
       </Link>
     </li>
   );

@@ -5,8 +5,9 @@ import { doorCardAddress, startCardAddress } from '../../client/materials.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
+import { told } from '../../words/told.ts';
 
-const stages = lineStages.map(({ stage, name }) => [stage, name] as const);
+const stages = lineStages.map(({ stage, name }) => [stage, told(name)] as const);
 
 /** The cards that are set from the register: for the door, and for beside the stone in a stage that is chosen. */
 export function CardLinks() {

@@ -8,10 +8,11 @@ import { Picks } from '../../parts/Picks.tsx';
 import { Ticks } from '../../parts/Ticks.tsx';
 import { Words } from '../../parts/Words.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import type { TypedForm } from '../useTypedForm.ts';
 
 const hazards = Object.entries(hazardWords) as [HazardClass, string][];
-const stages = lineStages.map(({ stage, name }) => [stage, name] as const);
+const stages = lineStages.map(({ stage, name }) => [stage, told(name)] as const);
 
 /** The fields of a material, in the order in which its safety data sheet says them. */
 export function MaterialFields({ form }: { form: TypedForm<Material, MaterialTyped> }) {

@@ -1,3 +1,4 @@
+import { told } from '../../words/told.ts';
 import '../entries/Entries.css';
 import { Link } from 'wouter';
 import type { Material } from '../../../records/material.ts';
@@ -103,7 +104,7 @@ function MaterialLine({ material }: { material: Material }) {
           <b className="big">{material.name}</b>
           <span className="soft">{figures.join(', ')}</span>
         </span>
-        <span>{hazardsTold(material)}</span>
+        <span>{told(hazardsTold(material))}</span>
         <span className="entry-end">
           {sheetPlace === '' ? say('where its sheet lies is not entered') : ''}
         </span>

@@ -2,6 +2,7 @@ import type { WorkProtocol } from '../../../records/workProtocol.ts';
 import { notRecorded } from '../../../studio/papers/paperWords.ts';
 import { protocolParts } from '../../managers/papers/protocolLines.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 /** A protocol by itself, in the order of the work. */
 export function ProtocolTold({ protocol }: { protocol: WorkProtocol }) {
@@ -25,12 +26,12 @@ export function ProtocolTold({ protocol }: { protocol: WorkProtocol }) {
         </section>
       ))}
       <WordList
-        name="What differed from the plan"
+        name={say('What differed from the plan')}
         items={protocol.deviations}
         none={say('nothing was told')}
       />
       <WordList
-        name="What was not recorded"
+        name={say('What was not recorded')}
         items={protocol.notRecorded}
         none={say('nothing is missing that a protocol asks for')}
       />
@@ -47,7 +48,7 @@ function WordList({ name, items, none }: { name: string; items: readonly string[
       ) : (
         <ul className="protocol-list">
           {items.map((item) => (
-            <li key={item}>{item}</li>
+            <li key={item}>{told(item)}</li>
           ))}
         </ul>
       )}

@@ -64,7 +64,7 @@ function RuleRows({ row }: { row: EtchRow }) {
             <Link href={partsAddress(recipe.parts)}>
               {sayRich('in millilitres<span>: {name}</span>', {
                 span: (words) => <span className="unseen">{words}</span>,
-                name,
+                name: told(name),
               })}
             </Link>
           )}

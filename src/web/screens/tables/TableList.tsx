@@ -1,3 +1,4 @@
+import { told } from '../../words/told.ts';
 import './TableList.css';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
@@ -63,7 +64,7 @@ function Lines({ title, tables }: { title: string; tables: readonly EtchTableSum
         {tables.map(({ id, name, version, starting, savedAt }) => (
           <li key={id}>
             <Link href={`/tables/${id}`}>
-              <span className="big">{name}</span>
+              <span className="big">{told(name)}</span>
               <span className="soft">
                 {starting
                   ? say('comes with Stonetone; copied, never changed')
