@@ -23,11 +23,12 @@ export interface PictureDesk {
   keepPyramid(id: string, madeIn: string): Promise<void>;
   /** The rectangle on a kept photograph; worked out once while the program runs. */
   cornersOf(photograph: StoredPhotograph): Promise<Result<CornerSuggestion>>;
-  /** Tones of zones on a kept photograph, and the washes named split by them. */
+  /** Tones of zones on a kept photograph, and the washes named split by them; `cancelled` where it is called off. */
   tonesOf(
     photograph: StoredPhotograph,
     place: TonePlace,
     washes: readonly string[],
+    called?: AbortSignal,
   ): Promise<Result<TonesAnswer>>;
   /** Ends all work where it stands. */
   stop(): Promise<void>;
@@ -45,13 +46,15 @@ export function createPictureDesk(store: Pick<Store, 'folder' | 'photographFiles
 
   async function perform<Kind extends PictureTask['kind']>(
     task: Extract<PictureTask, { kind: Kind }>,
+    called?: AbortSignal,
   ): Promise<PictureAnswers[Kind] | Result<never>> {
     const module = threadModule(import.meta.url, 'pictureThread');
     const late = failure('picture-too-slow', {
       file: task.fileName,
       seconds: pictureWithinMs / 1000,
     });
-    const ended = await threads.run<PictureAnswers[Kind]>(module, task, { withinMs: pictureWithinMs, late });
+    const limit = { withinMs: pictureWithinMs, late };
+    const ended = await threads.run<PictureAnswers[Kind]>(module, task, limit, called);
     return ended.ok ? ended.value : ended;
   }
 
@@ -101,8 +104,11 @@ export function createPictureDesk(store: Pick<Store, 'folder' | 'photographFiles
       shared(suggestions, photograph.id, () =>
         perform({ kind: 'corners', file: fileOf(photograph), fileName: photograph.fileName }),
       ),
-    tonesOf: (photograph, place, washes) =>
-      perform({ kind: 'tones', file: fileOf(photograph), fileName: photograph.fileName, place, washes }),
+    tonesOf: (photograph, place, washes, called) =>
+      perform(
+        { kind: 'tones', file: fileOf(photograph), fileName: photograph.fileName, place, washes },
+        called,
+      ),
     stop: threads.stop,
   };
 }

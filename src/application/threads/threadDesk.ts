@@ -5,8 +5,12 @@ import { type RunningThread, runInThread } from './runInThread.ts';
 
 /** Heavy work off the main thread, so many pieces at a time, each in a thread of its own. */
 export interface ThreadDesk {
-  /** Waits for a place, runs a module on `data`, and hands over its answer; `cancelled`, `internal` or what the limit says without one. */
-  run<Answer>(module: URL, data: unknown, limit?: TimeLimit): Promise<Result<Answer>>;
+  /**
+   * Waits for a place, runs a module on `data`, and hands over its answer; `cancelled`, `internal` or what the limit says
+   * without one.
+   * @param called aborted, it calls the work off, begun or not
+   */
+  run<Answer>(module: URL, data: unknown, limit?: TimeLimit, called?: AbortSignal): Promise<Result<Answer>>;
   /** Ends all work where it stands; what is asked for later is cancelled. */
   stop(): Promise<void>;
 }
@@ -30,9 +34,14 @@ export function createThreadDesk(
   const threads = new Set<RunningThread<unknown>>();
   let stopped = false;
   return {
-    run<Answer>(module: URL, data: unknown, limit?: TimeLimit): Promise<Result<Answer>> {
+    run<Answer>(
+      module: URL,
+      data: unknown,
+      limit?: TimeLimit,
+      called?: AbortSignal,
+    ): Promise<Result<Answer>> {
       return limited(async () => {
-        if (stopped) return fail(failure('cancelled'));
+        if (stopped || called?.aborted) return fail(failure('cancelled'));
         const thread = start<Answer>(module, data);
         threads.add(thread);
         let late = false;
@@ -42,7 +51,10 @@ export function createThreadDesk(
             late = true;
             void thread.terminate();
           }, limit.withinMs);
+        const callOff = () => void thread.terminate();
+        called?.addEventListener('abort', callOff);
         const end = await thread.end;
+        called?.removeEventListener('abort', callOff);
         clearTimeout(timer);
         threads.delete(thread);
         void thread.terminate();

@@ -21,18 +21,20 @@ export interface ZoneTonesParts {
 
 /**
  * Reads mean and darkest tone of a work's zones from a photograph of its stone. Nothing is saved: the person accepts.
- * @returns `not-found`, `reference-unknown` for a photograph that is not attached, or the faults of `tonePlace`
+ * @param called aborted, it calls the reading off
+ * @returns `not-found`, `reference-unknown` for a photograph that is not attached, `cancelled`, or the faults of `tonePlace`
  */
 export async function measureZoneTones(
   { store, desk }: ZoneTonesParts,
   workId: string,
   request: ZoneTonesRequest,
+  called?: AbortSignal,
 ): Promise<Result<ZoneTones>> {
   const work = await store.works.find(workId);
   if (work === null) return fail(noSuchWork());
   const place = await placeOnPhotograph(store, work, request, 'photograph');
   if (!place.ok) return place;
-  const read = await desk.tonesOf(place.value.photograph, place.value.place, []);
+  const read = await desk.tonesOf(place.value.photograph, place.value.place, [], called);
   if (!read.ok) return read;
   const { reading } = read.value;
   return ok({

@@ -6,6 +6,7 @@ import { zoneTonesRequestSchema, zoneTonesSchema } from '../../contract/zoneTone
 import type { ZoneTones } from '../../records/zoneTones.ts';
 import type { App } from '../app.ts';
 import { sendFailure } from '../failureReply.ts';
+import { whenGone } from '../whenGone.ts';
 import { answerOf } from './answerOf.ts';
 import { refusals } from './refusals.ts';
 
@@ -23,7 +24,7 @@ export function addZoneToneRoutes(app: App, services: Services): void {
       },
     },
     async (request, reply) => {
-      const tones = await measureZoneTones(services, request.params.id, request.body);
+      const tones = await measureZoneTones(services, request.params.id, request.body, whenGone(reply));
       return tones.ok ? reply.send(tones.value) : sendFailure(reply, tones.error);
     },
   );

@@ -9,7 +9,6 @@ import {
   archiveReport,
   openReport,
   readSetReport,
-  reportFile,
   reportKey,
   reportsKey,
   saveReport,
@@ -25,7 +24,6 @@ import {
   reportTyped,
   reportWants,
 } from '../../managers/papers/reportForm.ts';
-import { ButtonFile } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
@@ -36,6 +34,7 @@ import { OpenEntry } from '../entries/OpenEntry.tsx';
 import { useKeepEntry } from '../entries/useKeepEntry.ts';
 import { useTypedForm } from '../useTypedForm.ts';
 import { ReportFields } from './ReportFields.tsx';
+import { ReportFiles } from './ReportFiles.tsx';
 import { ReportPreview } from './ReportPreview.tsx';
 
 /** One report: its words beside what they come to. */
@@ -83,11 +82,7 @@ function ReportPage({ report }: { report: Report }) {
         </div>
         <div className="report-set">
           <p className="stamp">{say('As it stands, with the figures of now')}</p>
-          <p className="report-files">
-            <ButtonFile href={reportFile(report.id, 'pdf')}>{say('PDF')}</ButtonFile>
-            <ButtonFile href={reportFile(report.id, 'docx')}>{say('To edit (DOCX)')}</ButtonFile>
-            <ButtonFile href={reportFile(report.id, 'html')}>{say('HTML')}</ButtonFile>
-          </p>
+          <ReportFiles id={report.id} title={report.title} />
           <StillWanted report={report} />
           {set.error && <FailureNotice failure={shownFailure(set.error)} />}
           {set.data ? (

@@ -5,6 +5,7 @@ import { Link } from 'wouter';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { keepOutcome, readSuspects, suspectsKey } from '../../client/suspects.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Waiting } from '../../parts/Waiting.tsx';
 import { say } from '../../words/say.ts';
 import { SeparatingTests } from '../suspects/SeparatingTests.tsx';
 import { littleRead } from '../suspects/SuspectSheet.tsx';
@@ -17,7 +18,7 @@ export function SuspectLines({ work }: { work: string }) {
   const queries = useQueryClient();
   const suspects = useQuery({ queryKey: suspectsKey(work), queryFn: () => readSuspects(work) });
   if (suspects.isError) return <FailureNotice failure={shownFailure(suspects.error)} />;
-  if (!suspects.data) return <p role="status">{say('Looking for suspects …')}</p>;
+  if (!suspects.data) return <Waiting words={say('Looking for suspects …')} />;
   const { pull, answer } = suspects.data;
   const likely = answer.suspects.filter(({ evidence }) => evidence === 'strong' || evidence === 'some');
   return (

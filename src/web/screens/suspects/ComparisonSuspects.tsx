@@ -22,6 +22,7 @@ import { Fold } from '../../parts/Fold.tsx';
 import { LiftPicture } from '../../parts/LiftPicture.tsx';
 import { MapLegend, type ShownMarks } from '../../parts/MapLegend.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { Waiting } from '../../parts/Waiting.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
 import { JudgedBesideFields } from './JudgedBesideFields.tsx';
@@ -121,7 +122,7 @@ export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
       </div>
       <div className="result-sheet comparison-suspects">
         {suspects.isError && <FailureNotice failure={shownFailure(suspects.error)} />}
-        {!answer && !suspects.isError && <p role="status">{say('Looking for suspects …')}</p>}
+        {!answer && !suspects.isError && <Waiting words={say('Looking for suspects …')} />}
         {answer && (
           <>
             <section aria-labelledby="tests-head" className="suspect-tests">

@@ -6,6 +6,7 @@ import { withTones } from '../../managers/zoneDrawing.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { Waiting } from '../../parts/Waiting.tsx';
 import { say } from '../../words/say.ts';
 import { toldOr } from '../../words/told.ts';
 import { bestPhotograph } from './PhotographUnder.tsx';
@@ -16,18 +17,19 @@ export function TonesRead({ desk }: { desk: WorkDesk }) {
   const { work, state, unsaved } = desk;
   const [read, setRead] = useState<ZoneTones | null>(null);
   const [trouble, setTrouble] = useState<ShownFailure | null>(null);
-  const [busy, setBusy] = useState(false);
+  const [asking, setAsking] = useState<AbortController | null>(null);
   const photograph = bestPhotograph(work);
   if (!photograph || work.zones.length === 0) return null;
   const ask = async () => {
-    setBusy(true);
+    const called = new AbortController();
+    setAsking(called);
     setTrouble(null);
     try {
-      setRead(await readZoneTones(work.id, photograph.photograph));
+      setRead(await readZoneTones(work.id, photograph.photograph, called.signal));
     } catch (thrown) {
-      setTrouble(shownFailure(thrown));
+      if (!called.signal.aborted) setTrouble(shownFailure(thrown));
     } finally {
-      setBusy(false);
+      setAsking(null);
     }
   };
   const take = () => {
@@ -37,9 +39,10 @@ export function TonesRead({ desk }: { desk: WorkDesk }) {
   const nameOf = (id: string) => work.zones.find((zone) => zone.id === id)?.name ?? id;
   return (
     <section className="tones-read" aria-label={say('Tones from the photograph')}>
-      {!read && (
-        <Button disabled={busy || unsaved} onClick={() => void ask()}>
-          {busy ? say('Reading the tones …') : say('Read the tones from the photograph')}
+      {!read && asking && <Waiting words={say('Reading the tones …')} onStop={() => asking.abort()} />}
+      {!read && !asking && (
+        <Button disabled={unsaved} onClick={() => void ask()}>
+          {say('Read the tones from the photograph')}
         </Button>
       )}
       {!read && unsaved && <p className="soft">{say('They are read inside the saved zones: save first.')}</p>}
