@@ -12,13 +12,13 @@ export function openMatters(edition: Edition, ledger: LedgerState): readonly str
   const lost = prints.filter(({ impression }) => !known.has(impression)).length;
   if (lost > 0)
     said.push(
-      `${counted(lost, 'number')} given to prints that were taken back at the press since: choose again.`,
+      `${lost === 1 ? '1 number is' : `${lost} numbers are`} given to prints that were taken back at the press since: choose again.`,
     );
   if (prints.length === 0) return [...said, 'Nothing is numbered yet.'];
   const numbered = prints.filter(({ kind }) => kind === 'edition').length;
   if (numbered < size) said.push(`${numbered} of ${size} are numbered.`);
   const rest = ledger.impressions.length - (prints.length - lost);
-  if (rest > 0) said.push(`${counted(rest, 'print')} neither given nor destroyed.`);
+  if (rest > 0) said.push(`${rest === 1 ? '1 print is' : `${rest} prints are`} neither given nor destroyed.`);
   if (edition.signedOn === null) said.push('Not noted: when they were signed.');
   if (edition.cancelledOn === null) said.push('Not noted: that the image was cancelled on the stone.');
   return said;
@@ -46,8 +46,4 @@ export function ageWords(minutes: number): string {
   if (minutes < 90) return `${Math.round(minutes)} min`;
   if (minutes < 2880) return `${Math.round(minutes / 60)} h`;
   return `${Math.round(minutes / 1440)} days`;
-}
-
-function counted(count: number, thing: string): string {
-  return `${count} ${thing}${count === 1 ? ' is' : 's are'}`;
 }
