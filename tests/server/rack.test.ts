@@ -126,6 +126,8 @@ it('what is printed and gummed at the press stands on the rack, and on the list 
   expect(list.stones[0]!.steps[0]!.words).toBe('gum it, buff it tight');
   await log('paused', { gummed: true }, 4000);
   expect(await standing()).toMatchObject({ gummed: 'yes', gumNow: false });
+  const covered = await studio.json<LeavingList>('/api/rack/leaving');
+  expect(covered.stones[0]!.steps.map(({ words }) => words)).toEqual(['cover it']);
   const { body: run } = await studio.send<RunSummary>('POST', '/api/runs', { workId: work.id });
   const off = { clientId: 'off', kind: 'gum-off', payload: {}, at: ago(3000), sentAt: ago(0) };
   await studio.send('POST', `/api/runs/${run.id}/events`, off);

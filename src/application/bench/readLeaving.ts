@@ -26,8 +26,9 @@ export async function readLeaving(parts: ReadRackParts): Promise<LeavingList> {
   return leavingList(inRackOrder(lines), inRackOrder(unsure), acidOut);
 }
 
-function loggedLately({ last }: RackRow, now: Date): boolean {
-  return last !== null && now.getTime() - Date.parse(last.receivedAt) <= inHandMs;
+function loggedLately({ last, press }: RackRow, now: Date): boolean {
+  const lately = (at: string | undefined) => at !== undefined && now.getTime() - Date.parse(at) <= inHandMs;
+  return lately(last?.receivedAt) || lately(press?.at);
 }
 
 async function etchedWithAcid({ runFolds }: ReadRackParts, { run }: RackRow): Promise<boolean> {

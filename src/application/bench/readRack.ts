@@ -17,11 +17,12 @@ export interface ReadRackParts extends ReadRunParts {
 /** More works in use than a rack holds; those of which something was logged are never left out. */
 const mostTyped = 500;
 
-/** A line of the rack with the run that it stands on and what was logged in it last; null where there is none. */
+/** A line of the rack with the run that it stands on, what was logged in it last, and the press last; null where there is none. */
 export interface RackRow {
   readonly line: RackLine;
   readonly run: RunSummary | null;
   readonly last: RunEvent | null;
+  readonly press: PressHand | null;
 }
 
 /**
@@ -49,8 +50,10 @@ export async function readRackRows(parts: ReadRackParts): Promise<readonly RackR
   for (const work of works) {
     const run = runOf.get(work.id) ?? null;
     const last = (run && lastOf.get(run.id)) ?? null;
-    const line = await lineOf(parts, work, run, last, hands.get(work.id) ?? null);
-    if (line.standing.next !== null || line.standing.stage !== 'regrain') rows.push({ line, run, last });
+    const press = hands.get(work.id) ?? null;
+    const line = await lineOf(parts, work, run, last, press);
+    if (line.standing.next !== null || line.standing.stage !== 'regrain')
+      rows.push({ line, run, last, press });
   }
   return rows;
 }

@@ -81,7 +81,7 @@ export function EditionPage({ edition }: { edition: Edition }) {
       <div className="edition-body">
         {!finished && <NoApproval workId={edition.workId} />}
         {plan.isError && <FailureNotice failure={shownFailure(plan.error)} />}
-        {printed && <HowFar edition={edition} ledger={ledger} />}
+        {printed && <HowFar edition={edition} ledger={ledger} linked={!finished} />}
         {!finished && planned}
         {finished && <Papers edition={edition} />}
         {record}
@@ -94,7 +94,15 @@ export function EditionPage({ edition }: { edition: Edition }) {
 }
 
 /** How far the printing is, and what is open before it is handed out. */
-function HowFar({ edition, ledger: { state } }: { edition: Edition; ledger: Ledger }) {
+function HowFar({
+  edition,
+  ledger: { state },
+  linked,
+}: {
+  edition: Edition;
+  ledger: Ledger;
+  linked: boolean;
+}) {
   const count = useEditionCount(edition, state!);
   const open = openMatters(edition, state!);
   return (
@@ -108,11 +116,13 @@ function HowFar({ edition, ledger: { state } }: { edition: Edition; ledger: Ledg
           ))}
         </ul>
       )}
-      <p className="edition-files">
-        <ButtonLink href={`/editions/${edition.id}/curate`}>
-          {say('Look at them dry, choose, number')}
-        </ButtonLink>
-      </p>
+      {linked && (
+        <p className="edition-files">
+          <ButtonLink href={`/editions/${edition.id}/curate`}>
+            {say('Look at them dry, choose, number')}
+          </ButtonLink>
+        </p>
+      )}
     </section>
   );
 }

@@ -64,9 +64,16 @@ export function PressLedger({ edition }: { edition: Edition }) {
         <UnsentPhotographs
           of={(belongs) => belongs.to === 'impression' && belongs.editionId === edition.id}
         />
-        <Link href={`/editions/${edition.id}`} className="bench-target press-out">
-          {say('To the edition')}
-        </Link>
+        <div className="press-targets">
+          <Link href={`/editions/${edition.id}`} className="bench-target press-out">
+            {say('To the edition')}
+          </Link>
+          {state.impressions.length > 0 && (
+            <Link href={`/editions/${edition.id}/curate`} className="bench-target press-out">
+              {say('Prints dry: look, choose, number')}
+            </Link>
+          )}
+        </div>
       </div>
     </div>
   );

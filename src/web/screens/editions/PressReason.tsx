@@ -54,6 +54,7 @@ export function PressReason({
         <button type="submit" className="bench-target" disabled={said === ''}>
           {say('Log these words')}
         </button>
+        {said === '' && <p className="press-missing">{say('Write them first, then press it.')}</p>}
       </form>
       <div className="press-targets">
         <button type="button" className="bench-target" onClick={onBack}>

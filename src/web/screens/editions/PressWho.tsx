@@ -50,6 +50,7 @@ export function PressWho({
         <button type="submit" className="bench-target" disabled={name === ''}>
           {say('That is me')}
         </button>
+        {name === '' && <p className="press-missing">{say('Write initials first, then press it.')}</p>}
       </form>
     </>
   );

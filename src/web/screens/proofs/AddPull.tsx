@@ -146,6 +146,9 @@ export function AddPull({ work, proofs }: ProofsPageParts) {
             </Button>
           )}
           {chipTrouble && seen.length > 0 && <p className="add-pull-note">{chipTrouble}</p>}
+          {now === 'paper' && typed.paper === null && (
+            <p className="add-pull-note">{say('Name the paper first: every pull needs one.')}</p>
+          )}
         </div>
       </form>
     </div>

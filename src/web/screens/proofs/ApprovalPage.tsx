@@ -217,6 +217,7 @@ function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
               autoComplete="off"
               maxLength={100}
               disabled={marked[role]}
+              {...(typed[role].trim() === '' && { hint: say('Initials first, then the mark.') })}
               value={typed[role]}
               onChange={(event) => setTyped((now) => ({ ...now, [role]: event.target.value }))}
             />

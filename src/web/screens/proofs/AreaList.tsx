@@ -46,6 +46,7 @@ export function AreaList({
         <Button disabled={drawing.outline.length < 3} onClick={() => desk.close()}>
           {say('Close it')}
         </Button>
+        {drawing.outline.length < 3 && <p className="soft">{say('It closes from three points on.')}</p>}
       </div>
     );
   const zoneOf = (outline: readonly Point[]) =>

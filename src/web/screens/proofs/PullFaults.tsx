@@ -69,6 +69,7 @@ export function PullFaults({ work, pull }: { work: WorkEntry; pull: PullEntry })
               ? say('A fault that has to go before good to print')
               : say('What was done about: {faults}', { faults: pull.faults[closing]!.words })
           }
+          {...(closing === null && words === '' && { hint: say('Say the fault first, then note it.') })}
           autoComplete="off"
           maxLength={200}
           value={typed}
