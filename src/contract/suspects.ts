@@ -93,6 +93,10 @@ export const suspectsAnswerSchema = z.object({
   unknown: z.array(z.enum(featureNames)),
   warnings: z.array(z.string()),
   roomCases: z.int(),
+  found: z
+    .enum([...causes, 'something-else'])
+    .nullable()
+    .describe('The cause that was kept as found'),
 });
 
 /** Suspects behind a work's newest pull. */

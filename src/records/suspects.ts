@@ -121,6 +121,8 @@ export interface SuspectsQuestion {
   readonly outcomes: readonly TestOutcome[];
   /** null: the room has counted nothing yet. */
   readonly room: RoomCounts | null;
+  /** The cause that was kept as found; null or left out: none yet. */
+  readonly found?: Suspect | null;
 }
 
 export type WeightWord = 'strong' | 'some' | 'none' | 'against';
@@ -188,6 +190,8 @@ export interface SuspectsAnswer {
   readonly warnings: readonly string[];
   /** Closed cases of this room that went into it. */
   readonly roomCases: number;
+  /** The cause that somebody kept as found in the end; null: none yet. */
+  readonly found: Suspect | null;
 }
 
 /** Suspects behind what a work's newest pull shows. */

@@ -47,6 +47,8 @@ describeInBrowser('the suspects at the proof desk', (pages) => {
     await expectSoundScreen(page, 'the suspects on a phone');
     await page.getByRole('button', { name: 'It was this' }).first().click();
     await page.getByText('Noted: it was this').waitFor();
+    await page.reload();
+    await page.getByText('Noted: it was this').waitFor();
     const later = await sent<PullSuspects>('GET', `/api/works/${work.id}/suspects`);
     expect(later.answer.roomCases).toBeGreaterThan(0);
   });

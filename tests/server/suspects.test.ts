@@ -39,7 +39,9 @@ describe('suspects over HTTP', () => {
     ]);
     for (const found of ['scum', 'tint'])
       expect((await server.call(door, postJson({ found }))).status).toBe(201);
-    expect((await server.json<SuspectsAnswer>(`/api/comparisons/${id}/suspects`)).roomCases).toBe(1);
+    const after = await server.json<SuspectsAnswer>(`/api/comparisons/${id}/suspects`);
+    expect(after.roomCases).toBe(1);
+    expect(after.found).toBe('tint');
     expect((await server.call(door, postJson({ found: 'gremlins' }))).status).toBe(400);
   });
 });
@@ -81,7 +83,10 @@ describe("suspects of a work's newest pull over HTTP", () => {
     const { answer } = (await studio.send<PullSuspects>('POST', `${door}/outcomes`, righted)).body;
     expect(answer.done).toMatchObject([righted]);
     await studio.send('POST', `${door}/outcomes`, { found: 'tint' });
-    expect((await studio.send<PullSuspects>('GET', door)).body.answer.roomCases).toBe(1);
+    expect((await studio.send<PullSuspects>('GET', door)).body.answer).toMatchObject({
+      roomCases: 1,
+      found: 'tint',
+    });
     expect((await studio.send('POST', `${door}/outcomes`, { found: 'gremlins' })).status).toBe(400);
     expect((await studio.send('GET', '/api/works/nobody/suspects')).status).toBe(404);
   });

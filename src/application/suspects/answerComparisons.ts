@@ -3,7 +3,7 @@ import type { Features, SuspectsAnswer, SuspectsQuestion } from '../../records/s
 import { answerSuspects } from '../../studio/proofs/suspects/answerSuspects.ts';
 
 /** What is asked beside the pulls themselves. */
-export interface AboutPulls extends Pick<SuspectsQuestion, 'outcomes' | 'room'> {
+export interface AboutPulls extends Pick<SuspectsQuestion, 'outcomes' | 'room' | 'found'> {
   readonly log: Features;
 }
 
@@ -17,6 +17,7 @@ export function answerComparisons(pulls: readonly ComparedPull[], about: AboutPu
     features: { ...features, ...about.log },
     outcomes: about.outcomes,
     room: about.room,
+    found: about.found ?? null,
   });
   return { ...answer, warnings: [...missing, ...answer.warnings] };
 }

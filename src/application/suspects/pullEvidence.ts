@@ -9,7 +9,8 @@ import type { Zone } from '../../records/zone.ts';
 import { moveDurably, writeSynced } from '../../store/files/durableFiles.ts';
 import type { Store } from '../../store/openStore.ts';
 import { toneMapName } from '../pulls/measurePull.ts';
-import { runInThread, threadModule } from '../threads/runInThread.ts';
+import { answerInThread } from '../threads/answerInThread.ts';
+import { threadModule } from '../threads/runInThread.ts';
 
 /** What was read of a stone or a pull, and under which key its map is kept. */
 export interface KeptTones {
@@ -64,18 +65,14 @@ export async function pullEvidence(
   const file = join(store.folder.cache, 'evidence', `${name}.json`);
   const kept = await readFile(file, 'utf8').catch(() => null);
   if (kept !== null) return JSON.parse(kept) as EvidenceRecord;
-  const { end, terminate } = runInThread<never, EvidenceRecord>(
+  const record = await answerInThread<EvidenceRecord>(
     threadModule(import.meta.url, 'pullEvidenceThread'),
     task,
   );
-  const ended = await end;
-  void terminate();
-  if (ended.kind !== 'answered')
-    throw new Error(ended.kind === 'crashed' ? ended.why : 'the thread was ended');
   const working = join(store.folder.incoming, randomUUID());
-  await writeSynced(working, Buffer.from(JSON.stringify(ended.answer)));
+  await writeSynced(working, Buffer.from(JSON.stringify(record)));
   await moveDurably(working, file);
-  return ended.answer;
+  return record;
 }
 
 const noParts = { noise: 0, ground: 0, solid: 0, response: 0, registration: 0, floor: 0 } as const;

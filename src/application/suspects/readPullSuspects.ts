@@ -14,9 +14,9 @@ import type { PullQueue } from '../pulls/pullQueue.ts';
 import { readSeries } from '../pulls/readSeries.ts';
 import { settingsOf } from '../pulls/seriesSettings.ts';
 import { noSuchWork } from '../works/findWork.ts';
+import { caseOutcomes } from './caseOutcomes.ts';
 import { logFeaturesOf } from './logFeaturesOf.ts';
 import { type KeptTones, pullEvidence } from './pullEvidence.ts';
-import { testOutcomes } from './testOutcomes.ts';
 
 /** Over so many comparable pulls, the newest, it is looked at what grows. Our rule. */
 const mostPulls = 8;
@@ -61,7 +61,7 @@ export async function readPullSuspects(
   const seen = await seenOn(parts, work, measured, series.value.noise.sigma?.value ?? null);
   const answer = answerSuspects({
     features: { ...seen.features, ...log.value },
-    outcomes: await testOutcomes(store, { pullId: judged.id }),
+    ...(await caseOutcomes(store, { pullId: judged.id })),
     room: await store.suspectOutcomes.counts(),
   });
   return ok({

@@ -8,8 +8,8 @@ import type { Store } from '../../store/openStore.ts';
 import type { ReadRunParts } from '../bench/readRun.ts';
 import { findComparison } from '../findComparison.ts';
 import { answerComparisons } from './answerComparisons.ts';
+import { caseOutcomes } from './caseOutcomes.ts';
 import { logFeaturesOf } from './logFeaturesOf.ts';
-import { testOutcomes } from './testOutcomes.ts';
 
 export interface SuspectParts extends ReadRunParts {
   readonly store: ReadRunParts['store'] & Pick<Store, 'comparisons' | 'resultFiles' | 'suspectOutcomes'>;
@@ -36,9 +36,9 @@ export async function readSuspects(
   }
   const log = asked.run === null ? ok<Features>({}) : await logFeaturesOf(parts, asked.run);
   if (!log.ok) return log;
-  const outcomes = await testOutcomes(parts.store, { comparisonId: id });
+  const kept = await caseOutcomes(parts.store, { comparisonId: id });
   return ok(
-    answerComparisons(pulls, { log: log.value, outcomes, room: await parts.store.suspectOutcomes.counts() }),
+    answerComparisons(pulls, { log: log.value, ...kept, room: await parts.store.suspectOutcomes.counts() }),
   );
 }
 

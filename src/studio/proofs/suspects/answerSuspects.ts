@@ -71,6 +71,7 @@ export function answerSuspects(question: SuspectsQuestion): SuspectsAnswer {
     unknown: featureNames.filter((name) => !presence.has(name)),
     warnings: [...(alike ? [alikeWords(alike)] : []), ...warningsOf(question)],
     roomCases: question.room?.closed ?? 0,
+    found: question.found ?? null,
   };
 }
 

@@ -38,10 +38,17 @@ export function SuspectSheet({
   const rest = answer.suspects.filter(
     (one) => !spoken.includes(one) && one.supporting.length + one.opposing.length > 0,
   );
+  const found = answer.suspects.find(({ suspect }) => suspect === answer.found);
   const items = (list: readonly JudgedSuspect[]) => (
     <ul className="suspects">
       {list.map((one) => (
-        <SuspectItem key={one.suspect} one={one} keep={keep} show={show} />
+        <SuspectItem
+          key={one.suspect}
+          one={one}
+          found={answer.found === one.suspect}
+          keep={keep}
+          show={show}
+        />
       ))}
     </ul>
   );
@@ -53,6 +60,13 @@ export function SuspectSheet({
           { held, room: roomWords(answer.roomCases) },
         )}
       </p>
+      {found && (
+        <p>
+          {say('Noted as what it was: {name}. “It was this” at another puts that in its place.', {
+            name: told(found.name),
+          })}
+        </p>
+      )}
       {spoken.length === 0 && (
         <p>
           {littleRead(answer)
@@ -88,8 +102,19 @@ function roomWords(cases: number): string {
   );
 }
 
-function SuspectItem({ one, keep, show }: { one: JudgedSuspect; keep: KeepOutcome; show: ShowReason }) {
-  const found = useMutation({ mutationFn: () => keep({ found: one.suspect }) });
+function SuspectItem({
+  one,
+  found,
+  keep,
+  show,
+}: {
+  one: JudgedSuspect;
+  /** Whether somebody kept it as what it was. */
+  found: boolean;
+  keep: KeepOutcome;
+  show: ShowReason;
+}) {
+  const keeping = useMutation({ mutationFn: () => keep({ found: one.suspect }) });
   return (
     <li>
       <h2>
@@ -97,10 +122,14 @@ function SuspectItem({ one, keep, show }: { one: JudgedSuspect; keep: KeepOutcom
       </h2>
       <Reasons title={say('For it')} reasons={one.supporting} show={show} />
       <Reasons title={say('Against it')} reasons={one.opposing} show={show} />
-      <Button kind="quiet" disabled={found.isPending} onClick={() => found.mutate()}>
-        {found.isSuccess ? say('Noted: it was this') : say('It was this')}
-      </Button>
-      {found.isError && <FailureNotice failure={shownFailure(found.error)} />}
+      {found ? (
+        <p className="suspect-found">{say('Noted: it was this')}</p>
+      ) : (
+        <Button kind="quiet" disabled={keeping.isPending} onClick={() => keeping.mutate()}>
+          {say('It was this')}
+        </Button>
+      )}
+      {keeping.isError && <FailureNotice failure={shownFailure(keeping.error)} />}
     </li>
   );
 }
