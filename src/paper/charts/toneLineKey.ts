@@ -16,7 +16,7 @@ export function keyRows(series: DrawnSeries, width: number): readonly (readonly 
     { sign: 'band', words: `tolerance ±${darknessWords(tolerance)} about the latest` },
     ...(sigma === null
       ? []
-      : [{ sign: 'sigma', words: `σ ${darknessWords(sigma)} of one reading` } as const]),
+      : [{ sign: 'sigma', words: `one reading strays by ${darknessWords(sigma)}` } as const]),
     { sign: 'thin', words: '95 % interval' },
     ...(answer.tones.some(({ plateau }) => plateau)
       ? [{ sign: 'plateau', words: 'where it settles' } as const]

@@ -113,7 +113,7 @@ describe('steady', () => {
   it('noise too large for the tolerance can’t tell, and says what would', () => {
     const near = answerSeries(asked(pulls([0.5, 0.5, 0.5, 0.5]), 0.03));
     expect([near.steady, near.plateau]).toEqual(['unknown', null]);
-    expect(near.reason).toMatch(/σ 0\.03: one more comparable pull may tell/);
+    expect(near.reason).toMatch(/strays by 0\.03: one more comparable pull may tell/);
     expect(answerSeries(asked(pulls([0.5, 0.5, 0.5, 0.5]), eye, 0.01)).reason).toMatch(/by photograph/);
     expect(answerSeries(asked(pulls([0.5, 0.5, 0.5, 0.5]), 0.03, 0.06)).steady).toBe(true);
   });

@@ -119,7 +119,7 @@ function settledWords({ value, low, high }: FittedValue, latest: number): string
 function noiseSentence({ deviation, scattered, compared, pullsNeeded }: Fitted): string {
   const source = scattered
     ? `Pull differs from pull by ${darknessWords(deviation)}`
-    : `One reading is uncertain by σ ${darknessWords(deviation)}`;
+    : `One reading strays by ${darknessWords(deviation)}`;
   if (pullsNeeded > worthPulling)
     return `${source}, too much for this tolerance: read by photograph, set up twice, or accept a wider tolerance.`;
   const more = Math.max(1, pullsNeeded - compared.length);

@@ -56,7 +56,7 @@ export function seriesWarnings({ question, parted, read, scatter, places }: Judg
       : []),
     ...(question.noise.tone >= byEye
       ? [
-          `At this σ a reading is as rough as one by eye, by which steady usually can’t be known${at('noise.tone')}.`,
+          `A reading that strays so far is as rough as one by eye, by which steady usually can’t be known${at('noise.tone')}.`,
         ]
       : []),
   ];

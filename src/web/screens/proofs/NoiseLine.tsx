@@ -13,14 +13,14 @@ import { sayRich } from '../../words/sayRich.ts';
 import { useSaving } from '../useSaving.ts';
 import { useProofsChanged } from './useProofs.ts';
 
-/** σ of this room with where it comes from, beside the artist's tolerance: two different things. */
+/** How far a reading strays in this room (σ) and where that comes from, beside the artist's tolerance: two different things. */
 export function NoiseLine({ work, series }: { work: WorkEntry; series: WorkSeries }) {
   const { sigma, origin, ask } = series.noise;
   if (series.pulls.findLast(({ how }) => how !== 'unread')?.how === 'eye')
     return (
       <p className="proof-noise">
         {sayRich(
-          '<b>σ {darkness}</b>: told by eye, our rule. So rough a reading can hardly tell steady from growing: photograph the pulls, or print <a>the hatch scale</a> and look again. <link>Areas, tolerance, σ</link>',
+          '<b>A tone told by eye strays by {darkness}</b>: our rule. So rough a look can hardly tell steady from growing: photograph the pulls, or print <a>the hatch scale</a> and look again. <link>Areas and tolerance</link>',
           {
             b: (words) => <b>{words}</b>,
             darkness: series.sigma === null ? say('not known') : darknessWords(series.sigma),
@@ -34,14 +34,14 @@ export function NoiseLine({ work, series }: { work: WorkEntry; series: WorkSerie
     <p className="proof-noise">
       {sigma ? (
         origin === 'typed' ? (
-          sayRich('<b>σ {darkness}</b> ({darkness2} to {darkness3}), typed;', {
+          sayRich('<b>A reading strays by {darkness}</b> ({darkness2} to {darkness3}), as typed;', {
             b: (words) => <b>{words}</b>,
             darkness: darknessWords(sigma.value),
             darkness2: darknessWords(sigma.low),
             darkness3: darknessWords(sigma.high),
           })
         ) : (
-          sayRich('<b>σ {darkness}</b> ({darkness2} to {darkness3}), measured here;', {
+          sayRich('<b>A reading strays by {darkness}</b> ({darkness2} to {darkness3}), as measured here;', {
             b: (words) => <b>{words}</b>,
             darkness: darknessWords(sigma.value),
             darkness2: darknessWords(sigma.low),
@@ -50,11 +50,11 @@ export function NoiseLine({ work, series }: { work: WorkEntry; series: WorkSerie
         )
       ) : (
         <>
-          <b>{say('σ of one reading is not known here yet.')}</b> {ask}
+          <b>{say('How far a reading strays is not known here yet.')}</b> {ask}
         </>
       )}{' '}
       <b>{say('tolerance {darkness}', { darkness: darknessWords(series.tolerance) })}</b>.{' '}
-      <Link href={`/works/${work.id}/proofs/settings`}>{say('Areas, tolerance, σ')}</Link>
+      <Link href={`/works/${work.id}/proofs/settings`}>{say('Areas and tolerance')}</Link>
     </p>
   );
 }
@@ -65,9 +65,9 @@ export function noiseWords({ noise, pulls }: WorkSeries): readonly string[] {
   if (!sigma || pulls.findLast(({ how }) => how !== 'unread')?.how === 'eye') return [];
   const from =
     origin === 'typed'
-      ? say('σ was typed, not measured here.')
+      ? say('How far a reading strays was typed, not measured here.')
       : say(
-          'σ is that of one reading, set up again; from {sheets, plural, one {one sheet} other {{sheets} sheets}} photographed twice.',
+          'So far strays one reading, the sheet set down afresh; from {sheets, plural, one {one sheet} other {{sheets} sheets}} photographed twice.',
           { sheets },
         );
   return [ask === null ? from : `${from} ${ask}`];
@@ -96,7 +96,7 @@ export function TypeNoise({ work, noise }: { work: WorkEntry; noise: RoomNoise }
       }}
     >
       <Field
-        label={say('σ of one reading, if you know it')}
+        label={say('How far one reading strays (σ), if you know it')}
         hint={say(
           'A darkness such as 0.01. Sheets photographed twice in this room take its place. Empty: not stated.',
         )}
@@ -108,7 +108,7 @@ export function TypeNoise({ work, noise }: { work: WorkEntry; noise: RoomNoise }
       />
       {saving.trouble && <FailureNotice failure={saving.trouble} />}
       <Button type="submit" disabled={saving.pending}>
-        {saving.pending ? say('Saving …') : say('Save σ')}
+        {saving.pending ? say('Saving …') : say('Save how far it strays')}
       </Button>
     </form>
   );

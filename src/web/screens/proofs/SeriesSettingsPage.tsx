@@ -117,7 +117,7 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
           <Field
             label={say('Tolerance: the change of darkness that the artist accepts')}
             hint={say(
-              '0.04 until told otherwise: our rule. It is not σ: that says how far a reading can be trusted.',
+              '0.04 until told otherwise: our rule. How far a reading strays is another thing: that says how far it can be trusted.',
             )}
             inputMode="decimal"
             autoComplete="off"
@@ -154,7 +154,7 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
           </div>
         </form>
         <section aria-labelledby="sigma-head" className="settings-sigma">
-          <h2 id="sigma-head">{say('σ of this room')}</h2>
+          <h2 id="sigma-head">{say('How far a reading strays in this room (σ)')}</h2>
           <p>
             {series.noise.sigma
               ? series.noise.origin === 'typed'
