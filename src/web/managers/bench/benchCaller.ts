@@ -1,5 +1,6 @@
 import { wordsInUse } from '../../words/wordsInUse.ts';
 import type { BenchSenses } from './benchSenses.ts';
+import { voiceFor, voiceKnown } from './benchVoice.ts';
 
 /** Calls out what to do by voice, tone and vibration, as far as the browser has them. */
 export class BenchCaller {
@@ -10,7 +11,7 @@ export class BenchCaller {
   /** @param words what is spoken to its end, whatever else is called meanwhile */
   warn(words: string, senses: BenchSenses): void {
     this.#signal(senses, [80, 60, 200]);
-    if (!senses.voice || !('speechSynthesis' in globalThis)) return;
+    if (!senses.voice || !speaks()) return;
     speechSynthesis.cancel();
     const spoken = spokenOf(words);
     const over = () => {
@@ -25,7 +26,7 @@ export class BenchCaller {
   /** @param words what is spoken, word for word what the screen says */
   call(words: string, senses: BenchSenses): void {
     this.#signal(senses, 80);
-    if (!senses.voice || !('speechSynthesis' in globalThis)) return;
+    if (!senses.voice || !speaks()) return;
     // what is late to be said is no longer true, but for a warning
     if (this.#warning === null) speechSynthesis.cancel();
     speechSynthesis.speak(spokenOf(words));
@@ -65,8 +66,18 @@ export class BenchCaller {
   }
 }
 
+/** German read out by an English voice is noise: where a device has no voice of the page’s language, it is left silent. */
+function speaks(): boolean {
+  return (
+    'speechSynthesis' in globalThis &&
+    voiceKnown(wordsInUse().language, speechSynthesis.getVoices()) !== 'missing'
+  );
+}
+
 function spokenOf(words: string): SpeechSynthesisUtterance {
   const spoken = new SpeechSynthesisUtterance(words);
-  spoken.lang = wordsInUse().language;
+  const voice = voiceFor(wordsInUse().language, speechSynthesis.getVoices());
+  spoken.voice = voice;
+  spoken.lang = voice?.lang ?? wordsInUse().language;
   return spoken;
 }

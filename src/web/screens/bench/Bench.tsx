@@ -26,6 +26,7 @@ import { StageLead } from './StageLead.tsx';
 import { useBenchCalls } from './useBenchCalls.ts';
 import { useBenchLog } from './useBenchLog.ts';
 import { useWakeLock } from './useWakeLock.ts';
+import { useVoiceKnown, VoiceMissing } from './VoiceMissing.tsx';
 
 /** A knuckle that bounces logs once: two taps nearer than this are one, ms. */
 const bounceMs = 500;
@@ -84,6 +85,7 @@ export function Bench({
     calls.wake();
     bench.log(...tapped);
   };
+  const voiceless = useVoiceKnown() === 'missing' && senses.voice;
   useWakeLock();
   useEffect(() => {
     document.documentElement.classList.add('at-bench');
@@ -101,7 +103,8 @@ export function Bench({
   const letterOf = (place: string) => areas.find(({ id }) => id === place)?.letter ?? place;
   const shared = { bench, tap, areas, work, letterOf, panelOpen: panel !== null };
   return (
-    <div className="bench">
+    <div className={voiceless ? 'bench voiceless' : 'bench'}>
+      {voiceless && <VoiceMissing />}
       {panel !== null && (
         <BenchPanel
           name={panel}

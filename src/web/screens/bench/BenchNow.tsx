@@ -5,9 +5,9 @@ import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 
 const countingWords = {
-  left: 'left',
+  left: say('time left'),
   until: say('until then'),
-  over: 'late',
+  over: say('late'),
   on: say('on the stone'),
 } as const;
 

@@ -7,6 +7,7 @@ import type { BenchView } from '../../managers/bench/benchView.ts';
 import { eventWords } from '../../managers/bench/logWords.ts';
 import { endTaps } from '../../managers/bench/stageView.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { BenchNow } from './BenchNow.tsx';
 import { BenchSending } from './BenchSending.tsx';
 import { BenchStone } from './BenchStone.tsx';
@@ -56,8 +57,8 @@ export function EtchLead({
       <BenchNow
         view={view}
         stamp={say('{toUpperCase}{name} · {stone} · as you look at the stone', {
-          toUpperCase: name.slice(0, 1).toUpperCase(),
-          name: name.slice(1),
+          toUpperCase: told(name).slice(0, 1).toUpperCase(),
+          name: told(name).slice(1),
           stone: work.stone.name,
         })}
       />
@@ -72,13 +73,13 @@ export function EtchLead({
         <BenchSending outbox={bench.outbox} heldSince={bench.heldSince} />
         {warning !== null && (
           <p className="bench-warning" role="alert">
-            {warning}
+            {told(warning)}
           </p>
         )}
         {facts.length > 0 && (
           <ul className="bench-facts" aria-label={say('To know')}>
             {facts.map((words) => (
-              <li key={words}>{words}</li>
+              <li key={words}>{told(words)}</li>
             ))}
           </ul>
         )}

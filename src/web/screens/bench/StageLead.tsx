@@ -10,6 +10,7 @@ import { eventWords } from '../../managers/bench/logWords.ts';
 import { clockOf } from '../../managers/bench/spanWords.ts';
 import type { StageView } from '../../managers/bench/stageView.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { BenchOutcome } from './BenchOutcome.tsx';
 import { BenchSending } from './BenchSending.tsx';
 import { BenchStone } from './BenchStone.tsx';
@@ -64,7 +65,7 @@ export function StageLead({
     <div className="bench-top">
       <section className="bench-now" aria-label={say('Now')}>
         <p className="stamp">
-          {work.stone.name} · {work.title} · {state.standing.words}
+          {work.stone.name} · {work.title} · {told(state.standing.words)}
         </p>
         {seconds !== null && (
           <div className="bench-figures big">
@@ -97,9 +98,9 @@ export function StageLead({
         {view.cautions.length > 0 && (
           <ul className="stage-cautions" aria-label={say('To mind')}>
             {view.cautions.map((words) => (
-              <li key={words}>{words}</li>
+              <li key={words}>{told(words)}</li>
             ))}
-            <li className="stage-defer">{cautionsDefer}</li>
+            <li className="stage-defer">{told(cautionsDefer)}</li>
           </ul>
         )}
         {view.phase === 'end' && view.stage === 'regrain' && (

@@ -3,6 +3,7 @@ import { BenchCaller } from '../../managers/bench/benchCaller.ts';
 import type { BenchSenses } from '../../managers/bench/benchSenses.ts';
 import type { BenchView } from '../../managers/bench/benchView.ts';
 import type { StageView } from '../../managers/bench/stageView.ts';
+import { told } from '../../words/told.ts';
 
 /**
  * Calls what the screen says whenever it says something else.
@@ -25,7 +26,7 @@ export function useBenchCalls(
   useEffect(() => {
     // what the log told before this page was opened is on the screen, not news
     if (count !== null && heard.current !== null && count > heard.current && warning !== null)
-      caller.warn(warning, now.current);
+      caller.warn(told(warning), now.current);
     heard.current = count ?? heard.current;
     if (words !== null) caller.call(words, now.current);
   }, [words, caller, count, warning]);
