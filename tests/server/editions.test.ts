@@ -206,7 +206,7 @@ it('every figure of the documentation is found where it says it is kept; blanks 
   expect(value(full, 'Etches')).toMatch(/^first etch \(planned: gum alone, /);
   expect(value(full, 'Numbered and signed')).toBe('1 of 5');
   expect(value(full, 'Drawing materials')).toMatch(/^tusche in water, crayon #5/);
-  expect(value(full, 'First impression')).toBe('4 Mar 2026');
+  expect(value(full, 'First print pulled')).toBe('4 Mar 2026');
   const sheet = await studio.call(`/api/editions/${edition.id}/documentation.pdf?paper=letter`);
   expect(sheet.headers.get('content-type')).toBe('application/pdf');
   expect(new TextDecoder().decode((await sheet.arrayBuffer()).slice(0, 5))).toBe('%PDF-');

@@ -202,9 +202,9 @@ function printingLines(edition: Edition, ledger: LedgerState): readonly Document
     return line(label, text, [at(which, text)]);
   };
   return [
-    day('First impression', 'first'),
-    day('Last impression', 'last'),
-    count('Impressions in all', 'impressions'),
+    day('First print pulled', 'first'),
+    day('Last print pulled', 'last'),
+    count('Prints pulled in all', 'impressions'),
     count('Good', 'good'),
     count('Seconds', 'second'),
     count('Torn', 'torn'),
