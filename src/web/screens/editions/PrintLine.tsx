@@ -19,7 +19,7 @@ type Given = PrintKind | '';
 
 const options: readonly (readonly [Given, string])[] = [
   ['', say('not given yet')],
-  ...printKinds.map((kind) => [kind, printKindWords[kind]] as const),
+  ...printKinds.map((kind) => [kind, told(printKindWords[kind])] as const),
 ];
 const verdictWords: Readonly<Record<Verdict, string>> = {
   good: say('good'),
