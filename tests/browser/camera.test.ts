@@ -81,8 +81,8 @@ describeInBrowser(
       const dialog = page.getByRole('dialog', { name: 'Photograph S-201' });
       await dialog.getByText('The stone fills the frame: 400 × 300 mm.').waitFor();
       await lay(8, 0);
-      await dialog.getByText('Lower the upper edge.').waitFor();
-      await dialog.getByText('8° off').waitFor();
+      await dialog.getByText('Hold it more level: lower the upper edge.').waitFor();
+      await dialog.getByText('8° off square.', { exact: false }).waitFor();
       await expectSoundScreen(page, 'the camera, tilted');
       await page.setViewportSize(phone);
       await picture(page, 'camera-tilted');

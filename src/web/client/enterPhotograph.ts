@@ -1,11 +1,15 @@
 import type { QueryClient } from '@tanstack/react-query';
 import type { AttachedPhotograph, PhotographState } from '../../records/attachedPhotograph.ts';
 import type { StoneEntry } from '../../records/stoneEntry.ts';
+import type { TestStone } from '../../records/testStone.ts';
 import type { WorkEntry } from '../../records/workEntry.ts';
-import type { HeldPhotograph } from '../managers/held/heldPhotograph.ts';
+import type { HeldPhotograph, PhotographBelongs } from '../managers/held/heldPhotograph.ts';
+import { testStoneWith } from '../managers/testStones/testStoneWith.ts';
+import { say } from '../words/say.ts';
 import { holdLedgerEntry, sendLedgerEntry } from './editions.ts';
 import { FailedRequest } from './shownFailure.ts';
 import { openStone, saveStone, stoneKey } from './stones.ts';
+import { openTestStone, saveTestStone, testStoneKey } from './testStones.ts';
 import { openWork, saveWork, workKey } from './works.ts';
 
 /** How often a save is put to what somebody else saved in between. */
@@ -51,7 +55,14 @@ export async function enterPhotograph(
       holdLedgerEntry(queries, editionId, entry);
       return true;
     }
+    case 'test-stone': {
+      const entered = await enterOnTestStone(photograph.id, belongs, kept);
+      queries.setQueryData(testStoneKey(belongs.testStoneId), entered);
+      return true;
+    }
     case 'pull-draft':
+    case 'reading':
+    case 'comparison':
       return false;
     default:
       return belongs satisfies never;
@@ -66,6 +77,31 @@ interface WithPhotographs {
   readonly id: string;
   readonly version: number;
   readonly photographs: readonly AttachedPhotograph[];
+}
+
+/** Puts a photograph to a test stone, unless it is there; refused where somebody else put another in its place. */
+async function enterOnTestStone(
+  id: string,
+  belongs: Extract<PhotographBelongs, { readonly to: 'test-stone' }>,
+  kept: string,
+): Promise<TestStone> {
+  for (let tries = 1; ; tries++) {
+    const now = await openTestStone(belongs.testStoneId);
+    const changes = testStoneWith(now, { id, kept, belongs });
+    if (changes === 'there') return now;
+    if (changes === 'replaced')
+      throw new FailedRequest({
+        code: 'photograph-replaced',
+        message: say('The stone was given another photograph meanwhile.'),
+        remedy: say('Open the test stone: where this one is the better, take it again there.'),
+      });
+    try {
+      return await saveTestStone(now.id, now.version, changes);
+    } catch (thrown) {
+      const stale = thrown instanceof FailedRequest && thrown.failure.code === 'stale-save';
+      if (!stale || tries >= mostTries) throw thrown;
+    }
+  }
 }
 
 /** Puts a photograph behind those that are attached, unless it is there. */

@@ -4,6 +4,7 @@ import type { LedgerEntry } from '../../records/edition.ts';
 import type { TestStoneReading } from '../../records/patchReading.ts';
 import type { PullEntry } from '../../records/pullTones.ts';
 import type { RunEvent } from '../../records/run.ts';
+import { hearing } from '../managers/held/hearing.ts';
 import { allReadings, holdLedgerEntry } from './editions.ts';
 import { proofsKey, pullsKey } from './pulls.ts';
 import { rackChanged } from './rack.ts';
@@ -126,7 +127,11 @@ export function listenToEvents(queries: QueryClient): () => void {
       const { id, share } = JSON.parse((message as MessageEvent<string>).data) as WorkTold;
       holdWorkShare(queries, id, share);
     });
-    source.addEventListener('open', () => void queries.invalidateQueries({ refetchType: 'active' }));
+    source.addEventListener('open', () => {
+      // what is old says so itself when it is asked for again
+      hearing.forget();
+      void queries.invalidateQueries({ refetchType: 'active' });
+    });
   };
   follow();
   document.addEventListener('visibilitychange', follow);

@@ -1,4 +1,6 @@
+import type { QueryFunctionContext } from '@tanstack/react-query';
 import { heldAnswer, holdAnswer } from '../managers/held/answerShelf.ts';
+import { hearing } from '../managers/held/hearing.ts';
 import { FailedRequest } from './shownFailure.ts';
 
 /** An answer of the server, heard now or held from before. */
@@ -37,4 +39,30 @@ export async function heardOrHeld<T>(key: string, ask: () => Promise<T>): Promis
   } finally {
     clearTimeout(timer);
   }
+}
+
+/** What asks for an answer that is held: a query of the page. */
+type Asking = Pick<QueryFunctionContext, 'client' | 'queryKey'>;
+
+/**
+ * What the server answers, or last answered; that it is old is told once for the whole page (`hearing`). An answer that comes
+ * later than was waited for still takes its place.
+ */
+export async function lastHeard<T>(
+  { client, queryKey }: Asking,
+  key: string,
+  ask: () => Promise<T>,
+): Promise<T> {
+  let shownOld = false;
+  const asked = ask().then((value) => {
+    if (shownOld) {
+      client.setQueryData(queryKey, value);
+      hearing.heard(key, null);
+    }
+    return value;
+  });
+  const { value, heldSince } = await heardOrHeld(key, () => asked);
+  shownOld = heldSince !== null;
+  hearing.heard(key, heldSince);
+  return value;
 }

@@ -2,14 +2,12 @@ import type { PhotographEntry } from '../../records/comparisonEntry.ts';
 import type { PhotographUpload, UploadStart } from '../../records/photographUpload.ts';
 import { ask, withJson } from './ask.ts';
 import { fileHash } from './fileHash.ts';
+import { firstPieceBytes, nextPieceBytes } from './pieceSize.ts';
 import { sendBody } from './sendBody.ts';
 import { FailedRequest } from './shownFailure.ts';
 
-/** How much is sent at once, bytes: little enough that a slow line brings one piece through. */
-const pieceBytes = 1e6;
-
 /** A server that says nothing for so long counts as out of reach, ms: to a question, and while it reads a picture. */
-const answerMs = 15_000;
+const answerMs = 60_000;
 const readingMs = 180_000;
 
 /** How long is waited before the next try after one that got nothing through, ms. */
@@ -32,13 +30,19 @@ export async function addInPieces(
   const start: UploadStart = { fileName, byteCount: file.size, sha256: await fileHash(file) };
   const line = createPatience(tries);
   let upload = await line.through(() => begin(start));
+  let pieceBytes = firstPieceBytes;
   while (upload.photograph === null && upload.receivedBytes < file.size) {
     const from = upload.receivedBytes;
     onShare(from / file.size);
+    const begun = performance.now();
     try {
-      upload = await sendPiece(upload.id, from, file, onShare);
+      upload = await sendPiece(upload.id, from, file.slice(from, from + pieceBytes), (there) =>
+        onShare(there / file.size),
+      );
       line.moved();
+      pieceBytes = nextPieceBytes(upload.receivedBytes - from, performance.now() - begun);
     } catch (thrown) {
+      pieceBytes = firstPieceBytes;
       if (!isMended(thrown)) await line.waitAfter(thrown);
       // a beginning that is there already tells how far it is; one that was let go begins anew
       upload = await line.through(() => begin(start));
@@ -59,12 +63,11 @@ function begin(start: UploadStart): Promise<PhotographUpload> {
 function sendPiece(
   id: string,
   from: number,
-  file: Blob,
-  onShare: (share: number) => void,
+  piece: Blob,
+  onThere: (bytes: number) => void,
 ): Promise<PhotographUpload> {
-  const piece = file.slice(from, from + pieceBytes);
   return sendBody('PATCH', `/api/uploads/${id}?from=${from}`, piece, (gone, total) =>
-    onShare((from + (gone / total) * piece.size) / file.size),
+    onThere(from + (gone / total) * piece.size),
   );
 }
 

@@ -15,8 +15,8 @@ interface CornersFound {
 
 export type CornersKind = CornersFound['kind'];
 
-/** Photographs larger than this are sent in pieces, bytes: what breaks off is gone on with. */
-const inPiecesFrom = 2e6;
+/** Photographs larger than this are sent in pieces, bytes: what breaks off is gone on with, also over a slow line. */
+const inPiecesFrom = 250e3;
 
 /**
  * Copies a photograph to the server; sent twice it is one. A large one goes in pieces and goes on by itself where the

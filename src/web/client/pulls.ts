@@ -1,7 +1,11 @@
+import type { QueryClient } from '@tanstack/react-query';
 import type { NewPull, PullDifferences, PullDraft } from '../../records/pull.ts';
 import type { PullChange, PullEntry, PullPartner } from '../../records/pullTones.ts';
 import type { KeptSeriesSettings, SeriesSettings } from '../../records/workSeries.ts';
 import { ask, withJson } from './ask.ts';
+
+/** A server that says nothing for so long to a pull counts as out of reach: it is sent again under its id, ms. */
+const answerMs = 60_000;
 
 /** All that hangs on the pulls of a work lies under this key, so that one change brings all of it anew. */
 export const proofsKey = (work: string) => ['proofs', work] as const;
@@ -20,7 +24,18 @@ export function openPull(work: string, pull: string): Promise<PullEntry> {
 
 /** Keeps a pull; its photographs are measured from then on. */
 export function addPull(work: string, draft: Partial<NewPull>): Promise<PullEntry> {
-  return ask(`/api/works/${work}/pulls`, withJson('POST', draft));
+  const signal = AbortSignal.timeout(answerMs);
+  return ask(`/api/works/${work}/pulls`, { ...withJson('POST', draft), signal });
+}
+
+/** Puts a pull that is kept now among those that the page knows, and has all that hangs on them asked for again. */
+export function holdPull(queries: QueryClient, pull: PullEntry): void {
+  queries.setQueryData<readonly PullEntry[]>(pullsKey(pull.workId), (held) =>
+    held && !pull.archived
+      ? [...held.filter(({ id }) => id !== pull.id), pull].sort((one, other) => one.number - other.number)
+      : held,
+  );
+  void queries.invalidateQueries({ queryKey: proofsKey(pull.workId) });
 }
 
 /** Saves what was changed; refused with the pull as it is now where somebody saved since `version`. */
@@ -33,7 +48,7 @@ export function savePull(
   return ask(`/api/works/${work}/pulls/${pull}`, withJson('PATCH', { ...changes, version }));
 }
 
-/** Lays a pull aside, or puts it back. */
+/** Lays a pull aside, or lays it out again. */
 export function archivePull(
   work: string,
   pull: string,

@@ -1,4 +1,5 @@
 import './FileLine.css';
+import type { ReactNode } from 'react';
 import { say } from '../words/say.ts';
 import { FailureNotice } from './FailureNotice.tsx';
 
@@ -12,6 +13,7 @@ export function FileLine({
   trouble,
   onFile,
   onDrop,
+  children,
 }: {
   title: string;
   advice: string;
@@ -22,6 +24,8 @@ export function FileLine({
   trouble: { readonly message: string; readonly remedy: string } | null;
   onFile: (file: File) => void;
   onDrop: () => void;
+  /** Another way to it. */
+  children?: ReactNode;
 }) {
   return (
     <li className="file-line">
@@ -55,6 +59,7 @@ export function FileLine({
             }}
           />
         </label>
+        {children}
       </div>
       {trouble && <FailureNotice failure={trouble} />}
     </li>

@@ -1,5 +1,5 @@
 import './PhotographPlaceholder.css';
-import { type DragEvent, useId, useState } from 'react';
+import { type DragEvent, type ReactNode, useId, useState } from 'react';
 import type { PhotographEntry } from '../../records/comparisonEntry.ts';
 import { previewAddress } from '../client/photographs.ts';
 import type { ShownFailure } from '../client/shownFailure.ts';
@@ -22,6 +22,7 @@ export function PhotographPlaceholder({
   photograph,
   upload,
   onSecond,
+  children,
 }: {
   kind: 'stone' | 'print';
   title: string;
@@ -30,6 +31,8 @@ export function PhotographPlaceholder({
   upload: Upload;
   /** Takes the second of two files dropped together. */
   onSecond: (file: File) => void;
+  /** Another way to the photograph. */
+  children?: ReactNode;
 }) {
   const id = useId();
   const [over, setOver] = useState(false);
@@ -98,6 +101,7 @@ export function PhotographPlaceholder({
         >
           {photograph ? say('Choose another') : say('Choose a photograph')}
         </PictureButton>
+        {children}
       </div>
       {upload.trouble && <FailureNotice failure={upload.trouble} />}
     </section>

@@ -5,7 +5,9 @@ import { FailedRequest } from '../client/shownFailure.ts';
 import { Masthead } from '../parts/Masthead.tsx';
 import { say } from '../words/say.ts';
 import { ComparisonList } from './ComparisonList.tsx';
+import { HeardLast } from './held/HeardLast.tsx';
 import { KeepSending } from './held/KeepSending.tsx';
+import { SlowLine } from './held/SlowLine.tsx';
 import { NotFound } from './NotFound.tsx';
 import { Doorway } from './phones/Doorway.tsx';
 import { RackScreen } from './rack/RackScreen.tsx';
@@ -65,6 +67,9 @@ const queries = new QueryClient({
   defaultOptions: {
     queries: {
       staleTime: 30_000,
+      // A browser that holds itself to be offline must open what it holds, and say the rest at once.
+      networkMode: 'always',
+      refetchOnReconnect: true,
       // The server's own answer stands; only a broken line is worth trying again.
       retry: (count, thrown) => !(thrown instanceof FailedRequest) && count < 2,
     },
@@ -80,6 +85,8 @@ export function App() {
       <KeepSending />
       {!atBench && !atPress && <Masthead />}
       <main id="main" tabIndex={-1}>
+        {!atBench && !atPress && <HeardLast />}
+        <SlowLine />
         <Suspense fallback={<p className="unseen">{say('Opening …')}</p>}>
           <Switch>
             <Route path="/">

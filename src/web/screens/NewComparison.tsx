@@ -6,9 +6,11 @@ import { FailedRequest } from '../client/shownFailure.ts';
 import { type Draft, missingPart, withPhotograph } from '../managers/draft.ts';
 import { say } from '../words/say.ts';
 import { CornersStep } from './CornersStep.tsx';
+import { UnsentPhotographs } from './held/UnsentPhotographs.tsx';
 import { PhotographsStep } from './PhotographsStep.tsx';
 import { SizeStep } from './SizeStep.tsx';
 import { draftKeeper, useDraft } from './useDraft.ts';
+import { useSentForDraft } from './usePhotographUpload.ts';
 
 const steps = [
   { path: '/new', name: say('Photographs') },
@@ -21,10 +23,14 @@ const steps = [
 export default function NewComparison() {
   const draft = useDraft();
   useForgottenPhotographs(draft);
+  useSentForDraft();
   const ready = missingPart(draft) !== 'photographs';
   return (
     <>
       <StepWords ready={ready} />
+      <div className="new-unsent">
+        <UnsentPhotographs of={(belongs) => belongs.to === 'comparison'} />
+      </div>
       <Switch>
         <Route path="/new">
           <PhotographsStep />

@@ -1,6 +1,8 @@
 import type { PhotographPlace, SideName } from '../managers/draft.ts';
 import { FileLine } from '../parts/FileLine.tsx';
 import { pictureKinds } from '../parts/PictureButton.tsx';
+import { midSentence } from '../words/midSentence.ts';
+import { TakeHere } from './camera/TakeHere.tsx';
 import { usePhotographUpload } from './usePhotographUpload.ts';
 
 /** A further photograph of one side, copied in as it is chosen. */
@@ -30,6 +32,12 @@ export function PhotographLine({
       trouble={upload.trouble}
       onFile={upload.take}
       onDrop={onDrop}
-    />
+    >
+      <TakeHere
+        thing={{ name: midSentence(title), sizeMm: null, sizeOf: side === 'stone' ? 'stone' : 'sheet' }}
+        disabled={upload.share !== null}
+        onPhotographs={upload.take}
+      />
+    </FileLine>
   );
 }

@@ -8,6 +8,8 @@ import { PageHead } from '../parts/PageHead.tsx';
 import { PhotographPlaceholder } from '../parts/PhotographPlaceholder.tsx';
 import { say } from '../words/say.ts';
 import { sayRich } from '../words/sayRich.ts';
+import type { PhotographedThing } from './camera/photographedThing.ts';
+import { TakeHere } from './camera/TakeHere.tsx';
 import { useDraft } from './useDraft.ts';
 import { usePhotographUpload } from './usePhotographUpload.ts';
 
@@ -65,7 +67,9 @@ export function PhotographsStep() {
           photograph={draft.stone.photograph}
           upload={stone}
           onSecond={proof.take}
-        />
+        >
+          <TakeHere thing={pictured(say('the drawn stone'), 'stone')} onPhotographs={stone.take} />
+        </PhotographPlaceholder>
         <PhotographPlaceholder
           kind="print"
           title={say('A print from it')}
@@ -73,7 +77,9 @@ export function PhotographsStep() {
           photograph={draft.proof.photograph}
           upload={proof}
           onSecond={stone.take}
-        />
+        >
+          <TakeHere thing={pictured(say('the print'), 'sheet')} onPhotographs={proof.take} />
+        </PhotographPlaceholder>
       </div>
       <div className="new-foot">
         <Button kind="act" disabled={!ready} onClick={() => go('/new/stone')}>
@@ -83,4 +89,9 @@ export function PhotographsStep() {
       </div>
     </>
   );
+}
+
+/** Its size is asked for later. */
+function pictured(name: string, sizeOf: PhotographedThing['sizeOf']): PhotographedThing {
+  return { name, sizeMm: null, sizeOf };
 }

@@ -2,6 +2,7 @@ import './WorkScreen.css';
 import { useQuery } from '@tanstack/react-query';
 import { Link, Redirect, useLocation } from 'wouter';
 import type { WorkEntry } from '../../records/workEntry.ts';
+import { lastHeard } from '../client/heardOrHeld.ts';
 import { FailedRequest, shownFailure } from '../client/shownFailure.ts';
 import { openWork, workKey } from '../client/works.ts';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
@@ -33,7 +34,10 @@ const views = [
 
 /** One work: its stone with the drawing, and beside it what is known and planned. */
 export default function WorkScreen({ id, view }: { id: string; view: string }) {
-  const found = useQuery({ queryKey: workKey(id), queryFn: () => openWork(id) });
+  const found = useQuery({
+    queryKey: workKey(id),
+    queryFn: (asking) => lastHeard(asking, `work ${id}`, () => openWork(id)),
+  });
   if (found.isError && !found.data) {
     const trouble = shownFailure(found.error);
     if (found.error instanceof FailedRequest && trouble.code === 'not-found') return <NotFound />;

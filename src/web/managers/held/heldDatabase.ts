@@ -1,5 +1,6 @@
 import { type DBSchema, type IDBPDatabase, type OpenDBCallbacks, openDB } from 'idb';
 import type { HeldPhotograph } from './heldPhotograph.ts';
+import type { LyingPull } from './heldPull.ts';
 import type { HeldTap } from './heldTap.ts';
 import { legacyTaps } from './legacyTaps.ts';
 
@@ -14,6 +15,8 @@ interface HeldSchema extends DBSchema {
   /** In the order in which they happened; a client id stands once in a log. */
   taps: { key: number; value: HeldTap; indexes: { log: string; once: [string, string] } };
   photographs: { key: number; value: HeldPhotograph; indexes: { once: string } };
+  /** In the order in which they were entered. */
+  pulls: { key: number; value: LyingPull; indexes: { once: string } };
   answers: { key: string; value: HeldAnswer };
 }
 
@@ -23,13 +26,19 @@ export type HeldDatabase = IDBPDatabase<HeldSchema>;
 const patienceMs = 4000;
 
 const callbacks: OpenDBCallbacks<HeldSchema> = {
-  upgrade(database) {
-    const taps = database.createObjectStore('taps', { autoIncrement: true });
-    taps.createIndex('log', 'log');
-    taps.createIndex('once', ['log', 'clientId'], { unique: true });
-    const photographs = database.createObjectStore('photographs', { autoIncrement: true });
-    photographs.createIndex('once', 'id', { unique: true });
-    database.createObjectStore('answers');
+  upgrade(database, from) {
+    if (from < 1) {
+      const taps = database.createObjectStore('taps', { autoIncrement: true });
+      taps.createIndex('log', 'log');
+      taps.createIndex('once', ['log', 'clientId'], { unique: true });
+      const photographs = database.createObjectStore('photographs', { autoIncrement: true });
+      photographs.createIndex('once', 'id', { unique: true });
+      database.createObjectStore('answers');
+    }
+    if (from < 2) {
+      const pulls = database.createObjectStore('pulls', { autoIncrement: true });
+      pulls.createIndex('once', 'id', { unique: true });
+    }
   },
 };
 
@@ -48,8 +57,13 @@ export function openHeld(): Promise<HeldDatabase> {
 }
 
 async function open(): Promise<HeldDatabase> {
-  const database = await openDB<HeldSchema>('stonetone-held', 1, {
+  const database = await openDB<HeldSchema>('stonetone-held', 2, {
     ...callbacks,
+    // a page of newer screens would wait for this one to be closed
+    blocking: (_from, _to, event) => {
+      opened = null;
+      (event.target as IDBDatabase).close();
+    },
     terminated: () => {
       opened = null;
     },

@@ -1,12 +1,26 @@
 import type { PhotographState } from '../../../records/attachedPhotograph.ts';
+import type { PhotographPlace, SideName } from '../draft.ts';
 
 /** What a photograph was taken of, so that it is entered there once the server has it. */
 export type PhotographBelongs =
   /** The stone of a work as it stood at the bench. */
   | { readonly to: 'work'; readonly workId: string; readonly state: PhotographState }
   | { readonly to: 'stone'; readonly stoneId: string; readonly state: PhotographState }
-  /** A pull that is being entered: the screen takes it up. */
-  | { readonly to: 'pull-draft'; readonly workId: string; readonly index: number }
+  /** A pull that is being entered or waits to be sent: it goes with that, by the id that it was given here. */
+  | { readonly to: 'pull-draft'; readonly workId: string; readonly pull: string }
+  /** A further reading of a pull: its screen takes it up. */
+  | { readonly to: 'reading'; readonly workId: string; readonly pull: string }
+  /** A comparison that is being set up: its screen takes it up. */
+  | { readonly to: 'comparison'; readonly side: SideName; readonly place: PhotographPlace }
+  /** A test stone, or a print of it; `over` is the photograph that lay there when it was taken. */
+  | {
+      readonly to: 'test-stone';
+      readonly testStoneId: string;
+      readonly as: 'stone' | 'print';
+      readonly over: string | null;
+      /** The held photograph of which this is the one set up again; null: it is the first. */
+      readonly repeatOf: string | null;
+    }
   /** A print at the press; `impression` is the client id of its entry in the ledger. */
   | {
       readonly to: 'impression';

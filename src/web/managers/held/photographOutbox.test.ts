@@ -151,7 +151,7 @@ describe('photographs that wait', () => {
 
   it('for something that is not saved yet wait, sent, for the screen that takes them up', async () => {
     const { outbox, shelf, server } = anOutbox();
-    await outbox.add(taken('a', { to: 'pull-draft', workId: 'low', index: 0 }));
+    await outbox.add(taken('a', { to: 'pull-draft', workId: 'low', pull: 'p1' }));
     await settled();
     await outbox.drain();
     expect(server.sent).toEqual(['a']);

@@ -73,6 +73,21 @@ export class PhotographOutbox {
     await this.#parts.shelf.drop(id).catch(() => {});
   }
 
+  /** Has one sent that the server was given and no longer has. */
+  async sendAgain(id: string): Promise<void> {
+    const shown = this.#view.waiting.find(({ photograph }) => photograph.id === id);
+    if (!shown) return;
+    const photograph = { ...shown.photograph, kept: null };
+    this.#change(id, { photograph });
+    await this.#writeDown(photograph);
+  }
+
+  /** Forgets those that went with what they were taken for: they lie on the shelf no more. */
+  forget(ids: readonly string[]): void {
+    for (const id of ids) this.#done.add(id);
+    this.#showWaiting(this.#view.waiting.filter(({ photograph: { id } }) => !ids.includes(id)));
+  }
+
   /** Sends what waits, first come first, and enters each where it belongs; stops where nothing gets through. */
   async drain(): Promise<void> {
     if (this.#busy) return;

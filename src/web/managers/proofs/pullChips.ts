@@ -1,4 +1,4 @@
-import type { Pull, PullPhotograph } from '../../../records/pull.ts';
+import type { PullDraft, PullPhotograph } from '../../../records/pull.ts';
 import { densityOf, reflectanceOf, type TypedChip } from '../chipBoxes.ts';
 
 /** Kept chips as they are set anew. */
@@ -18,7 +18,7 @@ export function keptChips(chips: readonly TypedChip[]): PullPhotograph['chips'] 
 }
 
 /** The chips of the last photograph of any of these pulls that shows some: where the next ones are likely to lie. */
-export function chipsBefore(pulls: readonly Pick<Pull, 'photographs'>[]): readonly TypedChip[] {
+export function chipsBefore(pulls: readonly Pick<PullDraft, 'photographs'>[]): readonly TypedChip[] {
   const last = pulls.flatMap(({ photographs }) => photographs).findLast(({ chips }) => chips.length > 0);
   return last ? typedChips(last.chips) : [];
 }

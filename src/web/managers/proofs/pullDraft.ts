@@ -1,10 +1,13 @@
-import type { EyeTones, PickedThing, Pull, PullDraft, PullKind } from '../../../records/pull.ts';
+import type { EyeTones, PickedThing, PullDraft, PullKind } from '../../../records/pull.ts';
 import type { Corners } from '../../../science/geometry/point.ts';
+import { newClientId } from '../bench/clientIds.ts';
 import type { TypedChip } from '../chipBoxes.ts';
+import { heldIdOf } from '../held/heldName.ts';
 import { chipsBefore, keptChips } from './pullChips.ts';
 
 /** A photograph taken for a pull that is not kept yet. */
 export interface TakenPhotograph {
+  /** Id of a kept photograph, or the name of one that is held here until it is sent (`heldName`). */
   readonly photograph: string;
   readonly takenAt: string;
   /** Where the stone's corners came to lie; null: they are looked for when it is measured. */
@@ -15,6 +18,8 @@ export interface TakenPhotograph {
 
 /** A pull while it is being entered. Plain data: it outlives a reload. */
 export interface PullTyped {
+  /** Made here: the server keeps the pull once under it, however often it is sent. */
+  readonly id: string;
   readonly number: number;
   readonly kind: PullKind;
   /** By photograph, by eye, or not read at all; null until that is chosen. */
@@ -60,7 +65,8 @@ export const pullSteps = [
 export type PullStep = (typeof pullSteps)[number];
 
 /**
- * The steps that this pull asks for, in order: some only by photograph, some only by eye.
+ * The steps that this pull asks for, in order: some only by photograph, some only by eye. Marks and chips are set on a
+ * photograph that is sent; one that is not waits for them.
  * @param markable whether the work has a rectangle whose corners a person can find on a print.
  * @param askTwice whether a second photograph of the sheet is asked for: until σ of this room is known.
  */
@@ -69,18 +75,22 @@ export function stepsOf(
   markable: boolean,
   askTwice: boolean,
 ): readonly PullStep[] {
+  const shows = (index: number) => {
+    const taken = photographs[index];
+    return way === 'camera' && taken !== undefined && heldIdOf(taken.photograph) === null;
+  };
   return pullSteps.filter((step) => {
     switch (step) {
       case 'marks':
-        return markable && way === 'camera' && photographs.length > 0;
+        return markable && shows(0);
       case 'chips':
-        return chipped && way === 'camera' && photographs.length > 0;
+        return chipped && shows(0);
       case 'chips-again':
-        return chipped && way === 'camera' && photographs.length > 1;
+        return chipped && shows(1);
       case 'again':
         return way === 'camera' && photographs.length > (askTwice ? 0 : 1);
       case 'marks-again':
-        return markable && way === 'camera' && photographs.length > 1;
+        return markable && shows(1);
       case 'lights':
       case 'middles':
       case 'darks':
@@ -94,10 +104,11 @@ export function stepsOf(
 }
 
 /** The next pull of a work: its number, and all that was used last, to be taken on or changed by a touch. */
-export function nextPull(pulls: readonly Pull[]): PullTyped {
+export function nextPull(pulls: readonly PullDraft[]): PullTyped {
   const last = pulls.at(-1) ?? null;
   const kind = last === null ? 'trial-proof' : last.kind;
   return {
+    id: newClientId(),
     number: (last?.number ?? 0) + 1,
     kind,
     way: null,
@@ -165,8 +176,8 @@ export function draftOfTyped(typed: PullTyped, now: string): PullDraft | null {
 
 /** What was used for the pulls of a work, each once, what was used last first. */
 export function usedBefore<Thing>(
-  pulls: readonly Pull[],
-  of: (pull: Pull) => Thing | null,
+  pulls: readonly PullDraft[],
+  of: (pull: PullDraft) => Thing | null,
   nameOf: (thing: Thing) => string,
 ): readonly Thing[] {
   const found = new Map<string, Thing>();

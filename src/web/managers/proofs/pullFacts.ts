@@ -37,7 +37,7 @@ export const pullFactWords: Readonly<Record<keyof PullFactsTyped, string>> = {
   remarks: say('Remarks'),
 };
 
-export function pullFactsTyped(pull: Omit<Pull, 'photographs'>): PullFactsTyped {
+export function pullFactsTyped(pull: Omit<PullDraft, 'photographs'>): PullFactsTyped {
   return {
     number: String(pull.number),
     kind: pull.kind,

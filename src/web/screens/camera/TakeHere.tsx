@@ -10,12 +10,15 @@ const CameraDialog = lazy(() => import('./CameraDialog.tsx'));
 export function TakeHere({
   thing,
   kind = 'plain',
+  target,
   disabled = false,
   askRepeat = false,
   onPhotographs,
 }: {
   thing: PhotographedThing;
   kind?: ButtonKind;
+  /** How it looks where it is no button among others, such as `bench-target`. */
+  target?: string;
   disabled?: boolean;
   /** Whether a second one, set up again, is asked for: it tells σ. */
   askRepeat?: boolean;
@@ -24,9 +27,15 @@ export function TakeHere({
   const [open, setOpen] = useState(false);
   return (
     <>
-      <Button kind={kind} disabled={disabled} onClick={() => setOpen(true)}>
-        {say('Photograph it with the guide')}
-      </Button>
+      {target === undefined ? (
+        <Button kind={kind} disabled={disabled} onClick={() => setOpen(true)}>
+          {say('Photograph it with the guide')}
+        </Button>
+      ) : (
+        <button type="button" className={target} disabled={disabled} onClick={() => setOpen(true)}>
+          {say('Photograph it with the guide')}
+        </button>
+      )}
       {open && (
         <Suspense>
           <CameraDialog

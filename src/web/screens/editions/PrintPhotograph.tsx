@@ -1,7 +1,7 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { deviceName } from '../../managers/bench/clientIds.ts';
-import { pictureKinds } from '../../parts/PictureButton.tsx';
 import { say } from '../../words/say.ts';
+import { PhotographTarget } from '../camera/PhotographTarget.tsx';
 import { holdPhotograph } from '../held/heldPhotographs.ts';
 
 /**
@@ -39,19 +39,12 @@ export function PrintPhotograph({
       ageMinutes,
     });
   return (
-    <label className={`${className} print-photograph`}>
-      {say('Photograph print {n}', { n })}
-      <input
-        className="unseen"
-        type="file"
-        accept={pictureKinds}
-        capture="environment"
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          if (file) void take(file);
-          event.target.value = '';
-        }}
-      />
-    </label>
+    <PhotographTarget
+      words={say('Photograph print {n}', { n })}
+      className={className}
+      mark="print-photograph"
+      thing={{ name: say('print {n}', { n }), sizeMm: null, sizeOf: 'sheet' }}
+      onPhotograph={(file) => void take(file)}
+    />
   );
 }

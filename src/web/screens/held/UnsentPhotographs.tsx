@@ -1,12 +1,14 @@
 import './UnsentPhotographs.css';
 import { useQueryClient } from '@tanstack/react-query';
-import { type ReactNode, useEffect, useState, useSyncExternalStore } from 'react';
+import { type ReactNode, useSyncExternalStore } from 'react';
 import type { PhotographBelongs } from '../../managers/held/heldPhotograph.ts';
 import type { ShownPhotograph } from '../../managers/held/photographOutbox.ts';
 import { Button } from '../../parts/Button.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
+import { BlobPicture } from './BlobPicture.tsx';
 import { heldPhotographs } from './heldPhotographs.ts';
+import { heldPulls } from './heldPulls.ts';
 
 /** So many are shown at once, those that go first. */
 const mostShown = 3;
@@ -16,13 +18,19 @@ export function UnsentPhotographs({ of = () => true }: { of?: (belongs: Photogra
   const queries = useQueryClient();
   const outbox = heldPhotographs(queries);
   const { waiting, unreachable } = useSyncExternalStore(outbox.listen, outbox.current);
-  const shown = waiting.filter(({ photograph }) => of(photograph.belongs));
+  const pulls = useSyncExternalStore(heldPulls(queries).listen, heldPulls(queries).current).waiting ?? [];
+  // what belongs to a pull that waits is shown with it
+  const entered = new Set(pulls.map(({ pull }) => pull.typed.id));
+  const shown = waiting.filter(
+    ({ photograph: { belongs } }) =>
+      of(belongs) && !(belongs.to === 'pull-draft' && entered.has(belongs.pull)),
+  );
   if (shown.length === 0) return null;
   return (
     <ul className="unsent-photographs" aria-label={say('Photographs not sent yet')}>
       {shown.slice(0, mostShown).map((each) => (
         <li key={each.photograph.id}>
-          <Thumbnail blob={each.photograph.blob} />
+          <BlobPicture blob={each.photograph.blob} alt="" />
           <div>
             <p>
               {each.photograph.kept === null
@@ -59,8 +67,15 @@ export function UnsentPhotographs({ of = () => true }: { of?: (belongs: Photogra
 
 const bold = (words: ReactNode) => <b>{words}</b>;
 
+/** Where one that is sent is taken up; the others are entered by themselves. */
+const whereTaken: Readonly<Partial<Record<PhotographBelongs['to'], string>>> = {
+  'pull-draft': say('Open the pull that it was taken for, and go on there.'),
+  reading: say('Open the pull that it was taken for, and go on there.'),
+  comparison: say('Open the new comparison, and go on there.'),
+};
+
 function stateWords({ photograph, share, kept, refusal }: ShownPhotograph, unreachable: boolean): string {
-  if (photograph.kept !== null) return say('Open the pull that it was taken for, and go on there.');
+  if (photograph.kept !== null) return whereTaken[photograph.belongs.to] ?? '';
   if (refusal)
     return say('Stonetone does not take it: {message} {remedy}', {
       message: refusal.message,
@@ -72,14 +87,4 @@ function stateWords({ photograph, share, kept, refusal }: ShownPhotograph, unrea
   return unreachable
     ? say('Stonetone does not answer. Kept here, also when this page is closed; sent by itself later.')
     : say('Kept here; sent by itself.');
-}
-
-function Thumbnail({ blob }: { blob: Blob }) {
-  const [address, setAddress] = useState<string | null>(null);
-  useEffect(() => {
-    const made = URL.createObjectURL(blob);
-    setAddress(made);
-    return () => URL.revokeObjectURL(made);
-  }, [blob]);
-  return address === null ? <span /> : <img src={address} alt="" />;
 }

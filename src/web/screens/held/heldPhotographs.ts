@@ -52,15 +52,16 @@ async function bringLedger(queries: QueryClient, editionId: string): Promise<voi
   if (outbox.current().unsent.length > 0) throw new TypeError('the ledger is not sent yet');
 }
 
-/** Holds a photograph that was taken now. */
-export function holdPhotograph(
+/** Holds a photograph that was taken now; resolves with its id on this device. */
+export async function holdPhotograph(
   queries: QueryClient,
   file: File,
   shows: string,
   belongs: PhotographBelongs,
-): Promise<void> {
-  return heldPhotographs(queries).add({
-    id: newClientId(),
+): Promise<string> {
+  const id = newClientId();
+  await heldPhotographs(queries).add({
+    id,
     blob: file,
     fileName: file.name || 'pasted.png',
     shows,
@@ -68,4 +69,5 @@ export function holdPhotograph(
     belongs,
     kept: null,
   });
+  return id;
 }

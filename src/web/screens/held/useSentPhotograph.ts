@@ -1,12 +1,12 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useRef, useSyncExternalStore } from 'react';
-import type { PhotographBelongs } from '../../managers/held/heldPhotograph.ts';
+import type { HeldPhotograph, PhotographBelongs } from '../../managers/held/heldPhotograph.ts';
 import { heldPhotographs } from './heldPhotographs.ts';
 
-/** Gives a screen the photograph that was held for it, once the server has it; then it is held no more. */
+/** Gives a screen a photograph that was held for it, once the server has it; taken up, it is held no more. */
 export function useSentPhotograph(
   isMine: (belongs: PhotographBelongs) => boolean,
-  onSent: (photograph: string, takenAt: string) => void,
+  takeUp: (photograph: HeldPhotograph, kept: string) => Promise<void>,
 ): void {
   const outbox = heldPhotographs(useQueryClient());
   const { waiting } = useSyncExternalStore(outbox.listen, outbox.current);
@@ -14,9 +14,13 @@ export function useSentPhotograph(
   const taken = useRef<string | null>(null);
   useEffect(() => {
     if (!ready || taken.current === ready.photograph.id) return;
-    const { id, kept, takenAt } = ready.photograph;
+    const { id, kept } = ready.photograph;
     taken.current = id;
-    onSent(kept!, takenAt);
-    void outbox.drop(id);
+    takeUp(ready.photograph, kept!).then(
+      () => outbox.drop(id),
+      () => {
+        taken.current = null;
+      },
+    );
   });
 }

@@ -1,12 +1,9 @@
 import './AddPull.css';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import type { PullDraft } from '../../../records/pull.ts';
-import type { PullEntry } from '../../../records/pullTones.ts';
-import { addPull } from '../../client/pulls.ts';
 import { chipsTrouble } from '../../managers/chipBoxes.ts';
+import { heldIdOf } from '../../managers/held/heldName.ts';
 import {
-  draftOfTyped,
   nextPull,
   type PullStep,
   type PullTyped,
@@ -18,19 +15,21 @@ import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
-import { useSaving } from '../useSaving.ts';
+import { useSentNames } from '../held/useSentNames.ts';
 import { ProofsStamp } from './ProofsStamp.tsx';
 import { PullStepFields } from './PullStepFields.tsx';
 import { questionOf } from './pullQuestions.ts';
-import { type ProofsPageParts, useProofsChanged } from './useProofs.ts';
+import { useKeepPull } from './useKeepPull.ts';
+import type { ProofsPageParts } from './useProofs.ts';
+import { usePullsHere } from './usePullsHere.ts';
 
 /** Enters a pull by one question after another; what was used last stands there already. */
 export function AddPull({ work, proofs }: ProofsPageParts) {
   const [, go] = useLocation();
-  const changed = useProofsChanged(work.id);
-  const saving = useSaving<PullEntry>();
+  const keeping = useKeepPull(work);
+  const pulls = usePullsHere(work.id, proofs.pulls);
   const [{ typed, step }, setHeld] = useState(() => {
-    const begin = nextPull(proofs.pulls);
+    const begin = nextPull(pulls);
     const first: PullStep = 'number';
     return shelvedPull(window.localStorage, work.id, begin) ?? { typed: begin, step: first };
   });
@@ -55,15 +54,15 @@ export function AddPull({ work, proofs }: ProofsPageParts) {
     window.scrollTo(0, 0);
   };
   const back = () => hold({ typed, step: steps[Math.max(0, at - 1)]! });
+  useSentNames(typed.photographs, (photographs) => hold({ typed: { ...typed, photographs }, step: now }));
   const keep = async () => {
-    const draft: PullDraft | null = draftOfTyped(typed, new Date().toISOString());
-    if (draft === null) return hold({ typed, step: 'paper' });
-    const kept = await saving.send(() => addPull(work.id, draft));
-    if (!kept) return;
+    if (typed.paper === null) return hold({ typed, step: 'paper' });
+    const then = await keeping.keep(typed);
+    if (then === null) return;
     shelvePull(window.localStorage, work.id, null);
-    await changed();
-    go(`/works/${work.id}/proofs/${kept.id}/answer`);
+    go(`/works/${work.id}/proofs/${typed.id}${then === 'kept' ? '/answer' : ''}`);
   };
+  const unsent = typed.photographs.some(({ photograph }) => heldIdOf(photograph) !== null);
   const once = now === 'again' && typed.photographs.length < 2;
   const last = at === steps.length - 1;
   const chipStep = now === 'chips' || now === 'chips-again';
@@ -99,13 +98,20 @@ export function AddPull({ work, proofs }: ProofsPageParts) {
           key={now}
           step={now}
           typed={typed}
-          pulls={proofs.pulls}
+          pulls={pulls}
           work={work}
           onSet={set}
           onGoOn={goOn}
         />
-        {saving.trouble && <FailureNotice failure={saving.trouble} />}
-        {saving.trouble?.code === 'pull-number-taken' && (
+        {unsent && now !== 'photograph' && (
+          <p className="add-pull-note">
+            {say(
+              'Its photograph is kept here and sent by itself. Marks and grey chips can be set once it is sent; without marks the print is looked for by itself.',
+            )}
+          </p>
+        )}
+        {keeping.trouble && <FailureNotice failure={keeping.trouble} />}
+        {keeping.trouble?.code === 'pull-number-taken' && (
           <Button onClick={() => hold({ typed, step: 'number' })}>{say('Change its number')}</Button>
         )}
         <div className="add-pull-acts">
@@ -113,10 +119,10 @@ export function AddPull({ work, proofs }: ProofsPageParts) {
             <Button
               kind={once ? 'plain' : 'act'}
               type="submit"
-              disabled={saving.pending || (now === 'paper' && typed.paper === null) || chipTrouble !== null}
+              disabled={keeping.pending || (now === 'paper' && typed.paper === null) || chipTrouble !== null}
             >
               {last
-                ? saving.pending
+                ? keeping.pending
                   ? say('Keeping it …')
                   : say('Keep pull {number}', { number: typed.number })
                 : once

@@ -1,20 +1,26 @@
 import './AddPull.css';
+import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { PullPhotograph } from '../../../records/pull.ts';
 import type { PullEntry } from '../../../records/pullTones.ts';
-import { addPhotograph } from '../../client/photographs.ts';
 import { savePull } from '../../client/pulls.ts';
-import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import type { ShownFailure } from '../../client/shownFailure.ts';
+import type { PhotographBelongs } from '../../managers/held/heldPhotograph.ts';
 import { chipsBefore, keptChips } from '../../managers/proofs/pullChips.ts';
 import type { TakenPhotograph } from '../../managers/proofs/pullDraft.ts';
 import { pullAgeWords } from '../../managers/proofs/pullWords.ts';
+import { type ReadingTyped, shelvedReading, shelveReading } from '../../managers/proofs/readingShelf.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
-import { PictureButton } from '../../parts/PictureButton.tsx';
 import { say } from '../../words/say.ts';
+import { PhotographWays } from '../camera/PhotographWays.tsx';
+import { holdPhotograph } from '../held/heldPhotographs.ts';
+import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
+import { useCopiedIn } from '../held/useCopiedIn.ts';
+import { useSentPhotograph } from '../held/useSentPhotograph.ts';
 import { useSaving } from '../useSaving.ts';
 import { ChipMarks } from './ChipMarks.tsx';
 import { PrintMarks } from './PrintMarks.tsx';
@@ -33,29 +39,38 @@ export function AddReading({ work, pull }: ProofsPageParts & { pull: PullEntry }
   const [, go] = useLocation();
   const changed = useProofsChanged(work.id);
   const saving = useSaving<PullEntry>();
-  const [taken, setTaken] = useState<TakenPhotograph | null>(null);
-  const [share, setShare] = useState<number | null>(null);
+  const queries = useQueryClient();
+  const [typed, setTyped] = useState<ReadingTyped>(
+    () => shelvedReading(window.localStorage, pull.id) ?? { taken: null, age: 'same' },
+  );
+  const hold = (changes: Partial<ReadingTyped>) => {
+    setTyped((now) => ({ ...now, ...changes }));
+    shelveReading(window.localStorage, pull.id, { ...typed, ...changes });
+  };
+  const { taken, age } = typed;
+  const setTaken = (next: TakenPhotograph | null) => hold({ taken: next });
   const [trouble, setTrouble] = useState<ShownFailure | null>(null);
   const before = pull.photographs[0]?.age?.minutes ?? null;
-  const [age, setAge] = useState('same');
-  const take = async (file: File) => {
-    setTrouble(null);
-    setShare(0);
-    try {
-      const { id } = await addPhotograph(file, setShare);
-      if (pull.photographs.some(({ photograph }) => photograph === id))
-        setTrouble({
-          code: 'same-photograph',
-          message: say('This photograph was read already.'),
-          remedy: say('Take the sheet away, set it down afresh, and take another.'),
-        });
-      else setTaken({ photograph: id, takenAt: new Date().toISOString(), corners: null });
-    } catch (thrown) {
-      setTrouble(shownFailure(thrown));
-    } finally {
-      setShare(null);
-    }
+  const isMine = (belongs: PhotographBelongs) => belongs.to === 'reading' && belongs.pull === pull.id;
+  const use = (photograph: string, takenAt: string) => {
+    if (pull.photographs.some((one) => one.photograph === photograph)) {
+      setTaken(null);
+      setTrouble({
+        code: 'same-photograph',
+        message: say('This photograph was read already.'),
+        remedy: say('Take the sheet away, set it down afresh, and take another.'),
+      });
+    } else setTaken({ photograph, takenAt, corners: null });
   };
+  const copying = useCopiedIn({
+    onKept: use,
+    onLater: async (file) => {
+      const shows = say('pull {n} of {title}', { n: pull.number, title: work.title });
+      await holdPhotograph(queries, file, shows, { to: 'reading', workId: work.id, pull: pull.id });
+    },
+    onTrouble: setTrouble,
+  });
+  useSentPhotograph(isMine, async ({ takenAt }, kept) => use(kept, takenAt));
   const keep = async () => {
     if (!taken) return;
     const kept = pull.photographs.map(
@@ -72,6 +87,7 @@ export function AddReading({ work, pull }: ProofsPageParts & { pull: PullEntry }
     const shown: PullPhotograph = { photograph, takenAt, corners, ageMinutes, chips: keptChips(chips) };
     const photographs = [...kept, shown];
     if (!(await saving.send(() => savePull(work.id, pull.id, pull.version, { photographs })))) return;
+    shelveReading(window.localStorage, pull.id, null);
     await changed();
     go(`/works/${work.id}/proofs/${pull.id}/answer`);
   };
@@ -110,7 +126,7 @@ export function AddReading({ work, pull }: ProofsPageParts & { pull: PullEntry }
               ],
               ...laterAges,
             ]}
-            onPick={setAge}
+            onPick={(next) => hold({ age: next })}
           />
         )}
         {taken && (
@@ -123,6 +139,7 @@ export function AddReading({ work, pull }: ProofsPageParts & { pull: PullEntry }
             />
           </Fold>
         )}
+        <UnsentPhotographs of={isMine} />
         {shownTrouble && <FailureNotice failure={shownTrouble} />}
         <div className="add-pull-acts">
           {taken ? (
@@ -130,11 +147,17 @@ export function AddReading({ work, pull }: ProofsPageParts & { pull: PullEntry }
               {saving.pending ? say('Keeping it …') : say('Keep and read it')}
             </Button>
           ) : (
-            <PictureButton kind="act" disabled={share !== null} onPicture={(file) => void take(file)}>
-              {share === null
-                ? say('Take or choose the photograph')
-                : say('Copying it in, {share} %', { share: Math.round(share * 100) })}
-            </PictureButton>
+            <PhotographWays
+              kind="act"
+              words={say('Take or choose the photograph')}
+              thing={{
+                name: say('pull {number}', { number: pull.number }),
+                sizeMm: work.rectangle?.sizeMm ?? [work.stone.widthMm, work.stone.heightMm],
+                sizeOf: work.rectangle ? 'rectangle' : 'stone',
+              }}
+              share={copying.share}
+              onPhotographs={(file) => void copying.take(file)}
+            />
           )}
         </div>
       </div>

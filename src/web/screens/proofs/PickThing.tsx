@@ -3,6 +3,7 @@ import { useId, useState } from 'react';
 import type { KitEntry } from '../../../records/kit.ts';
 import type { PickedThing } from '../../../records/pull.ts';
 import { kitWords } from '../../../studio/bench/kitWords.ts';
+import { lastHeard } from '../../client/heardOrHeld.ts';
 import { kitKey, listKitOf } from '../../client/kit.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
@@ -35,7 +36,7 @@ export function PickThing({
   const [typing, setTyping] = useState(false);
   const kit = useQuery({
     queryKey: [...kitKey, tool, 'for a pull'],
-    queryFn: ({ signal }) => listKitOf(tool, signal),
+    queryFn: (asking) => lastHeard(asking, `kit ${tool}`, () => listKitOf(tool, asking.signal)),
   });
   const known = [...before, ...(kit.data ?? []).map(ofKit)];
   const all = !typing && picked && !known.some((one) => same(one, picked)) ? [picked, ...known] : known;

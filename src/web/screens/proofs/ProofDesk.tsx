@@ -6,6 +6,7 @@ import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
 import { told } from '../../words/told.ts';
+import { UnsentPulls } from '../held/UnsentPulls.tsx';
 import { ApprovalLines } from './ApprovalLines.tsx';
 import { DeskFold } from './DeskFold.tsx';
 import { LaidAside } from './LaidAside.tsx';
@@ -17,6 +18,7 @@ import { SuspectLines } from './SuspectLines.tsx';
 import { stonePicture } from './stonePhotograph.ts';
 import { ToneLines } from './ToneLines.tsx';
 import type { ProofsPageParts } from './useProofs.ts';
+import { useUnsentPulls } from './useUnsentPulls.ts';
 import { WordList } from './WordList.tsx';
 
 /** The proof desk: the pulls, their three tones, whether they have settled, and what to do about it, all in one view. */
@@ -71,12 +73,27 @@ function ToMind({ words, open }: { words: readonly string[]; open: boolean }) {
 
 /** The desk before there is anything on it: what to do first, in order. */
 function FirstPull({ work, proofs }: ProofsPageParts) {
+  const { unsent } = useUnsentPulls(work.id);
   const seen = stonePicture(work, 'drawn') !== null;
   const areas = Object.values(proofs.settings.areas).some(({ polygonsMm }) => polygonsMm.length > 0);
   const at = `/works/${work.id}/proofs`;
   return (
     <>
-      <PageHead stamp={<ProofsStamp work={work} />} headline={say('No pull has been entered yet')} />
+      <PageHead
+        stamp={<ProofsStamp work={work} />}
+        headline={
+          unsent.length > 0
+            ? say('No pull is sent yet, {count, plural, one {one waits here} other {# wait here}}', {
+                count: unsent.length,
+              })
+            : say('No pull has been entered yet')
+        }
+      />
+      {unsent.length > 0 && (
+        <div className="list-foot">
+          <UnsentPulls work={work.id} />
+        </div>
+      )}
       <EmptyPage
         title={seen && areas ? say('Photograph the first pull') : say('First the stone, then the pulls')}
         act={

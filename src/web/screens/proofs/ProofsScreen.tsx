@@ -1,6 +1,7 @@
 import './Proofs.css';
 import './Standard.css';
 import { useQuery } from '@tanstack/react-query';
+import { lastHeard } from '../../client/heardOrHeld.ts';
 import { openPull, pullKey } from '../../client/pulls.ts';
 import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
 import { openWork, workKey } from '../../client/works.ts';
@@ -18,12 +19,21 @@ import { PullMarks } from './PullMarks.tsx';
 import { PullPage } from './PullPage.tsx';
 import { SeriesSettingsPage } from './SeriesSettingsPage.tsx';
 import { SuspectsPage } from './SuspectsPage.tsx';
+import { UnsentPull } from './UnsentPull.tsx';
 import { type ProofsPageParts, useProofs } from './useProofs.ts';
+import { useUnsentPulls } from './useUnsentPulls.ts';
 
 /** The proofs of a work: the desk, or what `page` names: a new pull, the areas, good to print, or a pull by its id. */
 export default function ProofsScreen({ id, page, part }: { id: string; page: string; part: string }) {
-  const work = useQuery({ queryKey: workKey(id), queryFn: () => openWork(id) });
+  const work = useQuery({
+    queryKey: workKey(id),
+    queryFn: (asking) => lastHeard(asking, `work ${id}`, () => openWork(id)),
+  });
   const proofs = useProofs(id);
+  const { unsent, looking } = useUnsentPulls(id);
+  const waits = unsent.find(({ pull }) => pull.typed.id === page);
+  if (waits && !proofs.data?.pulls.some((one) => one.id === page))
+    return <UnsentPull key={page} shown={waits} kept={proofs.data?.pulls ?? []} />;
   const failed = (work.data ? null : work.error) ?? proofs.error;
   if (failed) {
     const trouble = shownFailure(failed);
@@ -37,7 +47,8 @@ export default function ProofsScreen({ id, page, part }: { id: string; page: str
       </>
     );
   }
-  if (!work.data || !proofs.data) return <p className="unseen">{say('Opening …')}</p>;
+  // a pull begins with what the last one had, and that may wait here
+  if (!work.data || !proofs.data || looking) return <p className="unseen">{say('Opening …')}</p>;
   const shared = { work: work.data, proofs: proofs.data };
   switch (page) {
     case '':

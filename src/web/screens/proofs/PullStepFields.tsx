@@ -1,4 +1,4 @@
-import type { Pull } from '../../../records/pull.ts';
+import type { PullDraft } from '../../../records/pull.ts';
 import { pullKinds } from '../../../records/pull.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import { chipsBefore } from '../../managers/proofs/pullChips.ts';
@@ -37,7 +37,7 @@ export function PullStepFields({
 }: {
   step: PullStep;
   typed: PullTyped;
-  pulls: readonly Pull[];
+  pulls: readonly PullDraft[];
   work: WorkEntry;
   onSet: (changes: Partial<PullTyped>) => void;
   onGoOn: (changes?: Partial<PullTyped>) => void;

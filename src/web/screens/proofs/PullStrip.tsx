@@ -4,18 +4,21 @@ import { isBeingRead, pullAgeWords, pullKindWords, readingTrouble } from '../../
 import { workAspect } from '../../managers/proofs/workFrame.ts';
 import { say } from '../../words/say.ts';
 import { PullPicture } from './PullPicture.tsx';
+import { UnsentInStrip } from './UnsentInStrip.tsx';
 import type { ProofsPageParts } from './useProofs.ts';
+import { useUnsentPulls } from './useUnsentPulls.ts';
 
 /** The pulls side by side, the latest in sight, each with what has to be alike for two to be compared. */
 export function PullStrip({ work, proofs: { pulls, series, approvals } }: ProofsPageParts) {
-  const strip = useRef<HTMLOListElement>(null);
-  const count = pulls.length;
+  const laid = useRef<HTMLOListElement>(null);
+  const { unsent, unreachable } = useUnsentPulls(work.id);
+  const count = pulls.length + unsent.length;
   useEffect(() => {
-    if (count > 0 && strip.current) strip.current.scrollLeft = strip.current.scrollWidth;
+    if (count > 0 && laid.current) laid.current.scrollLeft = laid.current.scrollWidth;
   }, [count]);
   const standard = approvals.find(({ withdrawn }) => withdrawn === null)?.pull ?? null;
   return (
-    <ol ref={strip} className="pull-strip" aria-label={say('The pulls, each as on the stone')}>
+    <ol ref={laid} className="pulls-laid" aria-label={say('The pulls, each as on the stone')}>
       {pulls.map((pull) => {
         const read = series.pulls.find(({ id }) => id === pull.id);
         return (
@@ -62,6 +65,9 @@ export function PullStrip({ work, proofs: { pulls, series, approvals } }: Proofs
           </li>
         );
       })}
+      {unsent.map((shown) => (
+        <UnsentInStrip key={shown.pull.typed.id} shown={shown} unreachable={unreachable} />
+      ))}
     </ol>
   );
 }

@@ -2,6 +2,7 @@ import { useQueries, useQueryClient } from '@tanstack/react-query';
 import type { PullEntry } from '../../../records/pullTones.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import type { Approval, KeptSeriesSettings, WorkSeries } from '../../../records/workSeries.ts';
+import { lastHeard } from '../../client/heardOrHeld.ts';
 import { listPulls, proofsKey, pullsKey, readSeriesSettings } from '../../client/pulls.ts';
 import { approvalsKey, listApprovals, readSeries, seriesKey } from '../../client/series.ts';
 
@@ -24,10 +25,22 @@ export interface ProofsPageParts {
 export function useProofs(work: string): { readonly data: Proofs | null; readonly error: unknown } {
   const [pulls, series, settings, approvals] = useQueries({
     queries: [
-      { queryKey: pullsKey(work), queryFn: () => listPulls(work) },
-      { queryKey: seriesKey(work), queryFn: () => readSeries(work) },
-      { queryKey: [...proofsKey(work), 'settings'], queryFn: () => readSeriesSettings(work) },
-      { queryKey: approvalsKey(work), queryFn: () => listApprovals(work) },
+      {
+        queryKey: pullsKey(work),
+        queryFn: (asking) => lastHeard(asking, `pulls ${work}`, () => listPulls(work)),
+      },
+      {
+        queryKey: seriesKey(work),
+        queryFn: (asking) => lastHeard(asking, `series ${work}`, () => readSeries(work)),
+      },
+      {
+        queryKey: [...proofsKey(work), 'settings'],
+        queryFn: (asking) => lastHeard(asking, `series-settings ${work}`, () => readSeriesSettings(work)),
+      },
+      {
+        queryKey: approvalsKey(work),
+        queryFn: (asking) => lastHeard(asking, `approvals ${work}`, () => listApprovals(work)),
+      },
     ],
   });
   const all = pulls.data && series.data && settings.data && approvals.data;

@@ -5,6 +5,7 @@ import { unsentLogs } from '../../managers/held/tapShelf.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { say } from '../../words/say.ts';
 import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
+import { UnsentPulls } from '../held/UnsentPulls.tsx';
 import { ledgerOutboxOf, runOutboxOf } from './runOutboxOf.ts';
 
 /** How often what is unsent is tried again, ms. */
@@ -48,6 +49,7 @@ export function UnsentRuns() {
   const { count, refused } = left;
   return (
     <div className="list-foot">
+      <UnsentPulls />
       <UnsentPhotographs />
       {count > 0 && (
         <Notice

@@ -1,18 +1,20 @@
+import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { PhotographEntry } from '../../../records/comparisonEntry.ts';
 import type { SeenRuler, TestPhotograph, TestPrint } from '../../../records/testStone.ts';
 import type { Corners } from '../../../science/geometry/point.ts';
 import { addPhotograph, previewAddress } from '../../client/photographs.ts';
-import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { FailedRequest, type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { measureTestStone } from '../../client/testStones.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
-import { PictureButton } from '../../parts/PictureButton.tsx';
 import { sizeWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
-import { TakeHere } from '../camera/TakeHere.tsx';
+import { PhotographWays } from '../camera/PhotographWays.tsx';
+import { holdPhotograph } from '../held/heldPhotographs.ts';
+import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
 import { CornersPanel } from './CornersPanel.tsx';
 import { PrintsBeingRead } from './PrintsBeingRead.tsx';
 import { RulerLine } from './RulerLine.tsx';
@@ -36,7 +38,18 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
   const { drawn, prints } = stone;
   const reading = useTestStoneReading(stone.id);
   const running = reading !== null && isBeingRead(reading);
+  const queries = useQueryClient();
+  const hold = async (as: 'stone' | 'print', file: File, again: File | null) => {
+    const of = { to: 'test-stone', testStoneId: stone.id, as, over: drawn?.photograph ?? null } as const;
+    const shows =
+      as === 'stone'
+        ? say('the drawn stone {stone}', { stone: stone.name })
+        : say('a print of {stone}', { stone: stone.name });
+    const first = await holdPhotograph(queries, file, shows, { ...of, repeatOf: null });
+    if (again) await holdPhotograph(queries, again, shows, { ...of, repeatOf: first });
+  };
   const take = async (
+    as: 'stone' | 'print',
     file: File,
     again: File | null,
     keepIt: (photograph: PhotographEntry, repeat: string | null) => Promise<unknown>,
@@ -44,12 +57,13 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
     setTrouble(null);
     setShare(0);
     try {
-      const photograph = await addPhotograph(file, setShare);
-      const repeat = again && (await addPhotograph(again, setShare)).id;
+      const photograph = await addPhotograph(file, setShare, { tries: 3 });
+      const repeat = again && (await addPhotograph(again, setShare, { tries: 3 })).id;
       // One and the same file tells nothing of how far a reading strays.
       await keepIt(photograph, repeat === photograph.id ? null : repeat);
     } catch (thrown) {
-      setTrouble(shownFailure(thrown));
+      if (thrown instanceof FailedRequest) setTrouble(shownFailure(thrown));
+      else await hold(as, file, again);
     } finally {
       setShare(null);
     }
@@ -61,11 +75,11 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
     flat: null,
   });
   const addStone = (file: File, again: File | null = null) =>
-    void take(file, again, async (photograph, repeat) => {
+    void take('stone', file, again, async (photograph, repeat) => {
       if (await save({ drawn: bare(photograph, repeat), ruler: null })) setSetting({ of: 'stone' });
     });
   const addPrint = (file: File, again: File | null = null) =>
-    void take(file, again, async (photograph, repeat) => {
+    void take('print', file, again, async (photograph, repeat) => {
       const id = `print-${Date.now().toString(36)}`;
       const print: TestPrint = {
         ...bare(photograph, repeat),
@@ -125,7 +139,6 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
     );
   const ready =
     drawn?.corners != null && prints.length > 0 && prints.every(({ corners }) => corners !== null);
-  const copying = share === null ? null : say('Copying it in, {share} %', { share: Math.round(share * 100) });
   return (
     <>
       <PageHead
@@ -147,6 +160,11 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
           <FailureNotice failure={trouble} />
         </div>
       )}
+      <div className="list-foot">
+        <UnsentPhotographs
+          of={(belongs) => belongs.to === 'test-stone' && belongs.testStoneId === stone.id}
+        />
+      </div>
       <ul className="test-stone-photographs">
         <li>
           <h2 className="big">{say('The drawn stone')}</h2>
@@ -162,12 +180,11 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
               )}
             </p>
           )}
-          <PictureButton kind={drawn ? 'quiet' : 'act'} disabled={share !== null} onPicture={addStone}>
-            {copying ?? (drawn ? say('Take another photograph') : say('Add the stone’s photograph'))}
-          </PictureButton>
-          <TakeHere
+          <PhotographWays
+            kind={drawn ? 'quiet' : 'act'}
+            words={drawn ? say('Take another photograph') : say('Add the stone’s photograph')}
             thing={{ name: stone.name, sizeMm: stone.sizeMm, sizeOf: 'rectangle' }}
-            disabled={share !== null}
+            share={share}
             askRepeat
             onPhotographs={addStone}
           />
@@ -198,20 +215,15 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
                 ? say('Photograph it the same way. What is judged is what came onto good paper, dry.')
                 : say('More prints show how steady a patch is. They are no replicates: it is one stone.')}
             </p>
-            <PictureButton
+            <PhotographWays
               kind={prints.length === 0 ? 'act' : 'plain'}
-              disabled={share !== null}
-              onPicture={addPrint}
-            >
-              {copying ?? say('Add a print’s photograph')}
-            </PictureButton>
-            <TakeHere
+              words={say('Add a print’s photograph')}
               thing={{
                 name: say('print {count} of {stone}', { count: prints.length + 1, stone: stone.name }),
                 sizeMm: stone.sizeMm,
                 sizeOf: 'rectangle',
               }}
-              disabled={share !== null}
+              share={share}
               askRepeat
               onPhotographs={addPrint}
             />

@@ -1,0 +1,143 @@
+import { describe, expect, it } from 'vitest';
+import type { PullDraft } from '../../../records/pull.ts';
+import { nextPull } from '../proofs/pullDraft.ts';
+import { heldName } from './heldName.ts';
+import type { HeldPhotograph } from './heldPhotograph.ts';
+import type { HeldPull } from './heldPull.ts';
+import { PullOutbox } from './pullOutbox.ts';
+
+const now = '2026-03-04T10:00:00.000Z';
+
+function entered(id: string, number: number, photographs: readonly string[] = []): HeldPull {
+  return {
+    workId: 'low',
+    workTitle: 'Low Water',
+    enteredAt: now,
+    typed: {
+      ...nextPull([]),
+      id,
+      number,
+      paper: { id: null, words: 'rag 250' },
+      way: 'camera',
+      photographs: photographs.map((photograph) => ({ photograph, takenAt: now, corners: null })),
+    },
+  };
+}
+
+function taken(id: string, pull: string, kept: string | null): HeldPhotograph {
+  const belongs = { to: 'pull-draft', workId: 'low', pull } as const;
+  return { id, blob: new Blob([id]), fileName: 'a.jpg', shows: 'a pull', takenAt: now, belongs, kept };
+}
+
+/** A browser's disk, and a server that keeps a pull once under its id. */
+function aRoom() {
+  const room = {
+    pulls: [] as HeldPull[],
+    photographs: [] as HeldPhotograph[],
+    kept: new Map<string, PullDraft>(),
+    asked: 0,
+    again: [] as string[],
+    reach: true,
+    loseAnswer: false,
+    refuse: new Map<string, string>(),
+  };
+  const page = () =>
+    new PullOutbox({
+      shelf: {
+        read: async () => [...room.pulls],
+        put: async (pull) => {
+          const at = room.pulls.findIndex(({ typed }) => typed.id === pull.typed.id);
+          if (at >= 0) room.pulls[at] = pull;
+          else room.pulls.push(pull);
+        },
+        drop: async (id, photographs) => {
+          room.pulls = room.pulls.filter(({ typed }) => typed.id !== id);
+          room.photographs = room.photographs.filter((one) => !photographs.includes(one.id));
+        },
+      },
+      photographs: async () => room.photographs,
+      sendAgain: async (id) => {
+        room.again.push(id);
+      },
+      async send({ typed }, draft) {
+        room.asked += 1;
+        if (!room.reach) throw new TypeError('no line');
+        const code = room.refuse.get(typed.id);
+        if (code) throw new Error(code);
+        if (!room.kept.has(typed.id)) room.kept.set(typed.id, draft);
+        if (room.loseAnswer) {
+          room.loseAnswer = false;
+          throw new TypeError('the answer got lost');
+        }
+      },
+      refusalOf: (thrown) =>
+        thrown instanceof TypeError
+          ? null
+          : { code: (thrown as Error).message, message: '', remedy: '', forAll: false },
+      onGone: () => {},
+      onGoneElsewhere: () => {},
+    });
+  return Object.assign(room, { page });
+}
+
+describe('pulls that wait', () => {
+  it('are sent in order once their photographs are, and then held no more with them', async () => {
+    const room = aRoom();
+    const outbox = room.page();
+    room.photographs = [taken('a', 'one', null)];
+    await outbox.hold(entered('one', 4, [heldName('a'), heldName('thrown away')]));
+    await outbox.hold(entered('two', 5));
+    await outbox.drain();
+    expect([...room.kept.keys()], 'the first waits for its photograph').toEqual(['two']);
+    room.photographs = [taken('a', 'one', 'kept a')];
+    await outbox.drain();
+    expect(room.kept.get('one')!.photographs).toMatchObject([{ photograph: 'kept a', takenAt: now }]);
+    expect([outbox.current().waiting, room.pulls, room.photographs]).toEqual([[], [], []]);
+  });
+
+  it('are kept once where the answer got lost, by a later page too', async () => {
+    const room = aRoom();
+    room.reach = false;
+    const first = room.page();
+    await first.hold(entered('one', 4));
+    await first.drain();
+    expect(first.current()).toMatchObject({ unreachable: true, waiting: [{ refusal: null }] });
+    room.reach = true;
+    room.loseAnswer = true;
+    await room.page().drain();
+    expect([room.kept.size, room.pulls.length]).toEqual([1, 1]);
+    const last = room.page();
+    await last.drain();
+    expect([room.kept.size, room.pulls.length, last.current().waiting?.length]).toEqual([1, 0, 0]);
+    await first.drain();
+    expect(first.current().waiting, 'another page brought it').toEqual([]);
+  });
+
+  it('that are refused step aside and stay until they are changed', async () => {
+    const room = aRoom();
+    const outbox = room.page();
+    room.refuse.set('one', 'pull-number-taken');
+    await outbox.hold(entered('one', 4));
+    await outbox.hold(entered('two', 5));
+    await outbox.drain();
+    await outbox.drain();
+    expect([...room.kept.keys()]).toEqual(['two']);
+    expect(room.asked, 'what is refused is not asked over and over').toBe(2);
+    expect(outbox.current().waiting).toMatchObject([{ refusal: { code: 'pull-number-taken' } }]);
+    room.refuse.clear();
+    await outbox.hold(entered('one', 6));
+    await outbox.drain();
+    expect(room.kept.get('one')!.number).toBe(6);
+  });
+
+  it('have a photograph sent anew that the server no longer has', async () => {
+    const room = aRoom();
+    const outbox = room.page();
+    room.photographs = [taken('a', 'one', 'kept a')];
+    room.refuse.set('one', 'photograph-unknown');
+    await outbox.hold(entered('one', 4, [heldName('a')]));
+    await outbox.drain();
+    expect(room.again).toEqual(['a']);
+    expect(outbox.current().waiting).toMatchObject([{ refusal: null }]);
+  });
+});
