@@ -6,11 +6,11 @@ import { measureTone, stoneSideInput } from '../imaging/tone/measureTone.ts';
 import type { SideTone } from '../imaging/tone/readSide.ts';
 import type { RepeatedPhotograph } from '../imaging/tone/repeatFloor.ts';
 import type { MeasuringStage } from '../records/comparisonEntry.ts';
-import { argumentsFailure, picturesFailure } from './comparison/checkInput.ts';
+import { checkedPhotographs } from './comparison/checkedPhotographs.ts';
 import { comparisonPictures, type PicturedSide } from './comparison/comparisonPictures.ts';
 import { measuredRecord, parametersOf, refusedRecord } from './comparison/comparisonRecord.ts';
 import { comparisonSheets, picturesAsTaken } from './comparison/comparisonSheets.ts';
-import { type DecodedPhotographs, decodeAll } from './comparison/decodeAll.ts';
+import type { DecodedPhotographs } from './comparison/decodeAll.ts';
 import { evidenceFile } from './comparison/evidenceFile.ts';
 import type { MeasuredComparison, MeasureInput, MeasuringHooks } from './comparison/measureInput.ts';
 import { readStoneAside, type StoneReading } from './comparison/readStoneAside.ts';
@@ -40,15 +40,10 @@ export async function measureComparison(
 ): Promise<Result<MeasuredComparison>> {
   const report = (stage: MeasuringStage, share = 0, ends = stageBegins[stage]) =>
     hooks.progress({ stage, fraction: stageBegins[stage] + share * (ends - stageBegins[stage]) });
-  const unusable = argumentsFailure(input);
-  if (unusable) return fail(unusable);
   report('reading');
-  const decoded = await decodeAll(input);
-  if (!decoded.ok) return decoded;
-  const photos = decoded.value;
-  const misplaced = picturesFailure(input, photos);
-  if (misplaced) return fail(misplaced);
-  if (hooks.cancelled()) return fail(failure('cancelled'));
+  const read = await checkedPhotographs(input, hooks);
+  if (!read.ok) return read;
+  const photos = read.value;
   report('matching');
   const aside = stoneAside(input, photos);
   const registration = register({

@@ -7,21 +7,20 @@ import type { ComparisonRecord } from '../records/comparison.ts';
 import { findingSentence } from '../studio/proofs/comparisonWords.ts';
 import { type Arguments, type OptionList, readArguments, required } from './arguments.ts';
 import { readSize } from './compareArguments.ts';
-import { chipsOf, endProgress, listOf, showProgress, sideOf } from './comparePhotographs.ts';
+import {
+  chipsOf,
+  endProgress,
+  listOf,
+  photographOptions,
+  showProgress,
+  sideOf,
+} from './comparePhotographs.ts';
 import { exitDone, exitRefused } from './exitStatus.ts';
 import { checkFolder, writeFolder } from './outputFolder.ts';
 import { reportFailure } from './report.ts';
 
 export const compareOptions: OptionList = {
-  stone: 'stone.jpg',
-  proof: 'print.jpg',
-  size: '300x400',
-  'stone-corners': '"x,y x,y x,y x,y"',
-  'proof-corners': '"x,y x,y x,y x,y"',
-  'stone-repeat': 'stone-again.jpg',
-  'proof-repeat': 'print-again.jpg',
-  'stone-flat': 'white-sheet.jpg',
-  'proof-flat': 'white-sheet.jpg',
+  ...photographOptions,
   zones: 'zones.json',
   chips: 'chips.json',
   out: 'result',

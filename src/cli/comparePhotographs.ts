@@ -2,16 +2,26 @@ import type { MeasureSide } from '../application/comparison/measureInput.ts';
 import { readChips } from '../contract/chips.ts';
 import { ok, type Result } from '../foundation/result.ts';
 import type { Chip } from '../records/zone.ts';
-import { type Arguments, required } from './arguments.ts';
+import { type Arguments, type OptionList, required } from './arguments.ts';
 import { readCorners } from './compareArguments.ts';
 import { readPhotograph, readText } from './readInput.ts';
 
-/** What is shown in place of a path that is missing. */
-const examples = { stone: 'stone.jpg', proof: 'print.jpg' } as const;
+/** The options that name both photographs and what goes with them, each with an example. */
+export const photographOptions = {
+  stone: 'stone.jpg',
+  proof: 'print.jpg',
+  size: '300x400',
+  'stone-corners': '"x,y x,y x,y x,y"',
+  'proof-corners': '"x,y x,y x,y x,y"',
+  'stone-repeat': 'stone-again.jpg',
+  'proof-repeat': 'print-again.jpg',
+  'stone-flat': 'white-sheet.jpg',
+  'proof-flat': 'white-sheet.jpg',
+} as const satisfies OptionList;
 
 /** One of the two photographs with its corners, and what goes with it. */
 export async function sideOf(given: Arguments, side: 'stone' | 'proof'): Promise<Result<MeasureSide>> {
-  const file = required(given, side, examples[side]);
+  const file = required(given, side, photographOptions[side]);
   if (!file.ok) return file;
   const corners = readCorners(given.options.get(`${side}-corners`), side);
   if (!corners.ok) return corners;

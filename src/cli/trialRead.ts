@@ -11,20 +11,12 @@ import { type Hold, holds } from '../records/patchReading.ts';
 import { holdRule } from '../studio/trials/reading/readHold.ts';
 import { type OptionList, readArguments, required } from './arguments.ts';
 import { readSize } from './compareArguments.ts';
-import { chipsOf, endProgress, showProgress, sideOf } from './comparePhotographs.ts';
+import { chipsOf, endProgress, photographOptions, showProgress, sideOf } from './comparePhotographs.ts';
 import { checkFolder, writeFolder } from './outputFolder.ts';
 import { readJson } from './readJson.ts';
 
 const options: OptionList = {
-  stone: 'stone.jpg',
-  proof: 'print.jpg',
-  size: '300x400',
-  'stone-corners': '"x,y x,y x,y x,y"',
-  'proof-corners': '"x,y x,y x,y x,y"',
-  'stone-repeat': 'stone-again.jpg',
-  'proof-repeat': 'print-again.jpg',
-  'stone-flat': 'white-sheet.jpg',
-  'proof-flat': 'white-sheet.jpg',
+  ...photographOptions,
   patches: 'patches.json',
   chips: 'chips.json',
   out: 'reading',

@@ -23,6 +23,13 @@ function* comparedZones(row: ExportRecord, reader: TableReader): Iterable<Export
   if (record !== null) yield* nested({ ...record, id: row.id }, 'zones', 'comparisonId');
 }
 
+const outcome = [
+  column('at', 'when', zoned),
+  column('test', 'separating test; empty: a cause was found'),
+  column('outcome', 'yes or no'),
+  column('found', 'the cause that was found'),
+];
+
 /** Pulls, what was read from them, comparisons, and test stones. */
 export const proofKinds: readonly ExportKind[] = [
   {
@@ -187,28 +194,14 @@ export const proofKinds: readonly ExportKind[] = [
     words: 'What came of separating tests, and causes that were found.',
     table: 'suspect_outcomes',
     order: 'at, id',
-    columns: [
-      column('id', 'its own'),
-      column('comparisonId', 'its comparison in comparisons'),
-      column('at', 'when', zoned),
-      column('test', 'separating test; empty: a cause was found'),
-      column('outcome', 'yes or no'),
-      column('found', 'the cause that was found'),
-    ],
+    columns: [column('id', 'its own'), column('comparisonId', 'its comparison in comparisons'), ...outcome],
   },
   {
     name: 'pull_suspect_outcomes',
     words: 'What came of separating tests at the proof desk, and causes that were found behind pulls.',
     table: 'pull_suspect_outcomes',
     order: 'at, id',
-    columns: [
-      column('id', 'its own'),
-      column('pullId', 'its pull in pulls'),
-      column('at', 'when', zoned),
-      column('test', 'separating test; empty: a cause was found'),
-      column('outcome', 'yes or no'),
-      column('found', 'the cause that was found'),
-    ],
+    columns: [column('id', 'its own'), column('pullId', 'its pull in pulls'), ...outcome],
   },
   {
     name: 'test_stones',

@@ -4,7 +4,8 @@ import { dirname, join } from 'node:path';
 import type { PullChange } from '../../records/pullTones.ts';
 import { moveDurably, writeSynced } from '../../store/files/durableFiles.ts';
 import type { Store } from '../../store/openStore.ts';
-import { runInThread, threadModule } from '../threads/runInThread.ts';
+import { answerInThread } from '../threads/answerInThread.ts';
+import { threadModule } from '../threads/runInThread.ts';
 import type { DifferenceAnswer, DifferenceTask } from './differenceThread.ts';
 import { toneMapName } from './measurePull.ts';
 import type { PairRule } from './pairTones.ts';
@@ -53,18 +54,13 @@ export async function differencePictures(
 }
 
 async function make(store: Pick<Store, 'folder'>, folder: string, task: DifferenceTask): Promise<void> {
-  const { end, terminate } = runInThread<never, DifferenceAnswer>(
+  const { pictures, maps } = await answerInThread<DifferenceAnswer>(
     threadModule(import.meta.url, 'differenceThread'),
     task,
   );
-  const ended = await end;
-  void terminate();
-  if (ended.kind !== 'answered')
-    throw new Error(ended.kind === 'crashed' ? ended.why : 'the thread was ended');
   const working = join(store.folder.incoming, randomUUID());
   try {
     await mkdir(working);
-    const { pictures, maps } = ended.answer;
     for (const [name, bytes] of pictures) await writeSynced(join(working, name), bytes);
     await writeSynced(join(working, summaryName), Buffer.from(JSON.stringify(maps)));
     await mkdir(dirname(folder), { recursive: true });

@@ -2,7 +2,7 @@ import { type Kysely, sql } from 'kysely';
 import type { Run, RunEvent, RunEventKind, RunSummary } from '../../records/run.ts';
 import type { WorkStage } from '../../records/work.ts';
 import type { Tables } from '../database/tables.ts';
-import { runEventFromRow, runEventToRow, runFromRow } from './storedRun.ts';
+import { runEventFromRow, runEventToRow, runFromRow, selectRuns } from './storedRun.ts';
 
 export interface RunEventQuery {
   /** Only events with a higher sequence number. */
@@ -48,16 +48,7 @@ const mostListed = 200;
 
 /** The runs' rows of an open database or of a transaction. Rows are added and never changed, but for a plan that a run is given. */
 export function runRepositoryIn(database: Kysely<Tables>): RunRepository {
-  const runs = () =>
-    database
-      .selectFrom('runs')
-      .selectAll('runs')
-      .select(({ selectFrom }) =>
-        selectFrom('run_events')
-          .whereRef('run_events.run_id', '=', 'runs.id')
-          .select((inner) => inner.fn.max('run_events.sequence').as('last'))
-          .as('last'),
-      );
+  const runs = () => selectRuns(database);
   return {
     async add({ id, workId, planId, workVersion, startedAt }, clientId, workStage) {
       await database

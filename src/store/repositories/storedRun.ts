@@ -1,5 +1,20 @@
+import type { Kysely } from 'kysely';
 import type { RunEvent, RunEventKind, RunSummary } from '../../records/run.ts';
 import type { RunEventTable, RunTable } from '../database/runTables.ts';
+import type { Tables } from '../database/tables.ts';
+
+/** All runs' rows with the sequence number of their last event, to be narrowed; `runFromRow` reads one. */
+export function selectRuns(database: Kysely<Tables>) {
+  return database
+    .selectFrom('runs')
+    .selectAll('runs')
+    .select(({ selectFrom }) =>
+      selectFrom('run_events')
+        .whereRef('run_events.run_id', '=', 'runs.id')
+        .select((inner) => inner.fn.max('run_events.sequence').as('last'))
+        .as('last'),
+    );
+}
 
 /** A run from its row, with the sequence number of its last event. */
 export function runFromRow(row: RunTable & { readonly last: number | null }): RunSummary {

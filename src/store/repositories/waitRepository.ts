@@ -8,7 +8,7 @@ import type { RunEventTable } from '../database/runTables.ts';
 import type { Tables } from '../database/tables.ts';
 import { comparisonFromRow, type StoredComparison } from './storedComparison.ts';
 import { ledgerEntryFromRow } from './storedLedgerEntry.ts';
-import { runEventFromRow, runFromRow } from './storedRun.ts';
+import { runEventFromRow, runFromRow, selectRuns } from './storedRun.ts';
 
 /** What is read of many works at once: how they wait, and what a room's record of its waits stands on. */
 export interface WaitRepository {
@@ -42,16 +42,7 @@ export interface MeasuredPrint {
 const lastEntries = 24;
 
 export function waitRepositoryIn(database: Kysely<Tables>): WaitRepository {
-  const runs = () =>
-    database
-      .selectFrom('runs')
-      .selectAll('runs')
-      .select(({ selectFrom }) =>
-        selectFrom('run_events')
-          .whereRef('run_events.run_id', '=', 'runs.id')
-          .select((inner) => inner.fn.max('run_events.sequence').as('last'))
-          .as('last'),
-      );
+  const runs = () => selectRuns(database);
   return {
     async allRuns() {
       const rows = await runs()

@@ -3,9 +3,8 @@ import { fail, ok, type Result } from '../../../foundation/result.ts';
 import { suggestCorners } from '../../../imaging/matching/suggestCorners.ts';
 import type { ComparisonRecord } from '../../../records/comparison.ts';
 import type { MeasuringStage } from '../../../records/comparisonEntry.ts';
-import { argumentsFailure, picturesFailure } from '../../comparison/checkInput.ts';
+import { checkedPhotographs } from '../../comparison/checkedPhotographs.ts';
 import { refusedRecord } from '../../comparison/comparisonRecord.ts';
-import { decodeAll } from '../../comparison/decodeAll.ts';
 import type { MeasuredComparison, MeasureInput, MeasuringHooks } from '../../comparison/measureInput.ts';
 import type { KeptParts } from './keptParts.ts';
 import { patchRecord } from './patchRecord.ts';
@@ -28,15 +27,10 @@ export async function measurePatches(
 ): Promise<Result<MeasuredComparison>> {
   const tell = (stage: MeasuringStage & keyof typeof begins, fraction: number = begins[stage]) =>
     hooks.progress({ stage, fraction });
-  const unusable = argumentsFailure(input);
-  if (unusable) return fail(unusable);
   tell('reading');
-  const decoded = await decodeAll(input);
-  if (!decoded.ok) return decoded;
-  const photos = decoded.value;
-  const misplaced = picturesFailure(input, photos);
-  if (misplaced) return fail(misplaced);
-  if (hooks.cancelled()) return fail(failure('cancelled'));
+  const read = await checkedPhotographs(input, hooks);
+  if (!read.ok) return read;
+  const photos = read.value;
   tell('matching');
   const corners = input.stone.corners ?? suggestCorners(photos.stone, input.sizeMm)?.corners ?? null;
   const stone = corners && (await readStoneOnce(input, photos, corners, parts));

@@ -30,41 +30,26 @@ export function PatchPlace({
     desk.change(patch.id, { polygonMm: laidInBox(patch.polygonMm, { ...box, [part]: next }, stoneMm) });
   };
   const round = (value: number) => Math.round(value * 100) / 100;
+  const sides = [
+    { label: say('From the left'), of: 'fromMm', axis: 0, least: 0 },
+    { label: say('From the top'), of: 'fromMm', axis: 1, least: 0 },
+    { label: say('Width'), of: 'sizeMm', axis: 0, least: 0.5 },
+    { label: say('Height'), of: 'sizeMm', axis: 1, least: 0.5 },
+  ] as const;
   return (
     <section className="patch-place" aria-label={say('Where {id} lies', { id: patchWords(patch) })}>
       <div className="test-stone-fields">
-        <NumberField
-          label={say('From the left')}
-          unit="mm"
-          value={round(box.fromMm[0])}
-          least={0}
-          most={stoneMm[0]}
-          onValue={lay('fromMm', 0)}
-        />
-        <NumberField
-          label={say('From the top')}
-          unit="mm"
-          value={round(box.fromMm[1])}
-          least={0}
-          most={stoneMm[1]}
-          onValue={lay('fromMm', 1)}
-        />
-        <NumberField
-          label={say('Width')}
-          unit="mm"
-          value={round(box.sizeMm[0])}
-          least={0.5}
-          most={stoneMm[0]}
-          onValue={lay('sizeMm', 0)}
-        />
-        <NumberField
-          label={say('Height')}
-          unit="mm"
-          value={round(box.sizeMm[1])}
-          least={0.5}
-          most={stoneMm[1]}
-          onValue={lay('sizeMm', 1)}
-        />
+        {sides.map(({ label, of, axis, least }) => (
+          <NumberField
+            key={label}
+            label={label}
+            unit="mm"
+            value={round(box[of][axis])}
+            least={least}
+            most={stoneMm[axis]}
+            onValue={lay(of, axis)}
+          />
+        ))}
       </div>
       <PointFields desk={desk} state={state} outline={patch.polygonMm} />
       {patch.row === null && <GoesBy key={patch.id} desk={patchDesk} patch={patch} />}
