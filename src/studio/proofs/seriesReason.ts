@@ -96,9 +96,10 @@ function ranOut({ low, high }: FittedValue): boolean {
 }
 
 /** What a change of next to nothing is worth: it is the course's, not the next reading's. */
-function ranOutSentence({ tones, deviation }: Fitted): string {
+function ranOutSentence({ tones, deviation, scattered }: Fitted): string {
   if (!tones.some(({ change }) => ranOut(change))) return '';
-  return ` Less than 0.001 is reckoned for a course that has run out; two readings of one print still differ by about ${darknessWords(deviation)}.`;
+  const still = scattered ? 'pull still differs from pull' : 'one reading still strays';
+  return ` Less than 0.001 is reckoned for a course that has run out; ${still} by ${darknessWords(deviation)}.`;
 }
 
 function signed(words: string): string {
