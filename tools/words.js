@@ -153,18 +153,12 @@ function wantedLanguage(language, wordsOf) {
 function listOf(language, name) {
   const names = [...rooms.keys()].toSorted();
   return `// written by tools/words.js
-
-import sheets from '../../../words/catalogue/sheets/${language}.json' with { type: 'json' };
-import told from '../../../words/catalogue/told/${language}.json' with { type: 'json' };
 ${names.map((room) => `import ${room} from './${language}/${room}.json' with { type: 'json' };`).join('\n')}
 
 /** English sentence → the same in ${name.replace(/^./, (letter) => letter.toUpperCase())}, of all rooms. */
 export const ${name}: Readonly<Record<string, string>> = {
 ${names.map((room) => `  ...${room},`).join('\n')}
 };
-
-/** What is told in English from outside the screens, and what stands on sheets and charts → the same in ${name.replace(/^./, (letter) => letter.toUpperCase())}. */
-export const ${name}Told: Readonly<Record<string, string>> = { ...sheets, ...told };
 `;
 }
 

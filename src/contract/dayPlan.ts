@@ -4,6 +4,7 @@ import type { Week } from '../records/week.ts';
 import { daySchema, momentSchema } from './common.ts';
 import { lineStageSchema } from './lineStage.ts';
 import { paperSchema } from './paper.ts';
+import { sheetWords } from './sheetWords.ts';
 import { roomTimesSchema } from './studio.ts';
 
 /** Answers are worked out here and only pass through; `src/records` says what they hold. */
@@ -38,4 +39,7 @@ export const weekSchema = passing<Week>('Week');
 export const weekQuerySchema = z.object({
   from: daySchema.nullable().default(null).describe('The first of seven days; today unless given'),
 });
-export const weekSheetQuerySchema = weekQuerySchema.extend({ paper: paperSchema.default('a4') });
+export const weekSheetQuerySchema = weekQuerySchema.extend({
+  paper: paperSchema.default('a4'),
+  ...sheetWords,
+});

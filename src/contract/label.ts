@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { paperSchema } from './paper.ts';
+import { sheetWords } from './sheetWords.ts';
 
 const ids = z
   .string()
@@ -17,4 +18,5 @@ export const labelQuerySchema = z.object({
     'Impressions by their client ids; of an edition none of whose is named, all curated prints',
   ),
   paper: paperSchema.default('a4'),
+  ...sheetWords,
 });

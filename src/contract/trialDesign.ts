@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { TrialDesign, TrialWish } from '../records/trialDesign.ts';
 import { paperSchema } from './paper.ts';
+import { sheetWords } from './sheetWords.ts';
 import { trialWishSchema } from './trialWish.ts';
 
 /** A design only passes through; `src/records/trialDesign.ts` says what it holds. */
@@ -24,4 +25,8 @@ const wishText = z
   .describe('TrialWish as JSON text') satisfies z.ZodType<TrialWish>;
 
 export const trialListQuerySchema = z.object({ wish: wishText });
-export const trialTemplateQuerySchema = z.object({ wish: wishText, paper: paperSchema.default('a4') });
+export const trialTemplateQuerySchema = z.object({
+  wish: wishText,
+  paper: paperSchema.default('a4'),
+  ...sheetWords,
+});

@@ -18,3 +18,8 @@ export type Dates = (typeof dateKinds)[number];
 
 /** What nobody chose otherwise: English, millimetres, `26 Nov 2026`. */
 export const plainChoice: WordChoice = { language: 'en', units: 'metric', dates: 'en-GB' };
+
+/** Whether a choice is the one that everything is kept in. */
+export function isPlainChoice({ language, units, dates }: WordChoice): boolean {
+  return language === plainChoice.language && units === plainChoice.units && dates === plainChoice.dates;
+}

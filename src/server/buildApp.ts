@@ -3,6 +3,8 @@ import swagger from '@fastify/swagger';
 import fastify, { type FastifyReply } from 'fastify';
 import { createJsonSchemaTransform, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import type { Services } from '../application/openServices.ts';
+import { askedIn } from '../application/threads/wordsAskedFor.ts';
+import { wordChoiceOf } from '../contract/sheetWords.ts';
 import { failure } from '../foundation/failure.ts';
 import type { NetworkState } from '../records/device.ts';
 import type { App } from './app.ts';
@@ -122,6 +124,10 @@ export async function buildApp(services: Services, options: AppOptions): Promise
     const caller = { host, origin, site: String(site), mode: String(mode), secure };
     const fault = judgeCaller(caller, hosts) ?? (await admit(request, door));
     if (fault) return sendFailure(reply, fault);
+  });
+  // The sheets that a request makes are set in the words that it asks for.
+  app.addHook('preHandler', (request, _reply, done) => {
+    askedIn(wordChoiceOf(request.query), done);
   });
   app.setErrorHandler(async (error, _request, reply) => sendError(reply, error));
 

@@ -1,4 +1,4 @@
-import { plainChoice } from '../records/wordChoice.ts';
+import { isPlainChoice } from '../records/wordChoice.ts';
 import { aMoment, daysInWords } from './daysInWords.ts';
 import { wordsInUse } from './wordsInUse.ts';
 
@@ -16,8 +16,7 @@ export function asWritten(text: string): string {
 
 /** Whether a sheet is written as it is put together. */
 export function isPlainEnglish(): boolean {
-  const { language, units, dates } = wordsInUse();
-  return language === plainChoice.language && units === plainChoice.units && dates === plainChoice.dates;
+  return isPlainChoice(wordsInUse());
 }
 
 /** How long a text is once its marks are off. */

@@ -44,6 +44,11 @@ export function textInWords(text: string): string {
   return putBack(figuresInWords(lineInWords(open)), parts);
 }
 
+/** Each sentence of a text that is in the catalogue whole; the others are somebody's own, and stay. */
+export function sentencesInWords(text: string): string {
+  return byGaps(text, wideGaps, (sentence) => sentence);
+}
+
 /** What parts sentences and things that stand beside each other on one line. */
 const wideGaps = [/(\n)/, /( · )/, /(?<=[.!?])( )(?=[\p{Lu}“±\uE100-\uF8FF\d])/u];
 /** What parts the pieces of one sentence or list, from the widest to the narrowest. */

@@ -1,5 +1,4 @@
-import { workerData } from 'node:worker_threads';
-import { type WeekSheetInput, weekSheetPdf } from '../../paper/sheets/weekSheet.ts';
-import { answer } from '../threads/answer.ts';
+import { weekSheetPdf } from '../../paper/sheets/weekSheet.ts';
+import { answerSheet } from '../threads/answerSheet.ts';
 
-answer(await weekSheetPdf(workerData as WeekSheetInput));
+await answerSheet(weekSheetPdf);

@@ -1,5 +1,4 @@
-import { workerData } from 'node:worker_threads';
-import { type EditionSheetInput, editionSheetPdf } from '../../paper/sheets/editionSheet.ts';
-import { answer } from '../threads/answer.ts';
+import { editionSheetPdf } from '../../paper/sheets/editionSheet.ts';
+import { answerSheet } from '../threads/answerSheet.ts';
 
-answer(await editionSheetPdf(workerData as EditionSheetInput));
+await answerSheet(editionSheetPdf);

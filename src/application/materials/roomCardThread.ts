@@ -1,5 +1,4 @@
-import { workerData } from 'node:worker_threads';
-import { type RoomCardInput, roomCardPdf } from '../../paper/sheets/roomCards.ts';
-import { answer } from '../threads/answer.ts';
+import { roomCardPdf } from '../../paper/sheets/roomCards.ts';
+import { answerSheet } from '../threads/answerSheet.ts';
 
-answer(await roomCardPdf(workerData as RoomCardInput));
+await answerSheet(roomCardPdf);

@@ -1,5 +1,4 @@
-import { workerData } from 'node:worker_threads';
-import { type LabelSheetInput, labelSheetPdf } from '../../paper/sheets/labelSheet.ts';
-import { answer } from '../threads/answer.ts';
+import { labelSheetPdf } from '../../paper/sheets/labelSheet.ts';
+import { answerSheet } from '../threads/answerSheet.ts';
 
-answer(await labelSheetPdf(workerData as LabelSheetInput));
+await answerSheet(labelSheetPdf);

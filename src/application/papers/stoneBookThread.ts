@@ -1,6 +1,4 @@
-import { workerData } from 'node:worker_threads';
 import { stoneBookPdf } from '../../paper/sheets/stoneBookSheet.ts';
-import type { StoneBook } from '../../records/stoneBook.ts';
-import { answer } from '../threads/answer.ts';
+import { answerSheet } from '../threads/answerSheet.ts';
 
-answer(await stoneBookPdf(workerData as StoneBook));
+await answerSheet(stoneBookPdf);

@@ -1,6 +1,4 @@
-import { workerData } from 'node:worker_threads';
 import { workProtocolPdf } from '../../paper/sheets/workProtocolSheet.ts';
-import type { WorkProtocol } from '../../records/workProtocol.ts';
-import { answer } from '../threads/answer.ts';
+import { answerSheet } from '../threads/answerSheet.ts';
 
-answer(await workProtocolPdf(workerData as WorkProtocol));
+await answerSheet(workProtocolPdf);

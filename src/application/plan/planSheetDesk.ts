@@ -1,5 +1,6 @@
 import type { Result } from '../../foundation/result.ts';
 import { threadModule } from '../threads/runInThread.ts';
+import { sheetTask } from '../threads/sheetTask.ts';
 import { createThreadDesk } from '../threads/threadDesk.ts';
 import type { PlanSheetTask } from './planSheetThread.ts';
 
@@ -14,5 +15,5 @@ export interface PlanSheetDesk {
 export function createPlanSheetDesk(): PlanSheetDesk {
   const desk = createThreadDesk(1);
   const module = threadModule(import.meta.url, 'planSheetThread');
-  return { make: (task) => desk.run<Uint8Array>(module, task), stop: desk.stop };
+  return { make: (task) => desk.run<Uint8Array>(module, sheetTask(task)), stop: desk.stop };
 }

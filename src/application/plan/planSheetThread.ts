@@ -1,5 +1,4 @@
-import { workerData } from 'node:worker_threads';
-import { answer } from '../threads/answer.ts';
+import { answerSheet } from '../threads/answerSheet.ts';
 import { type PlanPapers, type PlanSheetName, planSheet } from './planFiles.ts';
 
 /** What the thread is given. */
@@ -8,5 +7,4 @@ export interface PlanSheetTask {
   readonly papers: PlanPapers;
 }
 
-const { name, papers } = workerData as PlanSheetTask;
-answer(await planSheet(name, papers));
+await answerSheet(({ name, papers }: PlanSheetTask) => planSheet(name, papers));

@@ -1,5 +1,5 @@
 import { hatchScaleSheetPdf } from '../../paper/sheets/hatchScaleSheet.ts';
-import { answer } from '../threads/answer.ts';
+import { answerSheet } from '../threads/answerSheet.ts';
 
 // No day of its own, so that everybody has the same bytes.
-answer(await hatchScaleSheetPdf(new Date(0)));
+await answerSheet(() => hatchScaleSheetPdf(new Date(0)));

@@ -1,5 +1,5 @@
 import { protocolSheetPdf } from '../../paper/sheets/protocolSheet.ts';
-import { answer } from '../threads/answer.ts';
+import { answerSheet } from '../threads/answerSheet.ts';
 
 // No day of its own, so that everybody has the same bytes.
-answer(await protocolSheetPdf(new Date(0)));
+await answerSheet(() => protocolSheetPdf(new Date(0)));

@@ -1,5 +1,4 @@
-import { workerData } from 'node:worker_threads';
-import { type TestCourseSheetInput, testCoursePdf } from '../../paper/sheets/testCourseSheet.ts';
-import { answer } from '../threads/answer.ts';
+import { testCoursePdf } from '../../paper/sheets/testCourseSheet.ts';
+import { answerSheet } from '../threads/answerSheet.ts';
 
-answer(await testCoursePdf(workerData as TestCourseSheetInput));
+await answerSheet(testCoursePdf);

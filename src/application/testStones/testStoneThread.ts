@@ -1,5 +1,4 @@
-import { workerData } from 'node:worker_threads';
-import { type TestStoneSheetInput, testStonePdf } from '../../paper/sheets/testStoneSheet.ts';
-import { answer } from '../threads/answer.ts';
+import { testStonePdf } from '../../paper/sheets/testStoneSheet.ts';
+import { answerSheet } from '../threads/answerSheet.ts';
 
-answer(await testStonePdf(workerData as TestStoneSheetInput));
+await answerSheet(testStonePdf);

@@ -15,6 +15,7 @@ import { judgePatches, mostPatches } from '../testStones/judgeTestStone.ts';
 import type { ReadingParts } from '../testStones/readTestStoneReading.ts';
 import { limitConcurrency } from '../threads/limitConcurrency.ts';
 import { threadModule } from '../threads/runInThread.ts';
+import { wordsAskedFor } from '../threads/wordsAskedFor.ts';
 import { type Waiting, workInThread } from '../threads/workInThread.ts';
 import { roomFindings } from './roomFindings.ts';
 import { sealedList } from './sealedList.ts';
@@ -48,7 +49,7 @@ export function templateOfTrial(
   wish: TrialWish,
   paper: Paper,
 ): Promise<Result<Uint8Array>> {
-  return inThread({ ask: 'template', wish, paper, createdAt: now() });
+  return inThread({ ask: 'template', wish, paper, createdAt: now(), words: wordsAskedFor() });
 }
 
 /** What a planned test says beside its wish of the stones that are made of it. */

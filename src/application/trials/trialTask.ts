@@ -1,6 +1,7 @@
 import type { Paper } from '../../records/paper.ts';
 import type { TestStoneFindings } from '../../records/testStoneAnswer.ts';
 import type { TrialWish } from '../../records/trialDesign.ts';
+import type { WordChoice } from '../../records/wordChoice.ts';
 
 /** What the thread of trials is asked for: the design whole, its layout alone, or the template of that. */
 export type TrialTask =
@@ -11,4 +12,10 @@ export type TrialTask =
       readonly findings: readonly TestStoneFindings[];
     }
   | { readonly ask: 'layout'; readonly wish: TrialWish }
-  | { readonly ask: 'template'; readonly wish: TrialWish; readonly paper: Paper; readonly createdAt: Date };
+  | {
+      readonly ask: 'template';
+      readonly wish: TrialWish;
+      readonly paper: Paper;
+      readonly createdAt: Date;
+      readonly words: WordChoice;
+    };

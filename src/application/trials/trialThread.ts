@@ -4,6 +4,8 @@ import { trialTemplatePdf } from '../../paper/sheets/trialTemplateSheet.ts';
 import { designTrial } from '../../studio/trials/design/designTrial.ts';
 import { roomScatter } from '../../studio/trials/design/roomScatter.ts';
 import { trialLayout } from '../../studio/trials/design/trialLayout.ts';
+import { setWordsInUse } from '../../words/wordsInUse.ts';
+import { wordsOfChoice } from '../../words/wordsOfChoice.ts';
 import { answer, note } from '../threads/answer.ts';
 import { sealedList } from './sealedList.ts';
 import type { TrialTask } from './trialTask.ts';
@@ -26,7 +28,8 @@ if (task.ask === 'design') {
   const layout = trialLayout(wish);
   if (task.ask === 'layout' || !layout.ok) answer(layout);
   else {
-    const { paper, createdAt } = task;
+    const { paper, createdAt, words } = task;
+    setWordsInUse(await wordsOfChoice(words));
     answer(ok(await trialTemplatePdf({ design: { wish, patches: layout.value.patches }, paper, createdAt })));
   }
 }

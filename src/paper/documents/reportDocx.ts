@@ -21,9 +21,12 @@ import {
   gapsLead,
   missingFigures,
 } from '../../studio/papers/report/reportWords.ts';
+import { asWritten } from '../../words/asWritten.ts';
+import { svgInWords, textInWords } from '../../words/inWords.ts';
 import { toneCurveSvg } from '../charts/toneCurve.ts';
 import { toneLadderSvg } from '../charts/toneLadder.ts';
 import { jpegSize } from './jpegSize.ts';
+import { reportInWords } from './reportInWords.ts';
 import type { PicturesOfReport, ReportPictures } from './reportPictures.ts';
 
 type Block = Paragraph | Table;
@@ -36,30 +39,36 @@ const usablePx = 600;
 
 /** A report as a file for word processors (Office Open XML, ECMA-376), to be worked on further. */
 export async function reportDocx(
-  report: SetReport,
+  kept: SetReport,
   pictures: PicturesOfReport,
   draw: Draw,
 ): Promise<Uint8Array> {
+  const report = reportInWords(kept, (words) => words);
   const figures: Figures = new Map(report.figures.map((figure) => [figure.name, figure]));
   const children: Block[] = [
     new Paragraph({ text: report.title, heading: HeadingLevel.TITLE }),
     new Paragraph(
       [
-        report.reader === '' ? 'Report' : `Report for ${report.reader}`,
+        textInWords(report.reader === '' ? 'Report' : `Report for ${asWritten(report.reader)}`),
         report.period,
-        `set on ${isoDayWords(report.setAt)}`,
+        textInWords(`set on ${isoDayWords(report.setAt)}`),
       ].join(' · '),
     ),
   ];
-  if (report.unknownFigures.length > 0) children.push(new Paragraph(missingFigures(report.unknownFigures)));
+  if (report.unknownFigures.length > 0)
+    children.push(new Paragraph(textInWords(missingFigures(report.unknownFigures))));
   for (const { name, blocks } of report.parts) {
     children.push(new Paragraph({ text: name, heading: HeadingLevel.HEADING_1 }));
     for (const block of blocks) children.push(...(await blockOf(block, figures, pictures, draw)));
   }
   children.push(
-    new Paragraph({ text: figureSources, heading: HeadingLevel.HEADING_1 }),
+    new Paragraph({ text: textInWords(figureSources), heading: HeadingLevel.HEADING_1 }),
     table(
-      report.figures.map((figure) => [figure.label, figureText(figure), sourceWords(figure, report.figures)]),
+      report.figures.map((figure) => [
+        figure.label,
+        textInWords(figureText(figure)),
+        textInWords(sourceWords(figure, report.figures)),
+      ]),
     ),
   );
   const document = new Document({
@@ -91,26 +100,29 @@ async function blockOf(
         table(
           block.names
             .flatMap((name) => figures.get(name) ?? [])
-            .map((figure) => [figure.label, figureText(figure)]),
+            .map((figure) => [figure.label, textInWords(figureText(figure))]),
         ),
       ];
     case 'lines':
-      return [named(block.name), table(block.lines.map(({ label, value }) => [label, value ?? notRecorded]))];
+      return [
+        named(block.name),
+        table(block.lines.map(({ label, value }) => [label, value ?? textInWords(notRecorded)])),
+      ];
     case 'comparison':
       return [
         named(block.title),
-        new Paragraph(block.finding ?? notRecorded),
+        new Paragraph(block.finding ?? textInWords(notRecorded)),
         ...(await picturesOf(pictures[block.id], draw)),
       ];
     case 'balance':
       return [
-        named('By hazard class'),
+        named(textInWords('By hazard class')),
         ...balance(block.rows, figures),
         ...block.why.map((why) => new Paragraph(`${why}.`)),
       ];
     case 'gaps':
       return [
-        new Paragraph(gapsLead),
+        new Paragraph(textInWords(gapsLead)),
         table(block.groups.map(({ name, items }) => [name, items.join('; ')])),
       ];
     default:
@@ -126,11 +138,11 @@ function balance(rows: readonly HazardBalance[], figures: Figures): Block[] {
   if (rows.length === 0) return [];
   const told = (name: string) => {
     const figure = figures.get(name);
-    return figure ? figureText(figure) : notRecorded;
+    return textInWords(figure ? figureText(figure) : notRecorded);
   };
   return [
     table([
-      ['', 'before', 'now', 'less by'],
+      ['', 'before', 'now', 'less by'].map(textInWords),
       ...rows.map(({ words, before, now, less }) => [words, told(before), told(now), told(less)]),
     ]),
   ];
@@ -154,8 +166,8 @@ async function picturesOf(shown: ReportPictures | undefined, draw: Draw): Promis
       new Paragraph({ children: [new TextRun({ text: name, size: 18 })] }),
     );
   for (const [name, bytes] of [
-    ['The stone', shown?.stone],
-    ['The print, turned to lie as the stone does', shown?.proof],
+    [textInWords('The stone'), shown?.stone],
+    [textInWords('The print, turned to lie as the stone does'), shown?.proof],
   ] as const) {
     const size = bytes ? jpegSize(bytes) : null;
     if (bytes && size) {
@@ -165,8 +177,8 @@ async function picturesOf(shown: ReportPictures | undefined, draw: Draw): Promis
   }
   if (shown?.record) {
     for (const [name, svg] of [
-      ['Tone ladder', toneLadderSvg(shown.record)],
-      ['Tone curves', toneCurveSvg(shown.record)],
+      [textInWords('Tone ladder'), svgInWords(toneLadderSvg(shown.record))],
+      [textInWords('Tone curves'), svgInWords(toneCurveSvg(shown.record))],
     ] as const) {
       const [, width, height] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg)!.map(Number);
       const drawn = await draw(svg, 2 * usablePx);

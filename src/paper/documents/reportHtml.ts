@@ -14,18 +14,28 @@ import {
   gapsLead,
   missingFigures,
 } from '../../studio/papers/report/reportWords.ts';
+import { asWritten } from '../../words/asWritten.ts';
+import { svgInWords, textInWords } from '../../words/inWords.ts';
+import { wordsInUse } from '../../words/wordsInUse.ts';
 import { svgText } from '../charts/chartInk.ts';
 import { toneCurveSvg } from '../charts/toneCurve.ts';
 import { toneLadderSvg } from '../charts/toneLadder.ts';
+import { reportInWords } from './reportInWords.ts';
 import type { PicturesOfReport, ReportPictures } from './reportPictures.ts';
 
 const text = svgText;
+
+/** A text of the sheet's own, in its words. */
+function told(words: string): string {
+  return text(textInWords(words));
+}
 
 /**
  * A report as one self-contained HTML file: pictures and drawings inside, nothing loaded, no script. Every figure leads to
  * its line at the end, which says where it is kept. Equal input gives equal text.
  */
-export function reportHtml(report: SetReport, pictures: PicturesOfReport): string {
+export function reportHtml(kept: SetReport, pictures: PicturesOfReport): string {
+  const report = reportInWords(kept, (words) => words);
   const figures = new Map(report.figures.map((figure) => [figure.name, figure]));
   const parts = report.parts.map(
     ({ name, blocks }) =>
@@ -34,14 +44,14 @@ export function reportHtml(report: SetReport, pictures: PicturesOfReport): strin
   const unknown =
     report.unknownFigures.length === 0
       ? ''
-      : `<p class="mind">${text(missingFigures(report.unknownFigures))}</p>`;
+      : `<p class="mind">${told(missingFigures(report.unknownFigures))}</p>`;
   return (
-    `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">` +
+    `<!doctype html><html lang="${wordsInUse().language}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">` +
     `<title>${text(report.title)}</title><style>${look}</style></head><body>` +
-    `<header><p class="stamp">${text(report.reader === '' ? 'Report' : `Report for ${report.reader}`)}</p>` +
-    `<h1>${text(report.title)}</h1><p class="stamp">${text(report.period)} · set on ${isoDayWords(report.setAt)}</p></header>` +
+    `<header><p class="stamp">${told(report.reader === '' ? 'Report' : `Report for ${asWritten(report.reader)}`)}</p>` +
+    `<h1>${text(report.title)}</h1><p class="stamp">${text(report.period)} · ${told(`set on ${isoDayWords(report.setAt)}`)}</p></header>` +
     `<main>${unknown}${parts.join('')}${sourcesHtml(report.figures)}</main>` +
-    `<footer>Figures were filled from the studio’s records on ${isoDayWords(report.setAt)}; intervals are of 95 %. ${text(report.engine)}</footer></body></html>`
+    `<footer>${told(`Figures were filled from the studio’s records on ${isoDayWords(report.setAt)}; intervals are of 95 %.`)} ${text(report.engine)}</footer></body></html>`
   );
 }
 
@@ -58,16 +68,16 @@ function blockHtml(
         .flatMap((name) => figures.get(name) ?? [])
         .map(
           (figure) =>
-            `<tr><th scope="row">${text(figure.label)}</th><td class="number">${linked(figure.name, figureText(figure))}</td></tr>`,
+            `<tr><th scope="row">${text(figure.label)}</th><td class="number">${linked(figure.name, textInWords(figureText(figure)))}</td></tr>`,
         )
         .join('')}</table>`;
     case 'lines':
       return `<h3>${text(block.name)}</h3><table>${block.lines
         .map(({ label, value, from, figure }) => {
-          const told = value === null ? `<i>${notRecorded}</i>` : text(value);
+          const shown = value === null ? `<i>${told(notRecorded)}</i>` : text(value);
           const kept = text(from.map(keptWords).join('; '));
           const cell =
-            figure === null ? `<td title="${kept}">${told}</td>` : `<td>${linked(figure, value ?? '')}</td>`;
+            figure === null ? `<td title="${kept}">${shown}</td>` : `<td>${linked(figure, value ?? '')}</td>`;
           return `<tr><th scope="row">${text(label)}</th>${cell}</tr>`;
         })
         .join('')}</table>`;
@@ -76,7 +86,7 @@ function blockHtml(
     case 'balance':
       return balanceHtml(block.rows, block.why, figures);
     case 'gaps':
-      return `<p>${gapsLead}</p><table>${block.groups
+      return `<p>${told(gapsLead)}</p><table>${block.groups
         .map(
           ({ name, items }) =>
             `<tr><th scope="row">${text(name)}</th><td>${text(items.join('; '))}</td></tr>`,
@@ -104,8 +114,8 @@ function comparisonHtml(
   shown: ReportPictures | undefined,
 ): string {
   const pair = [
-    ['The stone', shown?.stone],
-    ['The print, turned to lie as the stone does', shown?.proof],
+    [told('The stone'), shown?.stone],
+    [told('The print, turned to lie as the stone does'), shown?.proof],
   ] as const;
   const strip = pair
     .map(([name, bytes]) =>
@@ -117,8 +127,8 @@ function comparisonHtml(
   const charts =
     shown?.record == null
       ? ''
-      : `<div class="chart">${toneLadderSvg(shown.record, { idPrefix: anchor(id) })}</div><div class="chart">${toneCurveSvg(shown.record)}</div>`;
-  return `<h3>${text(title)}</h3><p data-record="comparison ${text(id)}">${finding === null ? `<i>${notRecorded}</i>` : text(finding)}</p><div class="pair">${strip}</div>${charts}`;
+      : `<div class="chart">${svgInWords(toneLadderSvg(shown.record, { idPrefix: anchor(id) }))}</div><div class="chart">${svgInWords(toneCurveSvg(shown.record))}</div>`;
+  return `<h3>${text(title)}</h3><p data-record="comparison ${text(id)}">${finding === null ? `<i>${told(notRecorded)}</i>` : text(finding)}</p><div class="pair">${strip}</div>${charts}`;
 }
 
 function balanceHtml(
@@ -128,16 +138,15 @@ function balanceHtml(
 ): string {
   const cell = (name: string) => {
     const figure = figures.get(name);
-    return `<td class="number">${figure ? linked(name, figureText(figure)) : notRecorded}</td>`;
+    return `<td class="number">${figure ? linked(name, textInWords(figureText(figure))) : told(notRecorded)}</td>`;
   };
   const lines = rows.map(
     ({ words, before, now, less }) =>
       `<tr><th scope="row">${text(words)}</th>${cell(before)}${cell(now)}${cell(less)}</tr>`,
   );
-  const head =
-    '<tr><td></td><th scope="col">before</th><th scope="col">now</th><th scope="col">less by</th></tr>';
+  const head = `<tr><td></td>${['before', 'now', 'less by'].map((name) => `<th scope="col">${told(name)}</th>`).join('')}</tr>`;
   return (
-    `<h3>By hazard class</h3>${rows.length === 0 ? '' : `<table>${head}${lines.join('')}</table>`}` +
+    `<h3>${told('By hazard class')}</h3>${rows.length === 0 ? '' : `<table>${head}${lines.join('')}</table>`}` +
     why.map((reason) => `<p class="mind">${text(reason)}.</p>`).join('')
   );
 }
@@ -145,9 +154,9 @@ function balanceHtml(
 function sourcesHtml(figures: readonly ReportFigure[]): string {
   const rows = figures.map(
     (figure) =>
-      `<tr id="${anchor(figure.name)}"><th scope="row">${text(figure.label)}</th><td class="number">${text(figureText(figure))}</td><td title="${text(figure.from.map(keptWords).join('; '))}">${text(sourceWords(figure, figures))}</td></tr>`,
+      `<tr id="${anchor(figure.name)}"><th scope="row">${text(figure.label)}</th><td class="number">${told(figureText(figure))}</td><td title="${text(figure.from.map(keptWords).join('; '))}">${told(sourceWords(figure, figures))}</td></tr>`,
   );
-  return `<section><h2>${figureSources}</h2><table class="sources">${rows.join('')}</table></section>`;
+  return `<section><h2>${told(figureSources)}</h2><table class="sources">${rows.join('')}</table></section>`;
 }
 
 const look = `

@@ -17,6 +17,7 @@ import {
 import { asWritten } from '../../words/asWritten.ts';
 import { toneCurveSvg } from '../charts/toneCurve.ts';
 import { toneLadderRowSvgs } from '../charts/toneLadder.ts';
+import { reportInWords } from '../documents/reportInWords.ts';
 import type { PicturesOfReport, ReportPictures } from '../documents/reportPictures.ts';
 import { page, type SheetContent, sheetPdf } from './pdfDocument.ts';
 import { plainTable } from './plainTable.ts';
@@ -25,16 +26,17 @@ import { headline, note, partName, picture, rule, stamp } from './sheetParts.ts'
 type Figures = ReadonlyMap<string, ReportFigure>;
 
 /** A report as a PDF on A4. Equal input gives equal bytes. */
-export async function reportPdf(report: SetReport, pictures: PicturesOfReport): Promise<Uint8Array> {
+export async function reportPdf(kept: SetReport, pictures: PicturesOfReport): Promise<Uint8Array> {
+  const report = reportInWords(kept, asWritten);
   const figures: Figures = new Map(report.figures.map((figure) => [figure.name, figure]));
   const day = isoDayWords(report.setAt);
   return sheetPdf({
-    title: asWritten(report.title),
+    title: report.title,
     createdAt: new Date(report.setAt),
-    foot: `${asWritten(report.title)}. Figures filled from records on ${day}. ${asWritten(report.engine)}`,
+    foot: `${report.title}. Figures filled from records on ${day}. ${asWritten(report.engine)}`,
     content: [
-      stamp(report.reader === '' ? 'Report' : `Report for ${asWritten(report.reader)}`),
-      headline(asWritten(report.title)),
+      stamp(report.reader === '' ? 'Report' : `Report for ${report.reader}`),
+      headline(report.title),
       { text: `${report.period} · set on ${day}`, margin: [0, 0, 0, 4] },
       rule(1.5),
       ...(report.unknownFigures.length === 0 ? [] : [note(missingFigures(report.unknownFigures))]),

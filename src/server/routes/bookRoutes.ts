@@ -4,6 +4,7 @@ import { labelSheet } from '../../application/papers/labels.ts';
 import { bookSheet, readStoneBook, readWorkBook } from '../../application/papers/stoneBook.ts';
 import { idSchema } from '../../contract/common.ts';
 import { labelQuerySchema } from '../../contract/label.ts';
+import { sheetQuerySchema } from '../../contract/sheetWords.ts';
 import type { App } from '../app.ts';
 import { sendFailure } from '../failureReply.ts';
 import { sendSheet } from './sendSheet.ts';
@@ -27,7 +28,7 @@ export function addBookRoutes(app: App, services: Services): void {
     );
     app.get(
       `/api/${things}/:id/book.pdf`,
-      { schema: { tags, summary: 'The same as a PDF on A4', params } },
+      { schema: { tags, summary: 'The same as a PDF on A4', params, querystring: sheetQuerySchema } },
       async (request, reply) =>
         sendSheet(reply, await bookSheet(read(services, (request.params as { id: string }).id))),
     );

@@ -1,9 +1,13 @@
 import { z } from 'zod';
+import { comparisonInWords, isWorded } from '../../application/comparison/comparisonInWords.ts';
 import { comparisonArchive } from '../../application/comparisonArchive.ts';
 import { comparisonFile, comparisonPicture } from '../../application/comparisonFile.ts';
 import type { Services } from '../../application/openServices.ts';
+import { sheetWords, wordChoiceOf } from '../../contract/sheetWords.ts';
+import { isPlainChoice } from '../../records/wordChoice.ts';
 import type { App } from '../app.ts';
 import { sendFailure } from '../failureReply.ts';
+import { documentPolicy } from '../guards/securityHeaders.ts';
 import { sendStored } from '../sendStored.ts';
 
 const tags = ['results'];
@@ -24,12 +28,22 @@ export function addComparisonFileRoutes(app: App, services: Services): void {
             .min(1)
             .optional()
             .describe('For pictures: a smaller copy, at least this wide where the picture is, px'),
+          ...sheetWords,
         }),
       },
     },
     async (request, reply) => {
       const { id, name } = request.params;
       const { width } = request.query;
+      if (isWorded(name) && !isPlainChoice(wordChoiceOf(request.query))) {
+        const worded = await comparisonInWords(services, id, name);
+        if (!worded.ok) return sendFailure(reply, worded.error);
+        return reply
+          .type(name === 'sheet.pdf' ? 'application/pdf' : 'image/svg+xml')
+          .headers(name === 'sheet.pdf' ? {} : { 'content-security-policy': documentPolicy })
+          .header('cache-control', 'no-cache')
+          .send(Buffer.from(worded.value));
+      }
       const path = await (width === undefined
         ? comparisonFile(services, id, name)
         : comparisonPicture(services, id, name, width));

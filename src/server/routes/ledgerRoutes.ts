@@ -7,8 +7,8 @@ import { readImpressions } from '../../application/editions/readImpressions.ts';
 import type { Services } from '../../application/openServices.ts';
 import { idSchema } from '../../contract/common.ts';
 import { ledgerEntryInputSchema, ledgerEntrySchema, ledgerSchema } from '../../contract/edition.ts';
-import { paperSchema } from '../../contract/paper.ts';
 import { editionReadingsSchema } from '../../contract/pullTones.ts';
+import { paperSheetQuerySchema } from '../../contract/sheetWords.ts';
 import type { LedgerEntry } from '../../records/edition.ts';
 import type { EditionReadings } from '../../records/editionReadings.ts';
 import type { App } from '../app.ts';
@@ -107,7 +107,7 @@ export function addLedgerRoutes(app: App, services: Services): void {
         tags,
         summary: 'The documentation sheet of an edition, on one page',
         params,
-        querystring: z.object({ paper: paperSchema.default('a4') }),
+        querystring: paperSheetQuerySchema,
       },
     },
     async (request, reply) => {

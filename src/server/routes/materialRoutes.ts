@@ -16,7 +16,7 @@ import {
   materialSaveSchema,
   materialSchema,
 } from '../../contract/material.ts';
-import { paperSchema } from '../../contract/paper.ts';
+import { paperSheetQuerySchema } from '../../contract/sheetWords.ts';
 import type { Material } from '../../records/material.ts';
 import type { App } from '../app.ts';
 import { sendFailure, sendRefusal } from '../failureReply.ts';
@@ -112,7 +112,7 @@ export function addMaterialRoutes(app: App, services: Services): void {
       schema: {
         tags,
         summary: 'The card at the door: every material in use, blanks left blank',
-        querystring: z.object({ paper: paperSchema.default('a4') }),
+        querystring: paperSheetQuerySchema,
       },
     },
     async (request, reply) => sendSheet(reply, await doorCard(services, request.query.paper)),
@@ -124,7 +124,7 @@ export function addMaterialRoutes(app: App, services: Services): void {
       schema: {
         tags,
         summary: 'The card beside the stone: what to mind in a stage, and its materials',
-        querystring: z.object({ stage: lineStageSchema, paper: paperSchema.default('a4') }),
+        querystring: paperSheetQuerySchema.extend({ stage: lineStageSchema }),
       },
     },
     async (request, reply) =>

@@ -3,7 +3,7 @@ import type { Services } from '../../application/openServices.ts';
 import type { PlanSheetName } from '../../application/plan/planFiles.ts';
 import { readPlanSheet } from '../../application/plan/readPlanSheet.ts';
 import { idSchema } from '../../contract/common.ts';
-import { paperSchema } from '../../contract/paper.ts';
+import { paperSheetQuerySchema } from '../../contract/sheetWords.ts';
 import type { App } from '../app.ts';
 import { sendFailure } from '../failureReply.ts';
 
@@ -22,7 +22,7 @@ export function addPlanSheetRoutes(app: App, services: Services): void {
           tags: ['plans'],
           summary,
           params: z.object({ id: idSchema, planId: idSchema }),
-          querystring: z.object({ paper: paperSchema.default('a4') }),
+          querystring: paperSheetQuerySchema,
         },
       },
       async (request, reply) => {

@@ -1,4 +1,5 @@
 import type { Services } from '../../application/openServices.ts';
+import { sheetQuerySchema } from '../../contract/sheetWords.ts';
 import type { App } from '../app.ts';
 import { sendFailure } from '../failureReply.ts';
 
@@ -8,10 +9,17 @@ export function addProtocolRoute(app: App, services: Services): void {
     ['protocol', 'The photograph protocol, one page to hang beside the stand', services.protocolSheet],
     ['hatch-scale', 'The hatch scale true to size, by which tones are told by eye', services.hatchScaleSheet],
   ] as const) {
-    app.get(`/api/${name}.pdf`, { schema: { tags: ['sheets'], summary } }, async (_request, reply) => {
-      const sheet = await set();
-      if (!sheet.ok) return sendFailure(reply, sheet.error);
-      return reply.type('application/pdf').header('cache-control', 'no-cache').send(Buffer.from(sheet.value));
-    });
+    app.get(
+      `/api/${name}.pdf`,
+      { schema: { tags: ['sheets'], summary, querystring: sheetQuerySchema } },
+      async (_request, reply) => {
+        const sheet = await set();
+        if (!sheet.ok) return sendFailure(reply, sheet.error);
+        return reply
+          .type('application/pdf')
+          .header('cache-control', 'no-cache')
+          .send(Buffer.from(sheet.value));
+      },
+    );
   }
 }

@@ -17,6 +17,7 @@ import {
   reportSchema,
   setReportSchema,
 } from '../../contract/report.ts';
+import { sheetQuerySchema } from '../../contract/sheetWords.ts';
 import type { Report } from '../../records/report.ts';
 import type { App } from '../app.ts';
 import { sendFailure, sendRefusal } from '../failureReply.ts';
@@ -135,7 +136,7 @@ export function addReportRoutes(app: App, services: Services): void {
     const { type, summary } = forms[form];
     app.get(
       `/api/reports/:id/report.${form}`,
-      { schema: { tags, summary, params } },
+      { schema: { tags, summary, params, querystring: sheetQuerySchema } },
       async (request, reply) => {
         const document = await reportDocument(services, (request.params as { id: string }).id, form);
         if (!document.ok) return sendFailure(reply, document.error);

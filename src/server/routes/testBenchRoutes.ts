@@ -5,6 +5,7 @@ import { readTestCourse } from '../../application/testStones/readTestCourse.ts';
 import { shownTestStone } from '../../application/testStones/shownTestStone.ts';
 import { testCourseSheet } from '../../application/testStones/testCourseSheet.ts';
 import { idSchema } from '../../contract/common.ts';
+import { sheetWords } from '../../contract/sheetWords.ts';
 import {
   atBenchSchema,
   benchChoicesSchema,
@@ -67,7 +68,7 @@ export function addTestBenchRoutes(app: App, services: Services): void {
         tags,
         summary: 'The same as a PDF on A4, with the etch by the clock',
         params,
-        querystring: courseQuerySchema,
+        querystring: courseQuerySchema.extend(sheetWords),
       },
     },
     async (request, reply) =>

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Services } from '../../application/openServices.ts';
 import { testStoneSheet } from '../../application/testStones/testStoneSheet.ts';
 import { idSchema } from '../../contract/common.ts';
+import { sheetWords } from '../../contract/sheetWords.ts';
 import type { App } from '../app.ts';
 import { sendSheet } from './sendSheet.ts';
 
@@ -16,6 +17,7 @@ export function addTestStoneSheetRoutes(app: App, services: Services): void {
         params: z.object({ id: idSchema }),
         querystring: z.object({
           with: z.string().max(4000).default('').describe('Ids of further test stones, parted by commas'),
+          ...sheetWords,
         }),
       },
     },

@@ -10,6 +10,7 @@ import {
 } from '../../application/papers/foreignProtocols.ts';
 import { readWorkProtocol, workProtocolSheet } from '../../application/papers/workProtocol.ts';
 import { archivingSchema, idSchema, pageQuerySchema } from '../../contract/common.ts';
+import { sheetQuerySchema } from '../../contract/sheetWords.ts';
 import {
   foreignProtocolListSchema,
   foreignProtocolSchema,
@@ -48,7 +49,7 @@ export function addWorkProtocolRoutes(app: App, services: Services): void {
 
   app.get(
     '/api/works/:id/protocol.pdf',
-    { schema: { tags, summary: 'The same as a PDF on A4', params } },
+    { schema: { tags, summary: 'The same as a PDF on A4', params, querystring: sheetQuerySchema } },
     async (request, reply) => sendSheet(reply, await workProtocolSheet(services, request.params.id)),
   );
 
@@ -97,7 +98,7 @@ export function addWorkProtocolRoutes(app: App, services: Services): void {
 
   app.get(
     '/api/protocols/:id/protocol.pdf',
-    { schema: { tags, summary: 'The same as a PDF on A4', params } },
+    { schema: { tags, summary: 'The same as a PDF on A4', params, querystring: sheetQuerySchema } },
     async (request, reply) => sendSheet(reply, await foreignProtocolSheet(services, request.params.id)),
   );
 

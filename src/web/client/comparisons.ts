@@ -1,5 +1,6 @@
 import type { ComparisonEntry, ComparisonRequest, ComparisonSummary } from '../../records/comparisonEntry.ts';
 import { ask, withJson } from './ask.ts';
+import { inPageWords } from './inPageWords.ts';
 
 /** One page of the list, newest first; `next` asks for the page after it, null at the end. */
 export interface ComparisonPage {
@@ -42,7 +43,9 @@ export function cancelMeasuring(id: string): Promise<void> {
 
 /** Where a file of a comparison lies; `widthPx` asks for a picture no wider than that. */
 export function comparisonFile(id: string, name: string, widthPx?: number): string {
-  return `/api/comparisons/${id}/files/${name}${widthPx === undefined ? '' : `?width=${widthPx}`}`;
+  const address = `/api/comparisons/${id}/files/${name}${widthPx === undefined ? '' : `?width=${widthPx}`}`;
+  // What holds words is set in those of the page; pictures and the record are the same in all.
+  return /\.(pdf|svg)$/.test(name) ? inPageWords(address) : address;
 }
 
 /** Where everything of a comparison lies as one archive. */

@@ -2,6 +2,7 @@ import type { DayPlan, Deadline, KeptDeadline } from '../../records/dayPlan.ts';
 import type { StudioDraft, StudioSettings } from '../../records/studio.ts';
 import type { Week } from '../../records/week.ts';
 import { ask, withJson } from './ask.ts';
+import { inPageWords } from './inPageWords.ts';
 
 export const studioKey = ['studio'] as const;
 export const deadlinesKey = ['deadlines'] as const;
@@ -49,7 +50,7 @@ export function openWeek(from: string | null): Promise<Week> {
 
 /** Where the week lies as a sheet to pin up. */
 export function weekSheetAddress(from: string): string {
-  return `/api/week.pdf?from=${from}`;
+  return inPageWords(`/api/week.pdf?from=${from}`);
 }
 
 /** Where calendars find the room's moments. */

@@ -3,6 +3,7 @@ import type { Edition } from '../../records/edition.ts';
 import type { Paper } from '../../records/paper.ts';
 import type { StoneSummary } from '../../records/stoneEntry.ts';
 import { ask } from './ask.ts';
+import { inPageWords } from './inPageWords.ts';
 
 /** What labels are wanted for, by ids. */
 export interface LabelsChosen {
@@ -37,7 +38,7 @@ export async function readLabelled(): Promise<Labelled> {
 
 /** Where the sheet of these labels lies. */
 export function labelSheetAddress(chosen: LabelsChosen, paper: Paper): string {
-  return withIds('/api/labels.pdf', chosen, { paper });
+  return inPageWords(withIds('/api/labels.pdf', chosen, { paper }));
 }
 
 /** The page on which labels are chosen, with some chosen already. */

@@ -1,17 +1,18 @@
 import type { Material, MaterialDraft } from '../../records/material.ts';
 import type { LineStage } from '../../records/run.ts';
 import { ask, withJson } from './ask.ts';
+import { inPageWords } from './inPageWords.ts';
 import { type ListQuery, pageAddress } from './pages.ts';
 
 export const materialsKey = ['materials'] as const;
 export const materialKey = (id: string) => ['material', id] as const;
 
 /** The card at the door as a PDF. */
-export const doorCardAddress = '/api/room/door.pdf';
+export const doorCardAddress = inPageWords('/api/room/door.pdf');
 
 /** The card beside the stone for a stage, as a PDF. */
 export function startCardAddress(stage: LineStage): string {
-  return `/api/room/start.pdf?stage=${stage}`;
+  return inPageWords(`/api/room/start.pdf?stage=${stage}`);
 }
 
 /** One page of the register, newest first. */

@@ -1,6 +1,7 @@
 import type { PhotographEntry } from '../../records/comparisonEntry.ts';
 import type { Corners } from '../../science/geometry/point.ts';
 import { ask } from './ask.ts';
+import { inPageWords } from './inPageWords.ts';
 import { addInPieces } from './photographPieces.ts';
 import { sendBody } from './sendBody.ts';
 
@@ -73,4 +74,4 @@ export function tileAddress(id: string, level: number, column: number, row: numb
   return `/api/photographs/${id}/tiles/${level}/${column}/${row}.jpg`;
 }
 
-export const protocolAddress = '/api/protocol.pdf';
+export const protocolAddress = inPageWords('/api/protocol.pdf');

@@ -7,6 +7,7 @@ import type {
 } from '../../records/keptPlan.ts';
 import type { Paper } from '../../records/paper.ts';
 import { ask, withJson } from './ask.ts';
+import { inPageWords } from './inPageWords.ts';
 
 export const plansKey = (work: string) => ['plans', work] as const;
 export const planKey = (work: string, plan: string) => ['plan', work, plan] as const;
@@ -29,7 +30,7 @@ export function makePlan(work: string, choices: Partial<PlanChoices>): Promise<K
 
 /** Where a plan lies as a sheet: the etch map at true size, or the step sheet. */
 export function planSheet(work: string, plan: string, sheet: 'map' | 'steps', paper: Paper): string {
-  return `/api/works/${work}/plans/${plan}/${sheet}.pdf?paper=${paper}`;
+  return inPageWords(`/api/works/${work}/plans/${plan}/${sheet}.pdf?paper=${paper}`);
 }
 
 /** The plans of a work's second etch, newest first. */

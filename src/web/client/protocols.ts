@@ -1,5 +1,6 @@
 import type { ForeignProtocol, WorkProtocol } from '../../records/workProtocol.ts';
 import { ask, withJson } from './ask.ts';
+import { inPageWords } from './inPageWords.ts';
 import { type ListQuery, pageAddress } from './pages.ts';
 
 export const protocolsKey = ['protocols'] as const;
@@ -40,5 +41,5 @@ export function readOwnProtocol(work: string): Promise<WorkProtocol> {
 }
 
 export function protocolSheetAddress(id: string): string {
-  return `/api/protocols/${id}/protocol.pdf`;
+  return inPageWords(`/api/protocols/${id}/protocol.pdf`);
 }

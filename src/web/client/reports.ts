@@ -1,6 +1,7 @@
 import type { Report, ReportDraft } from '../../records/report.ts';
 import type { SetReport } from '../../records/setReport.ts';
 import { ask, withJson } from './ask.ts';
+import { inPageWords } from './inPageWords.ts';
 import { type ListQuery, pageAddress } from './pages.ts';
 
 export const reportsKey = ['reports'] as const;
@@ -46,5 +47,5 @@ export function readSetReport(id: string): Promise<SetReport> {
 
 /** Where a report lies as a file to hand out. */
 export function reportFile(id: string, form: 'html' | 'pdf' | 'docx'): string {
-  return `/api/reports/${id}/report.${form}`;
+  return inPageWords(`/api/reports/${id}/report.${form}`);
 }

@@ -3,6 +3,7 @@ import type { TestCourse } from '../../records/testCourse.ts';
 import type { TestStone } from '../../records/testStone.ts';
 import { say } from '../words/say.ts';
 import { ask, withJson } from './ask.ts';
+import { inPageWords } from './inPageWords.ts';
 
 export const testCourseKey = (id: string) => [say('test stone'), id, 'steps'] as const;
 
@@ -23,4 +24,4 @@ export function putAtBench(
 
 /** Where the steps lie on paper, for one pair of hands. */
 export const courseSheetAddress = (id: string, hands: TestCourse['for']) =>
-  `/api/test-stones/${id}/steps.pdf?for=${hands}`;
+  inPageWords(`/api/test-stones/${id}/steps.pdf?for=${hands}`);

@@ -4,6 +4,7 @@ import type { TestStoneAnswer } from '../../records/testStoneAnswer.ts';
 import type { TestStoneEventInput } from '../../records/testStoneEvent.ts';
 import { say } from '../words/say.ts';
 import { ask, withJson } from './ask.ts';
+import { inPageWords } from './inPageWords.ts';
 import { type ListQuery, pageAddress } from './pages.ts';
 
 export const testStonesKey = [say('test stones')] as const;
@@ -78,4 +79,4 @@ export function logTestStone(id: string, event: TestStoneEventInput): Promise<un
 
 export const findingsTableAddress = (id: string) => `/api/test-stones/${id}/reading.csv`;
 
-export const answerSheetAddress = (id: string) => `/api/test-stones/${id}/answer.pdf`;
+export const answerSheetAddress = (id: string) => inPageWords(`/api/test-stones/${id}/answer.pdf`);

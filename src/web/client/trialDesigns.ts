@@ -1,6 +1,7 @@
 import type { Paper } from '../../records/paper.ts';
 import type { TrialDesign, TrialWish } from '../../records/trialDesign.ts';
 import { ask, withJson } from './ask.ts';
+import { inPageWords } from './inPageWords.ts';
 
 /** Lays a test out; the same wish gives the same design. @param work the id that it tells by how far it is. */
 export function designTest(wish: TrialWish, work: string, signal: AbortSignal): Promise<TrialDesign> {
@@ -9,7 +10,9 @@ export function designTest(wish: TrialWish, work: string, signal: AbortSignal): 
 
 /** Where the template of a wish lies, at true size. */
 export function templateAddress(wish: TrialWish, paper: Paper): string {
-  return `/api/trial-designs/template.pdf?${new URLSearchParams({ wish: JSON.stringify(wish), paper })}`;
+  return inPageWords(
+    `/api/trial-designs/template.pdf?${new URLSearchParams({ wish: JSON.stringify(wish), paper })}`,
+  );
 }
 
 /** Where the list of who gets what lies. */

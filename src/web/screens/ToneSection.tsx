@@ -6,6 +6,7 @@ import { ladderSteps } from '../managers/ladderSteps.ts';
 import { Fold } from '../parts/Fold.tsx';
 import { ToneLadder } from '../parts/ToneLadder.tsx';
 import './ToneSection.css';
+import { svgInWords, textInWords } from '../../words/inWords.ts';
 import { say } from '../words/say.ts';
 import { told } from '../words/told.ts';
 
@@ -57,10 +58,10 @@ export function ToneSection({ record }: { record: ComparisonRecord }) {
       <Fold title={say('The curve, for a second look')}>
         <img
           className="tone-curve"
-          src={`data:image/svg+xml,${encodeURIComponent(toneCurveSvg({ ...record, toneCurves: [curve] }, { width: 240 }))}`}
+          src={`data:image/svg+xml,${encodeURIComponent(svgInWords(toneCurveSvg({ ...record, toneCurves: [curve] }, { width: 240 })))}`}
           alt={say(
             'Tone curve with its 95 % band, printed on drawn coverage; {curveSentence}. The same numbers stand in the ladder and in comparison.json.',
-            { curveSentence: curveSentence(curve) },
+            { curveSentence: textInWords(curveSentence(curve)) },
           )}
         />
       </Fold>

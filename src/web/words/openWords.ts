@@ -1,12 +1,13 @@
 import { setWordsInUse } from '../../words/wordsInUse.ts';
+import { wordsOfChoice } from '../../words/wordsOfChoice.ts';
 import { keptChoice } from './wordChoice.ts';
 
 /** Brings the words that this device has chosen, before any screen is loaded. English needs no catalogue. */
 export async function openWords(): Promise<void> {
   const choice = keptChoice(localStorage, navigator.languages);
   if (choice.language === 'de') {
-    const { german, germanTold } = await import('./catalogue/german.ts');
-    setWordsInUse({ ...choice, sentences: german, told: germanTold });
+    const [{ german }, words] = await Promise.all([import('./catalogue/german.ts'), wordsOfChoice(choice)]);
+    setWordsInUse({ ...words, sentences: german });
   } else {
     setWordsInUse({ ...choice, sentences: {} });
   }

@@ -1,3 +1,4 @@
+import { inPageWords } from '../../client/inPageWords.ts';
 import type { CameraTrouble } from '../../managers/camera/cameraTrouble.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
@@ -29,7 +30,7 @@ export function FileWay({
         ))}
       </ul>
       <p>
-        <a href="/api/protocol.pdf">{say('The whole sheet on how to photograph (PDF)')}</a>
+        <a href={inPageWords('/api/protocol.pdf')}>{say('The whole sheet on how to photograph (PDF)')}</a>
       </p>
       <div className="camera-acts">
         <PictureButton kind="act" capture="environment" onPicture={onFile}>

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { editionDriftSvg } from '../../../paper/charts/editionDrift.ts';
 import type { ToneDrift } from '../../../studio/editions/drift.ts';
+import { svgInWords } from '../../../words/inWords.ts';
 
 /** Wider, the chart would only be emptier, px. */
 const widest = 860;
@@ -14,7 +15,10 @@ export function EditionDrift({ drift }: { drift: readonly ToneDrift[] }) {
     observer.observe(place.current!);
     return () => observer.disconnect();
   }, []);
-  const svg = width === null ? '' : editionDriftSvg(drift, { width: Math.min(Math.max(width, 280), widest) });
+  const svg =
+    width === null
+      ? ''
+      : svgInWords(editionDriftSvg(drift, { width: Math.min(Math.max(width, 280), widest) }));
   return (
     <div
       ref={place}

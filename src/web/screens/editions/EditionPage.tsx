@@ -3,6 +3,7 @@ import { useState } from 'react';
 import type { Edition } from '../../../records/edition.ts';
 import { openMatters } from '../../../studio/editions/openMatters.ts';
 import { editionKey, editionsKey, readingsKey } from '../../client/editions.ts';
+import { inPageWords } from '../../client/inPageWords.ts';
 import { labelsPage } from '../../client/labels.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { ButtonFile, ButtonLink } from '../../parts/Button.tsx';
@@ -132,8 +133,10 @@ function Papers({ edition }: { edition: Edition }) {
     <section className="edition-part">
       <h2 className="big">{say('Documentation sheet')}</h2>
       <p className="edition-files">
-        <ButtonFile href={`/api/editions/${edition.id}/documentation.pdf`}>{say('PDF, A4')}</ButtonFile>
-        <ButtonFile href={`/api/editions/${edition.id}/documentation.pdf?paper=letter`}>
+        <ButtonFile href={inPageWords(`/api/editions/${edition.id}/documentation.pdf`)}>
+          {say('PDF, A4')}
+        </ButtonFile>
+        <ButtonFile href={inPageWords(`/api/editions/${edition.id}/documentation.pdf?paper=letter`)}>
           {say('PDF, letter')}
         </ButtonFile>
         <ButtonLink href={labelsPage({ editions: [edition.id] })}>{say('Labels for its prints')}</ButtonLink>

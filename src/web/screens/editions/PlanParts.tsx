@@ -1,6 +1,7 @@
 import type { Measured } from '../../../foundation/measured.ts';
 import { tearDownSvg } from '../../../paper/charts/tearDown.ts';
 import type { EditionPlan } from '../../../records/edition.ts';
+import { svgInWords } from '../../../words/inWords.ts';
 import { Figure } from '../../parts/Figure.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { lengthFigure, lengthWords } from '../../words/lengths.ts';
@@ -81,7 +82,9 @@ export function PlanParts({ plan }: { plan: EditionPlan }) {
           <div
             className="edition-chart"
             // biome-ignore lint/security/noDangerouslySetInnerHtml: our own picture, its words made safe where it is drawn
-            dangerouslySetInnerHTML={{ __html: tearDownSvg(tearDown, { width: 420, idPrefix: 'tear' }) }}
+            dangerouslySetInnerHTML={{
+              __html: svgInWords(tearDownSvg(tearDown, { width: 420, idPrefix: 'tear' })),
+            }}
           />
         )}
         <ul className="edition-said">

@@ -3,6 +3,7 @@ import { Link } from 'wouter';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import type { RoomNoise, WorkSeries } from '../../../records/workSeries.ts';
 import { darknessWords } from '../../../studio/proofs/seriesWords.ts';
+import { inPageWords } from '../../client/inPageWords.ts';
 import { typeNoise } from '../../client/series.ts';
 import { typedNumber } from '../../managers/typedNumber.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -24,7 +25,7 @@ export function NoiseLine({ work, series }: { work: WorkEntry; series: WorkSerie
           {
             b: (words) => <b>{words}</b>,
             darkness: series.sigma === null ? say('not known') : darknessWords(series.sigma),
-            a: (words) => <a href="/api/hatch-scale.pdf">{words}</a>,
+            a: (words) => <a href={inPageWords('/api/hatch-scale.pdf')}>{words}</a>,
             link: (words) => <Link href={`/works/${work.id}/proofs/settings`}>{words}</Link>,
           },
         )}

@@ -1,6 +1,7 @@
 import type { PullDraft } from '../../../records/pull.ts';
 import { pullKinds } from '../../../records/pull.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
+import { inPageWords } from '../../client/inPageWords.ts';
 import { chipsBefore } from '../../managers/proofs/pullChips.ts';
 import { type PullStep, type PullTyped, usedBefore } from '../../managers/proofs/pullDraft.ts';
 import { pullKindWords } from '../../managers/proofs/pullWords.ts';
@@ -110,7 +111,7 @@ export function PullStepFields({
             onPick={(value) => onSet({ eye: { ...typed.eye, [step]: value } })}
           />
           <p>
-            <ButtonFile kind="quiet" href="/api/hatch-scale.pdf">
+            <ButtonFile kind="quiet" href={inPageWords('/api/hatch-scale.pdf')}>
               {say('Print the hatch scale (PDF)')}
             </ButtonFile>
           </p>

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { DrawnSeries } from '../../../paper/charts/toneLineScale.ts';
 import { toneLinesSvg, toneLinesWords } from '../../../paper/charts/toneLines.ts';
+import { svgInWords, textInWords } from '../../../words/inWords.ts';
 
 /** The three tone lines, drawn to the room that the page gives them. */
 export function ToneLines({ series }: { series: DrawnSeries }) {
@@ -18,8 +19,8 @@ export function ToneLines({ series }: { series: DrawnSeries }) {
     <div ref={place} className="tone-lines">
       {size && (
         <img
-          src={`data:image/svg+xml,${encodeURIComponent(toneLinesSvg(series, { width: size[0], height: Math.max(size[1], 300) }))}`}
-          alt={toneLinesWords(series)}
+          src={`data:image/svg+xml,${encodeURIComponent(svgInWords(toneLinesSvg(series, { width: size[0], height: Math.max(size[1], 300) })))}`}
+          alt={textInWords(toneLinesWords(series))}
         />
       )}
     </div>

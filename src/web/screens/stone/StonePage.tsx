@@ -4,6 +4,7 @@ import type { Basis } from '../../../foundation/measured.ts';
 import type { StoneEntry } from '../../../records/stoneEntry.ts';
 import { levelLimits } from '../../../studio/stones/levelVerdict.ts';
 import { liftingCaution } from '../../../studio/stones/liftingCaution.ts';
+import { inPageWords } from '../../client/inPageWords.ts';
 import { labelsPage } from '../../client/labels.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { Figure } from '../../parts/Figure.tsx';
@@ -61,7 +62,7 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
         <StoneFigures stone={stone} />
         <StoneWorks stone={stone} />
         <p>
-          <a href={`/api/stones/${stone.id}/book.pdf`}>{say('Its book')}</a>{' '}
+          <a href={inPageWords(`/api/stones/${stone.id}/book.pdf`)}>{say('Its book')}</a>{' '}
           <span className="soft">{say('PDF')}</span>,{' '}
           <Link href={labelsPage({ stones: [stone.id] })}>{say('a label for it')}</Link>
         </p>

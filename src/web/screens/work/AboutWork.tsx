@@ -2,6 +2,7 @@ import './AboutWork.css';
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { type WorkDraft, type WorkStage, workStages } from '../../../records/work.ts';
+import { inPageWords } from '../../client/inPageWords.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { archiveWork } from '../../client/works.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -66,13 +67,15 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
             <Link href={`/inks/new?work=${work.id}`}>{say('Mix ink for it')}</Link>
           </p>
           <p>
-            <a href={`/api/works/${work.id}/protocol.pdf`}>{say('Protocol for another studio')}</a>{' '}
+            <a href={inPageWords(`/api/works/${work.id}/protocol.pdf`)}>
+              {say('Protocol for another studio')}
+            </a>{' '}
             <span className="soft">{say('PDF')}</span>,{' '}
             <a href={`/api/works/${work.id}/protocol.json`}>{say('as a file')}</a>{' '}
             <span className="soft">{say('JSON')}</span>
           </p>
           <p>
-            <a href={`/api/works/${work.id}/book.pdf`}>{say('Its book')}</a>{' '}
+            <a href={inPageWords(`/api/works/${work.id}/book.pdf`)}>{say('Its book')}</a>{' '}
             <span className="soft">{say('PDF')}</span>
           </p>
           <WorkStanding work={work.id} />

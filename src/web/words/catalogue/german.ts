@@ -1,7 +1,4 @@
 // written by tools/words.js
-
-import sheets from '../../../words/catalogue/sheets/de.json' with { type: 'json' };
-import told from '../../../words/catalogue/told/de.json' with { type: 'json' };
 import asking from './de/asking.json' with { type: 'json' };
 import batches from './de/batches.json' with { type: 'json' };
 import bench from './de/bench.json' with { type: 'json' };
@@ -72,6 +69,3 @@ export const german: Readonly<Record<string, string>> = {
   ...words,
   ...work,
 };
-
-/** What is told in English from outside the screens, and what stands on sheets and charts → the same in German. */
-export const germanTold: Readonly<Record<string, string>> = { ...sheets, ...told };
