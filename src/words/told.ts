@@ -159,16 +159,25 @@ function filled(english: string, name: string, filling: string): Found {
   return found ?? { words: filling, whole: !/\p{Ll}[,;:.]? /u.test(filling) };
 }
 
-/** `a, b and c`, each told by itself, commas in brackets aside; null where one of them is not. */
+/** `a, b and c` or `a, b`, each told by itself, commas in brackets aside; null where one of them is not. */
 function listed(english: string, tell: (one: string) => Found | null): Found | null {
-  const [, head = '', last = english] = /^(.+) and (.+?)$/s.exec(english) ?? [];
   const apart = (words: string) => words.split(/, (?![^()]*\))/);
-  const all = head === '' ? apart(last) : [...apart(head), last];
+  const [, head, last] = /^(.+) and (.+?)$/s.exec(english) ?? [];
+  const withAnd =
+    head !== undefined && last !== undefined ? strung([...apart(head), last], ' und ', tell) : null;
+  return withAnd ?? strung(apart(english), ', ', tell);
+}
+
+function strung(
+  all: readonly string[],
+  beforeLast: string,
+  tell: (one: string) => Found | null,
+): Found | null {
   const each = all.length > 1 ? all.map(tell) : [];
   if (each.length === 0 || each.includes(null)) return null;
   const words = each.map((one) => one!.words);
   return {
-    words: head === '' ? words.join(', ') : `${words.slice(0, -1).join(', ')} und ${words.at(-1)}`,
+    words: `${words.slice(0, -1).join(', ')}${beforeLast}${words.at(-1)}`,
     whole: each.every((one) => one!.whole),
   };
 }

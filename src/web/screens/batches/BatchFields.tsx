@@ -55,8 +55,8 @@ export function BatchFields<Entry>({ kind, form }: { kind: BatchKind; form: Type
             value={form.values.gum}
             options={[
               ['', say('not stated')],
-              ['yes', 'yes'],
-              ['no', 'no'],
+              ['yes', say('yes')],
+              ['no', say('no')],
             ]}
             onPick={(gum) => form.set({ gum })}
           />

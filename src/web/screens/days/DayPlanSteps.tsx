@@ -126,7 +126,11 @@ function Step({ step, said }: { step: DayStep; said: (iso: string) => string }) 
           <p>
             {say('Hands: {basis}; {note}.', { basis: basisWords[hands.basis], note: toldText(hands.note) })}
           </p>
-          {wait && <p>{say('Rest: {basis}; {note}.', { basis: basisWords[wait.basis], note: wait.note })}</p>}
+          {wait && (
+            <p>
+              {say('Rest: {basis}; {note}.', { basis: basisWords[wait.basis], note: toldText(wait.note) })}
+            </p>
+          )}
           {step.spans.map((span) => (
             <p key={span.from}>
               {say('{said} to {said2}: {who}', {

@@ -1,3 +1,4 @@
+import { say } from '../../words/say.ts';
 import './Entries.css';
 import type { ReactNode } from 'react';
 import { FoundStatus } from '../../parts/FoundStatus.tsx';
@@ -56,8 +57,8 @@ export function EntryListPage<Page extends { readonly next: string | null }, Ite
                 shownLabel={false}
                 value={list.archived}
                 options={[
-                  ['no', 'In use'],
-                  ['yes', 'Put by'],
+                  ['no', say('In use')],
+                  ['yes', say('Put by')],
                 ]}
                 onPick={list.setArchived}
               />

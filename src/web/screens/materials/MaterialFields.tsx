@@ -11,7 +11,10 @@ import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import type { TypedForm } from '../useTypedForm.ts';
 
-const hazards = Object.entries(hazardWords) as [HazardClass, string][];
+const hazards = Object.entries(hazardWords).map(([hazard, words]) => [hazard, told(words)]) as [
+  HazardClass,
+  string,
+][];
 const stages = lineStages.map(({ stage, name }) => [stage, told(name)] as const);
 
 /** The fields of a material, in the order in which its safety data sheet says them. */
@@ -39,7 +42,7 @@ export function MaterialFields({ form }: { form: TypedForm<Material, MaterialTyp
         value={form.values.read}
         options={[
           ['', say('not yet')],
-          ['yes', 'yes'],
+          ['yes', say('yes')],
         ]}
         onPick={(read) => form.set({ read })}
       />

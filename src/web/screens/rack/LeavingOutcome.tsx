@@ -65,7 +65,7 @@ export function LeavingOutcome({
               {is && (
                 <p>
                   {was?.words === is.words
-                    ? sayRich('as before: <b>{is}</b>', { b: (words) => <b>{words}</b>, is: is.words })
+                    ? sayRich('as before: <b>{is}</b>', { b: (words) => <b>{words}</b>, is: told(is.words) })
                     : sayRich('is: <b>{is}</b>', { b: (words) => <b>{words}</b>, is: told(is.words) })}
                 </p>
               )}

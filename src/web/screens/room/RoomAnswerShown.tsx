@@ -2,6 +2,7 @@ import type { RoomQuestion } from '../../../records/roomQuestion.ts';
 import { askRoom } from '../../client/room.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { AskAnswer, AskHow } from '../asking/AskAnswer.tsx';
 import { roomFigures } from './roomFigures.ts';
 
@@ -17,7 +18,7 @@ export function RoomAnswerShown({ question }: { question: RoomQuestion | null })
                 <dt>{name}</dt>
                 <dd>
                   <span className="big">{figure}</span>
-                  <span className="soft ask-words">{words}</span>
+                  <span className="soft ask-words">{told(words)}</span>
                 </dd>
               </div>
             ))}

@@ -7,6 +7,7 @@ import { dayText } from '../../managers/localMoment.ts';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { told } from '../../words/told.ts';
 import { useReturnFocus } from '../useReturnFocus.ts';
 import { CopyTable } from './CopyTable.tsx';
 import { RowTable } from './RowTable.tsx';
@@ -42,7 +43,7 @@ function TablePage({ kept }: { kept: EtchTableVersion }) {
     : say('our own, version {version}, saved {day}', { version: table.version, day: dayText(savedAt) });
   return (
     <>
-      <PageHead stamp={say('Etch table · {about}', { about })} headline={table.name}>
+      <PageHead stamp={say('Etch table · {about}', { about })} headline={told(table.name)}>
         {doing === 'reading' && (
           <Button ref={opener} kind="act" onClick={() => setDoing(starting ? 'copying' : 'changing')}>
             {starting ? say('Copy it to make it ours') : say('Change the table')}
