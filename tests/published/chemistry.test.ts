@@ -9,7 +9,11 @@ import {
   phosphoricAt25C,
 } from '../../src/science/chemistry/acidDensity.ts';
 import { acids } from '../../src/science/chemistry/acids.ts';
-import { baumeOfSpecificGravity, specificGravityOfBaume } from '../../src/science/chemistry/baume.ts';
+import {
+  baumeModulus,
+  baumeOfSpecificGravity,
+  specificGravityOfBaume,
+} from '../../src/science/chemistry/baume.ts';
 import { pHOf } from '../../src/science/chemistry/chargeBalance.ts';
 import {
   alligation,
@@ -49,8 +53,12 @@ const each = (name: string, pattern: RegExp, least: number, check: (row: Row) =>
   });
 
 describe('Baumé', () => {
-  each('specific gravity on each scale', /^baume-(sg|modulus)-/, 22, (row) =>
-    near(row, specificGravityOfBaume(row.inputs.baume!, row.inputs.modulus!)),
+  each('specific gravity on each scale', /^baume-(sg|modulus)-/, 22, (row) => {
+    expect(Object.values(baumeModulus), row.id).toContain(row.inputs.modulus);
+    near(row, specificGravityOfBaume(row.inputs.baume!, row.inputs.modulus!));
+  });
+  each('on the American scale where none is named', /^baume-sg-/, 20, (row) =>
+    near(row, specificGravityOfBaume(row.inputs.baume!)),
   );
   each('and back', /^sg-baume-/, 7, (row) =>
     near(row, baumeOfSpecificGravity(row.inputs.specific_gravity!, row.inputs.modulus!)),

@@ -44,6 +44,19 @@ describe('an etch', () => {
     expect(state.standing).toMatchObject({ wet: false, gummed: 'no', stage: 'first-etch' });
   });
 
+  it('a move two seconds late is within what a tap can tell, three are not', () => {
+    const movedAfter = (gap: number) => {
+      const { events, log } = logOf();
+      log('stage-started', { stage: 'first-etch' }, { s: 0 });
+      log('laid', { place: 'post' }, { s: 5 });
+      log('moved', { place: 'post' }, { s: 5 + gap });
+      return at(events, 6 + gap);
+    };
+    const allowed = movedAfter(10).contacts[0]!.allowedGapSeconds!;
+    expect(movedAfter(allowed + 2).facts).toEqual([]);
+    expect(movedAfter(allowed + 3).facts).toMatchObject([{ fact: 'gap-too-long' }]);
+  });
+
   it('of which no moves were logged has gaps that nobody knows', () => {
     const { events, log } = logOf();
     log('laid', { place: 'sky' }, { s: 0 });
