@@ -199,11 +199,11 @@ describe.skipIf(chromiumPath === null || ownAddresses().length === 0)(
       await press(hand, 'Keep pull 2');
       await head(hand, 'Pull 2 is kept here, not sent yet');
       await hand.getByRole('link', { name: 'Proofs', exact: true }).click();
-      const strip = hand.getByRole('list', { name: 'The pulls, each as on the stone' });
-      await strip.getByText('not sent yet').first().waitFor();
-      await expectSoundScreen(hand, 'a strip with a pull that is not sent');
-      await shot(hand, 'strip-unsent');
-      await strip.getByRole('link').last().click();
+      const laid = hand.getByRole('list', { name: 'The pulls, each as on the stone' });
+      await laid.getByText('not sent yet').first().waitFor();
+      await expectSoundScreen(hand, 'pulls side by side, one not sent');
+      await shot(hand, 'laid-unsent');
+      await laid.getByRole('link').last().click();
 
       // somebody else enters a pull 2, and puts the work away
       await read(`/api/works/${work.id}/pulls`, postJson({ number: 2, paper: { words: 'newsprint' } }));

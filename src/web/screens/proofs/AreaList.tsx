@@ -44,9 +44,8 @@ export function AreaList({
           {say('Leave the outline')}
         </Button>
         <Button disabled={drawing.outline.length < 3} onClick={() => desk.close()}>
-          {say('Close it')}
+          {drawing.outline.length < 3 ? say('Close it: from three points on') : say('Close it')}
         </Button>
-        {drawing.outline.length < 3 && <p className="soft">{say('It closes from three points on.')}</p>}
       </div>
     );
   const zoneOf = (outline: readonly Point[]) =>

@@ -12,7 +12,7 @@ import { DeskFold } from './DeskFold.tsx';
 import { LaidAside } from './LaidAside.tsx';
 import { NoiseLine, noiseWords } from './NoiseLine.tsx';
 import { ProofsStamp } from './ProofsStamp.tsx';
-import { PullStrip } from './PullStrip.tsx';
+import { PullsLaidOut } from './PullsLaidOut.tsx';
 import { SinceLast } from './SinceLast.tsx';
 import { SuspectLines } from './SuspectLines.tsx';
 import { stonePicture } from './stonePhotograph.ts';
@@ -37,7 +37,7 @@ export function ProofDesk({ work, proofs }: ProofsPageParts) {
           {say('Add a pull')}
         </ButtonLink>
       </PageHead>
-      <PullStrip work={work} proofs={proofs} />
+      <PullsLaidOut work={work} proofs={proofs} />
       <div className="proof-lines">
         <ToneLines series={series} />
         <ApprovalLines work={work} proofs={proofs} />

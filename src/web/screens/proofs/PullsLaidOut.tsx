@@ -4,12 +4,12 @@ import { isBeingRead, pullAgeWords, pullKindWords, readingTrouble } from '../../
 import { workAspect } from '../../managers/proofs/workFrame.ts';
 import { say } from '../../words/say.ts';
 import { PullPicture } from './PullPicture.tsx';
-import { UnsentInStrip } from './UnsentInStrip.tsx';
+import { UnsentLaidOut } from './UnsentLaidOut.tsx';
 import type { ProofsPageParts } from './useProofs.ts';
 import { useUnsentPulls } from './useUnsentPulls.ts';
 
 /** The pulls side by side, the latest in sight, each with what has to be alike for two to be compared. */
-export function PullStrip({ work, proofs: { pulls, series, approvals } }: ProofsPageParts) {
+export function PullsLaidOut({ work, proofs: { pulls, series, approvals } }: ProofsPageParts) {
   const laid = useRef<HTMLOListElement>(null);
   const { unsent, unreachable } = useUnsentPulls(work.id);
   const count = pulls.length + unsent.length;
@@ -66,7 +66,7 @@ export function PullStrip({ work, proofs: { pulls, series, approvals } }: Proofs
         );
       })}
       {unsent.map((shown) => (
-        <UnsentInStrip key={shown.pull.typed.id} shown={shown} unreachable={unreachable} />
+        <UnsentLaidOut key={shown.pull.typed.id} shown={shown} unreachable={unreachable} />
       ))}
     </ol>
   );

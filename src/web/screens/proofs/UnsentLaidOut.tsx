@@ -8,7 +8,7 @@ import { heldPhotographs } from '../held/heldPhotographs.ts';
 import { TakenPicture } from '../held/TakenPicture.tsx';
 
 /** A pull that is not sent yet, among those that are kept: its picture as it was taken, and what it lacks first. */
-export function UnsentInStrip({ shown, unreachable }: { shown: ShownPull; unreachable: boolean }) {
+export function UnsentLaidOut({ shown, unreachable }: { shown: ShownPull; unreachable: boolean }) {
   const outbox = heldPhotographs(useQueryClient());
   const pictures = useSyncExternalStore(outbox.listen, outbox.current);
   const { pull, refusal } = shown;
@@ -18,9 +18,9 @@ export function UnsentInStrip({ shown, unreachable }: { shown: ShownPull; unreac
     <li className="unsent">
       <Link href={`/works/${workId}/proofs/${typed.id}`}>
         {first ? (
-          <TakenPicture className="unsent-in-strip" photograph={first.photograph} widthPx={200} alt="" />
+          <TakenPicture className="unsent-laid-out" photograph={first.photograph} widthPx={200} alt="" />
         ) : (
-          <span className="pull-sheet none unsent-in-strip">{say('no picture')}</span>
+          <span className="pull-sheet none unsent-laid-out">{say('no picture')}</span>
         )}
         <span className="pull-words">
           <b className="big">{typed.number}</b>
