@@ -24,7 +24,7 @@ stonetone plan --media
     Prints the media that plans and zones know.
 
 stonetone mix in.json
-    Works out a mixture: dilution, alligation, drops, degrees Baumé, pH.
+    Works out a mixture: dilution, alligation, drops, degrees Baumé, pH, limestone.
 
 stonetone series in.json
     Says whether a series of pulls is steady: {noise: {tone}, tolerance?, pulls: [{n, paper, age?, lights, middles,
