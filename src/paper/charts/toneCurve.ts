@@ -1,4 +1,5 @@
 import type { ComparisonRecord, ToneCurve } from '../../records/comparison.ts';
+import { mediumWords } from '../../studio/etch/mediumCatalogue.ts';
 import { shareWords } from '../../studio/proofs/coverageWords.ts';
 import { chartFont, chartInk, fittedName, svgText } from './chartInk.ts';
 
@@ -42,7 +43,7 @@ export function toneCurveSvg(record: ComparisonRecord, options: ToneCurveOptions
 
 /** One curve in words: `crayon: lost below 12 %, closes above 78 %`. */
 export function curveSentence(curve: ToneCurve): string {
-  return `${curve.medium}: ${pointWords(curve).join(', ') || 'no loss and no closing seen'}`;
+  return `${mediumWords(curve.medium)}: ${pointWords(curve).join(', ') || 'no loss and no closing seen'}`;
 }
 
 function keyLines(record: ComparisonRecord, width: number): readonly string[] {
@@ -94,7 +95,7 @@ function panelSvg(curve: ToneCurve, record: ComparisonRecord): string {
   );
   return (
     `<text x="${plot.left}" y="12" font-size="13" fill="${chartInk.ink}">` +
-    `<tspan font-weight="bold">${svgText(fittedName(curve.medium, plot.side - 60, 13))}</tspan>` +
+    `<tspan font-weight="bold">${svgText(fittedName(mediumWords(curve.medium), plot.side - 60, 13))}</tspan>` +
     `<tspan font-size="11" fill="${chartInk.soft}" dx="5">printed, %</tspan></text>` +
     axes() +
     `<path d="M${band}Z" fill="${chartInk.band}"/>` +

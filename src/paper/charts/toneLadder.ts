@@ -1,8 +1,9 @@
 import type { ComparisonRecord, CoverageInterval, ZoneResult } from '../../records/comparison.ts';
+import { mediumWords } from '../../studio/etch/mediumCatalogue.ts';
 import { changeWord } from '../../studio/proofs/changeWords.ts';
 import { coverageFigure } from '../../studio/proofs/coverageWords.ts';
 import { asWritten } from '../../words/asWritten.ts';
-import { chartFont, chartInk, coverageGrey, fitText, fittedName, svgText } from './chartInk.ts';
+import { chartFont, chartInk, coverageGrey, fitText, fittedName, fittedSize, svgText } from './chartInk.ts';
 import { hatchedRectangleSvg } from './hatching.ts';
 import { type LadderGroup, type LadderRow, ladderRows } from './ladderRows.ts';
 
@@ -73,7 +74,7 @@ function picture(width: number, height: number, name: string, body: string): str
 
 function rowSvg(row: LadderRow, prefix: string): string {
   const label = (y: number, text: string) =>
-    `<text x="0" y="${y}" font-size="12" fill="${chartInk.soft}">${text}</text>`;
+    `<text x="0" y="${y}" font-size="${fittedSize(text, labelWidth - 2, 12)}" fill="${chartInk.soft}">${text}</text>`;
   return (
     label(drawnTop + 16, 'drawn') +
     label(drawnTop + 29, '%') +
@@ -89,7 +90,7 @@ function groupSvg(group: LadderGroup, prefix: string): string {
   return (
     `<path d="M${left} 15.5H${left + width}" stroke="${chartInk.ink}" stroke-width="1"/>` +
     `<text x="${left}" y="11" font-size="12" font-weight="bold" fill="${chartInk.ink}">` +
-    `${svgText(fittedName(group.medium, width, 12))}</text>` +
+    `${svgText(fittedName(mediumWords(group.medium), width, 12))}</text>` +
     group.steps
       .map((step) => stepSvg(step.zone, labelWidth + step.column * stepWidth, `${prefix}-${step.column}`))
       .join('')
@@ -114,7 +115,7 @@ function stepSvg(zone: ZoneResult, left: number, clipId: string): string {
     swatch(zone.printed, left, printedTop, width) +
     figure(zone.printed, centre, printedTop + swatchHeight + 14) +
     hatch +
-    `<text x="${centre}" y="${wordBaseline}" font-size="${word.length > 8 ? 10 : 11.5}"` +
+    `<text x="${centre}" y="${wordBaseline}" font-size="${fittedSize(word, width + 2, word.length > 8 ? 10 : 11.5)}"` +
     ` text-anchor="middle" font-weight="${held ? 'normal' : 'bold'}" fill="${chartInk.ink}">${word}</text></g>`
   );
 }
@@ -142,5 +143,5 @@ function stepSentence(zone: ZoneResult, word: string): string {
     const text = coverageFigure(tone);
     return text === null ? 'not known' : `${text.value} % ${text.plusMinus}`;
   };
-  return `${asWritten(`${zone.id} ${zone.name}`)}, ${zone.medium}: drawn ${say(zone.drawn)}, printed ${say(zone.printed)}, ${word}`;
+  return `${asWritten(`${zone.id} ${zone.name}`)}, ${mediumWords(zone.medium)}: drawn ${say(zone.drawn)}, printed ${say(zone.printed)}, ${word}`;
 }

@@ -39,6 +39,16 @@ export function mediumOf(id: string, own: readonly Medium[] = []): Medium | unde
   return mediumCatalogue.find((medium) => medium.id === id) ?? own.find((medium) => medium.id === id);
 }
 
+/**
+ * A medium as a chart or a title names it: `crayon #1`, or the family by itself (`wash`); an id that is in no catalogue
+ * stands as it is.
+ */
+export function mediumWords(id: string): string {
+  return families.has(id) ? id : (mediumOf(id)?.name ?? id);
+}
+
+const families: ReadonlySet<string> = new Set(['crayon', 'wash', 'pen', 'solid', 'blank']);
+
 /** The strength that a deposit asks for, when nothing is known of the medium; a spanning wash has none of its own. */
 export function strengthOfDeposit(deposit: Exclude<Deposit, 'wash'>): EtchStrength {
   switch (deposit) {

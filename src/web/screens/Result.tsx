@@ -80,7 +80,11 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
               );
             })}
           </div>
-          <p className="soft">{say('No ± of these shares is known.')}</p>
+          <p className="soft">
+            {say(
+              'By how much these shares may be off is not known. 0 % says that no such place was found, not that there is none.',
+            )}
+          </p>
           <p className="result-why">
             <ButtonLink href={`/comparisons/${entry.id}/suspects`}>
               {say('What may have caused it')}

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { curveSentence, toneCurveSvg } from '../../paper/charts/toneCurve.ts';
 import type { Change, ComparisonRecord, ToneCurve } from '../../records/comparison.ts';
+import { mediumWords } from '../../studio/etch/mediumCatalogue.ts';
 import { shareWords } from '../../studio/proofs/coverageWords.ts';
 import { ladderSteps } from '../managers/ladderSteps.ts';
 import { Fold } from '../parts/Fold.tsx';
@@ -25,7 +26,7 @@ export function ToneSection({ record }: { record: ComparisonRecord }) {
   return (
     <section className="tone-section" aria-labelledby="tone-title">
       <h2 id="tone-title" className="stamp">
-        {say('Tone ladder, {medium}, in per cent', { medium: told(curve.medium) })}
+        {say('Tone ladder, {medium}, in per cent', { medium: told(mediumWords(curve.medium)) })}
       </h2>
       {record.toneCurves.length > 1 && (
         <fieldset className="tone-media">
@@ -38,7 +39,7 @@ export function ToneSection({ record }: { record: ComparisonRecord }) {
                 checked={index === chosen}
                 onChange={() => setChosen(index)}
               />
-              <span>{told(one.medium)}</span>
+              <span>{told(mediumWords(one.medium))}</span>
             </label>
           ))}
         </fieldset>
@@ -46,7 +47,7 @@ export function ToneSection({ record }: { record: ComparisonRecord }) {
       <ToneLadder
         steps={steps}
         label={say('Tone ladder, {medium}: coverage drawn and printed, in per cent', {
-          medium: curve.medium,
+          medium: told(mediumWords(curve.medium)),
         })}
         lostWords={say('lost below {pointShare}', { pointShare: pointShare(curve.lossPoint) })}
         filledWords={say('closes above {pointShare}', { pointShare: pointShare(curve.fillPoint) })}

@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { LineStage, PouredTold } from '../../../records/run.ts';
 import { batchesKey, listBatches } from '../../client/batches.ts';
+import { batchShelf, oldFromDays } from '../../managers/batchShelf.ts';
 import type { PouringChoice } from '../../managers/bench/pouringChoices.ts';
 import { keepMark, markSteps, readMark } from '../../managers/bench/vesselMark.ts';
 import { say } from '../../words/say.ts';
@@ -35,7 +36,12 @@ export function PouredAmountFields({
     queryFn: ({ signal }) => listBatches({ search: '', archived: 'no', kind: batch }, null, signal),
     enabled: batch !== null,
   });
-  const offered = (batches.data?.batches ?? []).slice(0, mostBatches);
+  const shelf = batchShelf(batches.data?.batches ?? []);
+  const [withOld, setWithOld] = useState(false);
+  const offered = [
+    ...shelf.inUse.slice(0, mostBatches),
+    ...shelf.old.filter(({ id }, index) => (withOld ? index < mostBatches : id === tannicBatchId)),
+  ];
   const from = batchId || (offered.some(({ id }) => id === tannicBatchId) ? tannicBatchId! : '');
   const step = mark ?? 1;
   const said = `${Number(value.toFixed(2))} ${unit}`;
@@ -61,6 +67,11 @@ export function PouredAmountFields({
           options={[...offered.map(({ id, name }) => [id, name] as const), ['', say('not said')]]}
           onPick={setBatchId}
         />
+      )}
+      {shelf.old.length > 0 && !withOld && (
+        <button type="button" className="bench-target" onClick={() => setWithOld(true)}>
+          {say('An older bottle, {oldFromDays} days and more', { oldFromDays })}
+        </button>
       )}
       <div className="poured-step" role="group" aria-label={say('How much {material}', { material })}>
         <button

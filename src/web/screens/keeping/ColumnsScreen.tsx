@@ -9,6 +9,7 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
+import { toldText } from '../../words/toldText.ts';
 
 /** What every column of the exported tables means, and in which unit it stands. */
 export default function ColumnsScreen() {
@@ -37,7 +38,13 @@ export default function ColumnsScreen() {
 
 function Kind({ kind: { name, words, columns } }: { kind: ExportedKind }) {
   return (
-    <Fold title={`${name}: ${words}`}>
+    <Fold
+      title={
+        <>
+          <Coded>{words.replace(/\.$/, '')}</Coded> <code className="soft">{name}</code>
+        </>
+      }
+    >
       <table className="columns-table" aria-label={name}>
         <thead>
           <tr>
@@ -53,11 +60,23 @@ function Kind({ kind: { name, words, columns } }: { kind: ExportedKind }) {
                 <code>{column.name}</code>
               </th>
               <td>{column.unit}</td>
-              <td>{column.words}</td>
+              <td>
+                <Coded>{column.words}</Coded>
+              </td>
             </tr>
           ))}
         </tbody>
       </table>
     </Fold>
   );
+}
+
+/** Words in which names of fields and files stand between backticks. */
+function Coded({ children }: { children: string }) {
+  return toldText(children)
+    .split('`')
+    .map((part, index) =>
+      // biome-ignore lint/suspicious/noArrayIndexKey: the same words always stand in the same order
+      index % 2 === 1 ? <code key={index}>{part}</code> : part,
+    );
 }

@@ -13,10 +13,12 @@ import {
   readLabelled,
 } from '../../client/labels.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
+import { batchShelf, oldFromDays } from '../../managers/batchShelf.ts';
 import { chosenIn, labelCount, labelCountWords } from '../../managers/papers/labelChoice.ts';
 import { Button, ButtonFile, ButtonLink } from '../../parts/Button.tsx';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { Ticks } from '../../parts/Ticks.tsx';
@@ -116,6 +118,7 @@ function LabelTicks({
         onTick={(ids) => choose({ ...chosen, [what]: ids })}
       />
     );
+  const shelf = batchShelf(batches);
   const picked = editions.filter(({ id }) => chosen.editions.includes(id));
   return (
     <>
@@ -151,11 +154,25 @@ function LabelTicks({
       })}
       {ticks(
         'batches',
-        say('Bottles'),
-        batches.map(({ id, name }) => [id, name]),
-        sayRich('No bottle is in the batch log yet. <link>Log one</link>', {
+        say('Bottles, newest first'),
+        shelf.inUse.map(({ id, name }) => [id, name]),
+        sayRich('No bottle of these weeks is in the batch log. <link>Log one</link>', {
           link: (words) => <Link href="/batches/new">{words}</Link>,
         }),
+      )}
+      {shelf.old.length > 0 && (
+        <Fold
+          title={say('Bottles that are {oldFromDays} days old and older', { oldFromDays })}
+          holds={String(shelf.old.length)}
+          open={shelf.old.some(({ id }) => chosen.batches.includes(id))}
+        >
+          <Ticks
+            label={say('Old bottles')}
+            values={chosen.batches}
+            options={shelf.old.map(({ id, name }) => [id, name])}
+            onTick={(ids) => choose({ ...chosen, batches: ids })}
+          />
+        </Fold>
       )}
     </>
   );
