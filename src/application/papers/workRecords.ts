@@ -1,7 +1,9 @@
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { RunState } from '../../records/bench.ts';
 import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
+import type { Work } from '../../records/work.ts';
 import type { Store } from '../../store/openStore.ts';
+import { comparedWorks } from '../../studio/papers/comparedWorks.ts';
 import type { WorkRecords } from '../../studio/papers/gaps.ts';
 import { type ReadRunParts, stateOf } from '../bench/readRun.ts';
 import { comparisonEntryOf, type EntryParts } from '../comparisonEntryOf.ts';
@@ -24,11 +26,34 @@ export async function readWorkRecords(parts: WorkRecordParts, workId: string): P
   const work = await workEntryOf(store, found);
   const { runs, plan } = await readRunsAndPlan(parts, workId);
   const photographs = [...work.photographs, ...work.stone.photographs].map(({ photograph }) => photograph);
-  const comparisons: ComparisonEntry[] = [];
-  for (const one of await store.comparisons.ofPhotographs(photographs))
-    comparisons.push(await comparisonEntryOf(parts, one));
+  const { comparisons, doubtful } = await comparisonsOf(parts, found, photographs);
   const series = await readSeries(parts, workId);
-  return series.ok ? ok({ work, plan, runs, comparisons, series: series.value }) : series;
+  return series.ok ? ok({ work, plan, runs, comparisons, doubtful, series: series.value }) : series;
+}
+
+/** The comparisons made from photographs of a work or its stone, but for those that are another work's. */
+async function comparisonsOf(
+  parts: WorkRecordParts,
+  work: Work,
+  photographs: readonly string[],
+): Promise<Pick<WorkRecords, 'comparisons' | 'doubtful'>> {
+  const { store } = parts;
+  const comparisons: ComparisonEntry[] = [];
+  const doubtful: WorkRecords['doubtful'][number][] = [];
+  for (const one of await store.comparisons.ofPhotographs(photographs)) {
+    const { stone, proof } = one.request;
+    const hanging = await store.works.withPhotographs([stone.photograph, proof.photograph]);
+    const others = hanging.filter(({ id }) => id !== work.id);
+    const meant = comparedWorks(one.request, [work, ...others]);
+    if (!meant.includes(work)) continue;
+    comparisons.push(await comparisonEntryOf(parts, one));
+    if (meant.length > 1)
+      doubtful.push({
+        title: one.request.title,
+        others: meant.filter(({ id }) => id !== work.id).map(({ title }) => title),
+      });
+  }
+  return { comparisons, doubtful };
 }
 
 /** The runs of a work, oldest first, with the first etch's plan that they followed, else the newest. */

@@ -27,6 +27,8 @@ export interface WorkRepository {
   save(work: Work, from: number): Promise<boolean>;
   /** The works in use on a stone, whole, last changed first; at most 50 unless `limit` is given. */
   onStone(stoneId: string, limit?: number): Promise<readonly Work[]>;
+  /** Works to which any of some photographs hangs, put by or not, those entered first at the front. */
+  withPhotographs(photographs: readonly string[]): Promise<readonly Work[]>;
 }
 
 /** The works' rows of an open database or of a transaction. */
@@ -114,6 +116,22 @@ export function workRepositoryIn(database: Kysely<Tables>): WorkRepository {
         .orderBy('changed_at', 'desc')
         .orderBy('id', 'desc')
         .limit(limit)
+        .execute();
+      return rows.map(workFromRow);
+    },
+    async withPhotographs(photographs) {
+      if (photographs.length === 0) return [];
+      const rows = await database
+        .selectFrom('works')
+        .selectAll()
+        .where('id', 'in', (inner) =>
+          inner
+            .selectFrom('work_photographs')
+            .select('work_id')
+            .where('photograph_id', 'in', [...photographs]),
+        )
+        .orderBy('created_at')
+        .orderBy('id')
         .execute();
       return rows.map(workFromRow);
     },

@@ -19,6 +19,8 @@ export interface WorkRecords {
   readonly runs: readonly RunState[];
   /** Comparisons made from photographs of the work or its stone, oldest first. */
   readonly comparisons: readonly ComparisonEntry[];
+  /** Of which of them nobody can tell whether they are of another work that has the same photographs. */
+  readonly doubtful: readonly { readonly title: string; readonly others: readonly string[] }[];
   readonly series: WorkSeries;
 }
 
@@ -57,7 +59,7 @@ export function gapsOf(records: WorkRecords): string[] {
 }
 
 /** The same, where the stone is named beside it. */
-export function gapsWithoutStone({ work, plan, runs, comparisons, series }: WorkRecords): string[] {
+export function gapsWithoutStone({ work, plan, runs, comparisons, doubtful, series }: WorkRecords): string[] {
   return [
     ...pastGaps(work),
     ...(plan === null ? (reached(work, 'first-etch') ? ['a plan of the first etch'] : []) : planGaps(plan)),
@@ -67,6 +69,10 @@ export function gapsWithoutStone({ work, plan, runs, comparisons, series }: Work
     ...(comparisons.some(({ record }) => record?.verdict === 'ok') || !reached(work, 'trial-proofs')
       ? []
       : ['a comparison of print and stone']),
+    ...doubtful.map(
+      ({ title, others }) =>
+        `whether ${title} was measured of this work or of ${others.join(' or ')}, to which the same photographs hang`,
+    ),
     ...(reached(work, 'trial-proofs') && series.pulls.length === 0 ? ['its pulls'] : []),
     ...(series.pulls.length > 0 && series.sigma === null ? ['how far one reading strays in this room'] : []),
   ];
