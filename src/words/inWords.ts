@@ -68,7 +68,9 @@ function lineInWords(text: string): string {
 function byGaps(text: string, gaps: readonly RegExp[], rest: (piece: string) => string): string {
   const [, before, words, after] = /^(\s*)([\s\S]*?)(\s*)$/.exec(text)!;
   if (!hasWords(words!)) return text;
-  const whole = toldWhole(words!);
+  // Several sentences are looked up one by one, but where they stand together in the catalogue.
+  const several = gaps === wideGaps && wideGaps.some((gap) => gap.test(words!));
+  const whole = several ? (wordsInUse().told?.[words!] ?? null) : toldWhole(words!);
   if (whole !== null) return `${before}${whole}${after}`;
   for (const [place, gap] of gaps.entries()) {
     const pieces = words!.split(gap);

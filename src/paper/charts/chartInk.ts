@@ -1,4 +1,5 @@
 import { asWritten } from '../../words/asWritten.ts';
+import { textInWords } from '../../words/inWords.ts';
 import { told } from '../../words/told.ts';
 
 /** Inks of charts on white or off-white paper; `ink`, `soft` and `tannin` may be words: at least 7:1 against both. */
@@ -28,6 +29,13 @@ export function coverageGrey(coverage: number): string {
 /** Text made safe to stand in SVG, as content or in a quoted attribute. */
 export function svgText(text: string): string {
   return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+}
+
+/** A font size at which a text, told in the words in use, is about as wide as there is room for; `most` where it is anyway. */
+export function fittedSize(text: string, width: number, most: number): number {
+  const shown = textInWords(text);
+  if (shown === text) return most;
+  return Math.min(most, Math.round((10 * width) / (0.52 * shown.length)) / 10);
 }
 
 /** A word of the trade as it is called on this page or sheet, else a name that somebody gave, shortened as by `fitText`. */

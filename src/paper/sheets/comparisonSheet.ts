@@ -12,6 +12,9 @@ import { zoneTable } from './comparison/zoneTable.ts';
 import { page, type SheetContent, sheetPdf } from './pdfDocument.ts';
 import { headline, paragraph, partName, rule, stamp } from './sheetParts.ts';
 
+/** As many as the two pages that are meant hold. */
+const usualZones = 20;
+
 /**
  * The comparison as a PDF to pin up: the finding, stone and print and what became of it, the tone ladder;
  * then curves, every zone, warnings with what to do, how it was measured and what it cannot say. A refused
@@ -23,6 +26,9 @@ export async function comparisonSheetPdf(input: ComparisonSheetInput): Promise<U
   return sheetPdf({
     title: `${title}: stone against print`,
     createdAt: input.createdAt,
+    ...(record.zones.length <= usualZones
+      ? { pages: record.zones.length === 0 || record.verdict !== 'ok' ? 1 : 2 }
+      : {}),
     foot: `${title}, ${input.dateText}. ${asWritten(record.engine)}`,
     content: [
       stamp(`Stone against print · ${title} · ${input.dateText}`),

@@ -1,10 +1,10 @@
 import type { Paper } from '../../records/paper.ts';
-import { asWritten } from '../../words/asWritten.ts';
 import type { EtchMapInput } from '../charts/etchMap/mapAreas.ts';
 import { etchMapMarks } from '../charts/etchMap.ts';
 import { overviewPageSvgs } from './etchMap/overviewPage.ts';
 import { tileLayout } from './etchMap/tileLayout.ts';
 import { type TrueSizeMap, tilePageSvg } from './etchMap/tilePage.ts';
+import { planTitle } from './laidName.ts';
 import { picturePagesPdf } from './pdfDocument.ts';
 
 export interface EtchMapSheetInput extends EtchMapInput {
@@ -25,7 +25,7 @@ export async function etchMapPdf(input: EtchMapSheetInput): Promise<Uint8Array> 
   const layout = tileLayout(widthMm, heightMm, paper);
   const map: TrueSizeMap = {
     stone: input.request.stone,
-    title: asWritten(title),
+    title: planTitle(title),
     foot: 'ml and minutes are those of the whole zone',
     marks: (mirrored, shown, labelled) => etchMapMarks(input, mirrored, 1, shown, labelled),
   };
@@ -33,7 +33,7 @@ export async function etchMapPdf(input: EtchMapSheetInput): Promise<Uint8Array> 
     layout.tiles.map((tile) => tilePageSvg(map, mirrored, layout, tile)),
   );
   return picturePagesPdf({
-    title: `${asWritten(title)}: etch map`,
+    title: `${planTitle(title)}: etch map`,
     createdAt,
     sizeMm: layout.pageMm,
     svgs: [...overviewPageSvgs(input, title, layout), ...tiles],

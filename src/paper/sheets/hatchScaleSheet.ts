@@ -22,6 +22,7 @@ export async function hatchScaleSheetPdf(createdAt: Date): Promise<Uint8Array> {
   return sheetPdf({
     title: 'Hatch scale: tones told by eye',
     createdAt,
+    pages: 1,
     foot: 'Print at full size (100 %), not fitted to the page.',
     content: [
       stamp('Hatch scale'),

@@ -10,3 +10,9 @@ export function laidName({ row, name }: LaidRow): string {
     ? `${asWritten(name.slice(0, -strength.length))}${strength}`
     : asWritten(name);
 }
+
+/** What a plan's sheets are called by: the work and its stone, `Low Water, stone S-01`, as people named both. */
+export function planTitle(title: string): string {
+  const [, work, stone] = /^(.*), stone (.*?)$/s.exec(title) ?? [];
+  return work === undefined ? asWritten(title) : `${asWritten(work)}, stone ${asWritten(stone!)}`;
+}

@@ -3,6 +3,7 @@ import { dirname } from 'node:path';
 import pdfMake from 'pdfmake';
 import type { Content, ContentTable, ContentText, TDocumentDefinitions } from 'pdfmake/interfaces.js';
 import type { Paper } from '../../records/paper.ts';
+import { isPlainEnglish } from '../../words/asWritten.ts';
 import { inWords, textInWords } from '../../words/inWords.ts';
 import { printable } from './printable.ts';
 
@@ -17,6 +18,8 @@ export interface SheetDefinition {
   readonly content: readonly SheetContent[];
   /** At the foot of every page, left of the page number. */
   readonly foot: string;
+  /** How many pages it takes in plain English, where that matters: longer words are set smaller then, as far as they can be read. */
+  readonly pages?: number;
 }
 
 const resolve = createRequire(import.meta.url).resolve;
@@ -54,26 +57,56 @@ export const ptPerMm = 72 / 25.4;
  * pictures only as data addresses. Rejects when a picture cannot be read.
  */
 export async function sheetPdf(sheet: SheetDefinition): Promise<Uint8Array> {
+  if (sheet.pages === undefined || isPlainEnglish()) return (await setAt(sheet, 1)).bytes;
+  for (const scale of [1, 0.96, 0.92, 0.88]) {
+    const { bytes, pages } = await setAt(sheet, scale);
+    if (pages <= sheet.pages) return bytes;
+  }
+  return (await setAt(sheet, 1)).bytes;
+}
+
+async function setAt(
+  sheet: SheetDefinition,
+  scale: number,
+): Promise<{ readonly bytes: Uint8Array; readonly pages: number }> {
   const foot = textInWords(sheet.foot);
+  let pages = 1;
   const definition: TDocumentDefinitions = {
     pageSize: 'A4',
     pageMargins: [page.marginPt, 32, page.marginPt, 36],
     info: { title: sheet.title, creator: 'Stonetone', creationDate: sheet.createdAt },
-    defaultStyle: { font: 'Archivo', fontSize: 9, lineHeight: 1.15, color: '#1a1714' },
+    defaultStyle: { font: 'Archivo', fontSize: 9 * scale, lineHeight: 1.15, color: '#1a1714' },
     // The name of a part never stays alone at the foot of a page.
     pageBreakBefore: (node) => node.headlineLevel === 1 && node.startPosition.verticalRatio > 0.87,
-    footer: (current, count) => ({
-      margin: [page.marginPt, 6, page.marginPt, 0],
-      fontSize: 8,
-      color: '#4d463d',
-      columns: [
-        printable(foot),
-        { text: textInWords(`page ${current} of ${count}`), alignment: 'right', width: 70 },
-      ],
-    }),
-    content: [...sheet.content],
+    footer: (current, count) => {
+      pages = count;
+      return {
+        margin: [page.marginPt, 6, page.marginPt, 0],
+        fontSize: 8,
+        color: '#4d463d',
+        columns: [
+          printable(foot),
+          { text: textInWords(`page ${current} of ${count}`), alignment: 'right', width: 70 },
+        ],
+      };
+    },
+    content: sheet.content.map((part) => (scale === 1 ? part : smaller(part, scale))),
   };
-  return written(definition);
+  const bytes = await written(definition);
+  return { bytes, pages };
+}
+
+/** Words set smaller; pictures, rulers and whatever else is drawn stay as they are. */
+function smaller<Part>(part: Part, scale: number): Part {
+  if (Array.isArray(part)) return part.map((each) => smaller(each, scale)) as Part;
+  if (part === null || typeof part !== 'object' || Object.getPrototypeOf(part) !== Object.prototype)
+    return part;
+  return Object.fromEntries(
+    Object.entries(part).map(([name, each]) => [
+      name,
+      name === 'fontSize' && typeof each === 'number' ? each * scale : smaller(each, scale),
+    ]),
+  ) as Part;
 }
 
 async function written(definition: TDocumentDefinitions): Promise<Uint8Array> {

@@ -41,6 +41,7 @@ export async function protocolSheetPdf(createdAt: Date): Promise<Uint8Array> {
   return sheetPdf({
     title: 'How to photograph a stone and its print',
     createdAt,
+    pages: 1,
     foot: 'Print at full size (100 %), not fitted to the page.',
     content: [
       stamp('Photograph protocol'),

@@ -1,6 +1,6 @@
 import { areaDoubtWords } from '../../studio/etch/areaDoubt.ts';
 import { benchRun } from '../../studio/etch/benchRun.ts';
-import { asWritten } from '../../words/asWritten.ts';
+import { planTitle } from './laidName.ts';
 import { fittedSheetPdf, type SheetContent } from './pdfDocument.ts';
 import { liftPart, movePart } from './step/clockPart.ts';
 import { layPart } from './step/layPart.ts';
@@ -16,7 +16,7 @@ import type { SheetLook, StepSheetInput } from './step/stepSheetInput.ts';
  */
 export async function stepSheetPdf(input: StepSheetInput): Promise<Uint8Array> {
   const { plan, request, paper, createdAt } = input;
-  const title = asWritten(input.title);
+  const title = planTitle(input.title);
   const run = benchRun(plan);
   return fittedSheetPdf({
     title: `${title}: step sheet`,

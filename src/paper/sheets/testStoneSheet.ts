@@ -1,5 +1,5 @@
 import type { TestStoneAnswer, TestStoneFindings, TreatmentHold } from '../../records/testStoneAnswer.ts';
-import { asWritten } from '../../words/asWritten.ts';
+import { asWritten, isPlainEnglish } from '../../words/asWritten.ts';
 import { holdIntervalsSvg } from '../charts/holdIntervals.ts';
 import { residualPlotSvg } from '../charts/residualPlot.ts';
 import { testStonePictureSvg } from '../charts/testStonePicture.ts';
@@ -79,7 +79,7 @@ function holdParts(holds: readonly TreatmentHold[]): SheetContent[] {
   if (holds.length === 0) return [paragraph('No treatment was read.')];
   return [
     plainTable(
-      ['*', 30, 30, 30, 30, 34, 74, 82, 58],
+      ['*', ...Array<number>(4).fill(isPlainEnglish() ? 30 : 42), isPlainEnglish() ? 34 : 46, 74, 82, 58],
       holds.map(({ name, counts, unread, share, verdict }) => [
         name,
         ...[counts.held, counts.weak, counts.lost, counts.filled, unread].map(String),

@@ -91,7 +91,7 @@ function dayCell({ date, open, note, people }: WeekDay, scale: number): SheetCon
     stack: [
       { text: dayWords(date), font: 'ArchivoNarrow', bold: true, fontSize: 16 * scale, lineHeight: 1 },
       {
-        text: [open.length === 0 ? 'closed' : `open ${hours(open)}`, note && `, ${asWritten(note)}`],
+        text: [open.length === 0 ? 'closed this day' : `open ${hours(open)}`, note && `, ${asWritten(note)}`],
         fontSize: 8.5 * scale,
       },
       ...people.map(({ initials, hours: there }) => ({

@@ -7,7 +7,7 @@ import { meet } from '../../charts/etchMap/mapLabels.ts';
 import { hatchSwatchSvg } from '../../charts/etchMap/mapLegend.ts';
 import { etchMapMarks } from '../../charts/etchMap.ts';
 import type { Box } from '../../charts/strengthHatching.ts';
-import { laidName } from '../laidName.ts';
+import { laidName, planTitle } from '../laidName.ts';
 import { pageRuler, pageText } from './pageMarks.ts';
 import { marginMm, overlapMm, type TileLayout } from './tileLayout.ts';
 
@@ -41,7 +41,7 @@ export function overviewPageSvgs(input: EtchMapInput, title: string, layout: Til
   ];
   for (let start = first; start < listed.length; start += more) {
     pages.push(
-      pageText(`${asWritten(title)}, zones continued`, left, 22, {
+      pageText(`${planTitle(title)}, zones continued`, left, 22, {
         size: 6,
         bold: true,
         narrow: true,
@@ -72,7 +72,7 @@ function header({ request }: EtchMapInput, title: string, layout: TileLayout): s
         ];
   return (
     pageText('Etch map, true size', left, 17, { size: 3.4, bold: true, fill: chartInk.soft }) +
-    pageText(asWritten(title), left, 26, { size: 9, bold: true, narrow: true, width: width * 1.15 }) +
+    pageText(planTitle(title), left, 26, { size: 9, bold: true, narrow: true, width: width * 1.15 }) +
     pageText(`Stone ${widthMm} × ${heightMm} mm`, left + width, 17, { size: 3.4, anchor: 'end' }) +
     lines.map((words, line) => pageText(words, left, 33 + 5 * line, { size: 3.8 })).join('')
   );
