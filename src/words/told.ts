@@ -127,7 +127,8 @@ function byParts(english: string): Found | null {
 
 /** What is strung together is told only where each clause is. */
 function clauseByClause(english: string, between: string): Found | null {
-  const clauses = english.split(between);
+  const at = english.indexOf(between);
+  const clauses = at < 0 ? [] : [english.slice(0, at), english.slice(at + between.length)];
   const each = clauses.length > 1 ? clauses.map(find) : [];
   if (each.length === 0 || each.includes(null)) return null;
   return { words: each.map((one) => one!.words).join(between), whole: each.every((one) => one!.whole) };
