@@ -180,6 +180,37 @@ describeInBrowser('an edition', (pages) => {
     await expectSoundScreen(other, 'a second screen at the press');
   });
 
+  it('starts from the pull that is good to print, and the press knows of gum that was logged at the bench', async () => {
+    const work = await startedWork('S-65', { title: 'Slack' });
+    const eye = { lights: 0.1, middles: 0.4, darks: 0.8, who: 'P.R.' };
+    for (const number of [1, 2, 3])
+      await pulled(work, number, { damp: true, ink: { id: null, words: 'mudbank black' }, eye });
+    await sent('POST', `/api/works/${work.id}/approvals`, { pull: 3, artist: 'A.T.', printer: 'P.R.' });
+    const page = await pages.onPhone(`/works/${work.id}/edition`);
+    await page.getByRole('heading', { name: 'It starts from pull 3, good to print' }).waitFor();
+    await page.getByText('Pull 3, good to print, was printed damp.').waitFor();
+    await page.getByLabel('Paper', { exact: true }).fill('rag 300');
+    await page.getByText('Pull 3, good to print, has rag 250 here.').waitFor();
+    await expectSoundScreen(page, 'what an edition starts from');
+    await page.getByRole('button', { name: 'Plan the edition' }).click();
+    await page.getByRole('heading', { name: '15 sheets for 5 prints' }).waitFor();
+    const id = page.url().split('/').at(-1)!;
+    expect(await read<Edition>(`/api/editions/${id}`)).toMatchObject({
+      paper: { name: 'rag 300', damped: 'yes' },
+      ink: 'mudbank black',
+      approvedBy: 'A.T., P.R.',
+      approval: { lights: 0.1, middles: 0.4, darks: 0.8 },
+    });
+    await page.getByRole('link', { name: 'To the press' }).click();
+    await press(page, 'Good');
+    await page.getByText('1 good of 8 wanted, 7 more to pull. 10 of 11 sheets are left.').waitFor();
+    await logged(id, 1);
+    const run = await sent<{ id: string }>('POST', '/api/runs', { workId: work.id });
+    const gummed = { clientId: 'gum S-65', kind: 'gummed', payload: {}, at: new Date().toISOString() };
+    await sent('POST', `/api/runs/${run.id}/events`, gummed);
+    await page.getByRole('heading', { name: 'Paused, under gum' }).waitFor();
+  });
+
   it('a print is photographed, read beside the approved pull, and its edition taken off and brought back', async () => {
     const work = await printedWork('S-64');
     const { print } = keptPair('measured');

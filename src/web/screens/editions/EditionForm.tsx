@@ -148,7 +148,7 @@ export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (
           {line('approvalDarks', { unit: say('darkness') })}
         </div>
       </Fold>
-      <Fold title={say('Signature, chop, cancellation')}>
+      <Fold title={say('Signature, chop, cancellation')} open={edition.prints.length > 0}>
         <div className="fields">
           {line('signature')}
           {line('signedOn', { type: 'date' })}
