@@ -34,7 +34,7 @@ stonetone ink in.json
     Where to start a mix of ink from and how many grams: {areasCm2: {light, middle, dark}, solidShare?, coveredCm2?,
     modifierPercent?, proofs?, edition?, viscosityPaS?: {soft, stiff}}. Grams are a range.
 
-stonetone trial design spec.json --out DIR [--paper a4|a3|letter]
+stonetone trial design spec.json --out DIR [--paper a4|a3|letter] [--data DIR]
     Lays a test stone out: {stone: {widthMm, heightMm}, stones?, whole?: {name, levels}, sub: {name, levels}, control?,
     patchRepeats?, stripRepeats?, wanted?, seed? …}. Writes design.json, template.pdf (true size, both ways round),
     list.csv and steps.csv (who gets what, also in order; not for whoever reads) and readings.csv (to be filled

@@ -1,8 +1,9 @@
+import { scatterOfRoom } from '../application/trials/scatterOfRoom.ts';
 import { trialDesignFileNames, trialDesignFiles } from '../application/trials/trialDesignFiles.ts';
 import { trialWishSchema } from '../contract/trialWish.ts';
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
-import type { CheapestTrial, TrialDesign, TrialPower } from '../records/trialDesign.ts';
+import type { CheapestTrial, RoomScatter, TrialDesign, TrialPower } from '../records/trialDesign.ts';
 import { designCautions } from '../studio/trials/design/designCautions.ts';
 import { designTrial } from '../studio/trials/design/designTrial.ts';
 import { type OptionList, readArguments, required } from './arguments.ts';
@@ -10,9 +11,10 @@ import { checkFolder, writeFolder } from './outputFolder.ts';
 import { readJson } from './readJson.ts';
 import { readPaper } from './readPaper.ts';
 
-const options: OptionList = { out: 'trial', paper: 'a4' };
+const options: OptionList = { out: 'trial', paper: 'a4', data: './data' };
 
-/** `stonetone trial design spec.json --out DIR`: lays a test stone out and writes it. @returns what is told at the end. */
+/** `stonetone trial design spec.json --out DIR [--data DIR]`: lays a test stone out and writes it; with a data folder, by how this
+ * room's own patches scatter. @returns what is told at the end. */
 export async function trialDesign(words: readonly string[]): Promise<Result<string>> {
   const given = readArguments(words, options, 1);
   if (!given.ok) return given;
@@ -27,19 +29,23 @@ export async function trialDesign(words: readonly string[]): Promise<Result<stri
   if (!paper.ok) return paper;
   const wish = await readJson(file, trialWishSchema, 'trial-wish-malformed');
   if (!wish.ok) return wish;
-  const designed = designTrial(wish.value);
+  const data = given.value.options.get('data');
+  const room = data === undefined ? ok(null) : await scatterOfRoom(data);
+  if (!room.ok) return room;
+  const designed = designTrial({ ...wish.value, scatter: wish.value.scatter ?? room.value?.scatter ?? null });
   if (!designed.ok) return designed;
   const files = await trialDesignFiles(designed.value, paper.value, new Date());
   const written = await writeFolder(out.value, files, trialDesignFileNames);
   return written.ok
-    ? ok([...sentences(designed.value.design), `Written to ${out.value}.`].join('\n'))
+    ? ok([...sentences(designed.value.design, room.value), `Written to ${out.value}.`].join('\n'))
     : written;
 }
 
-function sentences(design: TrialDesign): string[] {
+function sentences(design: TrialDesign, room: RoomScatter | null): string[] {
   const { wish, patches, patchMm, power, candidates } = design;
   const told = [
     `${patches.length} patches of ${patchMm.toFixed(0)} mm on ${wish.stones === 1 ? 'one stone' : `${wish.stones} stones`}.`,
+    ...(room === null ? [] : [roomSentence(room)]),
     ...power.map((each) => powerSentence(each, wish)),
     ...designCautions(design),
     'list.csv stays sealed until all patches are read; its seal stands in design.json.',
@@ -51,6 +57,12 @@ function sentences(design: TrialDesign): string[] {
       `${index === 0 ? 'Cheapest' : 'Else'} that notices ${wish.wanted}: ${candidateWords(candidate)}.`,
     );
   return told;
+}
+
+function roomSentence({ stones, scatter }: RoomScatter): string {
+  return scatter === null
+    ? `Too little was read in this room (test stones: ${stones}) to say how its patches scatter.`
+    : `This room's own scatter, by ${stones} test stone${stones === 1 ? '' : 's'}: stones ${scatter.stone.toFixed(3)}, strips ${scatter.strip.toFixed(3)}, patches ${scatter.patch.toFixed(3)}.`;
 }
 
 function candidateWords(candidate: CheapestTrial): string {

@@ -6,7 +6,11 @@ import { testStoneSchema } from './testStone.ts';
 
 /** What a test stone is made ready for the bench with. */
 export const benchChoicesSchema = z
-  .object({ version: versionSchema, stoneId: idSchema.describe('The stone that it is drawn on') })
+  .object({
+    version: versionSchema,
+    stoneId: idSchema.describe('The stone that it is drawn on'),
+    freshGrain: z.boolean().default(false).describe('True: the work that the stone still carries is over'),
+  })
   .and(planChoicesSchema);
 
 export const atBenchSchema = z.object({ testStone: testStoneSchema, plan: keptPlanSchema });

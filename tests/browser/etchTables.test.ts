@@ -27,10 +27,10 @@ describeInBrowser('etch tables', (pages) => {
     await dark.getByLabel('Source 1', { exact: true }).fill('the printer');
     await dark.getByLabel('It says').fill('two minutes');
     await expectSoundScreen(page, 'a table being changed');
-    await page.getByRole('button', { name: 'Save as the next version' }).click();
+    await page.getByRole('button', { name: 'Etch by these rows from now on' }).click();
     await dark.getByText('It lies outside least and most.').waitFor();
     await dark.getByLabel('Wanted').fill('1:45');
-    await page.getByRole('button', { name: 'Save as the next version' }).click();
+    await page.getByRole('button', { name: 'Etch by these rows from now on' }).click();
     await page.getByText(/^Dark: the contact is now at least 90 s, 105 s wanted/).waitFor();
     await page.getByText('One source says').waitFor();
   });
@@ -42,7 +42,7 @@ describeInBrowser('etch tables', (pages) => {
     const middle = await openRule(page, 'middle');
     await middle.getByLabel('Least contact').fill('1:40');
     await savedGap(table.id, 'light', 40);
-    await page.getByRole('button', { name: 'Save as the next version' }).click();
+    await page.getByRole('button', { name: 'Etch by these rows from now on' }).click();
     await page.getByRole('alert').filter({ hasText: 'Somebody saved' }).waitFor();
     await page.getByText('Light: the longest gap is now 40 s (before: 45 s).').waitFor();
     expect(await middle.getByLabel('Least contact').inputValue()).toBe('1:40');

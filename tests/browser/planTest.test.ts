@@ -16,8 +16,8 @@ describeInBrowser('a test that is planned', (pages) => {
     await page.getByRole('button', { name: 'Lay it out' }).click();
     await page.getByText('Give the test a name.').waitFor();
     await page.getByLabel('What do you want to know?').fill('T-91: which etch');
-    await page.getByLabel('Levels of medium').fill('crayon-2, tusche-water');
-    await page.getByLabel('Levels of etch').fill('None, gum alone, tannic');
+    await page.getByLabel('medium: what you try').fill('crayon-2, tusche-water');
+    await page.getByLabel('etch: what you try').fill('None, gum alone, tannic');
     await page.getByLabel('The control').selectOption('None');
     await page.getByLabel('Stones', { exact: true }).fill('2');
     await page.getByLabel('Smallest difference that matters').fill('0.3');
@@ -62,8 +62,8 @@ describeInBrowser('a test that is planned', (pages) => {
   it('changed, it is laid out anew before anything can be made of it', async () => {
     const page = await pages.atDesk('/test-stones/plan');
     await page.getByLabel('What do you want to know?').fill('T-92');
-    await page.getByLabel('Levels of medium').fill('crayon-2, tusche-water');
-    await page.getByLabel('Levels of etch').fill('gum alone, tannic');
+    await page.getByLabel('medium: what you try').fill('crayon-2, tusche-water');
+    await page.getByLabel('etch: what you try').fill('gum alone, tannic');
     await page.getByRole('button', { name: 'Lay it out' }).click();
     await page.getByRole('button', { name: 'Make the 3 test stones of it' }).waitFor();
     await page.getByLabel('Height of the stone').fill('80');
@@ -75,20 +75,20 @@ describeInBrowser('a test that is planned', (pages) => {
   it('is kept as it is typed, its levels are checked, and its stone is sealed and goes to the bench', async () => {
     const page = await pages.atDesk('/test-stones/plan');
     await page.getByLabel('What do you want to know?').fill('T-93: kept');
-    await page.getByLabel('Levels of medium').fill('crayon-2, waxi pencil');
-    await page.getByLabel('Levels of etch').fill('None, gum alone');
+    await page.getByLabel('medium: what you try').fill('crayon #2, waxi pencil');
+    await page.getByLabel('etch: what you try').fill('None, gum alone');
     await page.waitForURL(/\/test-stones\/plan\/.+/);
     await page.getByText('The nearest that is known is “waxy pencil”.').waitFor();
     await page.getByText('Kept: leave this page').waitFor();
     await expectSoundScreen(page, 'a planned test that is kept');
     await page.goto(`${inject('address')}/test-stones`);
     await page
-      .getByRole('link', { name: /T-93: kept.*One level is not known here/ })
+      .getByRole('link', { name: /T-93: kept.*One word is not known here/ })
       .first()
       .click();
     await page.getByRole('button', { name: '“waxi pencil” is a new one' }).click();
     await page.getByText('Kept: leave this page').waitFor();
-    expect(await page.getByLabel('Levels of medium').inputValue()).toBe('crayon-2, waxi pencil');
+    expect(await page.getByLabel('medium: what you try').inputValue()).toBe('crayon #2, waxi pencil');
     await page.getByLabel('Stones', { exact: true }).fill('1');
     await page.getByRole('button', { name: 'Lay it out' }).click();
     await page.getByRole('button', { name: 'Make the test stone of it' }).click();

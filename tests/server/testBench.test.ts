@@ -46,12 +46,20 @@ it('has its steps in order for each pair of hands, and its etch by the clock', a
   const steps = `/api/test-stones/${testStone.id}/steps`;
   const draws = await studio.json<TestCourse>(`${steps}?for=draw`);
   expect(draws.stages.map(({ stage }) => stage)).toEqual(['draw']);
-  expect(draws.stages[0]!.lines.map(({ what }) => what).sort()).toEqual(['crayon-2', 'waxy pencil']);
+  expect(draws.stages[0]!.lines.map(({ what }) => what).sort()).toEqual(['crayon #2', 'waxy pencil']);
   expect(JSON.stringify(draws)).not.toContain('gum alone');
   const small = await studio.stone('S-10', { widthMm: 200, heightMm: 200 });
   const bench = `/api/test-stones/${testStone.id}/bench`;
   const tight = await studio.send<Refusal>('POST', bench, { version: 1, stoneId: small.id });
   expect(tight.status, 'a stone that it does not fit on').toBe(422);
+  const busy = await studio.stone('S-11', { widthMm: 320, heightMm: 420 });
+  const other = await studio.send('POST', '/api/works', { title: 'Low Water', stoneId: busy.id });
+  expect(other.status, JSON.stringify(other.body)).toBe(201);
+  const taken = await studio.send<Refusal>('POST', bench, { version: 1, stoneId: busy.id });
+  expect([taken.status, JSON.stringify(taken.body)]).toEqual([
+    409,
+    expect.stringContaining('The stone S-11 carries the work Low Water.'),
+  ]);
   const ready = await atBench(studio, testStone);
   expect(ready.status, JSON.stringify(ready.body)).toBe(201);
   const { plan } = ready.body.plan;

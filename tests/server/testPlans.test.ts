@@ -12,7 +12,7 @@ it('is kept half typed, gone on with, copied, and taken off the list', async () 
   const begun = await studio.send<TestPlanEntry>('POST', path, { title: 'Which etch' });
   expect(begun.status, JSON.stringify(begun.body)).toBe(201);
   expect(begun.body).toMatchObject({ version: 1, wish: null, testStones: [] });
-  expect(begun.body.troubles).toContain('One treatment must be given to each patch by itself.');
+  expect(begun.body.troubles).toContain('One thing must be given to each patch by itself.');
   const own = `${path}/${begun.body.id}`;
   const saved = await studio.send<TestPlanEntry>('PATCH', own, {
     version: 1,

@@ -74,7 +74,7 @@ function lookUp(
       const takenFor = noMedium.test(words) ? 'nothing drawn' : (found?.name ?? null);
       return {
         takenFor,
-        names: media.flatMap(({ id, name }) => [id, name]),
+        names: media.map(({ name }) => name),
         where: 'no medium of the catalogue',
       };
     }

@@ -28,7 +28,9 @@ export interface AtBench {
  * Makes a test stone ready for the bench: a work on a stone, whose zones are what is etched as one, and a plan that the hands can
  * keep, in rounds where all at once can't be. Asked again, it is planned anew on the work that it has.
  * @param stoneId the stone that it is drawn on
- * @returns `not-found`, `stale-save`, `archived`, `test-stone-at-bench` where it has a work of another kind, or the faults of
+ * @param choices.freshGrain somebody says that what the stone carried is over
+ * @returns `not-found`, `stale-save`, `archived`, `test-stone-at-bench` where it has a work of another kind, `stone-in-use` while
+ *   the stone carries another, or the faults of
  *   `benchRequestOf`, `judgeWork` and `judgePlanRequest`
  */
 export async function putAtBench(
@@ -36,7 +38,7 @@ export async function putAtBench(
   id: string,
   version: number,
   stoneId: string,
-  choices: PlanChoices,
+  { freshGrain, ...choices }: PlanChoices & { readonly freshGrain: boolean },
 ): Promise<Saved<AtBench>> {
   const { store, now, newId, sample } = parts;
   const kept = await store.testStones.find(id);
@@ -49,6 +51,8 @@ export async function putAtBench(
   if (!asked.ok) return refused(asked.error);
   const there = await workOf(store, kept, asked.value);
   if (!there.ok) return refused(there.error);
+  const [carried] = there.value || freshGrain ? [] : await liveWorks(store, stoneId);
+  if (carried) return refused(failure('stone-in-use', { name: on.name, work: carried.title }, 'stoneId'));
   const at = now().toISOString();
   const work = there.value ?? { ...newWork(kept, stoneId, asked.value), id: newId(), createdAt: at };
   const whole: Work = there.value ?? {
@@ -83,6 +87,11 @@ export async function putAtBench(
     await records.testStones.save(next, version);
     return ok({ testStone: next, plan: keptPlan });
   });
+}
+
+/** Works that a stone still carries: what was grained away is none. */
+async function liveWorks({ works }: Pick<Store, 'works'>, stoneId: string): Promise<readonly Work[]> {
+  return (await works.onStone(stoneId)).filter(({ stage }) => stage !== 'regrained');
 }
 
 /** The work that it has already; null where it has none; `test-stone-at-bench` where that one's zones are others. */

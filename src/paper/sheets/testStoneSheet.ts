@@ -1,7 +1,8 @@
 import type { TestStoneAnswer, TestStoneFindings, TreatmentHold } from '../../records/testStoneAnswer.ts';
+import { edgeToEdge, farPatches, scatterByTone } from '../../studio/trials/answer/readingQuestions.ts';
 import { asWritten, isPlainEnglish } from '../../words/asWritten.ts';
 import { holdIntervalsSvg } from '../charts/holdIntervals.ts';
-import { residualPlotSvg } from '../charts/residualPlot.ts';
+import { jawsPicture, pegsPicture, readingPictureSvg, slopePicture } from '../charts/readingPictures.ts';
 import { testStonePictureSvg } from '../charts/testStonePicture.ts';
 import { page, type SheetContent, sheetPdf } from './pdfDocument.ts';
 import { plainTable } from './plainTable.ts';
@@ -21,11 +22,11 @@ export interface TestStoneSheetInput {
 /** Stones are drawn this wide at most, points, and so many side by side. */
 const stoneWidthPt = 165;
 const stonesBeside = 3;
-const plotPt = [250, 150] as const;
+const questionPt = 165;
 
 /**
- * What test stones answer, as a PDF on A4: the answers in words, the stones as pictures with their findings, one table, three
- * plots, and the open questions with the test that would answer each. Equal input gives equal bytes.
+ * What test stones answer, as a PDF on A4: the answers in words, the stones as pictures with their findings, one table, plain
+ * questions to the readings, and the open questions with the test that would answer each. Equal input gives equal bytes.
  */
 export async function testStonePdf({
   title,
@@ -51,7 +52,7 @@ export async function testStonePdf({
       ),
       partName('What held'),
       ...holdParts(answer.holds),
-      ...residualParts(answer),
+      ...readingParts(answer),
       partName('What can’t be told, and what to test next'),
       ...questionParts(answer),
       ...answer.warnings.map(note),
@@ -117,40 +118,36 @@ const verdictWords: Readonly<Record<TreatmentHold['verdict'], string>> = {
   open: 'open',
 };
 
-function residualParts({ residuals, components, toneOf }: TestStoneAnswer): SheetContent[] {
+function readingParts({ residuals, components, toneOf, position }: TestStoneAnswer): SheetContent[] {
   if (residuals.length === 0)
-    return [note('No residuals: treatments and strips take all that the tones tell.')];
-  const spread = Math.sqrt(
-    residuals.reduce((sum, { residual }) => sum + residual ** 2, 0) / residuals.length,
-  );
+    return [note('Whether readings can be trusted is not known: too few were treated alike.')];
   const what = toneOf === 'change' ? 'coverage printed less drawn' : 'coverage printed';
+  const far = farPatches(residuals);
+  const scatter = scatterByTone(residuals);
+  const asked = [
+    { ...far, picture: pegsPicture(residuals, far.far) },
+    { ...scatter, picture: jawsPicture(scatter.thirds) },
+    { ...edgeToEdge(position), picture: slopePicture(position) },
+  ];
   return [
     {
       unbreakable: true,
       stack: [
-        partName('What treatments leave unexplained', false),
+        partName('Can the readings be trusted?', false),
         {
-          columns: [
-            {
-              svg: residualPlotSvg(
-                residuals.map(({ fitted, residual }) => ({ x: fitted, y: residual })),
-                { xName: 'fitted tone', yName: 'what is left', slope: null },
-                plotPt,
-              ),
-            },
-            {
-              svg: residualPlotSvg(
-                residuals.map(({ expected, residual }) => ({ x: expected, y: residual })),
-                { xName: 'normal score', yName: 'what is left', slope: spread },
-                plotPt,
-              ),
-            },
-          ],
+          columns: asked.map(({ question, answer, picture }) => ({
+            width: questionPt + 8,
+            stack: [
+              { text: question, bold: true, fontSize: 9 },
+              { text: answer, fontSize: 9, margin: [0, 2, 8, 4] },
+              { svg: readingPictureSvg(picture, questionPt) },
+            ],
+          })),
         },
       ],
     },
     note(
-      `Tones: ${what}. ${components.length === 0 ? '' : `Standard deviations: ${components.map(({ of, variance }) => `${of} ${variance > 0 ? Math.sqrt(variance).toFixed(3) : 'none seen'}`).join(', ')}. `}A fan on the left or a bend on the right: intervals of tones are rough.`,
+      `Tones: ${what}. ${components.length === 0 ? '' : `Standard deviations: ${components.map(({ of, variance }) => `${of} ${variance > 0 ? Math.sqrt(variance).toFixed(3) : 'none seen'}`).join(', ')}.`}`,
     ),
   ];
 }

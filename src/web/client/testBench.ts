@@ -18,8 +18,12 @@ export function putAtBench(
   stoneId: string,
   people: 1 | 2,
   tannicBatchId: string | null,
+  freshGrain: boolean,
 ): Promise<{ readonly testStone: TestStone; readonly plan: KeptPlan }> {
-  return ask(`/api/test-stones/${id}/bench`, withJson('POST', { version, stoneId, people, tannicBatchId }));
+  return ask(
+    `/api/test-stones/${id}/bench`,
+    withJson('POST', { version, stoneId, people, tannicBatchId, freshGrain }),
+  );
 }
 
 /** Where the steps lie on paper, for one pair of hands. */

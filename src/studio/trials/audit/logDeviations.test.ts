@@ -38,7 +38,11 @@ it('what went as planned is no deviation', () => {
 it('an etch that lay too long, and a strip laid late, touch the patches in them', () => {
   const long = { ...second, differenceSeconds: 95 };
   expect(logDeviations('T-1', [first, long], places, findings)).toEqual([
-    { what: 'Etch lay longer than planned', stone: 'T-1', patches: ['row 2, first', 'row 2, second', 'row 2, third'] },
+    {
+      what: 'Etch lay longer than planned',
+      stone: 'T-1',
+      patches: ['row 2, first', 'row 2, second', 'row 2, third'],
+    },
   ]);
   const late = { ...second, laidAt: '2026-03-02T10:11:00Z' };
   const deviations = logDeviations('T-1', [first, late], places, findings);

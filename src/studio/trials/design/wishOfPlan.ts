@@ -29,23 +29,24 @@ export function planTroubles({ title, treatments, stones }: TestPlanDraft): stri
   const found: string[] = [];
   if (title.trim() === '') found.push('Give the test a name.');
   const names = treatments.map(({ name }) => name.trim());
-  if (names.includes('')) found.push('Every treatment needs a name.');
-  if (new Set(names).size < names.length) found.push('Two treatments have one name.');
+  if (names.includes('')) found.push('All that is compared needs a name.');
+  if (new Set(names).size < names.length) found.push('Two things that are compared have one name.');
   for (const { name: typed, levels } of treatments) {
     const name = typed.trim() || 'it';
-    if (levels.length < 2) found.push(`Type two levels of ${name} at least, parted by commas.`);
-    else if (levels.length > 24) found.push(`24 levels of ${name} at most.`);
-    else if (levels.some((level) => level.length > 60)) found.push(`A level of ${name} has over 60 letters.`);
+    if (levels.length < 2) found.push(`Say two to try of ${name} at least, parted by commas.`);
+    else if (levels.length > 24) found.push(`24 to try of ${name} at most.`);
+    else if (levels.some((level) => level.length > 60))
+      found.push(`One to try of ${name} has over 60 letters.`);
   }
-  if (of('patch').length === 0) found.push('One treatment must be given to each patch by itself.');
-  if (of('strip').length > 1) found.push('Only one treatment can be given to whole strips.');
-  if (of('stone').length > 1) found.push('Only one treatment can be given to whole stones.');
+  if (of('patch').length === 0) found.push('One thing must be given to each patch by itself.');
+  if (of('strip').length > 1) found.push('Only one thing can be given to whole strips.');
+  if (of('stone').length > 1) found.push('Only one thing can be given to whole stones.');
   if (of('patch').length > 2 || (of('patch').length === 2 && of('strip').length === 1))
-    found.push('Two treatments at most on one stone: give the third to whole stones.');
+    found.push('Two things at most on one stone: give the third to whole stones.');
   const perStone = of('stone')[0];
   const shares = perStone?.levels.length ?? 1;
   if (shares > 1 && stones % shares !== 0)
-    found.push(`${perStone!.name} has ${shares} levels: take ${shares} stones, or twice as many.`);
+    found.push(`Of ${perStone!.name} ${shares} are tried: take ${shares} stones, or twice as many.`);
   return found;
 }
 

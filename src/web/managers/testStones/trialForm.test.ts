@@ -36,11 +36,11 @@ it('says what stands in the way, and asks for nothing until then', () => {
     return trialTroubles(typed(more)).join(' ');
   };
   expect(told({ title: ' ' })).toContain('name');
-  expect(told({ treatments: [{ ...medium, levels: 'wash, wash' }, etch] })).toContain('two levels of medium');
+  expect(told({ treatments: [{ ...medium, levels: 'wash, wash' }, etch] })).toContain('two to try of medium');
   expect(told({ treatments: [{ ...medium, reach: 'strip' }] })).toContain('each patch');
   expect(told({ treatments: [medium, etch, { ...powder, reach: 'strip' }] })).toContain('whole strips');
   expect(told({ treatments: [medium, etch, { ...powder, reach: 'patch' }] })).toContain('whole stones');
-  expect(told({ treatments: [medium, etch, powder], stones: 3 })).toContain('powder has 2 levels');
+  expect(told({ treatments: [medium, etch, powder], stones: 3 })).toContain('Of powder 2 are tried');
   expect(told({ treatments: [medium, { ...etch, name: 'medium' }] })).toContain('one name');
 });
 

@@ -1,5 +1,6 @@
 import type { OwnEtch, PlannedTreatment, TestPlanDraft } from '../../../records/testPlan.ts';
 import type { CheapestTrial, TrialBlocks, TrialWish } from '../../../records/trialDesign.ts';
+import { mediumName } from '../../../studio/etch/mediumName.ts';
 import {
   controlsOfPlan,
   kindOfName,
@@ -74,6 +75,12 @@ export function levelsOf({ levels }: TypedTreatment): string[] {
   return [...new Set(parts)].filter((level) => level !== '');
 }
 
+/** What is tried, with one more. */
+export function withLevelTyped(levels: string, level: string): string {
+  const before = levels.trim().replace(/,$/, '');
+  return before === '' ? level : `${before}, ${level}`;
+}
+
 /** All levels that may be what the others are compared with. */
 export function controlsOf(typed: TypedTrial): string[] {
   return controlsOfPlan(planOfTyped(typed));
@@ -123,12 +130,18 @@ export function planOfTyped({ treatments, ...typed }: TypedTrial): TestPlanDraft
     treatments: treatments.map((each) => ({
       name: each.name.slice(0, 60),
       kind: each.kept?.name === each.name ? each.kept.kind : kindOfName(each.name),
-      levels: levelsOf(each).slice(0, 60),
+      levels: levelsOf(each)
+        .map((level) => (isMedium(each) ? mediumName(level) : level))
+        .slice(0, 60),
       reach: each.reach,
       newLevels: (each.newLevels ?? []).filter((level) => levelsOf(each).includes(level)),
     })),
     ownEtches: typed.ownEtches ?? [],
   };
+}
+
+function isMedium({ name, kept }: TypedTreatment): boolean {
+  return (kept?.name === name ? kept.kind : kindOfName(name)) === 'medium';
 }
 
 /** A kept plan, to be typed on. */
@@ -152,7 +165,8 @@ export function typedOfPlan(plan: TestPlanDraft): TypedTrial {
     treatments: plan.treatments.map(({ name, kind, levels, reach, newLevels }, index) => ({
       id: index + 1,
       name,
-      levels: levels.join(', '),
+      // Plans kept earlier may name media by what files call them.
+      levels: (kind === 'medium' ? levels.map(mediumName) : levels).join(', '),
       reach,
       newLevels,
       kept: { name, kind },

@@ -70,7 +70,7 @@ export function TableEditor({ kept, onLeave }: { kept: EtchTableVersion; onLeave
     <div className="table-editor">
       <SaveForm
         label={say('Change {table}', { table: kept.table.name })}
-        act={say('Save as the next version')}
+        act={say('Etch by these rows from now on')}
         form={{
           pending: saving.pending,
           trouble: saving.trouble,

@@ -32,7 +32,7 @@ const verdictWords: Record<TreatmentHold['verdict'], string> = {
   open: say('open'),
 };
 
-/** What a test stone answers: the stone as a picture, plain words, one table, three plots, what is still open. */
+/** What a test stone answers: the stone as a picture, plain words, one table, plain questions to the readings, what is still open. */
 export function AnswerPage({ stone }: TestStonePageParts) {
   const reading = useQuery({
     queryKey: testStoneReadingKey(stone.id),
@@ -150,7 +150,8 @@ export function AnswerPage({ stone }: TestStonePageParts) {
 
 function headlineOf({ holds, audit, contrasts }: TestStoneAnswer): string {
   const sure = holds.filter(({ verdict }) => verdict !== 'open').length;
-  if (sure > 0) return say('{sure} of {count} treatments can be told', { sure, count: holds.length });
+  if (sure > 0)
+    return say('Of {sure} of {count} it can be told whether they hold', { sure, count: holds.length });
   const toned = contrasts.filter(({ low, high }) => low > 0 || high < 0).length;
   if (toned === 1) return say('One difference of tone is sure; what holds is open');
   if (toned > 1) return say('{toned} differences of tone are sure; what holds is open', { toned });
@@ -190,8 +191,8 @@ function HoldTable({ answer: { holds, factors } }: { answer: TestStoneAnswer }) 
   if (holds.length === 0) return null;
   return (
     <>
-      <h2 className="big answer-section">{say('Treatments')}</h2>
-      <PushedTable label={say('Treatments, a table to be pushed sideways')}>
+      <h2 className="big answer-section">{say('What each got, and how it held')}</h2>
+      <PushedTable label={say('What each got and how it held, a table to be pushed sideways')}>
         <caption className="unseen">{say('How each treatment held')}</caption>
         <thead>
           <tr>

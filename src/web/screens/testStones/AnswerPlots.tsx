@@ -1,5 +1,17 @@
-import type { PatchResidual, TestStoneAnswer } from '../../../records/testStoneAnswer.ts';
-import { fixed } from '../../words/figures.ts';
+import {
+  jawsPicture,
+  pegsPicture,
+  type ReadingPicture,
+  readingPictureSize,
+  slopePicture,
+} from '../../../paper/charts/readingPictures.ts';
+import type { TestStoneAnswer } from '../../../records/testStoneAnswer.ts';
+import {
+  edgeToEdge,
+  farPatches,
+  type ReadingQuestion,
+  scatterByTone,
+} from '../../../studio/trials/answer/readingQuestions.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { IntervalRows } from './IntervalRows.tsx';
@@ -7,9 +19,9 @@ import { IntervalRows } from './IntervalRows.tsx';
 /** The longest list that is still read. */
 const mostRows = 24;
 
-/** Three plots: shares that held, tones by level, and what is left over. */
+/** Shares that held, tones, and what readings say for themselves. */
 export function AnswerPlots({
-  answer: { levelHolds, tones, toneOf, residuals },
+  answer: { levelHolds, tones, toneOf, residuals, position },
 }: {
   answer: TestStoneAnswer;
 }) {
@@ -40,8 +52,8 @@ export function AnswerPlots({
       <figure>
         <figcaption>
           {toneOf === 'change'
-            ? say('Printed less drawn, by level, with 95 % interval')
-            : say('Printed tone, by level, with 95 % interval')}
+            ? say('Printed less drawn, by what each got, with 95 % interval')
+            : say('Printed tone, by what each got, with 95 % interval')}
         </figcaption>
         {toned.length === 0 ? (
           <p className="soft">{say('No tone could be read.')}</p>
@@ -54,50 +66,45 @@ export function AnswerPlots({
           />
         )}
       </figure>
-      <figure>
-        <figcaption>{say('What is left of each patch once treatments are taken out')}</figcaption>
-        {residuals.length === 0 ? (
-          <p className="soft">{say('Nothing is left to look at: every treatment stands there once.')}</p>
-        ) : (
-          <Residuals residuals={residuals} />
-        )}
-      </figure>
+      <Readings residuals={residuals} position={position} />
     </div>
   );
 }
 
-/** Left over against what a normal scatter would have at that rank: on a line where nothing sticks out. */
-function Residuals({ residuals }: { residuals: readonly PatchResidual[] }) {
-  const reach = Math.max(0.02, ...residuals.map(({ residual }) => Math.abs(residual)));
-  const farthest = Math.max(1, ...residuals.map(({ expected }) => Math.abs(expected)));
-  const x = (expected: number) => 150 + (130 * expected) / farthest;
-  const y = (residual: number) => 100 - (85 * residual) / reach;
-  const most = residuals.reduce((one, other) =>
-    Math.abs(other.residual) > Math.abs(one.residual) ? other : one,
-  );
+/** What a printer asks of readings before believing them: each a question, a plain picture, and what it says. */
+function Readings({ residuals, position }: Pick<TestStoneAnswer, 'residuals' | 'position'>) {
+  if (residuals.length === 0)
+    return (
+      <p className="soft">
+        {say('Whether readings can be trusted is not known: too few were treated alike.')}
+      </p>
+    );
+  const far = farPatches(residuals);
+  const scatter = scatterByTone(residuals);
   return (
     <>
-      <svg
-        viewBox="0 0 300 200"
-        className="answer-scatter"
-        role="img"
-        aria-label={say('{count} patches; the farthest off is {patch}, by {residual}', {
-          count: residuals.length,
-          patch: most.patch,
-          residual: fixed(most.residual, 2),
-        })}
-      >
-        <path d="M150 8V192M14 100H286" stroke="var(--rule)" fill="none" />
-        {residuals.map(({ stone, patch, expected, residual }) => (
-          <circle key={`${stone} ${patch}`} cx={x(expected)} cy={y(residual)} r="4" fill="var(--ink)" />
+      <Asked {...far} picture={pegsPicture(residuals, far.far)} />
+      <Asked {...scatter} picture={jawsPicture(scatter.thirds)} />
+      <Asked {...edgeToEdge(position)} picture={slopePicture(position)} />
+    </>
+  );
+}
+
+function Asked({ question, answer, picture }: ReadingQuestion & { readonly picture: ReadingPicture }) {
+  const { lines, heavy, words } = picture;
+  return (
+    <figure>
+      <figcaption>{told(question)}</figcaption>
+      <p>{told(answer)}</p>
+      <svg viewBox={`0 0 ${readingPictureSize.join(' ')}`} className="answer-reading" aria-hidden="true">
+        <path d={lines} />
+        <path d={heavy} className="heavy" />
+        {words.map(({ x, y, text }) => (
+          <text key={text} x={x} y={y} textAnchor="middle">
+            {told(text)}
+          </text>
         ))}
       </svg>
-      <p className="soft">
-        {say(
-          'Up to ±{reach} of full cover; farthest off is {patch}. Points far from a straight line are patches to look at.',
-          { reach: fixed(reach, 2), patch: most.patch },
-        )}
-      </p>
-    </>
+    </figure>
   );
 }

@@ -1,10 +1,10 @@
 import '../work/WorkPage.css';
 import './PatchDrawing.css';
-import { type ReactNode, useMemo } from 'react';
+import { type KeyboardEvent, type ReactNode, useMemo } from 'react';
 import { Link } from 'wouter';
 import { patchMark } from '../../../paper/charts/patchMark.ts';
-import type { TestStone } from '../../../records/testStone.ts';
-import { type DrawnAs, zoneOfPatch } from '../../managers/testStones/patchDrawing.ts';
+import type { StonePatch, TestStone } from '../../../records/testStone.ts';
+import { type DrawnAs, laidLarger, sizeKeyMm, zoneOfPatch } from '../../managers/testStones/patchDrawing.ts';
 import { patchesStamp, patchLetter } from '../../managers/testStones/patchLetters.ts';
 import { Button } from '../../parts/Button.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
@@ -15,6 +15,7 @@ import type { BoardStone } from '../work/PhotographUnder.tsx';
 import { useUndoKeys } from '../work/useUndoKeys.ts';
 import { PatchFields } from './PatchFields.tsx';
 import { PatchPlace } from './PatchPlace.tsx';
+import { SizeGrip } from './SizeGrip.tsx';
 import type { PatchDesk } from './usePatchDesk.ts';
 
 const kinds: readonly (readonly [DrawnAs, string])[] = [
@@ -52,6 +53,13 @@ export function PatchDrawing({
   }, [state, drawing, patches]);
   const board = useMemo(() => boardStone(stone), [stone]);
   const inHand = patches.find(({ id }) => id === picked);
+  const sizeByKey = (event: KeyboardEvent, patch: StonePatch) => {
+    const byMm = sizeKeyMm(event);
+    if (!byMm || drawing.outline) return;
+    event.preventDefault();
+    event.stopPropagation();
+    desk.change(patch.id, { polygonMm: laidLarger(patch.polygonMm, byMm, stone.sizeMm) });
+  };
   const begin = (kind: DrawnAs) => {
     patchDesk.begin(kind);
     const area = document.querySelector<HTMLElement>('.stone-board-area');
@@ -67,7 +75,7 @@ export function PatchDrawing({
         />
       </div>
       <div className="work-board">
-        <div>
+        <div onKeyDownCapture={(event) => inHand && sizeByKey(event, inHand)}>
           <DrawingBoard
             desk={{ desk, state: shown, work: board }}
             faulty={faulty}
@@ -75,6 +83,17 @@ export function PatchDrawing({
             whole={false}
             letterOf={(_, index) => patchLetter(patches[index]!)}
             markOf={(_, index) => patchMark(patches[index]!)}
+            above={(view) =>
+              inHand &&
+              !drawing.outline && (
+                <SizeGrip
+                  view={view}
+                  patch={inHand}
+                  stoneMm={stone.sizeMm}
+                  onLay={(polygonMm) => desk.change(inHand.id, { polygonMm })}
+                />
+              )
+            }
           />
         </div>
       </div>
@@ -119,6 +138,11 @@ export function PatchDrawing({
         )}
         {inHand && !drawing.outline && (
           <>
+            <p className="soft">
+              {say(
+                'Draw the corner with the two strokes to make it larger or smaller; by keys: Ctrl and an arrow, with Shift ten times as much.',
+              )}
+            </p>
             <PatchFields
               key={inHand.id}
               patches={patches}

@@ -67,7 +67,7 @@ function standingOf({ troubles, treatments, levels }: TestPlanEntry): string {
   if (troubles.length > 0) return told(troubles[0]!);
   if (unknown > 0)
     return say(
-      '{unknown, plural, one {One level is not known here.} other {{unknown} levels are not known here.}}',
+      '{unknown, plural, one {One word is not known here.} other {{unknown} words are not known here.}}',
       { unknown },
     );
   return treatments.map(({ name, levels: of }) => `${name}: ${of.join(', ')}`).join('; ');

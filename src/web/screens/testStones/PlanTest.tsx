@@ -148,7 +148,17 @@ function PlanForm({ first }: { first: TestPlanEntry | null }) {
             treatments={typed.treatments}
             onTreatments={(treatments) => change({ treatments })}
           />
-          {kept.entry && !kept.unsent && <LevelNotes levels={kept.entry.levels} onNew={sayNew} />}
+          {kept.entry && !kept.unsent && (
+            <LevelNotes
+              levels={kept.entry.levels}
+              onNew={sayNew}
+              onOwnEtch={(etch) =>
+                change({
+                  ownEtches: [...(typed.ownEtches ?? []).filter(({ level }) => level !== etch.level), etch],
+                })
+              }
+            />
+          )}
           <p className="soft">
             {say(
               'What is easy to vary is given to each patch by itself and told most sharply. What is laid over a whole strip, or a whole stone, counts once for it, however many patches lie there.',
@@ -156,7 +166,7 @@ function PlanForm({ first }: { first: TestPlanEntry | null }) {
           </p>
           <Choice
             label={say('The control: what the others are compared with')}
-            hint={say('Best something that you know, on every stone; None is a level like any other.')}
+            hint={say('Best something that you know, on every stone; None counts like any other.')}
             value={typed.control ?? ''}
             options={[
               ['', say('none: each with every other')],

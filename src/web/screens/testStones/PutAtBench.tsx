@@ -33,6 +33,7 @@ export function PutAtBench({
   const saving = useSaving<{ readonly testStone: TestStone; readonly plan: KeptPlan }>();
   const [chosen, setChosen] = useState(stone.stoneId ?? '');
   const [name, setName] = useState('');
+  const [over, setOver] = useState(false);
   const [people, setPeople] = useState<'1' | '2'>('2');
   const [tannic, setTannic] = useState('');
   const batches = useQuery({
@@ -58,7 +59,13 @@ export function PutAtBench({
         chosen === '' ? (await addStone({ name: name.trim(), widthMm: width, heightMm: height })).id : chosen;
       // the stone is there now: what fails after it is tried again on the same one
       setChosen(id);
-      return putAtBench(stone, id, people === '1' ? 1 : 2, tannic === '' ? null : tannic);
+      return putAtBench(
+        stone,
+        id,
+        people === '1' ? 1 : 2,
+        tannic === '' ? null : tannic,
+        carried !== null && over,
+      );
     });
     if (put) onReady(put.testStone);
   };
@@ -73,12 +80,24 @@ export function PutAtBench({
             ['', say('a stone that is not here yet')],
             ...fitting.map((one) => [one.id, offered(one)] as const),
           ]}
-          onChoose={setChosen}
+          onChoose={(next) => {
+            setChosen(next);
+            setOver(false);
+          }}
         />
       )}
       {!settled && carried !== null && (
         <Notice kind="caution" title={say('It carries {work}.', { work: carried })}>
-          {say('Choose it only where that work is over: the test stone is drawn on a fresh grain.')}
+          <p>{say('Choose it only where that work is over: the test stone is drawn on a fresh grain.')}</p>
+          <Picks<'no' | 'yes'>
+            label={say('Is that work over?')}
+            value={over ? 'yes' : 'no'}
+            options={[
+              ['no', say('no')],
+              ['yes', say('yes, the stone is grained')],
+            ]}
+            onPick={(picked) => setOver(picked === 'yes')}
+          />
         </Notice>
       )}
       {!settled && chosen === '' && (
@@ -115,7 +134,9 @@ export function PutAtBench({
       <Button
         kind={settled ? 'plain' : 'act'}
         type="submit"
-        disabled={saving.pending || (chosen === '' && name.trim() === '')}
+        disabled={
+          saving.pending || (chosen === '' && name.trim() === '') || (!settled && carried !== null && !over)
+        }
       >
         {saving.pending ? say('Finding an order that can be kept …') : words}
       </Button>

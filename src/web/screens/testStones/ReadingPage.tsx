@@ -60,9 +60,13 @@ function Unread({ stone, reading, saving, keep }: TestStonePageParts & { reading
             stopped.map((print) => <p key={print.print}>{stoppedWords(print)}</p>)
           ) : (
             <p>
-              {say(
-                'Say what each patch got; then add a photograph of the drawn stone and one of a print, with the same four corners on both.',
-              )}
+              {stone.list?.sealed === true
+                ? say(
+                    'Who got what is sealed, and need not be known to read it: add a photograph of the drawn stone and one of a print, with the same four corners on both.',
+                  )
+                : say(
+                    'Say what each patch got; then add a photograph of the drawn stone and one of a print, with the same four corners on both.',
+                  )}
             </p>
           )}
         </EmptyPage>

@@ -1,7 +1,9 @@
 import { useQuery } from '@tanstack/react-query';
+import type { ExpectedTime } from '../../../records/bench.ts';
 import type { TestCourse } from '../../../records/testCourse.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { courseSheetAddress, readTestCourse, testCourseKey } from '../../client/testBench.ts';
+import { expectedWords } from '../../managers/bench/spanWords.ts';
 import { ButtonFile } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
@@ -57,11 +59,19 @@ export function StepsPage({ stone, keep }: Pick<TestStonePageParts, 'stone' | 'k
   );
 }
 
+/** How long a stage usually takes, and by what right that is said. */
+function timeWords(expected: ExpectedTime): string {
+  const span = expectedWords(expected);
+  return span === null
+    ? say('Usually: {note}.', { note: told(expected.note) })
+    : say('Usually {span}: {note}.', { span, note: told(expected.note) });
+}
+
 function Stages({ course: { stages, elsewhere } }: { course: TestCourse }) {
   return (
     <section className="test-stone-form" aria-label={say('The stages in order')}>
       <ol className="course-stages">
-        {stages.map(({ stage, name, lines, endSign }) => (
+        {stages.map(({ stage, name, lines, expected, endSign }) => (
           <li key={stage}>
             <b>{told(name)}</b>
             {lines.map(({ what, where }) => (
@@ -70,6 +80,7 @@ function Stages({ course: { stages, elsewhere } }: { course: TestCourse }) {
               </p>
             ))}
             {stage === 'draw' && <p>{say('As the sheet for whoever draws says.')}</p>}
+            {expected && <p className="soft">{timeWords(expected)}</p>}
             <p className="soft">{say('Done when: {endSign}.', { endSign: told(endSign) })}</p>
           </li>
         ))}

@@ -38,11 +38,11 @@ export function TestCandidates({
     return <p>{say('No test of up to 8 stones would notice a difference of {wanted}.', { wanted })}</p>;
   const judged = wish.scatter ? say('this room’s own scatter') : say('middling scatter');
   return (
-    <section className="test-stone-form" aria-labelledby="plan-candidates">
-      <h3 id="plan-candidates">
+    <section className="test-stone-form" aria-labelledby="plan-ways">
+      <h3 id="plan-ways">
         {say('The cheapest that notices {wanted} at {judged}, by layout', { wanted, judged })}
       </h3>
-      <ul className="plan-candidates">
+      <ul className="plan-ways">
         {candidates.map((candidate) => (
           <li key={candidate.layout} aria-label={layouts[candidate.layout]}>
             <h4>{laidIn[candidate.layout]}</h4>
@@ -91,7 +91,7 @@ export function TestCandidates({
 
 function Line({ of, is }: { of: string; is: string }) {
   return (
-    <div className="plan-candidate-line">
+    <div className="plan-way-line">
       <dt>{of}</dt>
       <dd>{is}</dd>
     </div>

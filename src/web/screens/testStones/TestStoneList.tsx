@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import type { TestStone } from '../../../records/testStone.ts';
 import { listTestStones, testStonesKey } from '../../client/testStones.ts';
@@ -18,7 +19,7 @@ const first = (
 );
 
 /** Test stones: what was tried, and what held. */
-export default function TestStoneList() {
+export default function TestStoneList({ planned }: { planned: ReactNode }) {
   return (
     <EntryListPage
       list={{ key: testStonesKey, read: listTestStones, itemsOf: (page) => page.testStones }}
@@ -27,12 +28,20 @@ export default function TestStoneList() {
         headline: empty ? say('Test stones') : say('What was tried on stone'),
         act: { href: '/test-stones/new', words: say('Enter a test stone') },
         emptyTitle: say('No test stone is here yet'),
-        emptyWords: first,
+        emptyWords: (
+          <>
+            {first}
+            {planned}
+          </>
+        ),
       })}
       above={
-        <p className="list-foot">
-          <ButtonLink href="/test-stones/plan">{say('Plan a test')}</ButtonLink>
-        </p>
+        <>
+          {planned}
+          <p className="list-foot">
+            <ButtonLink href="/test-stones/plan">{say('Plan a test')}</ButtonLink>
+          </p>
+        </>
       }
       search={say('Search names, media, etches')}
       label={say('Test stones')}

@@ -2,12 +2,7 @@ import './PlanTest.css';
 import { PlanLines } from './PlanLines.tsx';
 import TestStoneList from './TestStoneList.tsx';
 
-/** Test stones, and the planned tests that no stone was made of yet. */
+/** The planned tests that no stone was made of yet, which come next, above the test stones. */
 export default function TestStonesPage() {
-  return (
-    <>
-      <TestStoneList />
-      <PlanLines />
-    </>
-  );
+  return <TestStoneList planned={<PlanLines />} />;
 }

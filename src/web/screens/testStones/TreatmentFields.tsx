@@ -1,8 +1,9 @@
-import type { Reach, TypedTreatment } from '../../managers/testStones/trialForm.ts';
+import { type Reach, type TypedTreatment, withLevelTyped } from '../../managers/testStones/trialForm.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { say } from '../../words/say.ts';
+import { KnownLevel } from './KnownLevel.tsx';
 
 const reaches = [
   ['patch', say('each patch')],
@@ -11,13 +12,13 @@ const reaches = [
 ] as const;
 
 const examples = [
-  // Levels are typed as the catalogue and the tables name them.
-  'crayon-2, crayon-5, tusche-water',
-  'gum alone, gum and tannic 1:1',
+  // As the catalogue and the tables name them.
+  say('crayon #2, crayon #5, tusche in water'),
+  say('gum alone, gum and tannic 1:1'),
   say('yes, no'),
 ];
 
-/** What a test varies: each treatment, its levels, and to what it is given at once. */
+/** What a test compares: each thing, what is tried of it, and to what it is given at once. */
 export function TreatmentFields({
   treatments,
   onTreatments,
@@ -36,7 +37,7 @@ export function TreatmentFields({
         <section
           key={id}
           className="test-stone-picked plan-treatment"
-          aria-label={name.trim() || say('Treatment {index}', { index: index + 1 })}
+          aria-label={name.trim() || say('Comparison {index}', { index: index + 1 })}
         >
           <Field
             label={index === 0 ? say('Compare') : say('And, with it')}
@@ -44,10 +45,15 @@ export function TreatmentFields({
             onChange={(event) => change(id, { name: event.target.value })}
           />
           <Field
-            label={name.trim() ? say('Levels of {name}', { name: name.trim() }) : say('Levels of it')}
+            label={name.trim() ? say('{name}: what you try', { name: name.trim() }) : say('What you try')}
             hint={say('Parted by commas, such as {examples}.', { examples: examples[index] ?? examples[0] })}
             value={levels}
             onChange={(event) => change(id, { levels: event.target.value })}
+          />
+          <KnownLevel
+            name={name.trim()}
+            typed={levels}
+            onAdd={(level) => change(id, { levels: withLevelTyped(levels, level) })}
           />
           <Picks<Reach>
             label={

@@ -25,6 +25,7 @@ export function DrawingBoard({
   letterOf,
   markOf,
   beneath,
+  above,
 }: {
   desk: { readonly desk: ZoneDesk; readonly state: DeskState; readonly work: BoardStone };
   faulty: ReadonlySet<string>;
@@ -38,6 +39,8 @@ export function DrawingBoard({
   markOf?: (zone: WorkZone, index: number) => PatchMark | null;
   /** What lies on the stone beneath the marks, in screen px. */
   beneath?: (view: LinkedView) => ReactNode;
+  /** What lies above the marks, in screen px; it may catch pointers. */
+  above?: (view: LinkedView) => ReactNode;
 }) {
   const [snaps, setSnaps] = useState(true);
   const snapping = useRef(snaps);
@@ -74,6 +77,7 @@ export function DrawingBoard({
             {...(letterOf && { letterOf })}
             {...(markOf && { markOf })}
           />
+          {above?.(view)}
         </>
       )}
       foot={
