@@ -9,7 +9,6 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
-import { toldText } from '../../words/toldText.ts';
 
 /** What every column of the exported tables means, and in which unit it stands. */
 export default function ColumnsScreen() {
@@ -59,7 +58,7 @@ function Kind({ kind: { name, words, columns } }: { kind: ExportedKind }) {
               <th scope="row">
                 <code>{column.name}</code>
               </th>
-              <td>{column.unit}</td>
+              <td lang="en">{column.unit}</td>
               <td>
                 <Coded>{column.words}</Coded>
               </td>
@@ -71,12 +70,14 @@ function Kind({ kind: { name, words, columns } }: { kind: ExportedKind }) {
   );
 }
 
-/** Words in which names of fields and files stand between backticks. */
+/** Words of the export, English as its columns are, in which names of fields and files stand between backticks. */
 function Coded({ children }: { children: string }) {
-  return toldText(children)
-    .split('`')
-    .map((part, index) =>
-      // biome-ignore lint/suspicious/noArrayIndexKey: the same words always stand in the same order
-      index % 2 === 1 ? <code key={index}>{part}</code> : part,
-    );
+  return (
+    <span>
+      {children.split('`').map((part, index) =>
+        // biome-ignore lint/suspicious/noArrayIndexKey: the same words always stand in the same order
+        index % 2 === 1 ? <code key={index}>{part}</code> : part,
+      )}
+    </span>
+  );
 }
