@@ -57,6 +57,8 @@ const narrowGaps = [/(; )/, /(: )/, /(, )/, /( \+ )/, /( (?=\())/];
 function lineInWords(text: string): string {
   return byGaps(text, wideGaps, (sentence) => {
     if (isTold(sentence)) return told(sentence);
+    // In a cell of a table a sentence stands without its full stop.
+    if (isTold(`${sentence}.`)) return told(`${sentence}.`).replace(/\.$/, '');
     return byGaps(sentence, narrowGaps, (piece) => {
       if (!isTold(piece)) wordsInUse().missed?.(piece, sentence);
       return told(piece);
