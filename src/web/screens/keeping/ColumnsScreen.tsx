@@ -59,7 +59,7 @@ function Kind({ kind: { name, words, columns } }: { kind: ExportedKind }) {
                 <code>{column.name}</code>
               </th>
               <td lang="en">{column.unit}</td>
-              <td>
+              <td lang="en">
                 <Coded>{column.words}</Coded>
               </td>
             </tr>
