@@ -26,3 +26,15 @@ it('refuses words that there are none in', async () => {
   const server = await serverUnderTest();
   expect((await server.call('/api/protocol.pdf?language=la')).status).toBe(400);
 });
+
+it('sets the charts of a comparison anew in other words, and hands out the kept ones else', async () => {
+  const server = await serverUnderTest();
+  const { id } = await server.comparison('stone.png');
+  await server.until(id, 'measured');
+  const ladder = `/api/comparisons/${id}/files/ladder.svg`;
+  expect(await (await server.call(ladder)).text()).toBe('<svg xmlns="http://www.w3.org/2000/svg"/>');
+  const german = await server.call(`${ladder}?language=de`);
+  expect(german.headers.get('content-security-policy')).toContain("default-src 'none'");
+  expect(await german.text()).toContain('Es wurden keine Zonen gezeichnet');
+  expect((await server.call(`/api/comparisons/${id}/files/sheet.pdf?language=de`)).status).toBe(404);
+});

@@ -7,15 +7,7 @@ import {
   type WordChoice,
 } from '../../records/wordChoice.ts';
 
-export {
-  type Dates,
-  dateKinds,
-  type Language,
-  languages,
-  type Units,
-  unitKinds,
-  type WordChoice,
-} from '../../records/wordChoice.ts';
+export type { Dates, Language, Units, WordChoice } from '../../records/wordChoice.ts';
 
 /**
  * What stands where nobody has chosen: the first language of the browser's that there are words in, and its dates.

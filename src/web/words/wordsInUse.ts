@@ -1,1 +1,1 @@
-export { setWordsInUse, type WordsInUse, wordsInUse } from '../../words/wordsInUse.ts';
+export { setWordsInUse, wordsInUse } from '../../words/wordsInUse.ts';
