@@ -45,9 +45,10 @@ export function PullMarks({ work, proofs, pull }: ProofsPageParts & { pull: Pull
   const at = Number(index);
   const shown = photographs[at];
   const edition = pull.impression?.edition;
-  const back = edition ? `/editions/${edition}` : `/works/${work.id}/proofs/${pull.id}`;
-  const called = edition ? say('Impression') : say('Pull');
-  const stamp = <ProofsStamp work={work} here={`${called} ${pull.number}`} />;
+  const back = edition ? `/editions/${edition}/curate` : `/works/${work.id}/proofs/${pull.id}`;
+  const { number } = pull;
+  const called = edition ? say('Print {number}', { number }) : say('Pull {number}', { number });
+  const stamp = <ProofsStamp work={work} here={called} />;
   if (!shown)
     return (
       <>
@@ -56,7 +57,7 @@ export function PullMarks({ work, proofs, pull }: ProofsPageParts & { pull: Pull
           title={say('Photograph it first')}
           act={
             <p>
-              <ButtonLink kind="act" href={`${back}/again`}>
+              <ButtonLink kind="act" href={edition ? back : `${back}/again`}>
                 {say('Photograph pull {number}', { number: pull.number })}
               </ButtonLink>
             </p>
