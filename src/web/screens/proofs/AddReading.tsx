@@ -43,10 +43,13 @@ export function AddReading({ work, pull }: ProofsPageParts & { pull: PullEntry }
   const [typed, setTyped] = useState<ReadingTyped>(
     () => shelvedReading(window.localStorage, pull.id) ?? { taken: null, age: 'same' },
   );
-  const hold = (changes: Partial<ReadingTyped>) => {
-    setTyped((now) => ({ ...now, ...changes }));
-    shelveReading(window.localStorage, pull.id, { ...typed, ...changes });
-  };
+  // Marks that are found late must not put back what was said meanwhile.
+  const hold = (changes: Partial<ReadingTyped>) =>
+    setTyped((now) => {
+      const next = { ...now, ...changes };
+      shelveReading(window.localStorage, pull.id, next);
+      return next;
+    });
   const { taken, age } = typed;
   const setTaken = (next: TakenPhotograph | null) => hold({ taken: next });
   const [trouble, setTrouble] = useState<ShownFailure | null>(null);
