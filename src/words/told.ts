@@ -193,7 +193,7 @@ function patternOf(template: string, translated: string): Pattern {
   const names = [...template.matchAll(/\{(\w+)\}/g)].map(([, name]) => name!);
   const parts = template.split(/\{\w+\}/).map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
   const places = names.map((name) =>
-    name.startsWith('figure') ? '([+−±-]?\\d[\\d.,]*|[\uE100-\uF8FF])' : '(.+?)',
+    name.startsWith('figure') ? '([+−±-]?\\d[\\d.,-]*|[\uE100-\uF8FF])' : '(.+?)',
   );
   const source = parts.map((part, place) => part + (places[place] ?? '')).join('');
   return {
