@@ -118,7 +118,10 @@ describeInBrowser('keeping', (pages) => {
     expect(packed.subarray(0, 2).toString()).toBe('PK');
     await page.getByRole('link', { name: 'What each column means' }).click();
     await page.getByRole('heading', { name: 'What the tables hold' }).waitFor();
-    await page.getByText(/^stones: /).click();
+    await page
+      .locator('summary')
+      .filter({ hasText: /^Stones ?stones/ })
+      .click();
     await page.getByRole('row', { name: /widthMm mm width/ }).waitFor();
     await expectSoundScreen(page, 'the columns');
     await pictured(page, 'columns');
