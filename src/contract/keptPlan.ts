@@ -18,7 +18,15 @@ const tableVersion = z.int().min(1).nullable().default(null).describe('The newes
 
 /** What a plan is made with; the zones are the work's. */
 export const planChoicesSchema = planInputSchema
-  .pick({ tannic: true, people: true, filmMm: true, layMm2PerSecond: true, guardMm: true })
+  .pick({
+    tannic: true,
+    people: true,
+    filmMm: true,
+    stages: true,
+    gapFilmMm: true,
+    layMm2PerSecond: true,
+    guardMm: true,
+  })
   .extend({
     tableId: idSchema.default('tannic'),
     tableVersion,

@@ -49,6 +49,19 @@ export const planInputSchema = z.object({
     .transform((value) => value ?? null),
   people: z.union([z.literal(1), z.literal(2)]).default(1),
   filmMm: z.number().min(0.1).max(3).default(0.5),
+  stages: z
+    .union([z.literal(1), z.literal(2)])
+    .default(1)
+    .describe('2: the strongest etch is laid after all weaker ones are lifted'),
+  gapFilmMm: z
+    .number()
+    .min(0.1)
+    .max(3)
+    .nullable()
+    .default(null)
+    .describe(
+      'The depth for which the gaps of the table hold; a deeper film may lie untouched longer in proportion',
+    ),
   layMm2PerSecond: z.number().min(50).max(20_000).default(1500),
   guardMm: z.number().min(0).max(200).default(5),
 });

@@ -126,6 +126,10 @@ export interface PlanRequest {
   readonly guardMm: number;
   /** Ids of zones that are laid and lifted together, round by round, the ground with the last; left out: all at once. */
   readonly rounds?: readonly (readonly string[])[];
+  /** 2: the strongest etch is laid after all weaker ones are lifted, the ground with those; left out: all at once. */
+  readonly stages?: 1 | 2;
+  /** The depth for which the gaps of the table hold, mm; what is laid deeper may lie untouched longer in proportion (our rule, no source). Left out: as the table has them. */
+  readonly gapFilmMm?: number | null;
 }
 
 export interface EtchPart {

@@ -13,6 +13,10 @@ export interface PlanChoices {
   readonly splitFrom?: string | null;
   readonly people: 1 | 2;
   readonly filmMm: number;
+  /** 2: the strongest etch after all weaker ones are lifted. */
+  readonly stages?: 1 | 2;
+  /** The depth for which the gaps of the table hold, mm; null or left out: any. */
+  readonly gapFilmMm?: number | null;
   readonly layMm2PerSecond: number;
   readonly guardMm: number;
 }

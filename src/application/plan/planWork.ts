@@ -93,7 +93,7 @@ export async function requestParts(
   if (!table.ok) return table;
   const tannic = await tannicOf(records, choices);
   if (!tannic.ok) return tannic;
-  const { people, filmMm, layMm2PerSecond, guardMm } = choices;
+  const { people, filmMm, stages, gapFilmMm, layMm2PerSecond, guardMm } = choices;
   const ownMedia = await records.media.list();
   return ok({
     stone: planStone(stone),
@@ -102,6 +102,8 @@ export async function requestParts(
     tannic: tannic.value,
     people,
     filmMm,
+    ...(stages === 2 && { stages }),
+    ...(gapFilmMm != null && { gapFilmMm }),
     layMm2PerSecond,
     guardMm,
   });

@@ -177,3 +177,23 @@ test('what cannot be kept comes with changes that were tried out', () => {
   expect(plan.schedule.changes.map((change) => change.change)).toContain('second-person');
   expect(plan.schedule.changes.every((change) => change.effect.length > 20)).toBe(true);
 });
+
+test('in two stages the strongest etch is laid once the ground and all weaker ones are lifted', () => {
+  const zones = [zone('a', 'crayon-4', box(20, 20, 60, 60)), zone('b', 'crayon-1', box(240, 20, 60, 60))];
+  const { schedule } = etchPlan(request(zones, { stages: 2 }));
+  expect(schedule.feasible).toBe(true);
+  const lifted = schedule.steps.filter(({ zone: id, action }) => action === 'lift' && id !== 'b');
+  const laid = schedule.steps.find(({ zone: id, action }) => action === 'lay' && id === 'b')!;
+  expect(lifted.map(({ zone: id }) => id).sort()).toEqual(['a', 'ground']);
+  expect(laid.from).toBeGreaterThan(Math.max(...lifted.map(({ to }) => to)));
+  // one strength alone can't be parted
+  const alone = etchPlan(request([zones[1]!], { stages: 2 })).schedule.steps;
+  expect(alone).toEqual(etchPlan(request([zones[1]!])).schedule.steps);
+});
+
+test('a deeper film may lie longer only where the depth of the table’s gaps is said', () => {
+  const zones = [zone('b', 'crayon-1', box(240, 20, 60, 60))];
+  const gap = (more: object) => etchPlan(request(zones, more)).zones.at(-1)!.longestGapSeconds;
+  expect(gap({ filmMm: 0.8 })).toBe(30);
+  expect(gap({ filmMm: 0.8, gapFilmMm: 0.5 })).toBe(48);
+});

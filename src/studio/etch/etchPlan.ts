@@ -19,7 +19,7 @@ import { roundsSchedule } from './roundsSchedule.ts';
 export function etchPlan(request: PlanRequest): EtchPlan {
   const areas = planAreas(request);
   const laid = laidAreas(areas);
-  const tasks = laid.flatMap((area) => taskOf(area, request.layMm2PerSecond));
+  const tasks = laid.flatMap((area) => taskOf(area, request));
   const { schedule, times } = roundsSchedule(tasks, request);
   const zones = areas.map((area) => plannedZone(area, request, times));
   const strengths = new Map(

@@ -1,4 +1,4 @@
-import type { EtchRow, EtchSchedule } from '../../records/etch.ts';
+import type { EtchRow, EtchSchedule, PlanRequest } from '../../records/etch.ts';
 import { laidRank } from './etchOrder.ts';
 import { offeredChanges } from './schedule/changes.ts';
 import { findSchedule } from './schedule/findSchedule.ts';
@@ -14,25 +14,35 @@ export interface ZoneTimes {
 /**
  * An area as the schedule sees it; none where there is no rule or nothing to lay.
  * A zone that is meant to stay bare is laid and lifted with the ground's etch, but counts as the weakest work.
- * @param layMm2PerSecond how fast one brush lays, above 0; about 1,500 from memory.
+ * @param request `layMm2PerSecond` is how fast one brush lays, above 0; about 1,500 from memory.
  */
 export function taskOf(
   area: { readonly id: string; readonly areaCm2: number; readonly chosen: { readonly row: EtchRow | null } },
-  layMm2PerSecond: number,
+  request: Pick<PlanRequest, 'layMm2PerSecond' | 'filmMm' | 'gapFilmMm'>,
 ): Task[] {
   const { row } = area.chosen;
   if (!row || area.areaCm2 <= 0) return [];
   return [
     {
       zone: area.id,
-      laySeconds: Math.max(1, Math.ceil((area.areaCm2 * 100) / layMm2PerSecond - 1e-9)),
+      laySeconds: Math.max(1, Math.ceil((area.areaCm2 * 100) / request.layMm2PerSecond - 1e-9)),
       lowSeconds: row.contactSeconds.low,
       wantedSeconds: row.contactSeconds.wanted,
       highSeconds: row.contactSeconds.high,
-      gapSeconds: row.moveWithinSeconds,
+      gapSeconds: gapOf(row, request),
       strengthRank: laidRank(row.strength),
     },
   ];
+}
+
+/** How long a row's etch may lie untouched in a film of this depth, whole seconds. */
+export function gapOf(
+  { moveWithinSeconds }: EtchRow,
+  { filmMm, gapFilmMm }: Pick<PlanRequest, 'filmMm' | 'gapFilmMm'>,
+): number {
+  return gapFilmMm == null || filmMm <= gapFilmMm
+    ? moveWithinSeconds
+    : Math.floor((moveWithinSeconds * filmMm) / gapFilmMm);
 }
 
 /** Finds the schedule and reads off it what the plan shows; where none can be kept, what could be changed. */

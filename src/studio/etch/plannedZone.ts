@@ -1,7 +1,7 @@
 import type { PlannedPart, PlannedZone, PlanRequest } from '../../records/etch.ts';
 import { type Amount, etchAmount, strengthShareOfColour, totalAmounts } from './amounts.ts';
 import type { LaidArea, PlanArea } from './planAreas.ts';
-import type { ZoneTimes } from './plannedSchedule.ts';
+import { gapOf, type ZoneTimes } from './plannedSchedule.ts';
 
 /** What stands for the basis of a place on which nothing is laid on purpose. */
 export const nothingLaid = 'nothing laid';
@@ -53,7 +53,7 @@ export function plannedZone(
     filmMl: hundredth(amount.filmMl),
     etch: { name: row.name, parts: amount.parts, ml: amount.ml },
     contactSeconds: row.contactSeconds,
-    longestGapSeconds: row.moveWithinSeconds,
+    longestGapSeconds: gapOf(row, request),
     basis: row.basis.note,
   };
 }
@@ -75,7 +75,7 @@ function plannedPart(
       strength: row.strength,
       etch: { name: row.name, parts: amount.parts, ml: amount.ml },
       contactSeconds: row.contactSeconds,
-      longestGapSeconds: row.moveWithinSeconds,
+      longestGapSeconds: gapOf(row, request),
       ...untimed,
       ...times.get(part.id),
       basis: row.basis.note,

@@ -1,6 +1,7 @@
 import type { EtchSchedule, PlanRequest } from '../../records/etch.ts';
 import { groundId } from './planAreas.ts';
 import { plannedSchedule, type ZoneTimes } from './plannedSchedule.ts';
+import { inTwoStages } from './schedule/stages.ts';
 import type { Task } from './schedule/task.ts';
 
 /** Between two rounds: the next etch is stirred and a fresh cloth taken up. Our rule, no source. */
@@ -12,22 +13,16 @@ interface Scheduled {
 }
 
 /**
- * The schedule of an etch that is laid at once, or round by round: each round is found as a whole one would be, and all of it is
+ * The schedule of an etch that is laid at once, in two stages, or round by round: each round is found as a whole one would be, and all of it is
  * lifted before the next begins. What no round names, such as the ground, goes with the last. Where one round can't be kept,
  * neither can the whole.
  */
 export function roundsSchedule(
   tasks: readonly Task[],
-  { rounds = [], people, filmMm }: Pick<PlanRequest, 'rounds' | 'people' | 'filmMm'>,
+  { rounds = [], stages, people, filmMm }: Pick<PlanRequest, 'rounds' | 'stages' | 'people' | 'filmMm'>,
 ): Scheduled {
-  if (rounds.length < 2) return plannedSchedule(tasks, people, filmMm);
-  const named = new Set(rounds.flat());
-  const parted = rounds.map((round, index) =>
-    tasks.filter(
-      ({ zone }) =>
-        (round.includes(zone) && zone !== groundId) || (index === rounds.length - 1 && !named.has(zone)),
-    ),
-  );
+  const parted = rounds.length > 1 ? byRounds(tasks, rounds) : stages === 2 ? inTwoStages(tasks) : null;
+  if (parted === null) return plannedSchedule(tasks, people, filmMm);
   const steps: EtchSchedule['steps'][number][] = [];
   const times = new Map<string, ZoneTimes>();
   let begins = 0;
@@ -56,4 +51,17 @@ export function roundsSchedule(
     },
     times,
   };
+}
+
+function byRounds(
+  tasks: readonly Task[],
+  rounds: readonly (readonly string[])[],
+): readonly (readonly Task[])[] {
+  const named = new Set(rounds.flat());
+  return rounds.map((round, index) =>
+    tasks.filter(
+      ({ zone }) =>
+        (round.includes(zone) && zone !== groundId) || (index === rounds.length - 1 && !named.has(zone)),
+    ),
+  );
 }

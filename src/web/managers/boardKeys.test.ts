@@ -3,11 +3,12 @@ import { boardCommand } from './boardKeys.ts';
 
 const plain = { shiftKey: false, ctrlKey: false, metaKey: false, altKey: false };
 
-it('pushes by 1, 10 and 0.1 mm', () => {
+it('pushes by a millimetre or a centimetre, and E goes to the edge of a neighbour', () => {
   const push = (held: object) => boardCommand({ ...plain, key: 'ArrowUp', ...held }, false);
   expect(push({})).toEqual({ do: 'nudge', byMm: [0, -1] });
   expect(push({ shiftKey: true })).toEqual({ do: 'nudge', byMm: [0, -10] });
-  expect(push({ altKey: true })).toEqual({ do: 'nudge', byMm: [0, -0.1] });
+  expect(push({ altKey: true })).toBeNull();
+  expect(boardCommand({ ...plain, key: 'e' }, true)).toEqual({ do: 'to the edge' });
 });
 
 it('starts an outline with Enter, then puts points with it', () => {

@@ -9,6 +9,7 @@ export type BoardCommand =
         | 'put'
         | 'close'
         | 'leave'
+        | 'to the edge'
         | 'next point'
         | 'point before'
         | 'add point'
@@ -29,36 +30,34 @@ export interface BoardKey {
   readonly altKey: boolean;
 }
 
-/** Millimetres that an arrow key pushes: alone, with Shift, with Alt. */
-export const keyStepMm = { plain: 1, shift: 10, alt: 0.1 } as const;
+/** Millimetres that an arrow key pushes: about what a drawn edge can be told by on a stone, and with Shift a centimetre. */
+const keyStepMm = { plain: 1, shift: 10 } as const;
 
 /**
  * The command of a key on the board; null for keys that are not ours.
  * @param drawing whether an outline is being drawn: Enter then puts a point, else it starts an outline.
  */
 export function boardCommand(event: BoardKey, drawing: boolean): BoardCommand | null {
-  const { key, shiftKey, altKey } = event;
+  const { key, shiftKey } = event;
   if (event.ctrlKey || event.metaKey) return undoCommand(key.toLowerCase(), shiftKey);
-  const step = altKey ? keyStepMm.alt : shiftKey ? keyStepMm.shift : keyStepMm.plain;
+  if (event.altKey) return null;
+  const step = shiftKey ? keyStepMm.shift : keyStepMm.plain;
   const arrow = arrows[key];
   if (arrow) return { do: 'nudge', byMm: [arrow[0] * step, arrow[1] * step] };
-  if (altKey) return null;
   switch (key.length === 1 ? key.toLowerCase() : key) {
     case 'Enter':
     case ' ':
       return { do: drawing ? 'put' : 'begin' };
-    case 'd':
-      return { do: 'begin' };
     case 'c':
       return { do: 'close' };
     case 'Escape':
       return { do: 'leave' };
     case 'PageDown':
-    case 'n':
       return { do: 'next point' };
     case 'PageUp':
-    case 'p':
       return { do: 'point before' };
+    case 'e':
+      return { do: 'to the edge' };
     case 'a':
     case 'Insert':
       return { do: 'add point' };

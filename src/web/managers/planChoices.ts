@@ -1,6 +1,7 @@
-import type { EtchTable, TannicSolution } from '../../records/etch.ts';
+import type { EtchTable, ScheduleChange, TannicSolution } from '../../records/etch.ts';
 import type { KeptPlan, PlanChoices } from '../../records/keptPlan.ts';
 import type { Work } from '../../records/work.ts';
+import { deepestFilmMm } from '../../studio/etch/schedule/changes.ts';
 import { sameDrawing } from './drawingDifferences.ts';
 
 /** What a plan starts from where nothing was planned before: the server's own starting values. */
@@ -12,13 +13,15 @@ export const startingChoices: PlanChoices = {
   splitFrom: null,
   people: 1,
   filmMm: 0.5,
+  stages: 1,
+  gapFilmMm: null,
   layMm2PerSecond: 1500,
   guardMm: 5,
 };
 
 /** The choices that a plan was made with, to begin the next with; of its table the newest version. */
 export function choicesOf({ table, tannicBatchId, request }: KeptPlan): PlanChoices {
-  const { tannic, people, filmMm, layMm2PerSecond, guardMm } = request;
+  const { tannic, people, filmMm, stages = 1, gapFilmMm = null, layMm2PerSecond, guardMm } = request;
   return {
     tableId: table.id,
     tableVersion: null,
@@ -27,9 +30,28 @@ export function choicesOf({ table, tannicBatchId, request }: KeptPlan): PlanChoi
     splitFrom: null,
     people,
     filmMm,
+    stages,
+    gapFilmMm,
     layMm2PerSecond,
     guardMm,
   };
+}
+
+/** The choices of a plan with a change taken up that it offered; null for one that is made on the drawing. */
+export function choicesWith(kept: KeptPlan, change: ScheduleChange['change']): PlanChoices | null {
+  const choices = choicesOf(kept);
+  switch (change) {
+    case 'second-person':
+      return { ...choices, people: 2 };
+    case 'two-stages':
+      return { ...choices, stages: 2 };
+    case 'deeper-film':
+      return { ...choices, filmMm: deepestFilmMm, gapFilmMm: choices.gapFilmMm ?? choices.filmMm };
+    case 'merge':
+      return null;
+    default:
+      return change satisfies never;
+  }
 }
 
 const nothingSaid: TannicSolution = { gramsPerLitre: null, pH: null, gum: null };

@@ -1,5 +1,6 @@
 import type { WorkZone } from '../../records/work.ts';
 import type { Point } from '../../science/geometry/point.ts';
+import { neighbourEdge } from './neighbourEdge.ts';
 import { apartMm, type Snapped, snapped } from './snapping.ts';
 import {
   type ClosedAs,
@@ -49,8 +50,8 @@ type Grip =
     };
 
 /**
- * Owns the geometry of a work's zones while they are drawn: what is in hand, what a press grips, snapping, the way
- * back. Places come in stone mm; `reachMm` is how near a press or a snap must be.
+ * Owns the geometry of a work's zones while they are drawn: what is in hand, what a press grips, the way back. Places
+ * come in stone mm; `reachMm` is how near a press, or the edge that a point ends at, must be.
  */
 export class ZoneDesk {
   readonly #stoneMm: Point;
@@ -201,6 +202,12 @@ export class ZoneDesk {
     if (this.#state.drawing.outline) this.#show({ cross: at, drawnTo: 'nothing' });
     else if (zone && this.#state.point !== null)
       this.#outline(zone.id, withPointAt(zone.polygonMm, this.#state.point, at), null);
+  }
+
+  /** Brings the cross, or the point in hand, to the nearest edge of another zone. */
+  toEdge(): void {
+    const at = neighbourEdge(this.#state);
+    if (at) this.place(at);
   }
 
   /** Adds a point halfway after the one in hand, and takes it in hand. */

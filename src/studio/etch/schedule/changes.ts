@@ -1,9 +1,10 @@
 import type { ScheduleChange } from '../../../records/etch.ts';
 import { type FoundSchedule, findSchedule } from './findSchedule.ts';
+import { inTwoStages } from './stages.ts';
 import type { Task } from './task.ts';
 
 /** A film deeper than this runs off a level stone: common practice, no source. */
-const deepestFilmMm = 0.8;
+export const deepestFilmMm = 0.8;
 
 /**
  * What could be changed so that the plan can be kept, each tried out and its effect said, cheapest first.
@@ -44,15 +45,12 @@ function deeperFilm(tasks: readonly Task[], people: 1 | 2, filmMm: number): Sche
 }
 
 function twoStages(tasks: readonly Task[], people: 1 | 2): ScheduleChange[] {
-  const strongest = Math.max(...tasks.map((task) => task.strengthRank));
-  const ground = tasks.filter((task) => task.strengthRank === 0);
-  const strong = tasks.filter((task) => task.strengthRank === strongest && task.strengthRank > 0);
-  const weak = tasks.filter((task) => task.strengthRank > 0 && task.strengthRank < strongest);
-  if (strong.length === 0 || weak.length === 0) return [];
-  const stages = [findSchedule([...ground, ...weak], people), findSchedule([...ground, ...strong], people)];
+  const parted = inTwoStages(tasks);
+  if (parted === null) return [];
+  const stages = parted.map((stage) => findSchedule(stage, people));
   const worst =
     stages.find((stage) => stage.feasible === false) ?? stages.find((stage) => stage.feasible !== true);
-  const what = 'two stages, each with its gummed ground: the weaker etches first, the strongest after';
+  const what = 'two stages: the ground and the weaker etches first, and the strongest once those are lifted';
   return [{ change: 'two-stages', ...judged(worst ?? stages[0]!, what) }];
 }
 

@@ -2,10 +2,12 @@ import './BenchStone.css';
 import { useMemo } from 'react';
 import type { MapArea } from '../../../paper/charts/etchMap/mapAreas.ts';
 import { hatchedPlaceSvg } from '../../../paper/charts/strengthHatching.ts';
+import type { Point } from '../../../science/geometry/point.ts';
 import { signedArea } from '../../../science/geometry/polygon.ts';
 import { roomAt } from '../../../science/geometry/roomiestPoint.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import type { BenchPlace } from '../../managers/bench/benchView.ts';
+import { groundLabelAt } from '../../managers/bench/groundLabelAt.ts';
 import { placeLabel } from '../../managers/bench/placeLabel.ts';
 import { letterPlace } from '../../managers/letterPlace.ts';
 import { say } from '../../words/say.ts';
@@ -63,7 +65,7 @@ export function BenchStone({
             key={area.id}
             area={area}
             place={byId.get(area.id)}
-            foot={index === 0 ? [unit * 3, heightMm - unit * 3] : null}
+            ground={index === 0 ? { others: areas.slice(1), stoneMm: [widthMm, heightMm] } : null}
             unit={unit}
           />
         ))}
@@ -75,13 +77,13 @@ export function BenchStone({
 function PlaceLetter({
   area,
   place,
-  foot,
+  ground,
   unit,
 }: {
   area: MapArea;
   place: BenchPlace | undefined;
-  /** Where the ground's letter stands: in the corner, since drawings seldom reach it. */
-  foot: readonly [number, number] | null;
+  /** For the ground: what its letter must not cover. */
+  ground: { readonly others: readonly MapArea[]; readonly stoneMm: Point } | null;
   unit: number;
 }) {
   const ring = useMemo(
@@ -90,13 +92,15 @@ function PlaceLetter({
   );
   if (!ring) return null;
   const middle = letterPlace(ring);
-  const room = foot ? Number.POSITIVE_INFINITY : roomAt({ rings: area.rings, without: [] }, middle);
+  const room = ground ? Number.POSITIVE_INFINITY : roomAt({ rings: area.rings, without: [] }, middle);
   const { words, size, wide, high } = placeLabel(area.letter, secondsWords(place), {
     room,
     unit,
-    most: foot ? 9 : 17,
+    most: ground ? 9 : 17,
   });
-  const [x, y] = foot ? [foot[0], foot[1] - high] : [middle[0] - wide / 2, middle[1] - high / 2];
+  const [x, y] = ground
+    ? groundLabelAt([wide, high], ground.stoneMm, ground.others, unit * 3)
+    : [middle[0] - wide / 2, middle[1] - high / 2];
   return (
     <g className={`bench-letter ${place?.state ?? 'waiting'}`}>
       <rect x={x} y={y} width={wide} height={high} />

@@ -43,8 +43,13 @@ export function GumNow({ work }: { work: string }) {
   return (
     <div className="gum-now">
       <Notice kind="danger" title={say('Gum it now.')}>
-        {toldOr(standing.risk)}
+        {upperFirst(toldOr(standing.risk))}
       </Notice>
     </div>
   );
+}
+
+/** The risk stands as a sentence of its own. */
+function upperFirst(words: string): string {
+  return words.slice(0, 1).toUpperCase() + words.slice(1);
 }

@@ -41,6 +41,13 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
     }
   };
   const shownTrouble = trouble ?? desk.trouble;
+  const notSaved = work.archived
+    ? say('It is put by: bring it back first.')
+    : facts.title.trim() === ''
+      ? say('It needs a title.')
+      : changed
+        ? null
+        : say('Nothing is changed yet.');
   return (
     <WorkPage
       work={work}
@@ -104,13 +111,10 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
           )}
           {shownTrouble && <FailureNotice failure={shownTrouble} />}
           <div className="work-act">
-            <Button
-              kind="act"
-              type="submit"
-              disabled={!changed || desk.saving || facts.title.trim() === '' || work.archived}
-            >
+            <Button kind="act" type="submit" disabled={desk.saving || notSaved !== null}>
               {desk.saving ? say('Saving …') : say('Save')}
             </Button>
+            {notSaved !== null && <p className="soft">{notSaved}</p>}
             <Button kind="quiet" onClick={() => void archive()}>
               {work.archived ? say('Bring it back') : say('Put the work by')}
             </Button>

@@ -90,7 +90,7 @@ export function DrawingBoard({
               {say('Put back')}
             </button>
             <button type="button" aria-pressed={snaps} onClick={() => setSnaps(!snaps)}>
-              {snaps ? say('Catches points') : say('Points not caught')}
+              {snaps ? say('Zones end at each other’s edge') : say('Zones end where they are put')}
             </button>
           </div>
           <p className="board-words" id="stone-board-keys">
@@ -121,6 +121,7 @@ const doings: Readonly<
   put: (desk) => desk.put(0),
   close: (desk) => desk.close(),
   leave: (desk) => desk.leave(),
+  'to the edge': (desk) => desk.toEdge(),
   'next point': (desk) => desk.nextPoint(1),
   'point before': (desk) => desk.nextPoint(-1),
   'add point': (desk) => desk.addPoint(),

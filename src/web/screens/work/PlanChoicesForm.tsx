@@ -12,6 +12,7 @@ import { Fold } from '../../parts/Fold.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { bestPhotograph } from './PhotographUnder.tsx';
 import { TannicFields } from './TannicFields.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
@@ -67,7 +68,8 @@ export function PlanChoicesForm({
         label={say('Etch table')}
         value={choices.tableId}
         options={(tables.data ?? []).map(
-          ({ id, name, version }) => [id, say('{name}, version {version}', { name, version })] as const,
+          ({ id, name, version }) =>
+            [id, say('{name}, version {version}', { name: told(name), version })] as const,
         )}
         onChoose={(tableId) => set({ tableId, tableVersion: null })}
       />
@@ -79,6 +81,15 @@ export function PlanChoicesForm({
           ['2', say('Two people')],
         ]}
         onPick={(people) => set({ people: people === '1' ? 1 : 2 })}
+      />
+      <Picks
+        label={say('The strongest etch')}
+        value={String(choices.stages ?? 1) as '1' | '2'}
+        options={[
+          ['1', say('laid with the rest')],
+          ['2', say('once the rest is lifted')],
+        ]}
+        onPick={(stages) => set({ stages: stages === '2' ? 2 : 1 })}
       />
       {table.data && usesTannic(table.data.table) && (
         <TannicFields choices={choices} onChoices={setChoices} />

@@ -15,7 +15,8 @@ import { Picks } from '../../parts/Picks.tsx';
 import { lengthWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 import { BeginAtStone } from './BeginAtStone.tsx';
-import { changeTitles, feasibleWords, sentence } from './planWords.ts';
+import { OfferedChange } from './OfferedChange.tsx';
+import { feasibleWords, sentence } from './planWords.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 
 /** What a plan says beside the stone: what to have ready, whether it can be kept, what to mind, and its papers. */
@@ -94,13 +95,14 @@ export function PlanSide({
           </h2>
           {schedule.reason && <p>{sentence(told(schedule.reason))}</p>}
           <ul>
-            {schedule.changes.map(({ change, feasible, effect }) => (
-              <li key={change}>
-                <b>
-                  {changeTitles[change]}: {feasibleWords(feasible)}.
-                </b>{' '}
-                {told(effect)}
-              </li>
+            {schedule.changes.map((offered) => (
+              <OfferedChange
+                key={offered.change}
+                offered={offered}
+                kept={kept}
+                desk={desk}
+                onMade={onChoose}
+              />
             ))}
           </ul>
         </section>
@@ -135,7 +137,7 @@ export function PlanSide({
         </h2>
         <p>
           {say('{buffOrder}. A fresh cloth each round.', {
-            buffOrder: plan.buffOrder.map((id) => nameOf(kept, id)).join(', then '),
+            buffOrder: plan.buffOrder.map((id) => nameOf(kept, id)).join(', '),
           })}
         </p>
       </section>

@@ -56,6 +56,9 @@ export function PointFields({
         </Button>
         {place && (
           <>
+            <Button kind="quiet" onClick={() => desk.toEdge()}>
+              {say('To the neighbour’s edge')}
+            </Button>
             <Button kind="quiet" onClick={() => desk.addPoint()}>
               {say('Add one after')}
             </Button>

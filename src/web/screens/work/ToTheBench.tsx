@@ -52,6 +52,7 @@ export function ToTheBench({
           {words}
         </Button>
       )}
+      {!newest && work.archived && <p className="soft">{say('It is put by: bring it back first.')}</p>}
     </div>
   );
 }

@@ -83,6 +83,9 @@ export function TonesRead({ desk }: { desk: WorkDesk }) {
             <Button disabled={read.zones.every(({ tone }) => tone === null)} onClick={take}>
               {say('Take these tones')}
             </Button>
+            {read.zones.every(({ tone }) => tone === null) && (
+              <p className="soft">{say('No zone has a tone on this photograph.')}</p>
+            )}
             <Button kind="quiet" onClick={() => setRead(null)}>
               {say('Leave them')}
             </Button>

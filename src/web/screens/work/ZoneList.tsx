@@ -55,6 +55,7 @@ export function ZoneList({
             <Button disabled={drawing.outline.length < 3} onClick={() => desk.close()}>
               {say('Close it')}
             </Button>
+            {drawing.outline.length < 3 && <p className="soft">{say('It closes from three points on.')}</p>}
           </div>
         ) : (
           <Button onClick={begin}>{say('Draw a zone')}</Button>
