@@ -31,7 +31,7 @@ export interface BoardKey {
 }
 
 /** Millimetres that an arrow key pushes: about what a drawn edge can be told by on a stone, and with Shift a centimetre. */
-const keyStepMm = { plain: 1, shift: 10 } as const;
+export const keyStepMm = { plain: 1, shift: 10 } as const;
 
 /**
  * The command of a key on the board; null for keys that are not ours.

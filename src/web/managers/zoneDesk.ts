@@ -205,8 +205,7 @@ export class ZoneDesk {
   }
 
   /** Brings the cross, or the point in hand, to the nearest edge of another zone. */
-  toEdge(): void {
-    const at = neighbourEdge(this.#state);
+  toEdge(at = neighbourEdge(this.#state)): void {
     if (at) this.place(at);
   }
 
