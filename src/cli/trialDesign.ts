@@ -13,8 +13,10 @@ import { readPaper } from './readPaper.ts';
 
 const options: OptionList = { out: 'trial', paper: 'a4', data: './data' };
 
-/** `stonetone trial design spec.json --out DIR [--data DIR]`: lays a test stone out and writes it; with a data folder, by how this
- * room's own patches scatter. @returns what is told at the end. */
+/**
+ * `stonetone trial design spec.json --out DIR [--data DIR]`: lays a test stone out and writes it; with a data folder, which may be
+ * served meanwhile, by how this room's own patches scatter. @returns what is told at the end.
+ */
 export async function trialDesign(words: readonly string[]): Promise<Result<string>> {
   const given = readArguments(words, options, 1);
   if (!given.ok) return given;
@@ -59,10 +61,12 @@ function sentences(design: TrialDesign, room: RoomScatter | null): string[] {
   return told;
 }
 
-function roomSentence({ stones, scatter }: RoomScatter): string {
-  return scatter === null
-    ? `Too little was read in this room (test stones: ${stones}) to say how its patches scatter.`
-    : `This room's own scatter, by ${stones} test stone${stones === 1 ? '' : 's'}: stones ${scatter.stone.toFixed(3)}, strips ${scatter.strip.toFixed(3)}, patches ${scatter.patch.toFixed(3)}.`;
+function roomSentence({ stones, scatter, remembered }: RoomScatter): string {
+  if (scatter === null)
+    return `Too little was read in this room (test stones: ${stones}) to say how its patches scatter.`;
+  const part = (of: 'stone' | 'strip' | 'patch', name: string) =>
+    `${name} ${scatter[of].toFixed(3)}${of !== 'patch' && remembered.includes(of) ? ' (unknown here: from memory)' : ''}`;
+  return `This room's own scatter, by ${stones} test stone${stones === 1 ? '' : 's'}: ${part('stone', 'stones')}, ${part('strip', 'strips')}, ${part('patch', 'patches')}.`;
 }
 
 function candidateWords(candidate: CheapestTrial): string {

@@ -2,7 +2,7 @@ import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
 import type { ComparisonRecord } from '../records/comparison.ts';
 import type { PullTones } from '../records/pullTones.ts';
-import { openDatabase, takeLock } from './database/openDatabase.ts';
+import { type OpenDatabase, openDatabase, openToRead, takeLock } from './database/openDatabase.ts';
 import { type DataFolder, dataFolderAt, prepareDataFolder, sweepIncoming } from './files/dataFolder.ts';
 import { type NetworkFiles, networkFilesIn } from './files/networkFiles.ts';
 import { type PhotographFiles, photographFilesIn } from './files/photographFiles.ts';
@@ -33,9 +33,11 @@ export interface Store extends KeptRecords {
 async function openLocked(folder: DataFolder, release: () => void): Promise<Result<Store>> {
   await sweepIncoming(folder);
   const opened = await openDatabase(folder.database);
-  if (!opened.ok) return opened;
-  const { database, close } = opened.value;
-  return ok({
+  return opened.ok ? ok(storeOf(folder, opened.value, release)) : opened;
+}
+
+function storeOf(folder: DataFolder, { database, close }: OpenDatabase, release: () => void): Store {
+  return {
     folder,
     comparisons: comparisonRepositoryIn(database),
     suspectOutcomes: suspectRepositoryIn(database),
@@ -51,7 +53,7 @@ async function openLocked(folder: DataFolder, release: () => void): Promise<Resu
       await close();
       release();
     },
-  });
+  };
 }
 
 /**
@@ -73,4 +75,13 @@ export async function openStore(dataFolder: string): Promise<Result<Store>> {
     const why = error instanceof Error ? error.message : String(error);
     return fail(failure('data-folder-unusable', { folder: folder.root, why }));
   }
+}
+
+/**
+ * Opens a data folder that is there to be read and nothing else, served or not: it takes no lock, and whatever would write
+ * throws SQLite's error. Its tables must be of this version.
+ */
+export function openStoreToRead(folder: DataFolder): Result<Store> {
+  const opened = openToRead(folder.database);
+  return opened.ok ? ok(storeOf(folder, opened.value, () => {})) : opened;
 }

@@ -5,9 +5,12 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { parse } from 'csv-parse/sync';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, onTestFinished } from 'vitest';
 import type { TrialAnalysis } from '../../src/records/trial.ts';
 import type { TrialDesign } from '../../src/records/trialDesign.ts';
+import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
+import { sampleTestStones } from '../../src/sample/saltreach/testStone/sampleTestStones.ts';
+import { startServer } from '../../src/server/startServer.ts';
 import { squareName } from '../../src/studio/trials/places/patchName.ts';
 import { publishedRows } from '../published/rows.ts';
 import { aBench, type Bench, expectFailure, stonetone } from './stonetone.ts';
@@ -231,5 +234,31 @@ describe('stonetone trial design', () => {
     const file = await bench.write('bad.json', JSON.stringify(given));
     expectFailure(await stonetone('trial', 'design', file, '--out', out), code, mentions);
     expect(existsSync(out)).toBe(false);
+  });
+
+  it('is weighed by how the patches of a room scatter, while that room is served', async () => {
+    const data = bench.path('room');
+    const served = await startServer({
+      dataFolder: data,
+      port: 0,
+      studio: sampleStudio(),
+      testStones: sampleTestStones,
+    });
+    if (!served.ok) throw new Error(served.error.message);
+    onTestFinished(() => served.value.stop());
+    const answerOf = async () =>
+      (await fetch(`${served.value.address}/api/test-stones/${sampleTestStones.readId}/reading`)).text();
+    await expect.poll(answerOf, { timeout: 20_000 }).toContain('"hold":"lost"');
+    const file = await bench.write('of-room.json', JSON.stringify({ ...wish, wanted: null }));
+    const designed = async (folder: string) =>
+      stonetone('trial', 'design', file, '--out', bench.path(`out-${folder}`), '--data', bench.path(folder));
+    const ended = await designed('room');
+    expect(ended.complained).toBe('');
+    expect(ended.said).toMatch(
+      /This room's own scatter, by 1 test stone: stones \d\.\d{3} \(unknown here: from memory\), strips \d\.\d{3}, patches/,
+    );
+    expect(ended.said).toContain("At this room's scatter, noticed 8 times in 10");
+    expectFailure(await designed('no-room'), 'data-folder-missing', /no-room/);
+    expect(existsSync(bench.path('out-no-room'))).toBe(false);
   });
 });

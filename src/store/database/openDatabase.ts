@@ -54,11 +54,26 @@ export async function openDatabase(file: string): Promise<Result<OpenDatabase>> 
     return fail(fault);
   } catch (error) {
     await opened?.close();
-    if (!(error instanceof SqliteDatabase.SqliteError)) throw error;
-    const damaged = /^SQLITE_(NOTADB|CORRUPT)/.test(error.code);
-    const code = damaged ? 'database-damaged' : 'data-folder-unusable';
-    return fail(failure(code, { folder: file, why: error.message }));
+    return fail(openingFailure(file, error));
   }
+}
+
+/** Opens a file that is there, of the current version, for reading alone. Fails as `openDatabase` does. */
+export function openToRead(file: string): Result<OpenDatabase> {
+  try {
+    const database = new Kysely<Tables>({ dialect: sqliteDialect(openPlainly(file, { readonly: true })) });
+    return ok({ database, close: () => database.destroy() });
+  } catch (error) {
+    return fail(openingFailure(file, error));
+  }
+}
+
+/** What SQLite's error says of a file; any other error is thrown on. */
+function openingFailure(file: string, error: unknown): Failure {
+  if (!(error instanceof SqliteDatabase.SqliteError)) throw error;
+  const damaged = /^SQLITE_(NOTADB|CORRUPT)/.test(error.code);
+  const code = damaged ? 'database-damaged' : 'data-folder-unusable';
+  return failure(code, { folder: file, why: error.message });
 }
 
 /** An SQLite file as the library opens it. */
