@@ -56,6 +56,17 @@ async function repeat({ name, every, act }: ReturnType<typeof doingsOf>[number])
 
 const sizeOf = async (name: string) => (await stat(join(dataFolder, name)).catch(() => null))?.size ?? 0;
 
+/** A folder may go while it is read: then it is read again. */
+async function filesThere(): Promise<number> {
+  for (let tries = 1; ; tries++) {
+    try {
+      return (await readdir(dataFolder, { recursive: true })).length;
+    } catch (error) {
+      if ((error as NodeJS.ErrnoException).code !== 'ENOENT' || tries === 20) throw error;
+    }
+  }
+}
+
 async function take(): Promise<Sample> {
   const memory = await server.memory();
   const inside = await server.sample(true);
@@ -66,7 +77,7 @@ async function take(): Promise<Sample> {
     open: await openFiles(server.pid),
     logBytes: await sizeOf('stonetone.sqlite-wal'),
     databaseBytes: await sizeOf('stonetone.sqlite'),
-    files: (await readdir(dataFolder, { recursive: true })).length,
+    files: await filesThere(),
     errors: errors.length,
     taps: room.tapMs.length,
   };

@@ -51,7 +51,11 @@ export function createCaller(address: string, cookie: string | null = null): Cal
           });
         });
       });
-      asked.on('error', reject);
+      asked.on('error', (error: NodeJS.ErrnoException) => {
+        // a kept connection may be let go in the very moment it is used again: a browser then asks on a new one
+        if (asked.reusedSocket && error.code === 'ECONNRESET') resolve(send(method, path, type, body));
+        else reject(error);
+      });
       asked.end(body);
     });
   }
