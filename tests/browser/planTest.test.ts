@@ -1,9 +1,18 @@
+import type { Page } from 'playwright-core';
 import { expect, inject, it } from 'vitest';
 import type { TestStone } from '../../src/records/testStone.ts';
 import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
 import { openServer } from './openServer.ts';
 import { describeInBrowser } from './pages.ts';
 import { expectSoundScreen } from './screenRules.ts';
+
+/** Types what is tried of something, a line each; lines beyond the first two are asked for. */
+async function tried(page: Page, name: string, ...levels: readonly string[]): Promise<void> {
+  for (const [index, level] of levels.entries()) {
+    if (index > 1) await page.getByRole('button', { name: `Try one more: ${name}` }).click();
+    await page.getByLabel(`${name}, number ${index + 1}`).fill(level);
+  }
+}
 
 describeInBrowser('a test that is planned', (pages) => {
   it('is laid out, weighed, and its stones are entered', async () => {
@@ -16,8 +25,8 @@ describeInBrowser('a test that is planned', (pages) => {
     await page.getByRole('button', { name: 'Lay it out' }).click();
     await page.getByText('Give the test a name.').waitFor();
     await page.getByLabel('What do you want to know?').fill('T-91: which etch');
-    await page.getByLabel('medium: what you try').fill('crayon-2, tusche-water');
-    await page.getByLabel('etch: what you try').fill('None, gum alone, tannic');
+    await tried(page, 'medium', 'crayon-2', 'tusche-water');
+    await tried(page, 'etch', 'None', 'gum alone', 'tannic');
     await page.getByLabel('The control').selectOption('None');
     await page.getByLabel('Stones', { exact: true }).fill('2');
     await page.getByLabel('Smallest difference that matters').fill('0.3');
@@ -62,8 +71,8 @@ describeInBrowser('a test that is planned', (pages) => {
   it('changed, it is laid out anew before anything can be made of it', async () => {
     const page = await pages.atDesk('/test-stones/plan');
     await page.getByLabel('What do you want to know?').fill('T-92');
-    await page.getByLabel('medium: what you try').fill('crayon-2, tusche-water');
-    await page.getByLabel('etch: what you try').fill('gum alone, tannic');
+    await tried(page, 'medium', 'crayon-2', 'tusche-water');
+    await tried(page, 'etch', 'gum alone', 'tannic');
     await page.getByRole('button', { name: 'Lay it out' }).click();
     await page.getByRole('button', { name: 'Make the 3 test stones of it' }).waitFor();
     await page.getByLabel('Height of the stone').fill('80');
@@ -75,8 +84,8 @@ describeInBrowser('a test that is planned', (pages) => {
   it('is kept as it is typed, its levels are checked, and its stone is sealed and goes to the bench', async () => {
     const page = await pages.atDesk('/test-stones/plan');
     await page.getByLabel('What do you want to know?').fill('T-93: kept');
-    await page.getByLabel('medium: what you try').fill('crayon #2, waxi pencil');
-    await page.getByLabel('etch: what you try').fill('None, gum alone');
+    await tried(page, 'medium', 'crayon #2', 'waxi pencil');
+    await tried(page, 'etch', 'None', 'gum alone');
     await page.waitForURL(/\/test-stones\/plan\/.+/);
     await page.getByText('The nearest that is known is “waxy pencil”.').waitFor();
     await page.getByText('Kept: leave this page').waitFor();
@@ -88,7 +97,8 @@ describeInBrowser('a test that is planned', (pages) => {
       .click();
     await page.getByRole('button', { name: '“waxi pencil” is a new one' }).click();
     await page.getByText('Kept: leave this page').waitFor();
-    expect(await page.getByLabel('medium: what you try').inputValue()).toBe('crayon #2, waxi pencil');
+    expect(await page.getByLabel('medium, number 1').inputValue()).toBe('crayon #2');
+    expect(await page.getByLabel('medium, number 2').inputValue()).toBe('waxi pencil');
     await page.getByLabel('Stones', { exact: true }).fill('1');
     await page.getByRole('button', { name: 'Lay it out' }).click();
     await page.getByRole('button', { name: 'Make the test stone of it' }).click();

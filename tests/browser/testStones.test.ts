@@ -66,7 +66,7 @@ describeInBrowser('test stones', (pages) => {
     await expectSoundScreen(page, 'a new test stone');
     await page.getByRole('button', { name: 'Enter 6 squares' }).click();
     await page.getByRole('heading', { name: 'What did each patch get?' }).waitFor();
-    await page.getByRole('button', { name: / row 2, second: / }).click();
+    await page.getByRole('button', { name: /^row 2, second: / }).click();
     await page.getByLabel('etch', { exact: true }).fill('gum');
     await expectSoundScreen(page, 'patches of a test stone');
     await page.getByRole('button', { name: 'Save the patches' }).click();
@@ -175,7 +175,7 @@ describeInBrowser('test stones', (pages) => {
       .waitFor();
     await expectSoundScreen(page, 'readings by eye');
     await page.getByRole('link', { name: 'Answer' }).click();
-    await page.getByRole('heading', { name: 'Treatments' }).waitFor();
+    await page.getByRole('heading', { name: 'What each got, and how it held' }).waitFor();
     await expectSoundScreen(page, 'what a test stone answers');
   });
 

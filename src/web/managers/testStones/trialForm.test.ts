@@ -2,17 +2,20 @@ import { expect, it } from 'vitest';
 import { testPlanDraftSchema } from '../../../contract/testPlan.ts';
 import { trialWishSchema } from '../../../contract/trialWish.ts';
 import {
+  levelLines,
+  levelsOf,
   planOfTyped,
   startingTrial,
   type TypedTrial,
   trialTroubles,
   typedOfPlan,
   wishOf,
+  withLevelTyped,
 } from './trialForm.ts';
 
-const medium = { id: 1, name: 'medium', levels: 'crayon 2, wash', reach: 'patch' } as const;
-const etch = { id: 2, name: 'etch', levels: 'None, gum, tannic', reach: 'strip' } as const;
-const powder = { id: 3, name: 'powder', levels: 'yes, no', reach: 'stone' } as const;
+const medium = { id: 1, name: 'medium', levels: ['crayon 2', 'wash'], reach: 'patch' } as const;
+const etch = { id: 2, name: 'etch', levels: ['None', 'gum', 'tannic'], reach: 'strip' } as const;
+const powder = { id: 3, name: 'powder', levels: ['yes', 'no'], reach: 'stone' } as const;
 
 function typed(more: Partial<TypedTrial>): TypedTrial {
   return { ...startingTrial(7), title: 'T-5', treatments: [medium, etch], ...more };
@@ -36,7 +39,9 @@ it('says what stands in the way, and asks for nothing until then', () => {
     return trialTroubles(typed(more)).join(' ');
   };
   expect(told({ title: ' ' })).toContain('name');
-  expect(told({ treatments: [{ ...medium, levels: 'wash, wash' }, etch] })).toContain('two to try of medium');
+  expect(told({ treatments: [{ ...medium, levels: ['wash', ' wash', ''] }, etch] })).toContain(
+    'two to try of medium',
+  );
   expect(told({ treatments: [{ ...medium, reach: 'strip' }] })).toContain('each patch');
   expect(told({ treatments: [medium, etch, { ...powder, reach: 'strip' }] })).toContain('whole strips');
   expect(told({ treatments: [medium, etch, { ...powder, reach: 'patch' }] })).toContain('whole stones');
@@ -49,8 +54,8 @@ const kept: TypedTrial = {
   title: 'T-5',
   control: 'None',
   treatments: [
-    { id: 1, name: 'medium', levels: 'crayon-2, river mud', reach: 'patch', newLevels: ['river mud'] },
-    { id: 2, name: 'etch', levels: 'None, gum alone', reach: 'strip', newLevels: [] },
+    { id: 1, name: 'medium', levels: ['crayon-2', 'river mud'], reach: 'patch', newLevels: ['river mud'] },
+    { id: 2, name: 'etch', levels: ['None', 'gum alone'], reach: 'strip', newLevels: [] },
   ],
 };
 
@@ -74,4 +79,13 @@ it('keeps what was said over HTTP: what a treatment varies, and etches of its ow
   } as const;
   const said = { ...plan, ownEtches: [own], treatments: [{ ...first!, kind: 'other' as const }, second!] };
   expect(planOfTyped(typedOfPlan(said))).toEqual(said);
+});
+
+it('what is tried has a line each, two at least; one more goes to the first that is blank', () => {
+  expect(levelLines([])).toEqual(['', '']);
+  expect(levelLines(levelsOf({ levels: ['crayon #2, wash', ' ', 'wash', 'tusche'] }))).toEqual([
+    ...['crayon #2', 'wash', 'tusche'],
+  ]);
+  expect(withLevelTyped(['gum', ' '], 'tannic')).toEqual(['gum', 'tannic']);
+  expect(withLevelTyped(['gum', 'tannic'], 'None')).toEqual(['gum', 'tannic', 'None']);
 });

@@ -15,8 +15,8 @@ export type Reach = 'patch' | 'strip' | 'stone';
 export interface TypedTreatment {
   readonly id: number;
   readonly name: string;
-  /** Its levels, parted by commas. */
-  readonly levels: string;
+  /** What is tried of it, a line each, as it is typed; what is blank counts for nothing. */
+  readonly levels: readonly string[];
   readonly reach: Reach;
   /** Levels said to be new ones; left out: none. */
   readonly newLevels?: readonly string[];
@@ -52,8 +52,8 @@ export function startingTrial(seed: number): TypedTrial {
   return {
     title: '',
     treatments: [
-      { id: 1, name: 'medium', levels: '', reach: 'patch' },
-      { id: 2, name: 'etch', levels: '', reach: 'strip' },
+      { id: 1, name: 'medium', levels: ['', ''], reach: 'patch' },
+      { id: 2, name: 'etch', levels: ['', ''], reach: 'strip' },
     ],
     control: null,
     widthMm: 300,
@@ -69,16 +69,21 @@ export function startingTrial(seed: number): TypedTrial {
   };
 }
 
-/** The levels of a treatment, each once. */
-export function levelsOf({ levels }: TypedTreatment): string[] {
-  const parts = levels.split(/[,\n]/).map((level) => level.trim());
+/** The levels of a treatment, each once; what is parted by commas in one line is several. */
+export function levelsOf({ levels }: Pick<TypedTreatment, 'levels'>): string[] {
+  const parts = levels.flatMap((line) => line.split(/[,\n]/)).map((level) => level.trim());
   return [...new Set(parts)].filter((level) => level !== '');
 }
 
-/** What is tried, with one more. */
-export function withLevelTyped(levels: string, level: string): string {
-  const before = levels.trim().replace(/,$/, '');
-  return before === '' ? level : `${before}, ${level}`;
+/** Lines to type what is tried on: one for each, two at least. */
+export function levelLines(levels: readonly string[]): string[] {
+  return [...levels, '', ''].slice(0, Math.max(2, levels.length));
+}
+
+/** What is tried, with one more: on the first line that is blank, else on a line of its own. */
+export function withLevelTyped(levels: readonly string[], level: string): string[] {
+  const blank = levels.findIndex((line) => line.trim() === '');
+  return blank < 0 ? [...levels, level] : levels.with(blank, level);
 }
 
 /** All levels that may be what the others are compared with. */
@@ -166,7 +171,7 @@ export function typedOfPlan(plan: TestPlanDraft): TypedTrial {
       id: index + 1,
       name,
       // Plans kept earlier may name media by what files call them.
-      levels: (kind === 'medium' ? levels.map(mediumName) : levels).join(', '),
+      levels: levelLines(kind === 'medium' ? levels.map(mediumName) : levels),
       reach,
       newLevels,
       kept: { name, kind },

@@ -4,6 +4,7 @@ import { mediumCatalogue } from '../../../studio/etch/mediumCatalogue.ts';
 import { kindOfName } from '../../../studio/trials/design/wishOfPlan.ts';
 import { listTables, openTable, tablesKey } from '../../client/etchTables.ts';
 import { listMedia, mediaKey } from '../../client/media.ts';
+import { levelsOf } from '../../managers/testStones/trialForm.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
@@ -14,13 +15,13 @@ const times = ['90 s', '120 s', '150 s', '300 s'] as const;
 /** Puts one that is known here to what is tried, by the name that it has on every other screen. */
 export function KnownLevel({
   name,
-  typed,
+  tried,
   onAdd,
 }: {
   /** What is compared. */
   name: string;
-  /** What is tried so far, parted by commas. */
-  typed: string;
+  /** What is tried so far. */
+  tried: readonly string[];
   onAdd: (level: string) => void;
 }) {
   const media = useQuery({ queryKey: mediaKey, queryFn: listMedia });
@@ -42,7 +43,7 @@ export function KnownLevel({
         return [];
     }
   })();
-  const taken = new Set(typed.split(',').map((level) => level.trim()));
+  const taken = new Set(levelsOf({ levels: tried }));
   const free = known.filter((level) => !taken.has(level) && !level.includes(','));
   if (free.length === 0) return null;
   return (

@@ -1,9 +1,10 @@
-import { type Reach, type TypedTreatment, withLevelTyped } from '../../managers/testStones/trialForm.ts';
+import { levelLines, type Reach, type TypedTreatment } from '../../managers/testStones/trialForm.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { say } from '../../words/say.ts';
-import { KnownLevel } from './KnownLevel.tsx';
+import { told } from '../../words/told.ts';
+import { LevelFields } from './LevelFields.tsx';
 
 const reaches = [
   ['patch', say('each patch')],
@@ -13,10 +14,10 @@ const reaches = [
 
 const examples = [
   // As the catalogue and the tables name them.
-  say('crayon #2, crayon #5, tusche in water'),
-  say('gum alone, gum and tannic 1:1'),
-  say('yes, no'),
-];
+  say('crayon #2'),
+  say('gum alone'),
+  say('yes'),
+] as const;
 
 /** What a test compares: each thing, what is tried of it, and to what it is given at once. */
 export function TreatmentFields({
@@ -37,28 +38,23 @@ export function TreatmentFields({
         <section
           key={id}
           className="test-stone-picked plan-treatment"
-          aria-label={name.trim() || say('Comparison {index}', { index: index + 1 })}
+          aria-label={told(name.trim()) || say('Comparison {index}', { index: index + 1 })}
         >
           <Field
             label={index === 0 ? say('Compare') : say('And, with it')}
             value={name}
             onChange={(event) => change(id, { name: event.target.value })}
           />
-          <Field
-            label={name.trim() ? say('{name}: what you try', { name: name.trim() }) : say('What you try')}
-            hint={say('Parted by commas, such as {examples}.', { examples: examples[index] ?? examples[0] })}
-            value={levels}
-            onChange={(event) => change(id, { levels: event.target.value })}
-          />
-          <KnownLevel
+          <LevelFields
             name={name.trim()}
-            typed={levels}
-            onAdd={(level) => change(id, { levels: withLevelTyped(levels, level) })}
+            levels={levels}
+            example={examples[index] ?? examples[0]}
+            onLevels={(next) => change(id, { levels: next })}
           />
           <Picks<Reach>
             label={
               name.trim()
-                ? say('{name} is given at once to', { name: name.trim() })
+                ? say('{name} is given at once to', { name: told(name.trim()) })
                 : say('It is given at once to')
             }
             value={reach}
@@ -67,7 +63,7 @@ export function TreatmentFields({
           />
           {treatments.length > 1 && (
             <Button kind="quiet" onClick={() => onTreatments(treatments.filter((each) => each.id !== id))}>
-              {name.trim() ? say('Leave out {name}', { name: name.trim() }) : say('Leave out it')}
+              {name.trim() ? say('Leave out {name}', { name: told(name.trim()) }) : say('Leave out it')}
             </Button>
           )}
         </section>
@@ -80,7 +76,7 @@ export function TreatmentFields({
               {
                 id: Math.max(0, ...treatments.map(({ id }) => id)) + 1,
                 name: '',
-                levels: '',
+                levels: levelLines([]),
                 reach: free ?? 'stone',
               },
             ])
