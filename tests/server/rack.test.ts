@@ -175,6 +175,34 @@ it('the room’s own record is unknown under three stones, then a share with its
   }
 });
 
+it('a print that hangs at two works tells of the wait of neither, unless its zones are one’s own', async () => {
+  const studio = await studioUnderTest();
+  const works: WorkEntry[] = [];
+  for (const name of ['S-36', 'S-37']) {
+    const { id } = await studio.stone(name);
+    const work = await studio.work(id, 'Low Water');
+    works.push(work);
+    const { log } = await begun(studio, work.id);
+    await log('stage-started', { stage: 'first-etch' }, 21 * hour);
+    await log('stage-ended', { stage: 'first-etch' }, 20 * hour);
+    await log('stage-started', { stage: 'washout' }, 2 * hour);
+  }
+  const waits = async () => {
+    const { waits: records } = await studio.json<{ waits: WaitRecord[] }>('/api/rack/waits');
+    return records.map(({ bands, unmeasured }) => [bands.map((band) => band.waits), unmeasured]);
+  };
+  const [one, other] = works as [WorkEntry, WorkEntry];
+  await printedOf(studio, one, 6);
+  expect(await waits()).toEqual([[[1], 1]]);
+  const { photographs, version } = await studio.json<WorkEntry>(`/api/works/${one.id}`);
+  const shared = { version: (await studio.json<WorkEntry>(`/api/works/${other.id}`)).version, photographs };
+  expect((await studio.send('PATCH', `/api/works/${other.id}`, shared)).status).toBe(200);
+  expect(await waits()).toEqual([[[], 2]]);
+  const zones = [{ id: 'sky', name: 'Sky', medium: 'tusche-water', polygonMm: rectangle(10, 10, 50, 50) }];
+  expect((await studio.send('PATCH', `/api/works/${one.id}`, { version, zones })).status).toBe(200);
+  expect(await waits()).toEqual([[[1], 1]]);
+});
+
 /** A measured comparison with one drawn zone that held and a stop-out, of a print attached to the work. */
 async function printedOf(studio: StudioUnderTest, work: WorkEntry, index: number): Promise<void> {
   const drawn = await studio.photograph('held.png', 10 + index);

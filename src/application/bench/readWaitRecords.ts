@@ -6,6 +6,7 @@ import type { Store } from '../../store/openStore.ts';
 import type { StoredComparison } from '../../store/repositories/storedComparison.ts';
 import { type WaitOutcome, waitRecords } from '../../studio/bench/waitRecords.ts';
 import { type WaitTold, waitsTold } from '../../studio/bench/waitsTold.ts';
+import { comparedWorks } from '../../studio/papers/comparedWorks.ts';
 import type { RunFolds } from './runFolds.ts';
 
 export interface WaitRecordParts {
@@ -21,19 +22,44 @@ interface Print {
 
 /**
  * This room's own record of the waits: each wait of every work's runs with the newest measured print that followed,
- * before the same wait came again. A print is a work's where its photograph, or that of the stone, is attached to it.
+ * before the same wait came again. A print is the work's to which its photographs are attached; of several works, the
+ * one that `comparedWorks` names. Where that can't tell them apart it counts for none: it would tell of a wait twice.
  */
 export async function readWaitRecords(parts: WaitRecordParts): Promise<readonly WaitRecord[]> {
-  const prints = new Map<string, StoredComparison[]>();
-  for (const { workId, comparison } of await parts.store.waits.measuredPrints()) {
-    prints.set(workId, [...(prints.get(workId) ?? []), comparison]);
-  }
+  const prints = await printsByWork(parts);
   const outcomes: WaitOutcome[] = [];
   for (const [workId, waits] of await allWaits(parts)) {
     const printed = await printsOf(parts, workId, prints.get(workId) ?? []);
     for (const wait of waits) outcomes.push(await outcomeOf(parts, wait, waits, printed));
   }
   return waitRecords(outcomes);
+}
+
+/** The measured prints of every work, by the work's id. */
+async function printsByWork({ store }: WaitRecordParts): Promise<ReadonlyMap<string, StoredComparison[]>> {
+  const hanging = new Map<string, { readonly comparison: StoredComparison; readonly workIds: string[] }>();
+  for (const { workId, comparison } of await store.waits.measuredPrints()) {
+    const known = hanging.get(comparison.id);
+    if (known) known.workIds.push(workId);
+    else hanging.set(comparison.id, { comparison, workIds: [workId] });
+  }
+  const prints = new Map<string, StoredComparison[]>();
+  for (const { comparison, workIds } of hanging.values()) {
+    const meant = workIds.length === 1 ? workIds : await meantWorks(store, comparison);
+    if (meant.length !== 1) continue;
+    const [workId] = meant as [string];
+    prints.set(workId, [...(prints.get(workId) ?? []), comparison]);
+  }
+  return prints;
+}
+
+async function meantWorks(
+  store: WaitRecordParts['store'],
+  { request }: StoredComparison,
+): Promise<readonly string[]> {
+  const { stone, proof } = request;
+  const works = await store.works.withPhotographs([stone.photograph, proof.photograph]);
+  return comparedWorks(request, works).map(({ id }) => id);
 }
 
 /** The waits of every work's runs, by the work's id. */

@@ -24,7 +24,7 @@ export interface WaitRepository {
   lastAtPress(
     workIds: readonly string[],
   ): Promise<readonly { readonly workId: string; readonly entries: readonly LedgerEntry[] }[]>;
-  /** Measured comparisons that stand on a photograph which is attached to a work with a run, oldest first. */
+  /** Measured comparisons with each work to which a photograph of theirs is attached, oldest first. */
   measuredPrints(): Promise<readonly MeasuredPrint[]>;
 }
 
@@ -128,9 +128,6 @@ export function waitRepositoryIn(database: Kysely<Tables>): WaitRepository {
           'work_photographs',
           'work_photographs.photograph_id',
           'comparison_photographs.photograph_id',
-        )
-        .where('work_photographs.work_id', 'in', ({ selectFrom }) =>
-          selectFrom('runs').select('runs.work_id'),
         )
         .select(['comparison_photographs.comparison_id', 'work_photographs.work_id'])
         .distinct();
