@@ -13,6 +13,7 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { Told } from '../../parts/Told.tsx';
 import { say } from '../../words/say.ts';
 import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
 import { useSaving } from '../useSaving.ts';
@@ -189,7 +190,9 @@ function Choosing({
           {open.length > 0 && (
             <ul className="edition-said" aria-label={say('Still open')}>
               {open.map((sentence) => (
-                <li key={sentence}>{sentence}</li>
+                <li key={sentence}>
+                  <Told>{sentence}</Told>
+                </li>
               ))}
             </ul>
           )}
