@@ -196,6 +196,8 @@ export interface RunState extends RunSummary {
   /** null without a plan that can be kept, or before the first touch. */
   readonly moves: NowAndNext | null;
   readonly standing: Standing;
+  /** What was done to the stone at the press last, ISO 8601; null: it was not printed there. */
+  readonly press: { readonly at: string; readonly gummed: boolean } | null;
 }
 
 /** One thing that may differ between two works or runs; nothing unknown is taken for equal. */

@@ -1,6 +1,5 @@
 import type { Rack, RackLine } from '../../records/rack.ts';
 import type { RunEvent, RunSummary } from '../../records/run.ts';
-import type { Store } from '../../store/openStore.ts';
 import type { WorkOnRack } from '../../store/repositories/waitRepository.ts';
 import { eventMoments } from '../../studio/bench/eventMoments.ts';
 import { inRackOrder } from '../../studio/bench/rackOrder.ts';
@@ -10,9 +9,7 @@ import { pressHands } from './pressHands.ts';
 import type { ReadRunParts } from './readRun.ts';
 import { readStanding } from './readStanding.ts';
 
-export interface ReadRackParts extends ReadRunParts {
-  readonly store: ReadRunParts['store'] & Pick<Store, 'waits'>;
-}
+export type ReadRackParts = ReadRunParts;
 
 /** More works in use than a rack holds; those of which something was logged are never left out. */
 const mostTyped = 500;

@@ -1,13 +1,14 @@
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { RunState } from '../../records/bench.ts';
 import type { RunSummary } from '../../records/run.ts';
-import type { KeptRecords } from '../../store/keptRecords.ts';
+import type { Store } from '../../store/openStore.ts';
 import { runState } from '../../studio/bench/runState.ts';
 import { noSuchRun } from './logging.ts';
+import { pressHands } from './pressHands.ts';
 import type { RunFolds } from './runFolds.ts';
 
 export interface ReadRunParts {
-  readonly store: Pick<KeptRecords, 'runs' | 'works' | 'plans'>;
+  readonly store: Pick<Store, 'runs' | 'works' | 'plans' | 'waits'>;
   readonly runFolds: RunFolds;
   readonly now: () => Date;
 }
@@ -23,5 +24,7 @@ export async function stateOf(parts: ReadRunParts, run: RunSummary): Promise<Run
   const work = await parts.store.works.find(run.workId);
   if (work === null) throw new Error(`the work of run ${run.id} is gone, which the database forbids`);
   const plan = run.planId === null ? null : await parts.store.plans.findFirst(run.workId, run.planId);
-  return runState({ run, work, plan, fold: await parts.runFolds.of(run, plan), now: parts.now() });
+  const fold = await parts.runFolds.of(run, plan);
+  const press = (await pressHands(parts.store, [run.workId])).get(run.workId) ?? null;
+  return runState({ run, work, plan, fold, press, now: parts.now() });
 }

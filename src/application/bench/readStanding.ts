@@ -2,16 +2,11 @@ import type { Standing } from '../../records/bench.ts';
 import type { GumState } from '../../records/rack.ts';
 import type { RunSummary } from '../../records/run.ts';
 import type { Work } from '../../records/work.ts';
-import type { Store } from '../../store/openStore.ts';
-import { isWet } from '../../studio/bench/runState.ts';
+import { isWet, pressMoment } from '../../studio/bench/runState.ts';
 import { standingOf } from '../../studio/bench/standing.ts';
 import type { PressHand } from '../../studio/editions/pressHand.ts';
 import { pressHands } from './pressHands.ts';
 import type { ReadRunParts } from './readRun.ts';
-
-export interface ReadGumParts extends ReadRunParts {
-  readonly store: ReadRunParts['store'] & Pick<Store, 'waits'>;
-}
 
 /**
  * How the stone of a work stands now.
@@ -24,8 +19,7 @@ export async function readStanding(
   run: RunSummary | null,
   printed: PressHand | null,
 ): Promise<Standing> {
-  // the press has a clock of its own; two moments are compared, no time between them is told
-  const press = printed && { moment: { ms: Date.parse(printed.at), clock: -1 }, gummed: printed.gummed };
+  const press = pressMoment(printed);
   if (run === null || run.events === 0) return standingOf({ ...nothingTold, work, press, now: now() });
   const { fold, route } = await runFolds.told(run);
   return standingOf({ ...fold, work, wet: isWet(fold), route, press, now: now() });
@@ -35,7 +29,7 @@ const nothingTold = { stages: [], hand: null, lastSign: null, wet: false, route:
 
 /** Whether the stones of works lie under gum, by the works' ids; those that are not there are left out. */
 export async function readGum(
-  parts: ReadGumParts,
+  parts: ReadRunParts,
   workIds: readonly string[],
 ): Promise<ReadonlyMap<string, GumState>> {
   const gum = new Map<string, GumState>();

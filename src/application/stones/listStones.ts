@@ -3,7 +3,8 @@ import type { StoneSummary } from '../../records/stoneEntry.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import type { PageQuery } from '../../store/repositories/pageMark.ts';
 import { badMark } from '../badMark.ts';
-import { type ReadGumParts, readGum } from '../bench/readStanding.ts';
+import type { ReadRunParts } from '../bench/readRun.ts';
+import { readGum } from '../bench/readStanding.ts';
 
 export interface StoneList {
   readonly stones: readonly StoneSummary[];
@@ -12,7 +13,7 @@ export interface StoneList {
 
 /** A page of stones by name, each with whether it lies under gum; `body-malformed` where `after` marks no place. */
 export async function listStones(
-  parts: ReadGumParts & { readonly store: Pick<KeptRecords, 'stones'> },
+  parts: ReadRunParts & { readonly store: Pick<KeptRecords, 'stones'> },
   query: PageQuery,
 ): Promise<Result<StoneList>> {
   const page = await parts.store.stones.list(query);

@@ -2,7 +2,8 @@ import { ok, type Result } from '../../foundation/result.ts';
 import type { WorkSummary } from '../../records/workEntry.ts';
 import type { WorkQuery } from '../../store/repositories/workRepository.ts';
 import { badMark } from '../badMark.ts';
-import { type ReadGumParts, readGum } from '../bench/readStanding.ts';
+import type { ReadRunParts } from '../bench/readRun.ts';
+import { readGum } from '../bench/readStanding.ts';
 
 export interface WorkList {
   readonly works: readonly WorkSummary[];
@@ -13,7 +14,7 @@ export interface WorkList {
  * A page of works, last changed first, each with whether its stone lies under gum; `body-malformed` where `after` marks
  * no place.
  */
-export async function listWorks(parts: ReadGumParts, query: WorkQuery): Promise<Result<WorkList>> {
+export async function listWorks(parts: ReadRunParts, query: WorkQuery): Promise<Result<WorkList>> {
   const page = await parts.store.works.list(query);
   if (page === null) return badMark();
   const inUse = page.works.filter(({ archived }) => !archived).map(({ id }) => id);

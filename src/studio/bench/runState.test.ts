@@ -3,16 +3,22 @@ import type { RunEvent } from '../../records/run.ts';
 import type { Work } from '../../records/work.ts';
 import { aPlan, begin, logOf } from './benchLog.testing.ts';
 import { foldRun } from './foldRun.ts';
-import { runState } from './runState.ts';
+import { type RunStateInput, runState } from './runState.ts';
 
 const run = { id: 'run', workId: 'work', planId: 'plan', workVersion: 1, startedAt: '', events: 0 };
 const work: Pick<Work, 'stage' | 'origin'> = { stage: 'drawn', origin: { kind: 'new' } };
-const at = (events: readonly RunEvent[], seconds: number, plan = aPlan()) =>
+const at = (
+  events: readonly RunEvent[],
+  seconds: number,
+  plan = aPlan(),
+  press: RunStateInput['press'] = null,
+) =>
   runState({
     run,
     work,
     plan,
     fold: foldRun(events, { first: plan.plan, seconds: [] }),
+    press,
     now: new Date(begin + seconds * 1000),
   });
 const factsOf = (state: ReturnType<typeof at>) => state.facts.map(({ fact }) => fact);
@@ -32,6 +38,19 @@ function etched(given: { readonly off?: number; readonly delay?: number; readonl
   log('lifted', { place: 'post' }, { s: 140, ...given });
   return book;
 }
+
+describe('a stone that is printed', () => {
+  it('stands as the press left it last, until something later is logged at the bench', () => {
+    const { events, log } = logOf();
+    log('stage-started', { stage: 'edition' }, { s: 0 });
+    const left = (s: number, gummed: boolean) => ({ at: new Date(begin + s * 1000).toISOString(), gummed });
+    const standing = (press: RunStateInput['press']) => at(events, 3600, aPlan(), press).standing;
+    expect(standing(null)).toMatchObject({ gummed: 'no', inked: 'yes', gumNow: true });
+    expect(standing(left(600, true))).toMatchObject({ gummed: 'yes', inked: 'yes', gumNow: false });
+    expect(standing(left(-600, true))).toMatchObject({ gummed: 'no', gumNow: true });
+    expect(standing(left(600, false))).toMatchObject({ gummed: 'no', gumNow: true });
+  });
+});
 
 describe('an etch', () => {
   it('shows planned, done and the difference; a gap too long is a fact', () => {

@@ -5,7 +5,7 @@ import type { Work } from '../../records/work.ts';
 import type { RunFold } from './foldRun.ts';
 import { nowAndNext } from './nowAndNext.ts';
 import { etches, stageDone } from './stagesDone.ts';
-import { standingOf } from './standing.ts';
+import { type StandingInput, standingOf } from './standing.ts';
 import type { EtchRoute } from './waitRanges.ts';
 
 export interface RunStateInput {
@@ -13,11 +13,13 @@ export interface RunStateInput {
   readonly work: Pick<Work, 'stage' | 'origin'>;
   readonly plan: KeptPlan | null;
   readonly fold: RunFold;
+  /** What was done to the stone at the press last; null: it was not printed there. */
+  readonly press?: RunState['press'];
   readonly now: Date;
 }
 
 /** A run as it stands now, worked out from what happened: a screen that slept or was restarted sees the same. */
-export function runState({ run, work, plan, fold, now }: RunStateInput): RunState {
+export function runState({ run, work, plan, fold, press = null, now }: RunStateInput): RunState {
   const { stages, contacts, buffedRounds, poured, facts, picked } = fold;
   const etch = stages.findLast(({ stage }) => stage === 'first-etch');
   const since = etch?.started?.ms ?? null;
@@ -43,9 +45,16 @@ export function runState({ run, work, plan, fold, now }: RunStateInput): RunStat
       lastSign: fold.lastSign,
       wet: isWet(fold),
       route: routeOf(plan),
+      press: pressMoment(press),
       now,
     }),
+    press,
   };
+}
+
+/** The press has a clock of its own: two moments are compared, no time between them is told. */
+export function pressMoment(press: RunState['press']): StandingInput['press'] {
+  return press && { moment: { ms: Date.parse(press.at), clock: -1 }, gummed: press.gummed };
 }
 
 /** Whether some place still carries etch. */

@@ -120,6 +120,8 @@ export function listenToEvents(queries: QueryClient): () => void {
     source.addEventListener('ledger', (message) => {
       const { editionId, entry } = JSON.parse((message as MessageEvent<string>).data) as LedgerTold;
       holdLedgerEntry(queries, editionId, entry);
+      // a bench that is open shows the gum of the press
+      void queries.invalidateQueries({ queryKey: ['run'] });
       // printing lays the stone bare, a pause may gum it
       rackChanged(queries);
     });

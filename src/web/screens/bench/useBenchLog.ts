@@ -65,10 +65,14 @@ export function useBenchLog({ run, work, plan, second, aheadMs, who }: BenchLogI
     [plan, second, aheadMs],
   );
   const fold = useMemo(() => log && foldRun(log, planned), [log, planned]);
+  const press = useMemo(
+    () => (run.press ? { ...run.press, at: onClock(run.press.at, aheadMs) } : null),
+    [run.press, aheadMs],
+  );
   const now = useClock(lookMs);
   const state = useMemo(
-    () => (fold ? runState({ run, work, plan, fold, now: new Date(now) }) : null),
-    [run, work, plan, fold, now],
+    () => (fold ? runState({ run, work, plan, fold, press, now: new Date(now) }) : null),
+    [run, work, plan, fold, press, now],
   );
   const last = useMemo(() => (log ? lastOwn(log, device) : null), [log, device]);
   return {
@@ -87,5 +91,9 @@ export function useBenchLog({ run, work, plan, second, aheadMs, who }: BenchLogI
 
 /** When a plan was made, by this device's clock, which the log that it shows goes by. */
 function onThisClock(second: KeptSecondEtch, aheadMs: number): KeptSecondEtch {
-  return { ...second, createdAt: new Date(Date.parse(second.createdAt) - aheadMs).toISOString() };
+  return { ...second, createdAt: onClock(second.createdAt, aheadMs) };
+}
+
+function onClock(at: string, aheadMs: number): string {
+  return new Date(Date.parse(at) - aheadMs).toISOString();
 }
