@@ -3,6 +3,7 @@ import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { Deadline, KeptDeadline } from '../../../records/dayPlan.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
+import { lineRule } from '../../../studio/bench/lineStages.ts';
 import {
   dayPlansKey,
   deadlineKey,
@@ -19,10 +20,11 @@ import { PageHead } from '../../parts/PageHead.tsx';
 import { workStageWords } from '../../parts/stageWords.ts';
 import { weekdayAndTimeIn } from '../../words/moments.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { toldText } from '../../words/toldText.ts';
 import { useSaving } from '../useSaving.ts';
 import { DayPlanSteps } from './DayPlanSteps.tsx';
-import { DeadlineFields } from './DeadlineFields.tsx';
+import { DeadlineFields, nextGoal } from './DeadlineFields.tsx';
 
 /** When must what start, so that the work is there by its moment? */
 export function DaysView({ work }: { work: WorkEntry }) {
@@ -62,6 +64,12 @@ function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
   };
   const same = JSON.stringify(kept.deadline) === JSON.stringify(asked);
   const plan = found.data;
+  const behind = plan?.verdict === 'reached' && plan.goal === asked.goal;
+  const next = behind ? nextGoal(asked.goal) : null;
+  const ask = (changed: Deadline) => {
+    setTouched(true);
+    setAsked(changed);
+  };
   return (
     <>
       <PageHead
@@ -69,24 +77,27 @@ function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
         headline={
           failure || !plan
             ? say('When must what start?')
-            : kept.deadline || touched
+            : kept.deadline || touched || behind
               ? toldText(plan.sentence)
               : say('By when must it be there?')
         }
       />
       <div className="days">
         <section className="days-asked" aria-label={say('By when')}>
-          <DeadlineFields
-            asked={asked}
-            steps={plan?.steps ?? []}
-            onChange={(next) => {
-              setTouched(true);
-              setAsked(next);
-            }}
-          />
+          <DeadlineFields asked={asked} steps={plan?.steps ?? []} onChange={ask} />
+          {behind && !work.archived && (
+            <>
+              <p>{say('That is done already on this stone: there is nothing to plan for it.')}</p>
+              {next && (
+                <Button kind="act" onClick={() => ask({ ...asked, goal: next })}>
+                  {say('Plan the next stage: {stage}', { stage: told(lineRule(next).name) })}
+                </Button>
+              )}
+            </>
+          )}
           {saving.trouble && <FailureNotice failure={saving.trouble} />}
           <div className="days-acts">
-            {!work.archived && (
+            {!work.archived && !behind && (
               <Button kind="act" disabled={same || saving.pending} onClick={() => void save(asked)}>
                 {same ? say('This deadline is kept') : say('Keep this deadline')}
               </Button>
@@ -109,7 +120,7 @@ function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
         )}
         {!failure && plan && (
           <div className="days-plan">
-            {!kept.deadline && !touched && (
+            {!kept.deadline && !touched && !behind && (
               <>
                 <p>
                   {say(

@@ -23,6 +23,11 @@ const goals: readonly LineStage[] = [
   'close-down',
 ];
 
+/** What one plans towards after a stage; null after the last. */
+export function nextGoal(goal: LineStage): LineStage | null {
+  return goals[goals.indexOf(goal) + 1] ?? null;
+}
+
 /** What is to be done by when, which way, and how long takes what nobody else can know. */
 export function DeadlineFields({
   asked,
