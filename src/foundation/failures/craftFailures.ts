@@ -74,7 +74,7 @@ export const craftFailures = {
   },
   'trial-does-not-fit': {
     sentence: '{patches} patches of {side} mm do not fit on a stone of {stone}; there is room for {fits} mm.',
-    remedy: 'Take fewer levels or repeats, a larger stone, or more stones with fewer patches each.',
+    remedy: 'Try less at once or repeat less, take a larger stone, or more stones with fewer patches each.',
   },
   'trial-table-unreadable': {
     sentence: 'The table of the trial could not be used: {why}.',

@@ -85,7 +85,7 @@ function elsewherePart({ elsewhere }: TestCourse): SheetContent[] {
     plainTable(
       [110, 130, '*'],
       elsewhere.map(({ treatment, what, where }) => [treatment, what, asWritten(where.join(', '))]),
-      { head: ['treatment', 'what', 'where'], fontSize: 10 },
+      { head: ['varied', 'what', 'where'], fontSize: 10 },
     ),
   ];
 }

@@ -77,7 +77,7 @@ function pictures(stones: TestStoneSheetInput['stones']): SheetContent[] {
 }
 
 function holdParts(holds: readonly TreatmentHold[]): SheetContent[] {
-  if (holds.length === 0) return [paragraph('No treatment was read.')];
+  if (holds.length === 0) return [paragraph('Nothing was read.')];
   return [
     plainTable(
       ['*', ...Array<number>(4).fill(isPlainEnglish() ? 30 : 42), isPlainEnglish() ? 34 : 46, 74, 82, 58],
@@ -92,7 +92,7 @@ function holdParts(holds: readonly TreatmentHold[]): SheetContent[] {
       ]),
       {
         head: [
-          'treatment',
+          'what it got',
           'held',
           'weak',
           'lost',

@@ -38,7 +38,7 @@ export function tableWarnings(
     found.push(
       say(
         'never-apart',
-        `Levels of ${term} fall into sets that never came with the same other treatment: ${sentences}. Within a set they are compared; between sets no cause can be assigned.`,
+        `What was tried of ${term} falls into sets that never came together with the same other thing: ${sentences}. Within a set it is compared; between sets no cause can be assigned.`,
       ),
     );
   }
@@ -46,14 +46,14 @@ export function tableWarnings(
     found.push(
       say(
         'cells-missing',
-        `Never tried together: ${model.missingCells.join(', ')}. Whether one treatment depends on the other is not answered.`,
+        `Never tried together: ${model.missingCells.join(', ')}. Whether one depends on the other is not answered.`,
       ),
     );
   if (strata.wholePlotDf === 0)
     found.push(
       say(
         'no-replicate',
-        `Every level of ${columns.whole} was given to one strip only: how far two strips treated alike differ was never seen, so no cause can be assigned to a difference between strips. More patches in a strip don't help; another strip or stone does.`,
+        `Whatever was tried of ${columns.whole} was given to one strip only: how far two strips treated alike differ was never seen, so no cause can be assigned to a difference between strips. More patches in a strip don't help; another strip or stone does.`,
       ),
     );
   if (strata.subPlotDf === 0)

@@ -77,7 +77,7 @@ export function factorSentences(
     if (sentences.length + better.length > 0) return [...sentences, ...better];
     const apart = own.length > 0 ? Math.max(...own.map(({ low, high }) => Math.max(-low, high))) : null;
     return [
-      `No difference of tone between levels of ${factor} is shown${apart === null ? '' : `; one of up to ${apart.toFixed(2)} could be hidden`}.`,
+      `No difference of tone between one ${factor} and another is shown${apart === null ? '' : `; one of up to ${apart.toFixed(2)} could be hidden`}.`,
     ];
   });
 }

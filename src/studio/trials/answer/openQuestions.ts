@@ -41,7 +41,7 @@ export function openQuestions(
     if (p !== null && p >= 0.05 && p < 0.2 && under === undefined)
       found.push({
         question: `Does ${factor} change the tone? It looks so, and chance would do as much in ${Math.round(p * 100)} of 100 trials.`,
-        test: `Repeat the two ${factor} levels that differ most on twice as many units.`,
+        test: `Repeat the two that differ most by ${factor}, on twice as many places.`,
       });
   return found;
 }

@@ -77,7 +77,7 @@ export function trialPatches(stones: readonly TestStoneFindings[]): TrialPatches
       unknown === 0
         ? []
         : [
-            `${unknown} of ${all.length} patches have a treatment that is not known: they can't be compared, and were left out.`,
+            `What ${unknown} of ${all.length} patches got is not known: they can't be compared, and were left out.`,
           ],
   };
 }

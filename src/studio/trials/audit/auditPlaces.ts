@@ -31,7 +31,7 @@ export function auditPlaces(rows: readonly TrialPatchRow[], factors: readonly Te
           message:
             share > 0.999
               ? `Where a patch lies ${way} the stone says which ${factor.name} it got: no cause can be assigned between ${factor.name} and ${between}.`
-              : `The levels of ${factor.name} lean to different ends: ${between} explain part of what looks like ${factor.name}.`,
+              : `What was tried of ${factor.name} leans to different ends: ${between} explain part of what looks like ${factor.name}.`,
           test: `Draw the places of each ${factor.name} by lot anew on another stone, or turn that stone round.`,
         },
       ];

@@ -40,8 +40,8 @@ function controlsMissing(rows: readonly TrialPatchRow[], factors: readonly TestF
       code: 'no-control',
       weight: 'caution',
       factors: [],
-      message: 'No control: treatments can be compared with each other, not with nothing done.',
-      test: 'Leave some patches without the treatment, drawn by lot among the others.',
+      message: 'No control: what was tried can be compared with one another, not with nothing done.',
+      test: 'Leave some patches without it, drawn by lot among the others.',
     },
   ];
 }

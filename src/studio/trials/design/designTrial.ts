@@ -63,11 +63,11 @@ function warningsOf(wish: TrialWish, power: readonly TrialPower[]): string[] {
   const split = (wish.layout ?? 'split-plot') === 'split-plot';
   if (wish.perStone && judged.perStone === null)
     found.push(
-      `Every level of ${wish.perStone.name} is given to one stone only: no cause could be assigned to a difference between stones. Two stones a level at least.`,
+      `Whatever is tried of ${wish.perStone.name} is given to one stone only: no cause could be assigned to a difference between stones. At least two stones for each.`,
     );
   if (!split && judged.sub === null)
     found.push(
-      'No combination is repeated: nothing could be said of any treatment. Another stone, block or row at least.',
+      'No combination is repeated: nothing could be said of anything that is tried. Another stone, block or row at least.',
     );
   if (wish.layout === 'row-column' && rowsOf(wish) < combinationsOf(wish).length)
     found.push(
@@ -75,12 +75,12 @@ function warningsOf(wish: TrialWish, power: readonly TrialPower[]): string[] {
     );
   if (split && wish.whole && judged.whole === null)
     found.push(
-      `Every level of ${wish.whole.name} is given to one strip only: no cause could be assigned to a difference between strips. Two stones, or two strips a level, at least.`,
+      `Whatever is tried of ${wish.whole.name} is given to one strip only: no cause could be assigned to a difference between strips. At least two stones, or two strips, for each.`,
     );
   if (split && judged.sub === null && wish.sub.levels.length > 1)
     found.push(`No two patches are treated alike: nothing could be said of ${wish.sub.name}.`);
   if (wish.control === null)
-    found.push('No control: levels can be compared with each other, not with nothing done.');
+    found.push('No control: what is tried can be compared with one another, not with nothing done.');
   if (wish.stones === 1) found.push('One stone: what holds on it may not hold on another.');
   else if (wish.stones === 2)
     found.push(

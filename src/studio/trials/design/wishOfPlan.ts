@@ -33,7 +33,7 @@ export function planTroubles({ title, treatments, stones }: TestPlanDraft): stri
   if (new Set(names).size < names.length) found.push('Two things that are compared have one name.');
   for (const { name: typed, levels } of treatments) {
     const name = typed.trim() || 'it';
-    if (levels.length < 2) found.push(`Say two to try of ${name} at least, parted by commas.`);
+    if (levels.length < 2) found.push(`Say at least two to try of ${name}.`);
     else if (levels.length > 24) found.push(`24 to try of ${name} at most.`);
     else if (levels.some((level) => level.length > 60))
       found.push(`One to try of ${name} has over 60 letters.`);

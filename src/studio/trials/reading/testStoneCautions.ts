@@ -46,13 +46,13 @@ export function layoutCautions(stone: LaidStone): TestStoneCaution[] {
     cautions.push({
       code: 'no-control',
       message:
-        'No patch is a control: treatments can only be compared with each other, and a bad day for all of them would not show. Mark those that got what you always do, or lay some next time.',
+        'No patch is a control: what was tried can only be compared with one another, and a bad day for all of them would not show. Mark those that got what you always do, or lay some next time.',
     });
   if (factors.length > 0 && !replicated(image, stone))
     cautions.push({
       code: 'no-replicates',
       message:
-        'No treatment stands in two squares: how much two squares treated alike differ is not known, so no difference here can be told from chance. Lay each at least twice next time, better three times.',
+        'Nothing that was tried stands in two squares: how much two squares treated alike differ is not known, so no difference here can be told from chance. Lay each at least twice next time, better three times.',
     });
   return cautions;
 }
