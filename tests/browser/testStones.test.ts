@@ -4,6 +4,7 @@ import type { TestStoneReading } from '../../src/records/patchReading.ts';
 import type { TestStone } from '../../src/records/testStone.ts';
 import type { Zone } from '../../src/records/zone.ts';
 import { picture } from '../cli/stonetone.ts';
+import { drawFinger } from './finger.ts';
 import { describeInBrowser } from './pages.ts';
 import { expectSoundScreen } from './screenRules.ts';
 
@@ -146,6 +147,51 @@ describeInBrowser('test stones', (pages) => {
     ]);
     const across = patches[0]!.polygonMm.map(([left]) => left);
     expect(Math.max(...across) - Math.min(...across)).toBe(40);
+  });
+
+  it('a patch is made larger by its corner, with a finger, and taken back in one step', async () => {
+    const { id } = await post<TestStone>('/api/test-stones', {
+      name: 'T-86',
+      sizeMm: [400, 300],
+      factors: [{ name: 'medium' }],
+      patches: [
+        {
+          id: 'star',
+          square: 'star',
+          polygonMm: [
+            [100, 80],
+            [180, 80],
+            [180, 140],
+            [100, 140],
+          ],
+          treatment: { medium: 'wash' },
+        },
+      ],
+    });
+    const page = await pages.onPhone(`/test-stones/${id}/patches`);
+    await page.getByRole('button', { name: 'Draw and move patches' }).tap();
+    await page.locator('.zone-mark .zone-letter').tap();
+    const place = page.getByRole('region', { name: 'Where star lies' });
+    await place.waitFor();
+    await expectSoundScreen(page, 'a patch with its corner');
+    const grip = page.locator('.size-grip circle');
+    await grip.scrollIntoViewIfNeeded();
+    const box = (await grip.boundingBox())!;
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    // The outline's own points, in px: its box on the page is wider by the line.
+    const outline = (await page.locator('.zone-mark .zone-line').getAttribute('points'))!;
+    const across = outline.split(' ').map((point) => Number(point.split(',')[0]));
+    const pxPerMm = (Math.max(...across) - Math.min(...across)) / 80;
+    await drawFinger(page, [x, y], [x + 15, y + 5], [x + 40, y + 20]);
+    const sizes = async () =>
+      Promise.all(['Width', 'Height'].map(async (of) => Number(await place.getByLabel(of).inputValue())));
+    // The corner went where the finger did, and nowhere else.
+    const [width, height] = await sizes();
+    expect(width! - 80).toBeCloseTo(40 / pxPerMm, 0);
+    expect(height! - 60).toBeCloseTo(20 / pxPerMm, 0);
+    expect(await place.getByLabel('From the left').inputValue()).toBe('100');
+    await page.getByRole('button', { name: 'Take back' }).tap();
+    expect(await sizes()).toEqual([80, 60]);
   });
 
   it('one that is read is looked at, put right by hand, read blind and answers', async () => {
