@@ -70,9 +70,18 @@ describeInBrowser('the suspects behind a comparison', (pages) => {
         })
         .toBe('measured');
     const page = await pages.atDesk(`/comparisons/${entry!.id}`);
+    const door = `/api/comparisons/${entry!.id}/suspects`;
+    // an answer that is long in coming can be stopped, and asked for again
+    await page.route(`**${door}`, () => {});
     await page.getByRole('link', { name: 'What may have caused it' }).click();
     await page.getByRole('heading', { name: 'What may have caused it', level: 1 }).waitFor();
-    const door = `/api/comparisons/${entry!.id}/suspects`;
+    await page.getByText('for 1 s').waitFor();
+    await page.getByRole('button', { name: 'Stop it' }).click();
+    await page.getByText('Looking for suspects was stopped.').waitFor();
+    await expectSoundScreen(page, 'suspects that are no longer looked for');
+    if (process.env.PICTURES) await page.screenshot({ path: `${process.env.PICTURES}/suspects-stopped.png` });
+    await page.unroute(`**${door}`);
+    await page.getByRole('button', { name: 'Look for suspects' }).click();
     const before = await sent<SuspectsAnswer>('GET', door);
     await page.getByRole('heading', { name: before.suspects[0]!.name }).waitFor();
     await expectSoundScreen(page, 'the suspects behind a comparison');

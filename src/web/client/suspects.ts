@@ -6,8 +6,8 @@ import { proofsKey } from './pulls.ts';
 export const suspectsKey = (work: string) => [...proofsKey(work), 'suspects'] as const;
 
 /** Suspects behind what the newest measured pull of a work shows. */
-export function readSuspects(work: string): Promise<PullSuspects> {
-  return ask(`/api/works/${work}/suspects`);
+export function readSuspects(work: string, signal: AbortSignal): Promise<PullSuspects> {
+  return ask(`/api/works/${work}/suspects`, { signal });
 }
 
 /** Keeps what came of a test at that pull, or the cause that was found; answers with the list as it stands then. */
@@ -25,8 +25,12 @@ export const comparisonSuspectsKey = (id: string, { earlier, run }: JudgedBeside
   ['comparison-suspects', id, earlier, run] as const;
 
 /** Suspects behind what a comparison shows. */
-export function readComparisonSuspects(id: string, beside: JudgedBeside): Promise<SuspectsAnswer> {
-  return ask(`/api/comparisons/${id}/suspects${asked(beside)}`);
+export function readComparisonSuspects(
+  id: string,
+  beside: JudgedBeside,
+  signal: AbortSignal,
+): Promise<SuspectsAnswer> {
+  return ask(`/api/comparisons/${id}/suspects${asked(beside)}`, { signal });
 }
 
 /** Keeps what came of a test for a comparison, or the cause that was found; answers with the list as it stands then. */

@@ -5,8 +5,8 @@ import { Link } from 'wouter';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { keepOutcome, readSuspects, suspectsKey } from '../../client/suspects.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
-import { Waiting } from '../../parts/Waiting.tsx';
 import { say } from '../../words/say.ts';
+import { SeekingSuspects } from '../suspects/SeekingSuspects.tsx';
 import { SeparatingTests } from '../suspects/SeparatingTests.tsx';
 import { littleRead } from '../suspects/SuspectSheet.tsx';
 
@@ -16,9 +16,10 @@ const named = 3;
 /** The desk's share of the suspects: the likeliest few, and the test that tells most in a minute. */
 export function SuspectLines({ work }: { work: string }) {
   const queries = useQueryClient();
-  const suspects = useQuery({ queryKey: suspectsKey(work), queryFn: () => readSuspects(work) });
+  const queryKey = suspectsKey(work);
+  const suspects = useQuery({ queryKey, queryFn: ({ signal }) => readSuspects(work, signal) });
   if (suspects.isError) return <FailureNotice failure={shownFailure(suspects.error)} />;
-  if (!suspects.data) return <Waiting words={say('Looking for suspects …')} />;
+  if (!suspects.data) return <SeekingSuspects queryKey={queryKey} suspects={suspects} />;
   const { pull, answer } = suspects.data;
   const likely = answer.suspects.filter(({ evidence }) => evidence === 'strong' || evidence === 'some');
   return (
@@ -43,7 +44,7 @@ export function SuspectLines({ work }: { work: string }) {
         <SeparatingTests
           answer={answer}
           most={likely.length > 0 ? 1 : 0}
-          keep={async (outcome) => queries.setQueryData(suspectsKey(work), await keepOutcome(work, outcome))}
+          keep={async (outcome) => queries.setQueryData(queryKey, await keepOutcome(work, outcome))}
         />
       )}
       <p>

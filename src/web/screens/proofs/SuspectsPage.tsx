@@ -8,6 +8,7 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
+import { SeekingSuspects } from '../suspects/SeekingSuspects.tsx';
 import { EarlierTests, SeparatingTests } from '../suspects/SeparatingTests.tsx';
 import { SuspectSheet } from '../suspects/SuspectSheet.tsx';
 import { ProofsStamp } from './ProofsStamp.tsx';
@@ -20,7 +21,8 @@ const offered = 3;
 /** Every suspect behind the newest pull, with what speaks for and against it, and the tests that would tell them apart. */
 export function SuspectsPage({ work }: ProofsPageParts) {
   const queries = useQueryClient();
-  const suspects = useQuery({ queryKey: suspectsKey(work.id), queryFn: () => readSuspects(work.id) });
+  const queryKey = suspectsKey(work.id);
+  const suspects = useQuery({ queryKey, queryFn: ({ signal }) => readSuspects(work.id, signal) });
   if (suspects.isError)
     return (
       <>
@@ -36,10 +38,21 @@ export function SuspectsPage({ work }: ProofsPageParts) {
         </div>
       </>
     );
-  if (!suspects.data) return <p className="unseen">{say('Opening …')}</p>;
+  if (!suspects.data)
+    return (
+      <>
+        <PageHead
+          stamp={<ProofsStamp work={work} here={say('Suspects')} />}
+          headline={say('What may have caused it')}
+        />
+        <div className="proofs-body">
+          <SeekingSuspects queryKey={queryKey} suspects={suspects} />
+        </div>
+      </>
+    );
   const { pull, before, answer } = suspects.data;
   const keep = async (outcome: Parameters<typeof keepOutcome>[1]) =>
-    queries.setQueryData(suspectsKey(work.id), await keepOutcome(work.id, outcome));
+    queries.setQueryData(queryKey, await keepOutcome(work.id, outcome));
   const show = ({ words, see }: Reason) =>
     see !== null && see !== 'log' ? (
       <Link href={`/works/${work.id}/proofs/${pull.id}?beside=drawn`}>{told(words)}</Link>

@@ -22,10 +22,10 @@ import { Fold } from '../../parts/Fold.tsx';
 import { LiftPicture } from '../../parts/LiftPicture.tsx';
 import { MapLegend, type ShownMarks } from '../../parts/MapLegend.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
-import { Waiting } from '../../parts/Waiting.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
 import { JudgedBesideFields } from './JudgedBesideFields.tsx';
+import { SeekingSuspects } from './SeekingSuspects.tsx';
 import { EarlierTests, SeparatingTests } from './SeparatingTests.tsx';
 import { littleRead, SuspectSheet } from './SuspectSheet.tsx';
 
@@ -48,7 +48,7 @@ export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
   const key = comparisonSuspectsKey(entry.id, beside);
   const suspects = useQuery({
     queryKey: key,
-    queryFn: () => readComparisonSuspects(entry.id, beside),
+    queryFn: ({ signal }) => readComparisonSuspects(entry.id, beside, signal),
     placeholderData: keepPreviousData,
   });
   const earlier = useQuery({
@@ -122,7 +122,9 @@ export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
       </div>
       <div className="result-sheet comparison-suspects">
         {suspects.isError && <FailureNotice failure={shownFailure(suspects.error)} />}
-        {!answer && !suspects.isError && <Waiting words={say('Looking for suspects …')} />}
+        {(!answer || suspects.isPlaceholderData) && !suspects.isError && (
+          <SeekingSuspects queryKey={key} suspects={suspects} />
+        )}
         {answer && (
           <>
             <section aria-labelledby="tests-head" className="suspect-tests">
