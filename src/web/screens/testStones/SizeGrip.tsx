@@ -33,7 +33,9 @@ export function SizeGrip({
   ];
   const end = (event: PointerEvent, kept: boolean) => {
     event.stopPropagation();
-    if (kept && next) onLay(next);
+    // Where it is let go counts: the last move may not have been drawn yet.
+    const [right, down]: Point = kept && from.current ? moved(event) : [0, 0];
+    if (right !== 0 || down !== 0) onLay(laidLarger(patch.polygonMm, [right, down], stoneMm));
     from.current = null;
     setByMm(null);
   };
