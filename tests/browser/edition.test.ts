@@ -48,7 +48,7 @@ describeInBrowser('an edition', (pages) => {
     for (let n = 1; n <= 6; n++) {
       await press(page, 'Good');
       await page
-        .getByRole('heading', { name: n === 6 ? 'Enough good ones are printed' : `Print ${n + 1}` })
+        .getByRole('heading', { name: n === 6 ? 'All 6 are printed. Let them dry.' : `Print ${n + 1}` })
         .waitFor();
     }
     await expectSoundScreen(page, 'the ledger at the press');

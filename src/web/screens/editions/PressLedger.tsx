@@ -19,6 +19,7 @@ import { PressNow } from './PressNow.tsx';
 import { PressReason } from './PressReason.tsx';
 import { PressWho, peopleAtPress } from './PressWho.tsx';
 import { PrintPhotograph } from './PrintPhotograph.tsx';
+import { useEditionCount } from './useEditionCount.ts';
 import { type Ledger, useLedger } from './useLedger.ts';
 
 /** A finger that bounces logs once: two taps nearer than this are one, ms. */
@@ -55,12 +56,20 @@ export function PressLedger({ edition }: { edition: Edition }) {
   // the stone may have been gummed at the bench meanwhile
   const stone = rack.data?.lines.find(({ workId }) => workId === edition.workId)?.standing ?? null;
   const state = gumAtPress(ledger.state, stone, ledger.now);
+  return <OpenPress edition={edition} ledger={ledger} state={state} />;
+}
+
+function OpenPress({ edition, ledger, state }: { edition: Edition; ledger: Ledger; state: LedgerState }) {
+  const { more } = useEditionCount(edition, state);
+  // a stone that asks for gum comes before the prints
+  const done = more === 0 && !state.gumNow;
   return (
     <div className="press">
       <PressNow edition={edition} state={state} />
       <div className="press-hands">
         <BenchSending outbox={ledger.outbox} heldSince={ledger.heldSince} />
-        <PressHands editionId={edition.id} ledger={ledger} state={state} />
+        {done && <LookAndNumber editionId={edition.id} lit />}
+        <PressHands editionId={edition.id} ledger={ledger} state={state} done={done} />
         <UnsentPhotographs
           of={(belongs) => belongs.to === 'impression' && belongs.editionId === edition.id}
         />
@@ -68,20 +77,39 @@ export function PressLedger({ edition }: { edition: Edition }) {
           <Link href={`/editions/${edition.id}`} className="bench-target press-out">
             {say('To the edition')}
           </Link>
-          {state.impressions.length > 0 && (
-            <Link href={`/editions/${edition.id}/curate`} className="bench-target press-out">
-              {say('Prints dry: look, choose, number')}
-            </Link>
-          )}
+          {state.impressions.length > 0 && !done && <LookAndNumber editionId={edition.id} />}
         </div>
       </div>
     </div>
   );
 }
 
+/** The way to the prints, once they are dry: what comes next where enough are printed. */
+function LookAndNumber({ editionId, lit = false }: { editionId: string; lit?: boolean }) {
+  return (
+    <Link
+      href={`/editions/${editionId}/curate`}
+      className={lit ? 'bench-target first press-next' : 'bench-target press-out'}
+    >
+      {say('Prints dry: look, choose, number')}
+    </Link>
+  );
+}
+
 type Asking = Exclude<Verdict, 'good'> | 'who' | null;
 
-function PressHands({ editionId, ledger, state }: { editionId: string; ledger: Ledger; state: LedgerState }) {
+/** @param done enough are printed: going on stays in reach, and nothing of it is lit */
+function PressHands({
+  editionId,
+  ledger,
+  state,
+  done,
+}: {
+  editionId: string;
+  ledger: Ledger;
+  state: LedgerState;
+  done: boolean;
+}) {
   const [asking, setAsking] = useState<Asking>(null);
   const lastTap = useRef(0);
   const once = (act: () => void) => {
@@ -130,7 +158,7 @@ function PressHands({ editionId, ledger, state }: { editionId: string; ledger: L
   return (
     <>
       <div className="press-verdicts">
-        {target(first, true)}
+        {target(first, !done)}
         {prints.map((what) => target(what))}
       </div>
       <div className="press-targets">

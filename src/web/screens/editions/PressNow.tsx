@@ -1,4 +1,5 @@
 import type { Edition, LedgerState } from '../../../records/edition.ts';
+import type { EditionCount } from '../../../studio/editions/editionCount.ts';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
 import { goodWords, wantedWords } from './CountWords.tsx';
@@ -12,10 +13,10 @@ export function PressNow({ edition, state }: { edition: Edition; state: LedgerSt
     <section className={state.gumNow ? 'press-now gum' : 'press-now'}>
       <p className="stamp">{edition.title}</p>
       <div aria-live="assertive">
-        <h1 className="big">{headWords(state, count.more)}</h1>
+        <h1 className="big">{headWords(state, count)}</h1>
       </div>
       <p className="press-count">
-        <b className="big">{count.more}</b>
+        <b className="big">{count.more === 0 ? count.good : count.more}</b>
         <span>
           {goodWords(count)}
           <br />
@@ -29,17 +30,24 @@ export function PressNow({ edition, state }: { edition: Edition; state: LedgerSt
       </p>
       <p className="press-wanted">{wantedWords(count)}</p>
       <p className="press-charge">{chargeWords(state)}</p>
+      {count.more === 0 && <p className="press-charge">{stoneWords(state)}</p>}
       <NoApproval workId={edition.workId} linked={false} />
     </section>
   );
 }
 
-function headWords(state: LedgerState, more: number): string {
+function headWords(state: LedgerState, { more, wanted }: EditionCount): string {
   if (state.gumNow)
     return say('Gum the stone: it has stood {minutesOf}', { minutesOf: minutesOf(state.stillSeconds!) });
+  if (more === 0) return say('All {wanted} are printed. Let them dry.', { wanted });
   if (state.pause) return state.pause.gummed ? say('Paused, under gum') : say('Paused: keep the stone damp');
-  if (more === 0) return say('Enough good ones are printed');
   return say('Print {count}', { count: state.impressions.length + 1 });
+}
+
+function stoneWords({ pause }: LedgerState): string {
+  return pause?.gummed
+    ? say('The stone is under gum.')
+    : say('The stone is not gummed: gum it before you leave it.');
 }
 
 function chargeWords({ lastCharge, stillSeconds }: LedgerState): string {
