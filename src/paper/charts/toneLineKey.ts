@@ -17,7 +17,7 @@ export function keyRows(series: DrawnSeries, width: number): readonly (readonly 
     ...(sigma === null
       ? []
       : [{ sign: 'sigma', words: `one reading strays by ${darknessWords(sigma)}` } as const]),
-    { sign: 'thin', words: '95 % interval' },
+    { sign: 'thin', words: 'the truth lies within, 19 times of 20' },
     ...(answer.tones.some(({ plateau }) => plateau)
       ? [{ sign: 'plateau', words: 'where it settles' } as const]
       : []),

@@ -138,7 +138,7 @@ function LabelTicks({
         const own = edition.prints.filter(({ kind }) => kind !== 'destroyed');
         return own.length === 0 ? (
           <p key={edition.id} className="soft">
-            {say('No print of {title} is numbered yet: that is done where its impressions are chosen.', {
+            {say('No print of {title} is numbered yet: that is done where its prints are chosen.', {
               title: edition.title,
             })}
           </p>
