@@ -118,7 +118,7 @@ function editionEntries(edition: Edition, ledger: readonly LedgerEntry[]): BookE
           {
             at: first.at,
             what: `${edition.title}: printing begun`,
-            more: `${impressions.length} impressions in all: ${good} good, ${second} seconds, ${torn} torn`,
+            more: `${impressions.length} prints in all: ${good} good, ${second} seconds, ${torn} torn`,
             from: { record: 'ledger' as const, id: edition.id, field: 'impressions' },
           },
         ]

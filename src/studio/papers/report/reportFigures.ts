@@ -165,7 +165,7 @@ function editionFigures({ editions }: ReportInput): ReportFigure[] {
       how: 'sum',
       note: '',
     },
-    summed('impressions', 'Impressions pulled for the edition'),
+    summed('impressions', 'Prints pulled for the edition'),
     summed('good', 'Good impressions'),
     summed('second', 'Seconds'),
     summed('torn', 'Torn'),
