@@ -33,7 +33,7 @@ describeInBrowser('keeping', (pages) => {
       });
       await rm(folder, { recursive: true, force: true });
     });
-    await page.getByRole('link', { name: 'Keeping' }).click();
+    await page.getByRole('link', { name: 'Copies and labels' }).click();
     await page.getByRole('heading', { name: 'No copies are made' }).waitFor();
     await expectSoundScreen(page, 'no copies yet');
     await pictured(page, 'keeping-empty');

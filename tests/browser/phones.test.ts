@@ -79,7 +79,8 @@ describeInBrowser('phones', (pages) => {
       await laptop.getByRole('button', { name: 'Shut Bench phone out for good' }).click();
       await laptop.getByText('No longer let in: 1').click();
       await picture(laptop, 'phones-shut');
-      // nothing is touched on the phone but a link: its next question is refused
+      // nothing is touched on the phone but the way to another room: its next question is refused
+      await hand.getByRole('button', { name: 'All rooms' }).click();
       await hand.getByRole('link', { name: 'Works', exact: true }).click();
       await hand.getByRole('heading', { name: 'Type the code' }).waitFor();
     },
