@@ -15,7 +15,6 @@ import { ListPage } from '../parts/ListPage.tsx';
 import { ListTools } from '../parts/ListTools.tsx';
 import { Picks } from '../parts/Picks.tsx';
 import { ShowMore } from '../parts/ShowMore.tsx';
-import { StageLine } from '../parts/StageLine.tsx';
 import { workStageWords } from '../parts/stageWords.ts';
 import { weekdayAndTimeIn } from '../words/moments.ts';
 import { say } from '../words/say.ts';
@@ -140,7 +139,7 @@ const WorkLine = memo(function WorkLine({ work, due }: { work: WorkSummary; due:
           {due && <span className="soft"> {due}</span>}
         </span>
         <span className="work-line-state">
-          <StageLine stage={work.stage} />
+          <span>{workStageWords[work.stage]}</span>
           {work.gum && <GumMark gum={work.gum} />}
         </span>
         <span className="work-line-zones">
