@@ -121,6 +121,7 @@ function byParts(english: string): Found | null {
     byLetterOrStop(english) ??
     clauseByClause(english, '; ') ??
     clauseByClause(english, ': ') ??
+    withBrackets(english) ??
     listed(english, find)
   );
 }
@@ -132,6 +133,15 @@ function clauseByClause(english: string, between: string): Found | null {
   const each = clauses.length > 1 ? clauses.map(find) : [];
   if (each.length === 0 || each.includes(null)) return null;
   return { words: each.map((one) => one!.words).join(between), whole: each.every((one) => one!.whole) };
+}
+
+/** What is told of a thing, and in brackets behind it where or how much. */
+function withBrackets(english: string): Found | null {
+  const [, thing, aside] = /^([^()]+) \(([^()]+)\)$/.exec(english) ?? [];
+  if (thing === undefined || aside === undefined) return null;
+  const [one, other] = [find(thing), find(aside)];
+  if (one === null || other === null) return null;
+  return { words: `${one.words} (${other.words})`, whole: one.whole && other.whole };
 }
 
 function byLetterOrStop(english: string): Found | null {

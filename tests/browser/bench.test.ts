@@ -121,7 +121,7 @@ describeInBrowser('the bench', (pages) => {
     expect(events.map(({ at }) => at)).toEqual(events.map(({ at }) => at).toSorted());
     await page.getByText('All is sent and kept.').waitFor({ state: 'attached' });
 
-    const undo = page.getByRole('button', { name: /^Hold: undo/ });
+    const undo = page.getByRole('button', { name: /^Hold: take back/ });
     await undo.dispatchEvent('pointerdown');
     await undo.dispatchEvent('pointerup');
     await undo.dispatchEvent('pointerdown');

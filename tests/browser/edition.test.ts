@@ -126,7 +126,7 @@ describeInBrowser('an edition', (pages) => {
     await page.keyboard.press('PageDown');
     await page.getByRole('heading', { name: 'Paused, under gum' }).waitFor();
     await expectLit(page, 'Go on printing');
-    const undo = page.getByRole('button', { name: /^Hold to undo/ });
+    const undo = page.getByRole('button', { name: /^Hold to take back/ });
     await undo.dispatchEvent('pointerdown');
     await undo.dispatchEvent('pointerup');
     await page.clock.fastForward(1000);

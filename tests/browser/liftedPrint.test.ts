@@ -22,9 +22,9 @@ describeInBrowser('the print on its stone', (pages) => {
     await expect.poll(shown, { message: 'closer' }).not.toEqual(whole);
     await page.getByRole('button', { name: 'Whole' }).click();
     await expect.poll(shown, { message: 'whole again' }).toEqual(whole);
-    await page.getByLabel(/^Filled in/).click();
+    await page.getByRole('button', { name: /^Filled in/ }).click();
     await expect.poll(shown, { message: 'without what filled in' }).not.toEqual(whole);
-    await page.getByLabel(/^Filled in/).click();
+    await page.getByRole('button', { name: /^Filled in/ }).click();
     await expect.poll(shown, { message: 'with it again' }).toEqual(whole);
 
     await page.getByRole('button', { name: 'C Mudbank' }).click();

@@ -23,10 +23,10 @@ import {
 } from '../../studio/papers/report/reportWords.ts';
 import { asWritten } from '../../words/asWritten.ts';
 import { svgInWords, textInWords } from '../../words/inWords.ts';
+import { reportInWords } from '../../words/reportInWords.ts';
 import { toneCurveSvg } from '../charts/toneCurve.ts';
 import { toneLadderSvg } from '../charts/toneLadder.ts';
 import { jpegSize } from './jpegSize.ts';
-import { reportInWords } from './reportInWords.ts';
 import type { PicturesOfReport, ReportPictures } from './reportPictures.ts';
 
 type Block = Paragraph | Table;

@@ -16,11 +16,11 @@ import {
 } from '../../studio/papers/report/reportWords.ts';
 import { asWritten } from '../../words/asWritten.ts';
 import { svgInWords, textInWords } from '../../words/inWords.ts';
+import { reportInWords } from '../../words/reportInWords.ts';
 import { wordsInUse } from '../../words/wordsInUse.ts';
 import { svgText } from '../charts/chartInk.ts';
 import { toneCurveSvg } from '../charts/toneCurve.ts';
 import { toneLadderSvg } from '../charts/toneLadder.ts';
-import { reportInWords } from './reportInWords.ts';
 import type { PicturesOfReport, ReportPictures } from './reportPictures.ts';
 
 const text = svgText;

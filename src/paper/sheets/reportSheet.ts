@@ -15,9 +15,9 @@ import {
   missingFigures,
 } from '../../studio/papers/report/reportWords.ts';
 import { asWritten } from '../../words/asWritten.ts';
+import { reportInWords } from '../../words/reportInWords.ts';
 import { toneCurveSvg } from '../charts/toneCurve.ts';
 import { toneLadderRowSvgs } from '../charts/toneLadder.ts';
-import { reportInWords } from '../documents/reportInWords.ts';
 import type { PicturesOfReport, ReportPictures } from '../documents/reportPictures.ts';
 import { page, type SheetContent, sheetPdf } from './pdfDocument.ts';
 import { plainTable } from './plainTable.ts';

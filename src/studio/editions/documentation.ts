@@ -219,5 +219,6 @@ function kindLine(edition: Edition, kind: PrintKind, label: string): Documentati
   const from: RecordedAt = { record: 'prints', id: edition.id, field: `kind:${kind}`, shown: String(count) };
   if (kind !== 'edition' || !known) return line(label, known ? String(count) : '', [from]);
   const size: RecordedAt = { record: 'edition', id: edition.id, field: 'size', shown: String(edition.size) };
-  return line(label, `${count} of ${edition.size}`, [from, size]);
+  const whole = edition.size;
+  return line(label, `${count} of ${whole}`, [from, size]);
 }

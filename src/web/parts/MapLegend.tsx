@@ -24,22 +24,17 @@ export function MapLegend({
   onShown: (mark: keyof ShownMarks, shown: boolean) => void;
 }) {
   const line = (mark: keyof ShownMarks, sign: ReactNode, word: string, meaning = '') => (
-    <label key={mark}>
-      <input
-        type="checkbox"
-        checked={shown[mark]}
-        onChange={(event) => onShown(mark, event.target.checked)}
-      />
+    <button key={mark} type="button" aria-pressed={shown[mark]} onClick={() => onShown(mark, !shown[mark])}>
       {sign}
       <span>
-        {word}
+        <span className="legend-word">{word}</span>
         {meaning && <span className="legend-meaning soft">{meaning}</span>}
       </span>
-    </label>
+    </button>
   );
   return (
     <fieldset className="map-legend">
-      <legend className="unseen">{say('Marks on the picture')}</legend>
+      <legend className="soft">{say('Shown on the stone:')}</legend>
       {mapKinds.map((kind) => line(kind, <HatchSwatch kind={kind} />, ...words[kind]))}
       {zoned &&
         line(

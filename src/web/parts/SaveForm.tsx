@@ -108,7 +108,7 @@ function StaleLines({ stale, words }: { stale: StaleForm; words: Readonly<Record
         </>
       )}
       {stale.clashes.length + stale.taken.length === 0 && (
-        <p>{say('What they changed is elsewhere: saving yours takes nothing away from it.')}</p>
+        <p>{say('They changed something else: saving this takes nothing away from it.')}</p>
       )}
     </div>
   );

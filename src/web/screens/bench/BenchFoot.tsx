@@ -122,7 +122,7 @@ export function BenchFoot({
       )}
       <p className="with-keys bench-keys">
         {say(
-          'Space, arrow right or down, or pedal forward: what is lit. Arrow left or up, or pedal back, held: undo. T: trouble.',
+          'Space, arrow right or down, or pedal forward: what is lit. Arrow left or up, or pedal back, held: take back. T: trouble.',
         )}
       </p>
       <div className="bench-ways">

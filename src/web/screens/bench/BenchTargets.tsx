@@ -43,7 +43,10 @@ export function BenchTargets({
       {trouble && target(trouble, 'other')}
       {undo !== null && (
         <HoldButton onHeld={onUndo}>
-          {sayRich('Hold: undo <small>{undo}</small>', { small: (words) => <small>{words}</small>, undo })}
+          {sayRich('Hold: take back <small>{undo}</small>', {
+            small: (words) => <small>{words}</small>,
+            undo,
+          })}
         </HoldButton>
       )}
     </div>

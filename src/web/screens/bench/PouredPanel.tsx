@@ -81,7 +81,7 @@ export function PouredPanel({
             ))}
           </ul>
         )}
-        <p>{say('Each entry adds to the ones before; Undo at the bench takes the last one back.')}</p>
+        <p>{say('Each entry adds to the ones before; “Take back” at the bench takes the last one away.')}</p>
       </section>
     </>
   );

@@ -165,7 +165,7 @@ function PressHands({
         {around.map((what) => target(what))}
         {ledger.last && (
           <HoldButton onHeld={undo}>
-            {sayRich('Hold to undo <small>{undo}</small>', {
+            {sayRich('Hold to take back <small>{undo}</small>', {
               small: (words) => <small>{words}</small>,
               undo: undoWords(ledger.last),
             })}
@@ -187,7 +187,7 @@ function PressHands({
         </button>
       </div>
       <p className="press-keys">
-        {say('Space, → or the pedal: {words}. Hold ←: undo.', { words: midSentence(words[first]) })}
+        {say('Space, → or the pedal: {words}. Hold ←: take back.', { words: midSentence(words[first]) })}
       </p>
     </>
   );

@@ -6,6 +6,7 @@ import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
+import { toldText } from '../../words/toldText.ts';
 
 /** The figures that a report's words may hold: what each is, what it comes to with its ±, and where that is from. */
 export function FigurePicker({
@@ -63,9 +64,9 @@ export function FigurePicker({
               <button type="button" onClick={() => onPick(figure.name)}>
                 <b>{told(figure.label)}</b>
                 <span className={figure.value === null ? 'soft' : 'figure-picker-value'}>
-                  {told(figureText(figure))}
+                  {toldText(figureText(figure))}
                 </span>
-                <span className="soft">{told(sourceWords(figure, figures))}</span>
+                <span className="soft">{toldText(sourceWords(figure, figures))}</span>
               </button>
             </li>
           ))}

@@ -12,6 +12,7 @@ import {
 import { Button } from '../../parts/Button.tsx';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
+import { toldText } from '../../words/toldText.ts';
 import { FigurePicker } from './FigurePicker.tsx';
 
 /** How figures travel with words that are cut out or copied. */
@@ -40,7 +41,7 @@ export function FigureWords({
   const shown = (name: string): ShownFigure => {
     const figure = figureNamed(figures, name);
     return figure
-      ? { text: told(figureText(figure)), label: told(figure.label) }
+      ? { text: toldText(figureText(figure)), label: told(figure.label) }
       : { text: say('figure missing: {name}', { name }), label: say('no record gives it any more') };
   };
   // Only what comes from elsewhere is shown anew: what is typed stands there already, and the caret in it.

@@ -4,14 +4,17 @@ import type { ReportBlock, ReportFigure, ReportGaps, SetReport } from '../../../
 import { notRecorded } from '../../../studio/papers/paperWords.ts';
 import { sourceWords } from '../../../studio/papers/report/keptWords.ts';
 import { figureText } from '../../../studio/papers/report/reportWords.ts';
+import { reportInWords } from '../../../words/reportInWords.ts';
 import { comparisonFile } from '../../client/comparisons.ts';
 import { reportHolds } from '../../managers/papers/reportHolds.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { say } from '../../words/say.ts';
+import { toldText } from '../../words/toldText.ts';
 
 /** A report as it would be handed out now, with where each figure is kept. */
-export function ReportPreview({ report }: { report: SetReport }) {
+export function ReportPreview({ report: set }: { report: SetReport }) {
+  const report = reportInWords(set, (text) => text);
   // Unfolded, a report is as long as twenty phones.
   const [roomy] = useState(() => window.matchMedia('(min-width: 1021px)').matches);
   const figures = new Map(report.figures.map((figure) => [figure.name, figure]));
@@ -42,9 +45,9 @@ export function ReportPreview({ report }: { report: SetReport }) {
             {report.figures.map((figure) => (
               <div key={figure.name}>
                 <dt>
-                  {figure.label}: {figureText(figure)}
+                  {figure.label}: {toldText(figureText(figure))}
                 </dt>
-                <dd>{sourceWords(figure, report.figures)}</dd>
+                <dd>{toldText(sourceWords(figure, set.figures))}</dd>
               </div>
             ))}
           </dl>
@@ -57,11 +60,11 @@ export function ReportPreview({ report }: { report: SetReport }) {
 function Block({ block, figures }: { block: ReportBlock; figures: ReadonlyMap<string, ReportFigure> }) {
   const told = (name: string) => {
     const figure = figures.get(name);
-    return figure ? figureText(figure) : notRecorded;
+    return toldText(figure ? figureText(figure) : notRecorded);
   };
   const source = (name: string) => {
     const figure = figures.get(name);
-    return figure ? sourceWords(figure, [...figures.values()]) : '';
+    return figure ? toldText(sourceWords(figure, [...figures.values()])) : '';
   };
   switch (block.kind) {
     case 'words':
@@ -87,7 +90,7 @@ function Block({ block, figures }: { block: ReportBlock; figures: ReadonlyMap<st
             .map((figure) => (
               <div key={figure.name}>
                 <dt>{figure.label}</dt>
-                <dd>{figureText(figure)}</dd>
+                <dd>{toldText(figureText(figure))}</dd>
               </div>
             ))}
         </dl>
@@ -100,7 +103,7 @@ function Block({ block, figures }: { block: ReportBlock; figures: ReadonlyMap<st
             {block.lines.map(({ label, value }) => (
               <div key={label}>
                 <dt>{label}</dt>
-                <dd className={value === null ? 'soft' : undefined}>{value ?? notRecorded}</dd>
+                <dd className={value === null ? 'soft' : undefined}>{value ?? toldText(notRecorded)}</dd>
               </div>
             ))}
           </dl>
@@ -110,7 +113,7 @@ function Block({ block, figures }: { block: ReportBlock; figures: ReadonlyMap<st
       return (
         <>
           <h3>{block.title}</h3>
-          <p>{block.finding ?? notRecorded}</p>
+          <p>{block.finding ?? toldText(notRecorded)}</p>
           {block.finding !== null && (
             <div className="report-pair">
               <img src={comparisonFile(block.id, 'stone.jpg', 480)} alt={say('The stone')} />

@@ -1,9 +1,11 @@
 import { agreementWords } from '../../../studio/proofs/goodToPrint.ts';
-import { capital, darknessWords, pullWords } from '../../../studio/proofs/seriesWords.ts';
+import { capital, pullWords } from '../../../studio/proofs/seriesWords.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
+import { darknessText } from '../../words/darknesses.ts';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
+import { toldText } from '../../words/toldText.ts';
 import type { ProofsPageParts } from './useProofs.ts';
 
 /** Where good to print stands: given, ready for its two marks, or what it lacks. */
@@ -22,7 +24,7 @@ export function ApprovalLines({ work, proofs: { approvals, series } }: ProofsPag
                 b: (words) => <b>{words}</b>,
                 pull: standard.pull,
                 photograph: standard.photograph === null && say(', told by eye'),
-                darkness: darknessWords(standard.tolerance),
+                darkness: darknessText(standard.tolerance),
                 artist: standard.artist,
                 printer: standard.printer,
                 day: dayWords(standard.givenAt),
@@ -32,8 +34,8 @@ export function ApprovalLines({ work, proofs: { approvals, series } }: ProofsPag
         ) : met ? (
           <p>
             {say('{capital} agree {agreement}. Two marks are missing.', {
-              capital: capital(pullWords(pulls)),
-              agreement: agreementWords(reading, series.tolerance),
+              capital: capital(toldText(pullWords(pulls))),
+              agreement: toldText(agreementWords(reading, series.tolerance)),
             })}
           </p>
         ) : (

@@ -6,13 +6,7 @@ import type { PullEntry } from '../../../records/pullTones.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import type { Approval } from '../../../records/workSeries.ts';
 import { agreementWords, doubtSentence, pullsReadBy } from '../../../studio/proofs/goodToPrint.ts';
-import {
-  alikeDarknessWords,
-  capital,
-  darknessWords,
-  listWords,
-  pullWords,
-} from '../../../studio/proofs/seriesWords.ts';
+import { alikeDarknessWords, capital, pullWords } from '../../../studio/proofs/seriesWords.ts';
 import { eyeSigma } from '../../../studio/proofs/workSeries.ts';
 import { giveApproval } from '../../client/series.ts';
 import { workAspect } from '../../managers/proofs/workFrame.ts';
@@ -21,8 +15,13 @@ import { dayWords } from '../../parts/entryWords.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { darknessText } from '../../words/darknesses.ts';
+import { figureText } from '../../words/figures.ts';
+import { listWords } from '../../words/listWords.ts';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
+import { told } from '../../words/told.ts';
+import { toldText } from '../../words/toldText.ts';
 import { useSaving } from '../useSaving.ts';
 import { ProofsStamp } from './ProofsStamp.tsx';
 import { PullPicture } from './PullPicture.tsx';
@@ -42,10 +41,10 @@ export function ApprovalPage({ work, proofs }: ProofsPageParts) {
     : series.goodToPrint.met
       ? series.goodToPrint.reading.how === 'eye'
         ? say('{capital} agree by eye: two marks are missing', {
-            capital: capital(pullWords(series.goodToPrint.pulls)),
+            capital: capital(toldText(pullWords(series.goodToPrint.pulls))),
           })
         : say('{capital} agree: two marks are missing', {
-            capital: capital(pullWords(series.goodToPrint.pulls)),
+            capital: capital(toldText(pullWords(series.goodToPrint.pulls))),
           })
       : say('Not good to print yet');
   return (
@@ -96,10 +95,10 @@ function Standard({ work, proofs, standard }: ProofsPageParts & { standard: Appr
   const said = read.length === 0 ? [] : alikeDarknessWords(read.map(({ value }) => value));
   // as it was read then; an interval of another reading since would not be its own
   const reading = proofs.series.pulls.find(({ id }) => id === standard.pullId)?.tones;
-  const told = read.map(({ tone, value }, i) => {
+  const tones = read.map(({ tone, value }, i) => {
     const now = reading?.[tone];
     const own = now && Math.abs(now.value - value) < 0.0005 && standard.photograph !== null;
-    return `${tone} ${own ? valueWords(now) : said[i]}`;
+    return `${told(tone)} ${figureText(own ? valueWords(now) : said[i]!)}`;
   });
   const unsure =
     standard.photograph === null ? doubtSentence(pullsReadBy('eye', eyeSigma), standard.tolerance) : null;
@@ -111,14 +110,14 @@ function Standard({ work, proofs, standard }: ProofsPageParts & { standard: Appr
           {say(
             'It is the standard: {list}, {standard}. It rests on {pull}. The artist accepts prints that differ from it by {darkness}.',
             {
-              list: told.length > 0 ? listWords(told) : say('no tone was read'),
+              list: tones.length > 0 ? listWords(tones) : say('no tone was read'),
               standard: standardWords(standard),
-              pull: pullWords(standard.restsOn),
-              darkness: darknessWords(standard.tolerance),
+              pull: told(pullWords(standard.restsOn)),
+              darkness: darknessText(standard.tolerance),
             },
           )}
         </p>
-        {unsure && <p>{unsure}</p>}
+        {unsure && <p>{toldText(unsure)}</p>}
         <p>
           {sayRich('Artist <b>{artist}</b>, printer <b>{printer}</b>, {day}.', {
             b: (words) => <b>{words}</b>,
@@ -143,7 +142,9 @@ function Standard({ work, proofs, standard }: ProofsPageParts & { standard: Appr
 /** How surely the standard's own tones are known. */
 function standardWords({ photograph, tolerance }: Approval): string {
   return photograph === null
-    ? say('each {agreement}', { agreement: agreementWords(pullsReadBy('eye', eyeSigma), tolerance) })
+    ? say('each {agreement}', {
+        agreement: toldText(agreementWords(pullsReadBy('eye', eyeSigma), tolerance)),
+      })
     : say('read from its photograph');
 }
 
@@ -173,7 +174,7 @@ function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
         <p>
           {say(
             'It is a rule, not a feeling: three comparable pulls whose tones lie within ±{darkness} of each other, no open fault, and the marks of artist and printer. Missing:',
-            { darkness: darknessWords(series.tolerance) },
+            { darkness: darknessText(series.tolerance) },
           )}
         </p>
         <WordList words={missing} />
@@ -192,23 +193,23 @@ function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
           ? say(
               '{capital} agree {agreement}. From then on pull {number}, with its photograph, is the standard, and every tone of a print may differ from it by {darkness}. Both set their own mark.',
               {
-                capital: capital(pullWords(rest)),
-                agreement: agreementWords(reading, series.tolerance),
+                capital: capital(toldText(pullWords(rest))),
+                agreement: toldText(agreementWords(reading, series.tolerance)),
                 number,
-                darkness: darknessWords(series.tolerance),
+                darkness: darknessText(series.tolerance),
               },
             )
           : say(
               '{capital} agree {agreement}. From then on pull {number}, as told by eye, is the standard, and every tone of a print may differ from it by {darkness}. Both set their own mark.',
               {
-                capital: capital(pullWords(rest)),
-                agreement: agreementWords(reading, series.tolerance),
+                capital: capital(toldText(pullWords(rest))),
+                agreement: toldText(agreementWords(reading, series.tolerance)),
                 number,
-                darkness: darknessWords(series.tolerance),
+                darkness: darknessText(series.tolerance),
               },
             )}
       </p>
-      {unsure && <p>{unsure}</p>}
+      {unsure && <p>{toldText(unsure)}</p>}
       <div className="two-marks">
         {(['artist', 'printer'] as const).map((role) => (
           <div key={role}>

@@ -2,13 +2,13 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import type { RoomNoise, WorkSeries } from '../../../records/workSeries.ts';
-import { darknessWords } from '../../../studio/proofs/seriesWords.ts';
 import { inPageWords } from '../../client/inPageWords.ts';
 import { typeNoise } from '../../client/series.ts';
 import { typedNumber } from '../../managers/typedNumber.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { darknessText } from '../../words/darknesses.ts';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
 import { useSaving } from '../useSaving.ts';
@@ -24,7 +24,7 @@ export function NoiseLine({ work, series }: { work: WorkEntry; series: WorkSerie
           '<b>A tone told by eye strays by {darkness}</b>: our rule. So rough a look can hardly tell steady from growing: photograph the pulls, or print <a>the hatch scale</a> and look again. <link>Areas and tolerance</link>',
           {
             b: (words) => <b>{words}</b>,
-            darkness: series.sigma === null ? say('not known') : darknessWords(series.sigma),
+            darkness: series.sigma === null ? say('not known') : darknessText(series.sigma),
             a: (words) => <a href={inPageWords('/api/hatch-scale.pdf')}>{words}</a>,
             link: (words) => <Link href={`/works/${work.id}/proofs/settings`}>{words}</Link>,
           },
@@ -37,16 +37,16 @@ export function NoiseLine({ work, series }: { work: WorkEntry; series: WorkSerie
         origin === 'typed' ? (
           sayRich('<b>A reading strays by {darkness}</b> ({darkness2} to {darkness3}), as typed;', {
             b: (words) => <b>{words}</b>,
-            darkness: darknessWords(sigma.value),
-            darkness2: darknessWords(sigma.low),
-            darkness3: darknessWords(sigma.high),
+            darkness: darknessText(sigma.value),
+            darkness2: darknessText(sigma.low),
+            darkness3: darknessText(sigma.high),
           })
         ) : (
           sayRich('<b>A reading strays by {darkness}</b> ({darkness2} to {darkness3}), as measured here;', {
             b: (words) => <b>{words}</b>,
-            darkness: darknessWords(sigma.value),
-            darkness2: darknessWords(sigma.low),
-            darkness3: darknessWords(sigma.high),
+            darkness: darknessText(sigma.value),
+            darkness2: darknessText(sigma.low),
+            darkness3: darknessText(sigma.high),
           })
         )
       ) : (
@@ -54,7 +54,7 @@ export function NoiseLine({ work, series }: { work: WorkEntry; series: WorkSerie
           <b>{say('How far a reading strays is not known here yet.')}</b> {ask}
         </>
       )}{' '}
-      <b>{say('tolerance {darkness}', { darkness: darknessWords(series.tolerance) })}</b>.{' '}
+      <b>{say('tolerance {darkness}', { darkness: darknessText(series.tolerance) })}</b>.{' '}
       <Link href={`/works/${work.id}/proofs/settings`}>{say('Areas and tolerance')}</Link>
     </p>
   );

@@ -11,6 +11,7 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { workAspect } from '../../managers/proofs/workFrame.ts';
 import { HatchSwatch } from '../../parts/HatchSwatch.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { figureText } from '../../words/figures.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { ChangeMap } from './ChangeMap.tsx';
@@ -138,15 +139,15 @@ function otherWords({ partner, number }: PullChange): string {
 }
 
 function shown(value: Measured | null): string {
-  return value ? valueWords(value) : say('not known');
+  return value ? figureText(valueWords(value)) : say('not known');
 }
 
 function difference(value: Measured | null): string {
   if (!value) return say('not known');
   const signed = (number: number) => {
     const words = darknessWords(number);
-    if (words.startsWith('-')) return words.replace('-', '−');
-    return Number(words) === 0 ? words : `+${words}`;
+    if (words.startsWith('-')) return figureText(words.replace('-', '−'));
+    return figureText(Number(words) === 0 ? words : `+${words}`);
   };
   return say('{signed} ({signed2} to {signed3})', {
     signed: signed(value.value),

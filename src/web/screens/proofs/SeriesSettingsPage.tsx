@@ -2,7 +2,6 @@ import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { type SeriesTone, seriesTones } from '../../../records/proofSeries.ts';
 import type { KeptSeriesSettings, ToneArea } from '../../../records/workSeries.ts';
-import { darknessWords, listWords } from '../../../studio/proofs/seriesWords.ts';
 import { saveSeriesSettings } from '../../client/pulls.ts';
 import { handDrawn } from '../../managers/proofs/toneAreaDrawing.ts';
 import { numberText, typedNumber } from '../../managers/typedNumber.ts';
@@ -11,6 +10,8 @@ import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { darknessText } from '../../words/darknesses.ts';
+import { listWords } from '../../words/listWords.ts';
 import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 import { TypeNoise } from './NoiseLine.tsx';
@@ -129,10 +130,10 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
             {settings.reference
               ? settings.reference.pull === null
                 ? say('All pulls are held against one full film, darkness {darkness}, typed.', {
-                    darkness: darknessWords(settings.reference.darkness),
+                    darkness: darknessText(settings.reference.darkness),
                   })
                 : say('All pulls are held against one full film, darkness {darkness}, read on pull {pull}.', {
-                    darkness: darknessWords(settings.reference.darkness),
+                    darkness: darknessText(settings.reference.darkness),
                     pull: settings.reference.pull,
                   })
               : say(
@@ -161,16 +162,16 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
                 ? say(
                     '{darkness}, {darkness2} to {darkness3} (95 % interval: half to twice what was typed, our rule). {ask}',
                     {
-                      darkness: darknessWords(series.noise.sigma.value),
-                      darkness2: darknessWords(series.noise.sigma.low),
-                      darkness3: darknessWords(series.noise.sigma.high),
+                      darkness: darknessText(series.noise.sigma.value),
+                      darkness2: darknessText(series.noise.sigma.low),
+                      darkness3: darknessText(series.noise.sigma.high),
                       ask: series.noise.ask,
                     },
                   )
                 : say('{darkness}, {darkness2} to {darkness3} (95 % interval). {ask}', {
-                    darkness: darknessWords(series.noise.sigma.value),
-                    darkness2: darknessWords(series.noise.sigma.low),
-                    darkness3: darknessWords(series.noise.sigma.high),
+                    darkness: darknessText(series.noise.sigma.value),
+                    darkness2: darknessText(series.noise.sigma.low),
+                    darkness3: darknessText(series.noise.sigma.high),
                     ask: series.noise.ask,
                   })
               : say('Not known yet. {ask}', { ask: series.noise.ask })}

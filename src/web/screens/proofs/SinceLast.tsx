@@ -1,10 +1,10 @@
 import { useQuery } from '@tanstack/react-query';
 import type { PullEntry } from '../../../records/pullTones.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
-import { listWords } from '../../../studio/proofs/seriesWords.ts';
 import { pullKey, readSince } from '../../client/pulls.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { listWords } from '../../words/listWords.ts';
 import { say } from '../../words/say.ts';
 import { told, toldOr } from '../../words/told.ts';
 import { DeskFold } from './DeskFold.tsx';

@@ -143,7 +143,7 @@ function TheirTable({ theirs, mine }: { theirs: readonly string[]; mine: readonl
       </ul>
       {mine !== null && (
         <>
-          <p className="stamp">{say('What saving yours would change in theirs')}</p>
+          <p className="stamp">{say('What your rows would change in what stands now')}</p>
           <ul>
             {mine.length === 0 ? (
               <li>{say('Nothing.')}</li>

@@ -11,7 +11,7 @@ export function SaidMeanwhile({ desk }: { desk: PatchDesk }) {
       <Button kind="danger" onClick={desk.keepMine}>
         {say('Go on with what I drew, to be saved in its place')}
       </Button>
-      <Button onClick={desk.takeTheirs}>{say('Take what the other saved')}</Button>
+      <Button onClick={desk.takeTheirs}>{say('Go on with what was saved since')}</Button>
     </section>
   );
 }

@@ -43,7 +43,9 @@ export function SavedMeanwhile({
         <Button kind="danger" disabled={desk.saving} onClick={() => void desk.keepMine()}>
           {say('Keep what I drew')}
         </Button>
-        <Button onClick={desk.takeTheirs}>{say('Take what the other saved; undo brings mine back')}</Button>
+        <Button onClick={desk.takeTheirs}>
+          {say('Go on with what was saved since; “Take back” brings mine again')}
+        </Button>
       </div>
     </section>
   );

@@ -1,6 +1,7 @@
 import { Notice } from '../../parts/Notice.tsx';
 import { lengthFigure, lengthWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
+import { toldText } from '../../words/toldText.ts';
 import type { LiveVerdicts } from './useVerdicts.ts';
 
 /** What to mind about the drawing, in sentences: what can't be saved first, then borders, overlaps and gaps. */
@@ -16,7 +17,7 @@ export function WorkFindings({ verdicts }: { verdicts: LiveVerdicts }) {
       ))}
       {sentences.map((words) => (
         <Notice key={words} kind="caution" title="">
-          {words}
+          {toldText(words)}
         </Notice>
       ))}
       {borders && borders.sentences.length === 0 && (

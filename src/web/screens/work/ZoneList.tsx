@@ -6,6 +6,7 @@ import { groundLetter, zoneLetter } from '../../../studio/etch/zoneLetters.ts';
 import { Button } from '../../parts/Button.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
+import { toldOr } from '../../words/told.ts';
 import { areaWords } from './drawingWords.ts';
 import { useMedia } from './useMedia.ts';
 import type { LiveVerdicts } from './useVerdicts.ts';
@@ -123,7 +124,7 @@ function zoneWords({ deposit, intention }: WorkZone, medium: string | null): str
   };
   return [
     medium ?? say('medium not said yet'),
-    deposit === 'wash' ? say('light to dark') : deposit,
+    deposit === 'wash' ? say('light to dark') : toldOr(deposit),
     intention && intention !== 'drawn' ? meant[intention] : null,
   ]
     .filter(Boolean)

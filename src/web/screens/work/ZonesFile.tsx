@@ -37,8 +37,8 @@ export function ZonesFile({ desk }: { desk: WorkDesk }) {
           title={say('Take zones in')}
           advice={
             unsaved
-              ? say('They replace what is drawn, saved or not; undo brings it back.')
-              : say('They replace the zones; undo brings back what was drawn.')
+              ? say('They replace what is drawn, saved or not; “Take back” brings it again.')
+              : say('They replace the zones; “Take back” brings again what was drawn.')
           }
           held={null}
           accept=".json,application/json"

@@ -1,10 +1,10 @@
-import type { ReportBlock, SetReport } from '../../records/setReport.ts';
-import { isPlainEnglish } from '../../words/asWritten.ts';
-import { textInWords } from '../../words/inWords.ts';
-import { runsInWords } from '../../words/runsInWords.ts';
+import type { ReportBlock, SetReport } from '../records/setReport.ts';
+import { isPlainEnglish } from './asWritten.ts';
+import { textInWords } from './inWords.ts';
+import { runsInWords } from './runsInWords.ts';
 
 /**
- * A report in the words, units and days in use, once for all that it is set as. What its writer wrote stays: title, reader, the
+ * A report in the words, units and days in use, once for all that it is set as and for its page. What its writer wrote stays: title, reader, the
  * words of its parts, names of works, stones and what was replaced.
  * @param finish done to each text of it, such as marking it as told already
  */
