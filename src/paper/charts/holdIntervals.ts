@@ -1,4 +1,5 @@
 import type { TreatmentHold } from '../../records/testStoneAnswer.ts';
+import { unitsWords } from '../../studio/trials/answer/answerWords.ts';
 import { chartFont, chartInk, fittedName, svgText } from './chartInk.ts';
 
 const rowHeight = 17;
@@ -26,11 +27,10 @@ export function holdIntervalsSvg(holds: readonly TreatmentHold[], width: number)
     const { share, verdict } = hold;
     if (!share)
       return `${name}<text x="${left}" y="${y + 3}" font-size="8.5" fill="${chartInk.soft}">not read</text>`;
-    const units = `${share.unitsHeld} of ${share.units} ${share.unit}${share.units === 1 ? '' : 's'}`;
     return (
       `${name}<line x1="${at(share.low)}" y1="${y}" x2="${at(share.high)}" y2="${y}" stroke="${chartInk.ink}" stroke-width="${verdict === 'open' ? 1.2 : 4}"/>` +
       `<circle cx="${at(share.value)}" cy="${y}" r="3.2" fill="${verdict === 'open' ? '#ffffff' : chartInk.ink}" stroke="${chartInk.ink}"/>` +
-      `<text x="${width}" y="${y + 3}" font-size="8.5" text-anchor="end" fill="${chartInk.ink}">${units}</text>`
+      `<text x="${width}" y="${y + 3}" font-size="8.5" text-anchor="end" fill="${chartInk.ink}">${unitsWords(share)}</text>`
     );
   });
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" ${chartFont}>${grid.join('')}${rows.join('')}</svg>`;

@@ -1,4 +1,5 @@
 import type { TestStoneAnswer, TestStoneFindings, TreatmentHold } from '../../records/testStoneAnswer.ts';
+import { unitsWords } from '../../studio/trials/answer/answerWords.ts';
 import { edgeToEdge, farPatches, scatterByTone } from '../../studio/trials/answer/readingQuestions.ts';
 import { asWritten, isPlainEnglish } from '../../words/asWritten.ts';
 import { holdIntervalsSvg } from '../charts/holdIntervals.ts';
@@ -84,7 +85,7 @@ function holdParts(holds: readonly TreatmentHold[]): SheetContent[] {
       holds.map(({ name, counts, unread, share, verdict }) => [
         name,
         ...[counts.held, counts.weak, counts.lost, counts.filled, unread].map(String),
-        share ? `${share.unitsHeld} of ${share.units} ${share.unit}${share.units === 1 ? '' : 's'}` : '–',
+        share ? unitsWords(share) : '–',
         share
           ? `${percent(share.low)}–${percent(share.high)} %; ≥ ${percent(share.exactLow)} %`
           : 'not known',

@@ -17,11 +17,19 @@ const many: Readonly<Record<TrialUnit, string>> = {
   patch: 'patches',
 };
 
+/** `3 of 4 patches`: how many of what one replicate is. */
+export function unitsWords({
+  unit,
+  units,
+  unitsHeld,
+}: Pick<HoldShare, 'unit' | 'units' | 'unitsHeld'>): string {
+  return `${unitsHeld} of ${units} ${units === 1 ? unit : many[unit]}`;
+}
+
 /** `3 of 3 stones held in every patch: 44–100 %`, with what that surely is. */
 export function shareWords(share: HoldShare): string {
-  const units = share.units === 1 ? share.unit : many[share.unit];
   const range = `${percent(share.low)}–${percent(share.high)} %`;
-  return `${share.unitsHeld} of ${share.units} ${units} held in every patch (${share.patchesHeld} of ${share.patches} patches): ${range} hold (95 %, two-sided)`;
+  return `${unitsWords(share)} held in every patch (${share.patchesHeld} of ${share.patches} patches): ${range} hold (95 %, two-sided)`;
 }
 
 /** What a treatment's patches come to, in a sentence. */

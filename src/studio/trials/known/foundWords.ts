@@ -1,4 +1,5 @@
 import type { KnownHold, TableAdvice } from '../../../records/knownHolds.ts';
+import { unitsWords } from '../answer/answerWords.ts';
 
 /** What this room found of a medium, beside what the table and its sources say. */
 export function foundWords(medium: string, holds: readonly KnownHold[], advice: TableAdvice | null): string {
@@ -27,7 +28,6 @@ const sourcesSettled: Readonly<Record<KnownHold['verdict'], string>> = {
 };
 
 function holdWords({ etch, share, verdict }: KnownHold): string {
-  const units = share.units === 1 ? share.unit : `${share.unit}s`;
   const said = {
     holds: 'holds',
     'holds-here': 'held on one stone',
@@ -35,7 +35,7 @@ function holdWords({ etch, share, verdict }: KnownHold): string {
     'fails-here': 'did not hold on one stone',
     open: 'open',
   }[verdict];
-  return `under ${etch} ${said} (${share.unitsHeld} of ${share.units} ${units})`;
+  return `under ${etch} ${said} (${unitsWords(share)})`;
 }
 
 function ruleWords({ etch, verdict, share }: KnownHold): string {
