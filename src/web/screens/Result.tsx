@@ -80,9 +80,9 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
               );
             })}
           </div>
-          <p className="soft">
+          <p className="soft result-shares-note">
             {say(
-              'By how much these shares may be off is not known. 0 % says that no such place was found, not that there is none.',
+              'By how much these shares may be off is not known. 0 % says that no such place was found, not that there is none.',
             )}
           </p>
           <p className="result-why">
