@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import type { Report } from '../../../records/report.ts';
 import { listReports, reportsKey } from '../../client/reports.ts';
+import { dayOf } from '../../words/moments.ts';
 import { say } from '../../words/say.ts';
 import { EntryListPage } from '../entries/EntryListPage.tsx';
 
@@ -46,8 +47,8 @@ function ReportLine({ report }: { report: Report }) {
         <span>{reader === '' ? say('for nobody named') : say('for {reader}', { reader })}</span>
         <span className="entry-end">
           {say('{from} – {to}, {count} {count, plural, one {work} other {works}}', {
-            from: from ?? '…',
-            to: to ?? '…',
+            from: from === null ? '…' : dayOf(from),
+            to: to === null ? '…' : dayOf(to),
             count: works.length,
           })}
         </span>
