@@ -39,7 +39,7 @@ export function PlanLines() {
             </Link>
             <span className="plan-line-acts">
               <Button kind="quiet" disabled={saving.pending} onClick={() => void copy(plan.id)}>
-                {sayRich('Copy<span> {name}</span>', {
+                {sayRich('Plan anew from it<span>: {name}</span>', {
                   span: (words) => <span className="unseen">{words}</span>,
                   name: nameOf(plan),
                 })}
