@@ -84,7 +84,7 @@ describeInBrowser('stones', (pages) => {
     await form.getByLabel('Largest gap').fill('0.2');
     await savedStone(id, { straightedge: [{ at: '2026-11-20T09:00:00Z', gapMm: 0.3, where: 'head' }] });
     await form.getByRole('button', { name: 'Add the line' }).click();
-    await form.getByText('saving yours takes nothing away from it').waitFor();
+    await form.getByText('saving this takes nothing away from it').waitFor();
     await form.getByRole('button', { name: 'Keep what I typed' }).click();
     await page.getByRole('heading', { name: 'S-13 is not level' }).waitFor();
     expect((await keptStone(id)).straightedge.map(({ gapMm }) => gapMm)).toEqual([0.3, 0.2]);

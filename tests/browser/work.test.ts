@@ -117,7 +117,7 @@ describeInBrowser('a work', (pages) => {
     expect(await page.locator('.zone-other').count()).toBe(2);
     await expectSoundScreen(page, 'a drawing that was saved second');
 
-    await alert.getByRole('button', { name: /^Take what the other saved/ }).click();
+    await alert.getByRole('button', { name: /^Go on with what was saved since/ }).click();
     await page.getByRole('button', { name: /Post/ }).waitFor();
     await page.getByRole('button', { name: 'Take back' }).click();
     await page
