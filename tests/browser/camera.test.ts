@@ -118,7 +118,7 @@ describeInBrowser(
       await picture(page, 'camera-desk');
       await dialog.getByRole('button', { name: 'Take it', exact: true }).click();
       await dialog.getByRole('button', { name: /^Keep it/ }).click();
-      await dialog.getByText('the difference is this room’s own σ').waitFor();
+      await dialog.getByText('the difference tells how far one reading strays').waitFor();
       await expectSoundScreen(page, 'between two photographs');
       await picture(page, 'camera-between');
       await dialog.getByRole('button', { name: 'Take the second photograph' }).click();

@@ -118,7 +118,7 @@ describe('the record of this room', () => {
   it('states its share with interval and count', () => {
     expect(bandSpan(band)).toBe('9 h to 20 h');
     expect(bandWords(band)).toBe(
-      '83 % held (95 %: 21 to 100 %): 5 of 6 zones held on 3 stones, 1 more undecided',
+      '83 % held (21 to 100 %, 19 times of 20): 5 of 6 zones held on 3 stones, 1 more undecided',
     );
   });
   it('is unknown under three', () => {

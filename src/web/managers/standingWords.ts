@@ -131,7 +131,7 @@ export function bandWords({ share, waits, zones, held, undecided }: WaitBand): s
     { held, zones, waits, open },
   );
   if (share === null) return say('unknown: {count}; three stones are needed', { count });
-  return say('{percent} % held (95 %: {percent2} to {percent3} %): {count}', {
+  return say('{percent} % held ({percent2} to {percent3} %, 19 times of 20): {count}', {
     percent: percent(share.value),
     percent2: percent(share.low),
     percent3: percent(share.high),

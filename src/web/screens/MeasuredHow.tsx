@@ -7,6 +7,7 @@ import type {
   ResponseRecord,
   SolidRecord,
 } from '../../records/comparison.ts';
+import { shareWords } from '../../studio/proofs/coverageWords.ts';
 import { Fold } from '../parts/Fold.tsx';
 import { fixed } from '../words/figures.ts';
 import { lengthWords, smallAreaWords } from '../words/lengths.ts';
@@ -95,7 +96,7 @@ export function MeasuredHow({ record }: { record: ComparisonRecord }) {
             },
           )}
         </Line>
-        <Line name={say('Engine')}>{record.engine}</Line>
+        <Line name={say('Measured with')}>{record.engine}</Line>
         <Line name={say('What no photograph can tell')}>
           {say(
             'Drawn darkness is pigment, not grease. Graphite and waxy solids shine and read light. A good print gains in the middles. Printed against an inked stone is the fairer pair.',
@@ -116,7 +117,9 @@ function Line({ name, children }: { name: string; children: ReactNode }) {
 }
 
 function residualWords({ residual }: ResponseRecord): string {
-  return residual === null ? '' : say(', misfit {residual} in reflectance', { residual: fixed(residual, 3) });
+  return residual === null
+    ? ''
+    : say('; they agree within {residual}', { residual: told(shareWords(residual)) });
 }
 
 function solidLine(solid: SolidRecord | null): string {

@@ -61,7 +61,7 @@ export function ToneSection({ record }: { record: ComparisonRecord }) {
           className="tone-curve"
           src={`data:image/svg+xml,${encodeURIComponent(svgInWords(toneCurveSvg({ ...record, toneCurves: [curve] }, { width: 240 })))}`}
           alt={say(
-            'Tone curve with its 95 % band, printed on drawn coverage; {curveSentence}. The same numbers stand in the ladder and in comparison.json.',
+            'Tone curve, printed on drawn coverage, in a band within which the truth lies, 19 times of 20; {curveSentence}. The same numbers stand in the ladder and in comparison.json.',
             { curveSentence: textInWords(curveSentence(curve)) },
           )}
         />

@@ -116,8 +116,8 @@ export function protocolParts(protocol: WorkProtocol): readonly ProtocolPart[] {
       line('pulls', say('Proofs'), series && `${series.pulls}: ${series.reason}`),
       line(
         'sigma',
-        say('Spread of one reading'),
-        series && (series.sigma === null ? null : `σ ${fixed(series.sigma, 3)}`),
+        say('How far one reading strays'),
+        series && (series.sigma === null ? null : fixed(series.sigma, 3)),
       ),
     ]),
   ];

@@ -17,14 +17,20 @@ export function agreementWords(sittings: readonly BlindSitting[], reading: TestS
       alike,
       patches,
     });
-    if (kappa === null) return say('{counted}; all in one answer, so kappa can’t be told.', { counted });
+    if (kappa === null)
+      return say('{counted}; all in one answer, so whether that is more than chance can’t be told.', {
+        counted,
+      });
     const range = say('{kappa} ({low} to {high})', {
       kappa: fixed(kappa.kappa, 2),
       low: fixed(kappa.low, 2),
       high: fixed(kappa.high, 2),
     });
     return patches < fewPatches
-      ? say('{counted}; weighted kappa {range}, a rough interval with so few.', { counted, range })
-      : say('{counted}; weighted kappa {range}.', { counted, range });
+      ? say('{counted}; between 0, no better than chance, and 1, always alike: {range}, rough with so few.', {
+          counted,
+          range,
+        })
+      : say('{counted}; between 0, no better than chance, and 1, always alike: {range}.', { counted, range });
   });
 }

@@ -8,7 +8,7 @@ export function AgainForSigma({ onTake, onEnough }: { onTake: () => void; onEnou
       <p className="camera-advice big">{say('The first one is kept. Now once more.')}</p>
       <p>
         {say(
-          'Put the phone down, set up again, take it once more: the difference is this room’s own σ. It tells how far one reading can be trusted, and whether a change is only the photograph.',
+          'Put the phone down, set up again, take it once more: the difference tells how far one reading strays in this room, and whether a change is only the photograph.',
         )}
       </p>
       <div className="camera-acts">

@@ -37,7 +37,7 @@ export function HowJudged() {
         </li>
         <li>
           {say(
-            'Sharp: the variance of the picture’s Laplacian (Pech-Pacheco et al. 2000, from memory) is at least {percent} of the sharpest like view of this sitting, and in a photograph at least {percent2} of that at half size.',
+            'Sharp: how hard light and dark change from point to point (the variance of the picture’s Laplacian, Pech-Pacheco et al. 2000, from memory) is at least {percent} of the sharpest like view of this sitting, and in a photograph at least {percent2} of that at half size.',
             { percent: percent(cameraLimits.besideSharpest), percent2: percent(cameraLimits.fineShare) },
           )}
         </li>

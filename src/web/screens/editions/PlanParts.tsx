@@ -65,7 +65,7 @@ export function PlanParts({ plan }: { plan: EditionPlan }) {
         <p className="soft">
           {spoilage.basis === 'this room'
             ? say(
-                'Spoilage: this room’s, {percent} of the sound ones (95 % interval {percent2} to {percent3}) from {impressions} prints.',
+                'Spoilage: this room’s, {percent} of the sound ones, from {impressions} prints; the truth lies within {percent2} to {percent3}, 19 times of 20.',
                 {
                   percent: percent(spoilage.value),
                   percent2: percent(spoilage.low),

@@ -75,7 +75,7 @@ export function HoldCell({ etch, hold }: { etch: string; hold: KnownHold | null 
       </p>
       <p className="soft">{sources(testStones, works)}</p>
       <p className="soft">
-        {say('pooled with its medium {share} % ({low}–{high} %)', {
+        {say('leaning on its medium’s other etches: {share} % ({low}–{high} %)', {
           share: percent(pooled),
           low: percent(pooledLow),
           high: percent(pooledHigh),

@@ -74,11 +74,11 @@ function Grid({ known }: { known: Known }) {
         <p>
           {known.alike.origin === 'estimated'
             ? say(
-                'Places on one stone and prints from it are no replicates: stones are counted, and places only as far as they differ (estimated here: alike {alike} of 1). Bars and figures are Wilson intervals of 95 %, right on average. “Settled” asks more: an exact one-sided bound beyond one half, which five stones alike are the fewest to give.',
+                'Places on one stone and prints from it do not count as more stones: stones are counted, and places only as far as they differ (estimated here: alike {alike} of 1). Within a bar the truth lies, 19 times of 20, on average (Wilson’s interval). “Settled” asks more: that over half hold even where luck was best or worst (the exact one-sided bound); five stones alike are the fewest to give it.',
                 { alike: fixed(known.alike.value, 2) },
               )
             : say(
-                'Places on one stone and prints from it are no replicates: stones are counted, and places only as far as they differ (taken as all alike, as nothing tells: alike {alike} of 1). Bars and figures are Wilson intervals of 95 %, right on average. “Settled” asks more: an exact one-sided bound beyond one half, which five stones alike are the fewest to give.',
+                'Places on one stone and prints from it do not count as more stones: stones are counted, and places only as far as they differ (taken as all alike, as nothing tells: alike {alike} of 1). Within a bar the truth lies, 19 times of 20, on average (Wilson’s interval). “Settled” asks more: that over half hold even where luck was best or worst (the exact one-sided bound); five stones alike are the fewest to give it.',
                 { alike: fixed(known.alike.value, 2) },
               )}
         </p>

@@ -30,7 +30,7 @@ export function NetworkFacts({ network: { addresses, certificate } }: { network:
         </Notice>
       ) : (
         <>
-          <h2>{say('The certificate’s SHA-256 fingerprint')}</h2>
+          <h2>{say('The certificate’s fingerprint (SHA-256)')}</h2>
           <p className="fingerprint">{certificate.fingerprint}</p>
           <p className="soft">
             {say('It holds until {day}. {own}', {
@@ -38,7 +38,7 @@ export function NetworkFacts({ network: { addresses, certificate } }: { network:
               own:
                 certificate.own &&
                 say(
-                  'It was made on this machine, so a phone’s browser warns of it once: let it pass only where the browser shows this fingerprint. To install Stonetone on a phone, its certificate must be trusted there.',
+                  'It was made on this machine, so a phone’s browser warns of it once. Touch what the browser says of the certificate there and hold its SHA-256 line beside this one: only where both are the same, let it pass. To install Stonetone on a phone, its certificate must be trusted there.',
                 ),
             })}
           </p>

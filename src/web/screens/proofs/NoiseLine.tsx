@@ -97,9 +97,9 @@ export function TypeNoise({ work, noise }: { work: WorkEntry; noise: RoomNoise }
       }}
     >
       <Field
-        label={say('How far one reading strays (σ), if you know it')}
+        label={say('How far one reading strays, if you know it')}
         hint={say(
-          'A darkness such as 0.01. Sheets photographed twice in this room take its place. Empty: not stated.',
+          'A darkness such as 0.01. Two of three readings stray less (the standard deviation, σ). Sheets photographed twice in this room take its place. Empty: not stated.',
         )}
         inputMode="decimal"
         autoComplete="off"

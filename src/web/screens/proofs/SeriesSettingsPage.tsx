@@ -155,12 +155,12 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
           </div>
         </form>
         <section aria-labelledby="sigma-head" className="settings-sigma">
-          <h2 id="sigma-head">{say('How far a reading strays in this room (σ)')}</h2>
+          <h2 id="sigma-head">{say('How far a reading strays in this room')}</h2>
           <p>
             {series.noise.sigma
               ? series.noise.origin === 'typed'
                 ? say(
-                    '{darkness}, {darkness2} to {darkness3} (95 % interval: half to twice what was typed, our rule). {ask}',
+                    '{darkness}; taken to lie within {darkness2} to {darkness3}, half to twice what was typed (our rule). {ask}',
                     {
                       darkness: darknessText(series.noise.sigma.value),
                       darkness2: darknessText(series.noise.sigma.low),
@@ -168,7 +168,7 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
                       ask: series.noise.ask,
                     },
                   )
-                : say('{darkness}, {darkness2} to {darkness3} (95 % interval). {ask}', {
+                : say('{darkness}; the truth lies within {darkness2} to {darkness3}, 19 times of 20. {ask}', {
                     darkness: darknessText(series.noise.sigma.value),
                     darkness2: darknessText(series.noise.sigma.low),
                     darkness3: darknessText(series.noise.sigma.high),

@@ -193,7 +193,7 @@ function HoldTable({ answer: { holds, factors } }: { answer: TestStoneAnswer }) 
     <>
       <h2 className="big answer-section">{say('What each got, and how it held')}</h2>
       <PushedTable label={say('What each got and how it held, a table to be pushed sideways')}>
-        <caption className="unseen">{say('How each treatment held')}</caption>
+        <caption className="unseen">{say('How each held, by what it got')}</caption>
         <thead>
           <tr>
             {factors.map(({ name }) => (
@@ -205,7 +205,7 @@ function HoldTable({ answer: { holds, factors } }: { answer: TestStoneAnswer }) 
             <th scope="col">{say('Weak')}</th>
             <th scope="col">{say('Lost')}</th>
             <th scope="col">{say('Filled')}</th>
-            <th scope="col">{say('Share that holds, 95 %')}</th>
+            <th scope="col">{say('Share that holds, 19 times of 20')}</th>
             <th scope="col">{say('So')}</th>
           </tr>
         </thead>

@@ -46,14 +46,14 @@ export function AnswerPlots({
   return (
     <div className="answer-plots">
       <figure>
-        <figcaption>{say('Share that held, with 95 % interval')}</figcaption>
+        <figcaption>{say('Share that held; the truth lies within the bar, 19 times of 20')}</figcaption>
         <IntervalRows rows={held.slice(0, mostRows)} from={0} to={1} mark={null} />
       </figure>
       <figure>
         <figcaption>
           {toneOf === 'change'
-            ? say('Printed less drawn, by what each got, with 95 % interval')
-            : say('Printed tone, by what each got, with 95 % interval')}
+            ? say('Printed less drawn, by what each got; the truth lies within the bar, 19 times of 20')
+            : say('Printed tone, by what each got; the truth lies within the bar, 19 times of 20')}
         </figcaption>
         {toned.length === 0 ? (
           <p className="soft">{say('No tone could be read.')}</p>

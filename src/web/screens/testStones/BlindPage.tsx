@@ -13,6 +13,7 @@ import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
@@ -160,11 +161,13 @@ function Sittings({
           <li key={words}>{words}</li>
         ))}
       </ul>
-      <p className="soft">
-        {say(
-          'Weighted kappa: 1 is the same answer everywhere, 0 is what chance alone would give; neighbours such as weak and held count less against it than lost and held.',
-        )}
-      </p>
+      <Fold title={say('How this is reckoned')}>
+        <p>
+          {say(
+            'Weighted kappa; the truth lies within the figures in brackets, 19 times of 20. Neighbours such as weak and held count less against it than lost and held.',
+          )}
+        </p>
+      </Fold>
     </section>
   );
 }

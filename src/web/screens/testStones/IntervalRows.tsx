@@ -44,7 +44,7 @@ export function IntervalRows({
 function wordsOf(value: number, low: number | null, high: number | null): string {
   const percent = (share: number) => Math.round(share * 100);
   return low === null || high === null
-    ? say('{percent} %, interval not known', { percent: percent(value) })
+    ? say('{percent} %, how far it may be off is not known', { percent: percent(value) })
     : say('{percent} % ({percent2} to {percent3})', {
         percent: percent(value),
         percent2: percent(low),

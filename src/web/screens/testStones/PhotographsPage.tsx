@@ -213,7 +213,7 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
             <p className="soft">
               {prints.length === 0
                 ? say('Photograph it the same way. What is judged is what came onto good paper, dry.')
-                : say('More prints show how steady a patch is. They are no replicates: it is one stone.')}
+                : say('More prints show how steady a patch is. They do not count as more stones.')}
             </p>
             <PhotographWays
               kind={prints.length === 0 ? 'act' : 'plain'}

@@ -128,7 +128,7 @@ function Findings({
           {read.length > 1 && (
             <Choice
               label={say('Judged by')}
-              hint={say('Prints of one stone are no replicates: one of them speaks for it.')}
+              hint={say('Prints of one stone do not count as more stones: one of them speaks for it.')}
               value={judgedBy!}
               options={read.map(({ print, name }) => [print, name] as const)}
               onChoose={(print) => void (!saving.pending && save({ judgedBy: print }))}
@@ -174,7 +174,7 @@ function RuleWords({ reading: { rule } }: { reading: TestStoneReading }) {
       </p>
       <p className="soft">
         {say(
-          'Our rule, without a source. Intervals are those of the camera’s reading, 95 %. Where their ends say something else, both are told.',
+          'Our rule, without a source. A reading by the camera stands with two figures: the truth lies within, 19 times of 20. Where they say something else, both are told.',
         )}
       </p>
     </>

@@ -46,11 +46,11 @@ function basisWords({ stones, scatter, remembered }: RoomScatter): string {
   const missing = remembered.flatMap((of) => (of === 'patch' ? [] : [gap[of]]));
   return missing.length === 0
     ? say(
-        'Read from {stones, plural, one {one test stone} other {{stones} test stones}}, and planned by, as printed less drawn coverage, with every treatment taken out.',
+        'Read from {stones, plural, one {one test stone} other {{stones} test stones}}, and planned by: what of printed less drawn coverage is left once what each patch got is taken out.',
         { stones },
       )
     : say(
-        'Read from {stones, plural, one {one test stone} other {{stones} test stones}}, and planned by, as printed less drawn coverage, with every treatment taken out; what is unknown ({missing}) is taken as middling, from memory.',
+        'Read from {stones, plural, one {one test stone} other {{stones} test stones}}, and planned by: what of printed less drawn coverage is left once what each patch got is taken out; what is unknown ({missing}) is taken as middling, from memory.',
         { stones, missing: missing.join(', ') },
       );
 }

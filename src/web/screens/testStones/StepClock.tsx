@@ -34,7 +34,7 @@ export function StepClock({ kept }: { kept: KeptPlan }) {
       ) : (
         <Figure value={minutesSeconds(run.lastsSeconds)} beside={say('from first to last')}>
           {say(
-            '{rounds, plural, one {The etch with {people, plural, one {one person} other {two people}}, all at once.} other {The etch with {people, plural, one {one person} other {two people}}, in {rounds} rounds, replicates apart where they can be, so that the hour tells nothing of the etch.}}',
+            '{rounds, plural, one {The etch with {people, plural, one {one person} other {two people}}, all at once.} other {The etch with {people, plural, one {one person} other {two people}}, in {rounds} rounds, patches that get the same apart where they can be, so that the hour tells nothing of the etch.}}',
             { rounds, people },
           )}
         </Figure>

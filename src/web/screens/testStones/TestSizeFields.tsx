@@ -33,7 +33,7 @@ export function TestSizeFields({
     {
       field: 'stones',
       label: say('Stones'),
-      hint: say('The true replicates; two are usually few.'),
+      hint: say('Only stones count as repeats; two are usually few.'),
       least: 1,
       most: 24,
     },
