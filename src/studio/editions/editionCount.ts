@@ -27,7 +27,7 @@ export function editionCount(
   sheets: readonly SheetPart[] | null,
 ): EditionCount {
   const wanted = goodPrintsWanted(size, artistProofs);
-  const atPress = sheets && sheets.reduce((sum, part) => sum + (before.has(part.what) ? 0 : part.sheets), 0);
+  const atPress = sheets?.reduce((sum, part) => sum + (before.has(part.what) ? 0 : part.sheets), 0) ?? null;
   return {
     wanted,
     numbered: size,

@@ -1,6 +1,5 @@
 import type { EtchStrength } from '../../records/etchStrength.ts';
 import type { InkQuestion } from '../../records/inkAnswer.ts';
-import type { Medium } from '../../records/medium.ts';
 import type { WorkZone } from '../../records/work.ts';
 import { signedArea } from '../../science/geometry/polygon.ts';
 import { sharedArea } from '../../science/geometry/polygonArea.ts';

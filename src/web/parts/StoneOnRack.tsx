@@ -12,15 +12,9 @@ import { stoneTint } from './stoneTint.ts';
 
 /**
  * One stone on the rack, its face in the rack's scale, and under the board what it is and how it stands.
- * Its drawing is read once `settled`, so that a search is never kept waiting by pictures.
+ * A search draws only those that changed: the others are kept as they are drawn.
  */
-export const StoneOnRack = memo(function StoneOnRack({
-  stone,
-  settled,
-}: {
-  stone: StoneSummary;
-  settled: boolean;
-}) {
+export const StoneOnRack = memo(function StoneOnRack({ stone }: { stone: StoneSummary }) {
   const { id, name, widthMm, heightMm, colour, work, gum, archived, sample } = stone;
   const size = { '--across': widthMm, '--down': heightMm, ...stoneTint(colour) } as CSSProperties;
   return (

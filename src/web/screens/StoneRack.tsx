@@ -11,7 +11,6 @@ import { StoneOnRack } from '../parts/StoneOnRack.tsx';
 import { say } from '../words/say.ts';
 import { sayRich } from '../words/sayRich.ts';
 import { LatestComparison } from './LatestComparison.tsx';
-import { useSettled } from './useSettled.ts';
 import { type Shelf, useShelvedList } from './useShelvedList.ts';
 
 /** What to do first. */
@@ -46,7 +45,6 @@ export function StoneRack() {
     read: listStones,
     itemsOf: (page) => page.stones,
   });
-  const settled = useSettled(search);
   const whole = pages.isSuccess && !pages.hasNextPage && !narrowed;
   return (
     <ListPage
@@ -77,7 +75,7 @@ export function StoneRack() {
         <div className="rack-wall" style={scaleOf(stones)}>
           <ul className="stone-rack" aria-label={say('Stones')}>
             {stones.map((stone) => (
-              <StoneOnRack key={stone.id} stone={stone} settled={settled} />
+              <StoneOnRack key={stone.id} stone={stone} />
             ))}
           </ul>
           <div className="list-foot">

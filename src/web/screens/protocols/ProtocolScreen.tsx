@@ -58,14 +58,10 @@ function ProtocolPage({ kept }: { kept: ForeignProtocol }) {
   return (
     <>
       <PageHead
-        stamp={
-          <>
-            {sayRich('<link>Protocols of other studios</link> · written {day}', {
-              link: (words) => <Link href="/protocols">{words}</Link>,
-              day: dayWords(protocol.madeAt),
-            })}
-          </>
-        }
+        stamp={sayRich('<link>Protocols of other studios</link> · written {day}', {
+          link: (words) => <Link href="/protocols">{words}</Link>,
+          day: dayWords(protocol.madeAt),
+        })}
         headline={protocol.title}
       >
         <ButtonFile href={protocolSheetAddress(kept.id)}>{say('As a PDF')}</ButtonFile>
