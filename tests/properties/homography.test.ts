@@ -8,7 +8,7 @@ import {
   jacobianDeterminant,
 } from '../../src/science/geometry/homography.ts';
 import type { Corners, Point } from '../../src/science/geometry/point.ts';
-import { cornerTrouble, handedOn, mirrored } from '../../src/web/managers/cornerMarks.ts';
+import { cornerTrouble, foundOnPrint, handedOn, mirrored } from '../../src/web/managers/cornerMarks.ts';
 import { close, holds } from './holds.ts';
 import { pointMm, quadrangle } from './shapes.ts';
 
@@ -68,6 +68,18 @@ holds(
     expect(mirrored(mirrored(corners))).toEqual(corners);
     expect(handedOn(handedOn(handedOn(handedOn(corners))))).toEqual(corners);
     expect(mirrored(handedOn(mirrored(handedOn(corners))))).toEqual(corners);
+  }),
+);
+
+holds(
+  'a print turned anyhow keeps its order where the mark with the F is seen, and is taken to lie upright where it is not',
+  fc.property(quadrangle, fc.nat({ max: 3 }), (asSeen, turns) => {
+    let onPrint = mirrored(asSeen);
+    for (let turn = 0; turn < turns; turn++) onPrint = handedOn(onPrint);
+    // found clockwise as seen, which on a print runs against the stone's order
+    const found: Corners = [onPrint[0], onPrint[3], onPrint[2], onPrint[1]];
+    expect(foundOnPrint(found, true)).toEqual(onPrint);
+    expect(foundOnPrint(asSeen, false)).toEqual(mirrored(asSeen));
   }),
 );
 

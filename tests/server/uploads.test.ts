@@ -6,6 +6,8 @@ import { cornerSuggestionSchema } from '../../src/contract/corners.ts';
 import { photographEntrySchema } from '../../src/contract/photograph.ts';
 import { openCodes } from '../../src/imaging/codecs/pictureLibrary.ts';
 import type { PhotographEntry } from '../../src/records/comparisonEntry.ts';
+import { type KeptPullPhotograph, pullFolder } from '../../src/sample/saltreach/samplePulls.ts';
+import { foundOnPrint } from '../../src/web/managers/cornerMarks.ts';
 import { aPicture, type ServerUnderTest, serverUnderTest } from './serverUnderTest.ts';
 
 async function refusal(response: Response): Promise<[number, string]> {
@@ -81,7 +83,22 @@ describe('a photograph', () => {
     }
     const even = await server.photograph('even.png');
     const none = cornerSuggestionSchema.parse(await server.json(`/api/photographs/${even.id}/corners`));
-    expect(none).toEqual({ corners: null, confidence: 0, kind: 'none' });
+    expect(none).toEqual({ corners: null, letter: false, confidence: 0, kind: 'none' });
+  });
+
+  it('tells the mark with the F on a print, from which its corners are the stone’s', async () => {
+    const server = await serverUnderTest();
+    const [pull] = JSON.parse(
+      await readFile(join(pullFolder(), 'pulls.json'), 'utf8'),
+    ) as KeptPullPhotograph[];
+    const bytes = await readFile(join(pullFolder(), pull!.fileName));
+    const { id } = (await (await server.upload(pull!.fileName, bytes)).json()) as PhotographEntry;
+    const found = cornerSuggestionSchema.parse(await server.json(`/api/photographs/${id}/corners`));
+    expect(found.letter).toBe(true);
+    const corners = foundOnPrint(found.corners!, found.letter);
+    // kept as a hand would guess them, some mm off: what is asked is which corner is which
+    for (const [index, [x, y]] of pull!.corners.entries())
+      expect(Math.hypot(corners[index]![0] - x, corners[index]![1] - y)).toBeLessThan(25);
   });
 
   it('shows its tiles again after the cache was emptied', async () => {

@@ -5,8 +5,10 @@ import type { IngestedPhotograph } from './ingestPhotograph.ts';
 
 /** The rectangle that was found on a photograph, and how sure that is. */
 export interface CornerSuggestion {
-  /** Photograph px, clockwise from top left as seen; null where none was found. */
+  /** Photograph px, clockwise as seen, from the mark with the F or else the top left; null where none was found. */
   readonly corners: Corners | null;
+  /** Whether they begin at a mark with the F. */
+  readonly letter: boolean;
   /** 0..1. */
   readonly confidence: number;
   /** What was taken for the rectangle, such as `outline`; `none` where there was nothing. */

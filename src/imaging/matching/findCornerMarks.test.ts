@@ -94,6 +94,8 @@ describe('findCornerMarks', () => {
     const found = findCornerMarks(photograph(drawn, 2));
     const [a, b, c, d] = cornersPx;
     expect(worstPx(found!.corners, [c, d, a, b])).toBeLessThan(0.5);
+    expect(found!.letter).toBe(true);
+    expect(findCornerMarks(photograph(drawn, -1))!.letter).toBe(false);
   });
 
   it('does not offer marks of another shape', () => {

@@ -8,6 +8,8 @@ import { sharpCorner } from './cornerMarks/sharpCorner.ts';
 export interface FoundMarks {
   /** Photograph px, clockwise; from the mark with the F where one has it, otherwise from the top left as seen. */
   readonly corners: Corners;
+  /** Whether one of them has the F, and so is the first. */
+  readonly letter: boolean;
   /** 0..1: how alike the marks are, and how well their rectangle has the given shape. */
   readonly confidence: number;
 }
@@ -46,9 +48,11 @@ export function findCornerMarks(photo: Photograph, sizeMm?: Point): FoundMarks |
     }
   if (!best) return null;
   const corners = best.marks.map((mark) => sharpCorner(photo, mark));
-  const first = markWithLetter(best.marks);
+  const lettered = markWithLetter(best.marks);
+  const first = lettered ?? 0;
   return {
     corners: [0, 1, 2, 3].map((i) => corners[(first + i) % 4]!) as unknown as Corners,
+    letter: lettered !== null,
     confidence: Math.max(0.5, Math.min(0.95, best.score)),
   };
 }
@@ -83,11 +87,11 @@ function flaw(angle: RightAngle): number {
   return Math.min(angle.extra, 0.2) + 0.3 * Math.abs(Math.log(angle.armsPx[0] / angle.armsPx[1]));
 }
 
-/** The one mark with a third arm, where the others have none. */
-function markWithLetter(marks: readonly RightAngle[]): number {
+/** The one mark with a third arm, where the others have none; null where none stands out. */
+function markWithLetter(marks: readonly RightAngle[]): number | null {
   const order = [0, 1, 2, 3].toSorted((i, j) => marks[j]!.extra - marks[i]!.extra);
   const [most, next] = [marks[order[0]!]!.extra, marks[order[1]!]!.extra];
-  return most > 0.1 && most > 3 * next ? order[0]! : 0;
+  return most > 0.1 && most > 3 * next ? order[0]! : null;
 }
 
 function sizeOf(angle: RightAngle): number {

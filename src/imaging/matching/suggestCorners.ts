@@ -5,8 +5,10 @@ import { type SheetOutline, sheetOutline } from './sheetOutline.ts';
 
 /** Corners as the tool would set them, and how sure it is. */
 export interface SuggestedCorners {
-  /** Clockwise from top left as seen on the photograph. */
+  /** Clockwise as seen on the photograph: from the mark with the F where one was seen, otherwise from the top left. */
   readonly corners: Corners;
+  /** Whether they begin at a mark with the F. */
+  readonly letter: boolean;
   /** 0..1. */
   readonly confidence: number;
   /** What they were taken from. */
@@ -31,7 +33,7 @@ export function suggestCorners(photo: Photograph, sizeMm?: Point): SuggestedCorn
   const corners = outline && fourCorners(outline.hullPx);
   if (!outline || !corners || outline.confidence < 0.4) return null;
   if (sizeMm && Math.abs(Math.log(shapeOf(corners) / (sizeMm[0] / sizeMm[1]))) > shapeTolerance) return null;
-  return { corners, confidence: Math.min(0.9, outline.confidence), kind: 'outline' };
+  return { corners, letter: false, confidence: Math.min(0.9, outline.confidence), kind: 'outline' };
 }
 
 /** Shares of the sheet's width that the work rectangle may fill. */

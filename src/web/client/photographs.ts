@@ -5,9 +5,11 @@ import { inPageWords } from './inPageWords.ts';
 import { addInPieces } from './photographPieces.ts';
 import { sendBody } from './sendBody.ts';
 
-/** What the server makes out of a photograph by itself. `corners` clockwise from top left as one looks at the photograph. */
+/** What the server makes out of a photograph by itself. `corners` clockwise as one looks at it, from the mark with the F or else the top left. */
 interface CornersFound {
   readonly corners: Corners | null;
+  /** Whether they begin at a mark with the F. */
+  readonly letter: boolean;
   /** 0..1 */
   readonly confidence: number;
   /** What was taken for the rectangle: four printed or drawn corner marks, or the edge of what lies there. */
@@ -44,20 +46,20 @@ export function openPhotograph(id: string): Promise<PhotographEntry> {
 
 /**
  * Asks the server to look for the work rectangle; `onLooked` hears its corners, or null where none were found or the
- * server did not answer, and what was taken for them.
+ * server did not answer, what was taken for them, and whether they begin at a mark with the F.
  * @returns calls it off: nothing is told any more.
  */
 export function lookForCorners(
   id: string,
-  onLooked: (corners: Corners | null, kind: CornersKind) => void,
+  onLooked: (corners: Corners | null, kind: CornersKind, letter: boolean) => void,
 ): () => void {
   let wanted = true;
-  const tell = (corners: Corners | null, kind: CornersKind) => {
-    if (wanted) onLooked(corners, kind);
+  const tell = (corners: Corners | null, kind: CornersKind, letter: boolean) => {
+    if (wanted) onLooked(corners, kind, letter);
   };
   ask<CornersFound>(`/api/photographs/${id}/corners`).then(
-    ({ corners, kind }) => tell(corners, kind),
-    () => tell(null, 'none'),
+    ({ corners, kind, letter }) => tell(corners, kind, letter),
+    () => tell(null, 'none', false),
   );
   return () => {
     wanted = false;

@@ -59,6 +59,14 @@ export function mirrored(asSeen: Corners): Corners {
   return [asSeen[1], asSeen[0], asSeen[3], asSeen[2]];
 }
 
+/**
+ * Corners that were found on a print, in the stone's order. Where they begin at the mark with the F, which is the stone's
+ * top left, they run the other way round from it, however the print lies; else the print is taken to lie upright.
+ */
+export function foundOnPrint(asSeen: Corners, letter: boolean): Corners {
+  return letter ? [asSeen[0], asSeen[3], asSeen[2], asSeen[1]] : mirrored(asSeen);
+}
+
 /** The same four places, each mark handed on to the next: for a print that lies a quarter turn round. */
 export function handedOn(corners: Corners): Corners {
   return [corners[1], corners[2], corners[3], corners[0]];

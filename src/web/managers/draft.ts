@@ -7,7 +7,7 @@ import type {
 import type { Chip, Zone } from '../../records/zone.ts';
 import type { Corners } from '../../science/geometry/point.ts';
 import { say } from '../words/say.ts';
-import { cornerTrouble, mirrored } from './cornerMarks.ts';
+import { cornerTrouble, foundOnPrint } from './cornerMarks.ts';
 
 export type SideName = 'stone' | 'proof';
 export type PhotographPlace = 'photograph' | 'repeat' | 'flat';
@@ -66,9 +66,9 @@ export function withCorners(
   return { ...draft, [side]: { ...draft[side], corners, setBy } };
 }
 
-/** Puts what the tool found on a photograph in this side's order: a print is taken to lie upright, so mirrored. */
-export function foundOrder(side: SideName, asSeen: Corners): Corners {
-  return side === 'stone' ? asSeen : mirrored(asSeen);
+/** Puts what the tool found on a photograph in this side's order; see `foundOnPrint`. */
+export function foundOrder(side: SideName, asSeen: Corners, letter: boolean): Corners {
+  return side === 'stone' ? asSeen : foundOnPrint(asSeen, letter);
 }
 
 /** A length in mm as typed (comma or point); null when it is none, or outside 10 to 3000 mm. */

@@ -143,12 +143,12 @@ function useSuggestedCorners(side: SideName): 'asking' | 'found' | 'none' {
   useEffect(() => {
     const { photograph, corners } = draftKeeper.current()[side];
     if (!photograph || corners) return;
-    return lookForCorners(photograph.id, (found) => {
+    return lookForCorners(photograph.id, (found, _kind, letter) => {
       if (draftKeeper.current()[side].corners) return;
       setLooked(found ? 'found' : 'none');
       const asSeen = found ?? startingCorners(photograph.widthPx, photograph.heightPx);
       draftKeeper.change((draft) =>
-        withCorners(draft, side, foundOrder(side, asSeen), found ? 'tool' : 'nobody'),
+        withCorners(draft, side, foundOrder(side, asSeen, letter), found ? 'tool' : 'nobody'),
       );
     });
   }, [side]);

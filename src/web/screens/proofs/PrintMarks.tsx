@@ -2,7 +2,7 @@ import './Marks.css';
 import { type CSSProperties, useEffect, useState } from 'react';
 import type { Corners } from '../../../science/geometry/point.ts';
 import { lookForCorners } from '../../client/photographs.ts';
-import { handedOn, mirrored, startingCorners } from '../../managers/cornerMarks.ts';
+import { foundOnPrint, handedOn, startingCorners } from '../../managers/cornerMarks.ts';
 import type { TakenPhotograph } from '../../managers/proofs/pullDraft.ts';
 import { Button } from '../../parts/Button.tsx';
 import { CornerTrouble } from '../../parts/CornerTrouble.tsx';
@@ -32,9 +32,9 @@ export function PrintMarks({
   // biome-ignore lint/correctness/useExhaustiveDependencies: one look is enough, however often the page is drawn
   useEffect(() => {
     if (!unlooked) return;
-    return lookForCorners(id, (seen) => {
+    return lookForCorners(id, (seen, _kind, letter) => {
       setFound(seen !== null);
-      onMarks(mirrored(seen ?? startingCorners(photograph.widthPx, photograph.heightPx)));
+      onMarks(foundOnPrint(seen ?? startingCorners(photograph.widthPx, photograph.heightPx), letter));
     });
   }, [unlooked, id]);
   if (!photograph || !corners)

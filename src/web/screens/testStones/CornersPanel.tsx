@@ -3,7 +3,7 @@ import type { PhotographEntry } from '../../../records/comparisonEntry.ts';
 import type { TestPhotograph } from '../../../records/testStone.ts';
 import type { Corners } from '../../../science/geometry/point.ts';
 import { lookForCorners } from '../../client/photographs.ts';
-import { cornerTrouble, handedOn, mirrored, startingCorners } from '../../managers/cornerMarks.ts';
+import { cornerTrouble, foundOnPrint, handedOn, startingCorners } from '../../managers/cornerMarks.ts';
 import { Button } from '../../parts/Button.tsx';
 import { CornerTrouble } from '../../parts/CornerTrouble.tsx';
 import { MirrorDrawing } from '../../parts/MirrorDrawing.tsx';
@@ -52,9 +52,9 @@ function CornersOn({
   const known = corners !== null;
   useEffect(() => {
     if (known) return;
-    return lookForCorners(photograph.id, (found) => {
+    return lookForCorners(photograph.id, (found, _kind, letter) => {
       const asSeen = found ?? startingCorners(photograph.widthPx, photograph.heightPx);
-      setCorners((now) => now ?? (side === 'proof' ? mirrored(asSeen) : asSeen));
+      setCorners((now) => now ?? (side === 'proof' ? foundOnPrint(asSeen, letter) : asSeen));
     });
   }, [known, photograph, side]);
   const headline =
