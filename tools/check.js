@@ -12,7 +12,7 @@ const steps = [
   ['types', ['tsc', '--noEmit', '-p', '.']],
   ['lint', ['biome', 'check', '--diagnostic-level=error', '--max-diagnostics=40']],
   ['unused code', ['knip']],
-  ['import rules', ['depcruise', 'src', '--config', '.dependency-cruiser.cjs']],
+  ['import rules', ['depcruise', 'src', 'bench', 'tests', 'tools', '--config', '.dependency-cruiser.cjs']],
   ['build for node', ['tsc', '-p', 'tsconfig.build.json']],
   ['serving in one file', ['vite', 'build', '-c', 'vite.serve.config.ts', '--logLevel', 'warn']],
   ['build for the browser', ['vite', 'build', '--logLevel', 'warn']],

@@ -3,7 +3,7 @@ import type { Fault } from '../../src/sample/render/faults/fault.ts';
 import type { Damage, Patch } from '../../src/sample/render/printing.ts';
 import type { Point } from '../../src/science/geometry/point.ts';
 import { centroid, containsPoint } from '../../src/science/geometry/polygon.ts';
-import type { Planting } from './plantedCase.ts';
+import type { Planting } from './planting.ts';
 
 /** Puts a fault of a cause on both pulls, and what it leaves in a log. Not taken from the table of suspects. */
 export function plantCause(cause: Cause, planting: Planting): void {

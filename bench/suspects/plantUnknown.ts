@@ -1,5 +1,5 @@
 import { seededRandom } from '../../src/foundation/random.ts';
-import type { Planting } from './plantedCase.ts';
+import type { Planting } from './planting.ts';
 
 /** Faults that no row of the table describes; those to fit with and those to score with share no kind. */
 export function plantUnknown(

@@ -1,28 +1,12 @@
-import { normalDraw, type Random, seededRandom } from '../../src/foundation/random.ts';
+import { normalDraw, seededRandom } from '../../src/foundation/random.ts';
 import type { Features } from '../../src/records/suspects.ts';
-import { type Cause, causes, type LogFeature, logFeatures } from '../../src/records/suspects.ts';
+import { type Cause, causes, logFeatures } from '../../src/records/suspects.ts';
 import type { Drawing } from '../../src/sample/render/drawing.ts';
-import type { Fault } from '../../src/sample/render/faults/fault.ts';
 import { faultSheet } from '../../src/sample/render/layouts/faultSheet.ts';
-import {
-  type Damage,
-  faithfulTransfer,
-  noDamage,
-  type ToneTransfer,
-} from '../../src/sample/render/printing.ts';
+import { faithfulTransfer, noDamage } from '../../src/sample/render/printing.ts';
 import { plantCause } from './plantCause.ts';
+import type { PlantedPull, Planting } from './planting.ts';
 import { plantUnknown } from './plantUnknown.ts';
-
-/** What one pull of a simulated case is printed with. */
-export interface PlantedPull {
-  transfer: ToneTransfer;
-  zoneTransfers: Record<string, ToneTransfer>;
-  damage: Damage;
-  faults: Fault[];
-  /** Density that the solid lacks. */
-  weakPrint: number;
-  weakStone: number;
-}
 
 /** A simulated stone with two pulls, the causes that were planted, and its log. */
 export interface PlantedCase {
@@ -66,19 +50,6 @@ export const scoringSettings: SimulationSettings = {
   logKnown: 0.7,
   baseline: 0.045,
 };
-
-/** What a planter works on. */
-export interface Planting {
-  readonly random: Random;
-  /** A number between bounds, times this case's strength. */
-  amount(low: number, high: number): number;
-  between(low: number, high: number): number;
-  readonly drawing: Drawing;
-  readonly pulls: readonly [PlantedPull, PlantedPull];
-  /** Log features that the cause leaves, where the log was kept. */
-  readonly log: Partial<Record<LogFeature, number>>;
-  spoiled: boolean;
-}
 
 /** How many causes a case has, in turn: half single, a third paired, a sixth unknown. */
 const pattern = ['one', 'two', 'one', 'unknown', 'one', 'two'] as const;

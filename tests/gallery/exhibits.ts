@@ -17,6 +17,7 @@ import { trialTemplatePdf } from '../../src/paper/sheets/trialTemplateSheet.ts';
 import { weekSheetPdf } from '../../src/paper/sheets/weekSheet.ts';
 import type { ComparisonRecord } from '../../src/records/comparison.ts';
 import type { Paper } from '../../src/records/paper.ts';
+import type { ChartExhibit, SheetExhibit } from './exhibit.ts';
 import { paperSheets } from './paperExhibits.ts';
 import { documentations, drifts, tearDowns } from './records/editions.ts';
 import {
@@ -35,17 +36,6 @@ import { eyeSeries, firstPull, settlingSeries, unreadSeries } from './records/se
 import { etchesByMedium } from './records/trial.ts';
 import { fullWeek, quietWeek } from './records/week.ts';
 import { noZones, partial } from './records/withGaps.ts';
-
-export interface ChartExhibit {
-  readonly name: string;
-  readonly svg: () => string;
-}
-
-export interface SheetExhibit {
-  readonly name: string;
-  readonly pages: number;
-  readonly pdf: () => Promise<Uint8Array>;
-}
 
 const phoneWidth = 340;
 const day = { dateText: '26 Nov 2026', createdAt: new Date('2026-11-26T09:40:00Z') };

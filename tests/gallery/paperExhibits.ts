@@ -4,7 +4,7 @@ import { stoneBookPdf } from '../../src/paper/sheets/stoneBookSheet.ts';
 import { testCoursePdf } from '../../src/paper/sheets/testCourseSheet.ts';
 import { testStonePdf } from '../../src/paper/sheets/testStoneSheet.ts';
 import { workProtocolPdf } from '../../src/paper/sheets/workProtocolSheet.ts';
-import type { SheetExhibit } from './exhibits.ts';
+import type { SheetExhibit } from './exhibit.ts';
 import { labels, stoneBook } from './records/labels.ts';
 import { reports } from './records/reports.ts';
 import { testCourses } from './records/testCourse.ts';

@@ -3,7 +3,7 @@ import { startOf } from '../../server/uploadPieces.ts';
 import { brokenText, brokenValue, hostileValue } from './brokenValue.ts';
 import { oneOf, wholeBetween } from './choose.ts';
 import type { Operation } from './describedOperations.ts';
-import type { KnownThings } from './knownThings.ts';
+import type { MakingRequests } from './makingRequests.ts';
 import { type Making, soundValue } from './soundValue.ts';
 import { uploadForm } from './uploadForm.ts';
 
@@ -16,16 +16,6 @@ export interface MadeRequest {
   readonly payload: Buffer | null;
   /** Whether nothing about it was spoiled on purpose. */
   readonly sound: boolean;
-}
-
-export interface MakingRequests {
-  readonly random: Random;
-  readonly known: KnownThings;
-  /** Pictures to send, and how they are spoiled. */
-  readonly pictures: readonly Uint8Array[];
-  readonly spoil: (picture: Uint8Array, random: Random) => Uint8Array;
-  /** A folder of this run's own: the only one outside the data folder that a request may name. */
-  readonly scratch: string;
 }
 
 const host = 'localhost:1';

@@ -2,7 +2,8 @@ import { performance } from 'node:perf_hooks';
 import type { App } from '../../../src/server/app.ts';
 import { oneOf } from './choose.ts';
 import { describedOperations, type Operation } from './describedOperations.ts';
-import { askedHosts, type MadeRequest, type MakingRequests, madeRequest } from './madeRequest.ts';
+import { askedHosts, type MadeRequest, madeRequest } from './madeRequest.ts';
+import type { MakingRequests } from './makingRequests.ts';
 
 export interface RequestsToSend extends MakingRequests {
   readonly count: number;

@@ -1,5 +1,5 @@
 import { oneOf, wholeBetween } from './choose.ts';
-import type { MakingRequests } from './madeRequest.ts';
+import type { MakingRequests } from './makingRequests.ts';
 
 const fileNames = [
   'stone.png',
