@@ -227,6 +227,9 @@ export function App() {
               <TableList />
             </Route>
             <Route path="/tables/:id">{({ id }) => <TableScreen key={id} id={id} />}</Route>
+            <Route path="/:list/:entry/*">
+              {({ list, entry }) => <NotFound within={`/${list}/${entry}`} />}
+            </Route>
             <Route>
               <NotFound />
             </Route>

@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { openComparison } from '../client/comparisons.ts';
 import { entryKey } from '../client/events.ts';
 import { FailedRequest, shownFailure } from '../client/shownFailure.ts';
+import { ButtonLink } from '../parts/Button.tsx';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { say } from '../words/say.ts';
@@ -28,6 +29,7 @@ export default function ComparisonScreen({ id, page }: { id: string; page: strin
         <PageHead stamp={say('Comparisons')} headline={say('This comparison could not be opened')} />
         <div className="list-note">
           <FailureNotice failure={trouble} />
+          <ButtonLink href="/comparisons">{say('To the comparisons')}</ButtonLink>
         </div>
       </>
     );
@@ -40,7 +42,7 @@ export default function ComparisonScreen({ id, page }: { id: string; page: strin
       return <Measuring entry={entry} />;
     case 'measured':
       if (page === 'suspects' && entry.record) return <ComparisonSuspects entry={entry} />;
-      if (page !== '') return <NotFound />;
+      if (page !== '') return <NotFound within={`/comparisons/${id}`} />;
       return entry.record ? <Result entry={entry} record={entry.record} /> : <Unmeasured entry={entry} />;
     case 'refused':
     case 'failed':

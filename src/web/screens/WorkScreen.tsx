@@ -5,6 +5,7 @@ import type { WorkEntry } from '../../records/workEntry.ts';
 import { lastHeard } from '../client/heardOrHeld.ts';
 import { FailedRequest, shownFailure } from '../client/shownFailure.ts';
 import { openWork, workKey } from '../client/works.ts';
+import { ButtonLink } from '../parts/Button.tsx';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { say } from '../words/say.ts';
@@ -46,6 +47,7 @@ export default function WorkScreen({ id, view }: { id: string; view: string }) {
         <PageHead stamp={say('Works')} headline={say('This work could not be opened')} />
         <div className="list-foot">
           <FailureNotice failure={trouble} />
+          <ButtonLink href="/works">{say('To the works')}</ButtonLink>
         </div>
       </>
     );

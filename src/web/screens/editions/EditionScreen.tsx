@@ -5,6 +5,7 @@ import type { Edition } from '../../../records/edition.ts';
 import { editionKey, openEdition } from '../../client/editions.ts';
 import { heardOrHeld } from '../../client/heardOrHeld.ts';
 import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
+import { ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
@@ -33,6 +34,7 @@ export default function EditionScreen({ id, view }: { id: string; view: string }
         <PageHead stamp={say('Editions')} headline={say('This edition could not be opened')} />
         <div className="edition-body">
           <FailureNotice failure={shownFailure(found.error)} />
+          <ButtonLink href="/works">{say('To the works')}</ButtonLink>
         </div>
       </>
     );
@@ -57,7 +59,7 @@ export default function EditionScreen({ id, view }: { id: string; view: string }
         </>
       );
     default:
-      return <NotFound />;
+      return <NotFound within={`/editions/${id}`} />;
   }
 }
 

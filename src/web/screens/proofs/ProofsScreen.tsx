@@ -5,6 +5,7 @@ import { lastHeard } from '../../client/heardOrHeld.ts';
 import { openPull, pullKey } from '../../client/pulls.ts';
 import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
 import { openWork, workKey } from '../../client/works.ts';
+import { ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
@@ -43,6 +44,7 @@ export default function ProofsScreen({ id, page, part }: { id: string; page: str
         <PageHead stamp={say('Proofs')} headline={say('The proofs could not be opened')} />
         <div className="proofs-body">
           <FailureNotice failure={trouble} />
+          <ButtonLink href="/works">{say('To the works')}</ButtonLink>
         </div>
       </>
     );
@@ -66,7 +68,7 @@ export default function ProofsScreen({ id, page, part }: { id: string; page: str
     default: {
       const pull = proofs.data.pulls.find((one) => one.id === page);
       if (!pull && part === 'marks') return <ImpressionMarks {...shared} id={page} />;
-      if (!pull) return <NotFound />;
+      if (!pull) return <NotFound within={`/works/${id}/proofs`} />;
       if (part === 'again') return <AddReading {...shared} pull={pull} />;
       if (part === 'marks') return <PullMarks key={pull.id} {...shared} pull={pull} />;
       if (part === 'answer') return <PullAnswer {...shared} pull={pull} />;
@@ -81,7 +83,7 @@ function ImpressionMarks({ id, ...shared }: ProofsPageParts & { id: string }) {
     queryKey: pullKey(shared.work.id, id),
     queryFn: () => openPull(shared.work.id, id),
   });
-  if (pull.isError) return <NotFound />;
+  if (pull.isError) return <NotFound within={`/works/${shared.work.id}/proofs`} />;
   return pull.data ? (
     <PullMarks key={id} {...shared} pull={pull.data} />
   ) : (

@@ -18,7 +18,7 @@ export default function StoneScreen({ id }: { id: string }) {
       <PageHead stamp={say('Stone')} headline={say('This stone cannot be shown')} />
       <div className="list-foot">
         <FailureNotice failure={shownFailure(stone.error)} />
-        <ButtonLink href="/">{say('To the stones')}</ButtonLink>
+        <ButtonLink href="/stones">{say('To the stones')}</ButtonLink>
       </div>
     </>
   );

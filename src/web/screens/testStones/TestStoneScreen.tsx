@@ -3,11 +3,14 @@ import './PlanTest.css';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { Link } from 'wouter';
 import type { TestStone, TestStoneDraft } from '../../../records/testStone.ts';
-import { shownFailure } from '../../client/shownFailure.ts';
+import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
 import { openTestStone, saveTestStone, testStoneKey, testStonesKey } from '../../client/testStones.ts';
 import { readPatches } from '../../managers/testStones/unsavedPatches.ts';
+import { ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
+import { NotFound } from '../NotFound.tsx';
 import { useSaving } from '../useSaving.ts';
 import { AnswerPage } from './AnswerPage.tsx';
 import { BlindPage } from './BlindPage.tsx';
@@ -37,12 +40,19 @@ export default function TestStoneScreen({ id, view }: { id: string; view: string
     void queries.invalidateQueries({ queryKey: [...testStoneKey(id)], exact: false, refetchType: 'active' });
     void queries.invalidateQueries({ queryKey: testStonesKey });
   };
-  if (asked.error)
+  if (asked.error) {
+    const trouble = shownFailure(asked.error);
+    if (asked.error instanceof FailedRequest && trouble.code === 'not-found') return <NotFound />;
     return (
-      <div className="list-foot">
-        <FailureNotice failure={shownFailure(asked.error)} />
-      </div>
+      <>
+        <PageHead stamp={say('Test stones')} headline={say('This test stone could not be opened')} />
+        <div className="list-foot">
+          <FailureNotice failure={trouble} />
+          <ButtonLink href="/test-stones">{say('To the test stones')}</ButtonLink>
+        </div>
+      </>
     );
+  }
   const stone = asked.data;
   if (!stone) return <p className="unseen">{say('Opening …')}</p>;
   const save = async (changes: Partial<TestStoneDraft>) => {
