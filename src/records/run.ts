@@ -1,37 +1,41 @@
-/** A stage of the line, in its order; those from `hone` on are corrections, which may come at any time. */
-export type LineStage =
-  | 'level'
-  | 'grain'
-  | 'edges'
-  | 'gum-border'
-  | 'draw'
-  | 'powder'
-  | 'first-etch'
-  | 'first-rest'
-  | 'washout'
-  | 'base'
-  | 'base-air'
-  | 'base-rest'
-  | 'water'
-  | 'roll-up'
-  | 'trial-proofs'
-  | 'second-powder'
-  | 'second-etch'
-  | 'second-etch-quick'
-  | 'second-rest'
-  | 'second-washout'
-  | 'second-base'
-  | 'second-base-air'
-  | 'second-water'
-  | 'second-roll-up'
-  | 'proofs'
-  | 'good-to-print'
-  | 'edition'
-  | 'close-down'
-  | 'regrain'
-  | Correction;
+/** Corrections: stages that may come at any time. */
+export const correctionStages = ['hone', 'scrape', 'spot-etch', 'counter-etch', 'redraw'] as const;
+export type Correction = (typeof correctionStages)[number];
 
-export type Correction = 'hone' | 'scrape' | 'spot-etch' | 'counter-etch' | 'redraw';
+/** Every stage of the line in its order, then the corrections. */
+export const stagesOfLine = [
+  'level',
+  'grain',
+  'edges',
+  'gum-border',
+  'draw',
+  'powder',
+  'first-etch',
+  'first-rest',
+  'washout',
+  'base',
+  'base-air',
+  'base-rest',
+  'water',
+  'roll-up',
+  'trial-proofs',
+  'second-powder',
+  'second-etch',
+  'second-etch-quick',
+  'second-rest',
+  'second-washout',
+  'second-base',
+  'second-base-air',
+  'second-water',
+  'second-roll-up',
+  'proofs',
+  'good-to-print',
+  'edition',
+  'close-down',
+  'regrain',
+  ...correctionStages,
+] as const;
+export type LineStage = (typeof stagesOfLine)[number];
 
 /** What is picked for a run rather than typed. */
 export type RunTool = 'roller' | 'ink' | 'batch' | 'press' | 'cloth' | 'paper';

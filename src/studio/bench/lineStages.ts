@@ -1,6 +1,6 @@
 import type { Basis } from '../../foundation/measured.ts';
 import type { ExpectedTime, StageRule } from '../../records/bench.ts';
-import type { LineStage } from '../../records/run.ts';
+import { type LineStage, stagesOfLine } from '../../records/run.ts';
 import { endSigns } from '../etch/endSigns.ts';
 
 /** What a stage does to the stone, and what follows it. */
@@ -43,14 +43,12 @@ interface More {
 }
 
 function rule(
-  stage: LineStage,
   name: string,
   next: LineStage | null,
   endSign: string,
   more: More = {},
-): LineRule {
+): Omit<LineRule, 'stage'> {
   return {
-    stage,
     name,
     next,
     endSign,
@@ -71,86 +69,89 @@ const washing = remembered(minute, 3 * minute, 'through dry gum, no water before
 const rubbing = practice(50, 50, 'rubbed about 50 s, then buffed');
 const airing = practice(5 * minute, 5 * minute, 'warm only if the maker’s sheet allows');
 
-/** Every stage of the line in its order, then the corrections: common practice without source, or from memory. */
-export const lineStages: readonly LineRule[] = [
-  rule('level', 'level', 'grain', 'no gap over 0.1 mm under the straightedge', { basis: 'memory' }),
-  rule('grain', 'grain', 'edges', 'an even grain, no old image, no scratch in raking light', {
+/** Common practice without source, or from memory. */
+const rules: Readonly<Record<LineStage, Omit<LineRule, 'stage'>>> = {
+  level: rule('level', 'grain', 'no gap over 0.1 mm under the straightedge', { basis: 'memory' }),
+  grain: rule('grain', 'edges', 'an even grain, no old image, no scratch in raking light', {
     gummed: false,
     inked: false,
   }),
-  rule('edges', 'round the edges', 'gum-border', 'rounded 3–5 mm all round'),
-  rule('gum-border', 'gum the border', 'draw', 'dry, 15 mm at the sides and 25 mm at the ends at least'),
-  rule('draw', 'draw', 'powder', 'the one who draws says so', { gummed: false, inked: false }),
-  rule('powder', 'rosin, then talc', 'first-etch', 'dusted off, nothing loose'),
-  rule('first-etch', 'first etch', 'first-rest', endSigns.buff, { gummed: true, holdsFrom: 'end' }),
-  rule('first-rest', 'rest under gum', 'washout', 'the gum is dry and whole', {
+  edges: rule('round the edges', 'gum-border', 'rounded 3–5 mm all round'),
+  'gum-border': rule('gum the border', 'draw', 'dry, 15 mm at the sides and 25 mm at the ends at least'),
+  draw: rule('draw', 'powder', 'the one who draws says so', { gummed: false, inked: false }),
+  powder: rule('rosin, then talc', 'first-etch', 'dusted off, nothing loose'),
+  'first-etch': rule('first etch', 'first-rest', endSigns.buff, { gummed: true, holdsFrom: 'end' }),
+  'first-rest': rule('rest under gum', 'washout', 'the gum is dry and whole', {
     expected: practice(null, null, 'overnight; acid etches an hour at least'),
     waiting: true,
   }),
-  rule('washout', 'washout', 'base', ghost, { expected: washing, gummed: true, inked: false }),
-  rule('base', 'base', 'base-air', 'even and thin, buffed', { expected: rubbing, gummed: true }),
-  rule('base-air', 'air the base', 'base-rest', baseDry, { expected: airing, waiting: true }),
-  rule('base-rest', 'rest under base and gum', 'water', 'the base is hard, the gum whole', {
+  washout: rule('washout', 'base', ghost, { expected: washing, gummed: true, inked: false }),
+  base: rule('base', 'base-air', 'even and thin, buffed', { expected: rubbing, gummed: true }),
+  'base-air': rule('air the base', 'base-rest', baseDry, { expected: airing, waiting: true }),
+  'base-rest': rule('rest under base and gum', 'water', 'the base is hard, the gum whole', {
     expected: practice(null, null, 'rolled up about the next day'),
     waiting: true,
     optional: true,
   }),
-  rule('water', 'take off the gum with water', 'roll-up', 'no gum left, an even film of water', {
+  water: rule('take off the gum with water', 'roll-up', 'no gum left, an even film of water', {
     gummed: false,
     inked: false,
   }),
-  rule('roll-up', 'roll up', 'trial-proofs', clean, { gummed: false, inked: true }),
-  rule('trial-proofs', 'trial proofs', 'second-powder', 'two or so', {
+  'roll-up': rule('roll up', 'trial-proofs', clean, { gummed: false, inked: true }),
+  'trial-proofs': rule('trial proofs', 'second-powder', 'two or so', {
     gummed: false,
     inked: true,
     optional: true,
   }),
-  rule('second-powder', 'ink full and dry, rosin, then talc', 'second-etch', 'dusted off, nothing loose', {
+  'second-powder': rule('ink full and dry, rosin, then talc', 'second-etch', 'dusted off, nothing loose', {
     gummed: false,
     inked: true,
   }),
-  rule('second-etch', 'second etch, full', 'second-rest', endSigns.buff, { gummed: true, holdsFrom: 'end' }),
-  rule('second-etch-quick', 'second etch, quick', 'proofs', endSigns.buff, {
+  'second-etch': rule('second etch, full', 'second-rest', endSigns.buff, { gummed: true, holdsFrom: 'end' }),
+  'second-etch-quick': rule('second etch, quick', 'proofs', endSigns.buff, {
     expected: practice(5 * minute, null, 'said to be good for 20–40 pulls: log what this room gets'),
     gummed: true,
     holdsFrom: 'end',
   }),
-  rule('second-rest', 'rest under gum', 'second-washout', 'the gum is dry and whole', {
+  'second-rest': rule('rest under gum', 'second-washout', 'the gum is dry and whole', {
     expected: practice(12 * hour, 24 * hour, 'after a full second etch'),
     waiting: true,
   }),
-  rule('second-washout', 'washout', 'second-base', ghost, { expected: washing, gummed: true, inked: false }),
-  rule('second-base', 'base', 'second-base-air', 'even and thin, buffed', {
+  'second-washout': rule('washout', 'second-base', ghost, { expected: washing, gummed: true, inked: false }),
+  'second-base': rule('base', 'second-base-air', 'even and thin, buffed', {
     expected: rubbing,
     gummed: true,
   }),
-  rule('second-base-air', 'air the base', 'second-water', baseDry, { expected: airing, waiting: true }),
-  rule('second-water', 'take off the gum with water', 'second-roll-up', 'an even film of water', {
+  'second-base-air': rule('air the base', 'second-water', baseDry, { expected: airing, waiting: true }),
+  'second-water': rule('take off the gum with water', 'second-roll-up', 'an even film of water', {
     gummed: false,
     inked: false,
   }),
-  rule('second-roll-up', 'roll up', 'proofs', clean, { gummed: false, inked: true }),
-  rule('proofs', 'proofs until steady', 'good-to-print', 'two pulls alike, often the third or fourth', {
+  'second-roll-up': rule('roll up', 'proofs', clean, { gummed: false, inked: true }),
+  proofs: rule('proofs until steady', 'good-to-print', 'two pulls alike, often the third or fourth', {
     gummed: false,
     inked: true,
   }),
-  rule('good-to-print', 'good-to-print', 'edition', 'signed by the artist', { gummed: false, inked: true }),
-  rule('edition', 'edition', 'close-down', 'the count is reached', { gummed: false, inked: true }),
-  rule('close-down', 'close down', 'regrain', 'gummed, buffed tight and covered', {
+  'good-to-print': rule('good-to-print', 'edition', 'signed by the artist', { gummed: false, inked: true }),
+  edition: rule('edition', 'close-down', 'the count is reached', { gummed: false, inked: true }),
+  'close-down': rule('close down', 'regrain', 'gummed, buffed tight and covered', {
     gummed: true,
     holdsFrom: 'end',
   }),
-  rule('regrain', 'regrain', null, 'no old image in raking light', {
+  regrain: rule('regrain', null, 'no old image in raking light', {
     gummed: false,
     inked: false,
     holdsFrom: 'end',
   }),
-  rule('hone', 'hone', null, 'the mark is gone, the place feels like its neighbours'),
-  rule('scrape', 'scrape', null, 'the mark is gone'),
-  rule('spot-etch', 'spot etch', null, endSigns.buff),
-  rule('counter-etch', 'counter-etch', null, 'rinsed and dry, the grain feels open', { gummed: false }),
-  rule('redraw', 'redraw', null, 'the one who draws says so'),
-];
+  hone: rule('hone', null, 'the mark is gone, the place feels like its neighbours'),
+  scrape: rule('scrape', null, 'the mark is gone'),
+  'spot-etch': rule('spot etch', null, endSigns.buff),
+  'counter-etch': rule('counter-etch', null, 'rinsed and dry, the grain feels open', { gummed: false }),
+  redraw: rule('redraw', null, 'the one who draws says so'),
+};
+
+/** What the line says of every stage, in its order, then of the corrections. */
+export const lineStages: readonly LineRule[] = stagesOfLine.map((stage) => ({ stage, ...rules[stage] }));
 
 const byStage = new Map(lineStages.map((one) => [one.stage, one]));
 
