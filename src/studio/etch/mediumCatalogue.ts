@@ -7,7 +7,8 @@ const byDeposit = (otherwise: EtchStrength | null): StrengthRule => ({ kind: 'by
 
 /**
  * What a drawing is made with, and which etch it asks for: common practice, no source.
- * The last five are families, for a drawing of which no more is known.
+ * The last five are families, for a drawing of which no more is known. No name holds a comma: by commas media are parted
+ * where they are typed.
  */
 export const mediumCatalogue: readonly Medium[] = [
   { id: 'crayon-00', name: 'crayon 00', rule: fixed('dark') },
@@ -27,8 +28,8 @@ export const mediumCatalogue: readonly Medium[] = [
   { id: 'stumping', name: 'stumping', rule: { kind: 'none' } },
   { id: 'stop-out', name: 'stop-out (gum)', rule: fixed('ground') },
   { id: 'scraped-white', name: 'scraped white', rule: fixed('ground') },
-  { id: 'crayon', name: 'crayon, number unknown', rule: byDeposit(null) },
-  { id: 'wash', name: 'wash, kind unknown', rule: byDeposit(null) },
+  { id: 'crayon', name: 'crayon of unknown number', rule: byDeposit(null) },
+  { id: 'wash', name: 'wash of unknown kind', rule: byDeposit(null) },
   { id: 'pen', name: 'pen lines', rule: fixed('middle') },
   { id: 'solid', name: 'solid', rule: fixed('dark') },
   { id: 'blank', name: 'bare stone', rule: fixed('ground') },

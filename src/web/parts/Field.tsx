@@ -1,8 +1,12 @@
 import './Field.css';
 import { type InputHTMLAttributes, useId } from 'react';
+import { readBackOf } from '../words/moments.ts';
 import { useInches } from './useInches.ts';
 
-/** A line to write on, with its words above, a hint below, and what is wrong with it where something is. */
+/**
+ * A line to write on, with its words above, a hint below, and what is wrong with it where something is. A line for a day
+ * reads back in words what it holds: browsers write days by their own settings, not by this page’s.
+ */
 export function Field({
   label,
   hint,
@@ -19,7 +23,11 @@ export function Field({
 } & InputHTMLAttributes<HTMLInputElement>) {
   const line = useInches({ ...(unit !== undefined && { unit }), value, onChange });
   const id = useId();
-  const described = [hint && `${id}-hint`, trouble && `${id}-trouble`].filter(Boolean).join(' ') || undefined;
+  const readBack =
+    rest.type === 'date' || rest.type === 'datetime-local' ? readBackOf(String(value ?? '')) : '';
+  const described =
+    [readBack && `${id}-held`, hint && `${id}-hint`, trouble && `${id}-trouble`].filter(Boolean).join(' ') ||
+    undefined;
   return (
     <div className="field">
       <label htmlFor={id}>{label}</label>
@@ -34,6 +42,11 @@ export function Field({
         />
         {line.unit && <span className="soft">{line.unit}</span>}
       </span>
+      {readBack && (
+        <p id={`${id}-held`} className="field-held">
+          {readBack}
+        </p>
+      )}
       {hint && (
         <p id={`${id}-hint`} className="soft field-hint">
           {hint}

@@ -1,5 +1,5 @@
 import { afterEach, expect, test } from 'vitest';
-import { dayAndTimeOf, dayOf, weekdayAndDayOf, weekdayAndTimeIn } from './moments.ts';
+import { dayAndTimeOf, dayOf, readBackOf, weekdayAndDayOf, weekdayAndTimeIn } from './moments.ts';
 import type { Dates } from './wordChoice.ts';
 import { setWordsInUse } from './wordsInUse.ts';
 
@@ -17,6 +17,24 @@ test.each<readonly [Dates, string, string]>([
   expect(dayAndTimeOf('2026-11-06T17:40')).toBe(`${day}, 17:40`);
   if (dates !== 'sv-SE') expect(weekdayAndDayOf('2026-11-06T17:40')).toBe(weekday);
 });
+
+test.each<readonly [Dates, string]>([
+  ['en-GB', 'Friday 6 November 2026'],
+  ['en-US', 'Friday, November 6, 2026'],
+  ['de-DE', 'Freitag, 6. November 2026'],
+  ['sv-SE', 'Friday, November 6, 2026'],
+])('what a day field holds is read back in words by %s, whatever order the browser writes', (dates, day) => {
+  setWordsInUse({ ...english, dates });
+  expect(readBackOf('2026-11-06')).toBe(day);
+  expect(readBackOf('2026-11-06T17:40')).toBe(`${day}, 17:40`);
+});
+
+test.each(['', '0002-11-06', '2026-13-40', 'soon'])(
+  '“%s” is no day yet, and nothing is read back',
+  (held) => {
+    expect(readBackOf(held)).toBe('');
+  },
+);
 
 test('a moment is told by the clock of its zone, as the device writes days', () => {
   const newYear = Date.parse('2026-12-31T23:30:00Z');

@@ -9,9 +9,13 @@ import { Notice } from '../../parts/Notice.tsx';
 import { figureText } from '../../words/figures.ts';
 import { say } from '../../words/say.ts';
 import { told, toldOr } from '../../words/told.ts';
+import { WorkStanding } from '../rack/StoneStanding.tsx';
 import { ToTheBench } from '../work/ToTheBench.tsx';
 
-/** The etch of a test stone by the clock: how long, in how many rounds, what is laid where, and the way to the bench. */
+/**
+ * The etch of a test stone by the clock: how long, in how many rounds, how its stone stands and since when, the way to the
+ * bench, and what is laid where.
+ */
 export function StepClock({ kept }: { kept: KeptPlan }) {
   const { workId, request, plan } = kept;
   const work = useQuery({ queryKey: workKey(workId), queryFn: () => openWork(workId) });
@@ -39,6 +43,7 @@ export function StepClock({ kept }: { kept: KeptPlan }) {
           )}
         </Figure>
       )}
+      <WorkStanding work={workId} />
       {work.data && <ToTheBench work={work.data} kind="act" />}
       <div className="plan-power plan-clock">
         <table>
