@@ -13,7 +13,7 @@ describeInBrowser('the rack', (pages) => {
     await startedWork('S-72', { stage: 'first-etch', title: 'Slack' });
     const page = await pages.atDesk('/');
     const line = page.getByRole('listitem').filter({ hasText: 'S-71' });
-    await line.getByText('gummed or not: not known').waitFor();
+    await line.getByText('gummed or not: not known', { exact: true }).waitFor();
     await expectSoundScreen(page, 'a rack with unknown states');
     const { log } = await begunRun(work.id);
     await log('stage-started', { stage: 'proofs' });

@@ -139,7 +139,7 @@ describeInBrowser('a work', (pages) => {
   it('is drawn with a finger on a phone', async () => {
     const { id } = await startedWork('S-34');
     const page = await pages.onPhone(`/works/${id}`);
-    await page.getByRole('button', { name: 'Draw a zone' }).tap();
+    await page.getByRole('button', { name: 'Draw the first zone' }).tap();
     await page.getByRole('application').scrollIntoViewIfNeeded();
     for (const place of [
       [80, 100],

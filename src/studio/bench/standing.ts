@@ -161,7 +161,7 @@ function wordsOf({ stage, open, gummed, inked }: Condition, wet: boolean): strin
   const done = open ? `${lineRule(stage).name} under way` : stagePast[stage];
   if (wet) return `${done}, etch on the stone`;
   const face = stage === 'gum-border' ? 'the face not gummed' : 'not gummed';
-  const gum = { yes: 'gummed', no: face, unknown: 'gummed or not: unknown' }[gummed];
+  const gum = { yes: 'gummed', no: face, unknown: 'gummed or not: not known' }[gummed];
   return inked === 'yes' ? `${done}, inked, ${gum}` : `${done}, ${gum}`;
 }
 

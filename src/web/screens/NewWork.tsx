@@ -124,22 +124,18 @@ export default function NewWork() {
           />
         </div>
         {work.begins === 'halfway' && <Past work={work} onChange={set} />}
-        {stone && <StoneLying stone={stone} head={work.head} />}
-      </div>
-      {trouble && (
-        <div className="list-foot">
-          <FailureNotice failure={trouble} />
+        <div className="new-work-start">
+          {trouble && <FailureNotice failure={trouble} />}
+          <Button kind="act" type="submit" disabled={missing !== null || sending}>
+            {sending ? say('Starting …') : say('Start the work')}
+          </Button>
+          {missing && (
+            <p className="soft">
+              {missing === 'stone' ? say('A stone is needed first.') : say('It needs a title.')}
+            </p>
+          )}
         </div>
-      )}
-      <div className="list-foot">
-        <Button kind="act" type="submit" disabled={missing !== null || sending}>
-          {sending ? say('Starting …') : say('Start the work')}
-        </Button>
-        {missing && (
-          <p className="soft">
-            {missing === 'stone' ? say('A stone is needed first.') : say('It needs a title.')}
-          </p>
-        )}
+        {stone && <StoneLying stone={stone} head={work.head} />}
       </div>
     </form>
   );

@@ -1,10 +1,12 @@
 import './DrawingView.css';
 import { useMemo, useState } from 'react';
+import { useSearch } from 'wouter';
 import type { WorkStage } from '../../../records/work.ts';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { say } from '../../words/say.ts';
 import { DrawingBoard } from './DrawingBoard.tsx';
 import { drawingHeadline } from './drawingWords.ts';
+import { RectangleForMarks } from './RectangleForMarks.tsx';
 import { SavedMeanwhile } from './SavedMeanwhile.tsx';
 import { StoneArrangement } from './StoneArrangement.tsx';
 import { TonesRead } from './TonesRead.tsx';
@@ -21,31 +23,41 @@ export function DrawingView({ desk }: { desk: WorkDesk }) {
   const { work, state } = desk;
   useUndoKeys(desk.desk);
   const verdicts = useVerdicts(state.drawing, work.stone);
+  const marks = new URLSearchParams(useSearch()).get('marks');
   const [compared, setCompared] = useState(false);
   const others = useMemo(() => (compared && desk.theirs ? desk.theirs.zones : []), [compared, desk.theirs]);
   return (
     <WorkPage
       work={work}
-      headline={drawingHeadline(
-        work.title,
-        state.drawing,
-        verdicts,
-        (work.stone.widthMm * work.stone.heightMm) / 100,
-      )}
+      headline={
+        marks === null
+          ? drawingHeadline(
+              work.title,
+              state.drawing,
+              verdicts,
+              (work.stone.widthMm * work.stone.heightMm) / 100,
+            )
+          : say('Where do the four marks lie?')
+      }
       board={<DrawingBoard desk={desk} faulty={verdicts.faulty} others={others} />}
       side={
         <>
           {desk.theirs && (
             <SavedMeanwhile desk={desk} theirs={desk.theirs} compared={compared} onCompare={setCompared} />
           )}
-          <ZoneList desk={desk} verdicts={verdicts} />
+          {marks !== null && <StoneArrangement desk={desk} forMarks />}
+          <ZoneList
+            desk={desk}
+            verdicts={verdicts}
+            askedBelow={marks === null && !desk.unsaved && work.zones.length === 0}
+          />
           <TonesRead desk={desk} />
           <WorkFindings verdicts={verdicts} />
           <div>
-            <StoneArrangement desk={desk} />
+            {marks === null && <StoneArrangement desk={desk} forMarks={false} />}
             <ZonesFile desk={desk} />
           </div>
-          <SaveLine desk={desk} />
+          <SaveLine desk={desk} marks={marks} />
         </>
       }
     />
@@ -53,7 +65,7 @@ export function DrawingView({ desk }: { desk: WorkDesk }) {
 }
 
 /** Saving, where something is unsaved; else what comes next. */
-function SaveLine({ desk }: { desk: WorkDesk }) {
+function SaveLine({ desk, marks }: { desk: WorkDesk; marks: string | null }) {
   const { work, state, unsaved, saving, trouble, theirs } = desk;
   const drawing = state.drawing.outline !== null;
   return (
@@ -63,7 +75,9 @@ function SaveLine({ desk }: { desk: WorkDesk }) {
           <b>{trouble.message}</b> {trouble.remedy}
         </p>
       )}
-      {unsaved ? (
+      {marks !== null ? (
+        <RectangleForMarks desk={desk} photograph={marks} />
+      ) : unsaved ? (
         <Button kind="act" disabled={saving || theirs !== null || drawing} onClick={() => void desk.save()}>
           {saving ? say('Saving …') : say('Save the drawing')}
         </Button>
@@ -77,7 +91,7 @@ function SaveLine({ desk }: { desk: WorkDesk }) {
         </Button>
       )}
       <p className="soft" role="status">
-        {saveWords(desk)}
+        {marks !== null && !saving && !drawing ? marksWords(desk) : saveWords(desk)}
       </p>
     </div>
   );
@@ -86,6 +100,14 @@ function SaveLine({ desk }: { desk: WorkDesk }) {
 /** Whether the first etch is still to come, so that planning it is what to do next. */
 function etchAhead(stage: WorkStage): boolean {
   return stage === 'grained' || stage === 'drawn';
+}
+
+/** What is wanted of the work rectangle before the marks can be taken for its corners. */
+function marksWords({ state, unsaved }: WorkDesk): string {
+  if (!state.drawing.rectangle) return say('The rectangle whose size you know, between the four marks.');
+  return unsaved
+    ? say('Type its true size and place first: what stands there is only a beginning.')
+    : say('Saved.');
 }
 
 function saveWords({ unsaved, saving, state, broughtBack, work }: WorkDesk): string {

@@ -5,7 +5,7 @@ import type { AttachedPhotograph } from '../../../records/attachedPhotograph.ts'
 import type { Corners } from '../../../science/geometry/point.ts';
 import { type CornersKind, lookForCorners, openPhotograph } from '../../client/photographs.ts';
 import { type CornerIndex, cornerTrouble, pushCorner, startingCorners } from '../../managers/cornerMarks.ts';
-import { Button } from '../../parts/Button.tsx';
+import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { CornerBoard } from '../../parts/CornerBoard.tsx';
 import { CornerTrouble } from '../../parts/CornerTrouble.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
@@ -35,6 +35,7 @@ export function MarksView({
   const [of, setOf] = useState<Marks['of']>(attached.corners?.of ?? 'stone');
   const [px, setPx] = useState<Corners | null>(attached.corners?.px ?? null);
   const [found, setFound] = useState<CornersKind | null>(null);
+  const [moved, setMoved] = useState(false);
   const [active, setActive] = useState<CornerIndex>(0);
   const photograph = useQuery({
     queryKey: ['photograph', attached.photograph],
@@ -53,6 +54,12 @@ export function MarksView({
   if (!photograph || !px)
     return <WorkPage work={work} headline={say('Looking for its corners')} board={null} side={null} />;
   const trouble = cornerTrouble(px);
+  const move = (corners: Corners) => {
+    setMoved(true);
+    setPx(corners);
+  };
+  const rectangleFirst = found === 'marks' && !work.rectangle;
+  const toRectangle = `/works/${work.id}?marks=${attached.photograph}`;
   const size = [photograph.widthPx, photograph.heightPx] as const;
   return (
     <WorkPage
@@ -65,7 +72,7 @@ export function MarksView({
           names={names}
           active={active}
           onActive={setActive}
-          onCorners={setPx}
+          onCorners={move}
           onMagnify={() => {}}
         />
       }
@@ -85,14 +92,12 @@ export function MarksView({
             onPick={setOf}
           />
           {found !== null && <FoundAs found={found} of={of} />}
-          {!work.rectangle && (
-            <p className={found === 'marks' ? undefined : 'soft'}>
+          {!work.rectangle && !rectangleFirst && (
+            <p className="soft">
               {sayRich(
                 'Where they are marks round the drawing, <link>set a work rectangle</link> first: it says where on the stone they lie. From there a button leads back here.',
                 {
-                  link: (words) => (
-                    <Link href={`/works/${work.id}?marks=${attached.photograph}`}>{words}</Link>
-                  ),
+                  link: (words) => <Link href={toRectangle}>{words}</Link>,
                 },
               )}
             </p>
@@ -102,7 +107,7 @@ export function MarksView({
               photograph={photograph}
               centrePx={px[active]}
               magnified={2}
-              onPush={(byPx) => setPx(pushCorner(px, active, byPx, size))}
+              onPush={(byPx) => move(pushCorner(px, active, byPx, size))}
             />
             <p>
               <b className="big">{active + 1}</b> {names[active]}
@@ -116,7 +121,16 @@ export function MarksView({
           <CornerTrouble corners={px} />
           {refused && <FailureNotice failure={refused} />}
           <div className="work-act">
-            <Button kind="act" disabled={trouble !== null || saving} onClick={() => onDone({ of, px })}>
+            {rectangleFirst && !moved && (
+              <ButtonLink kind="act" href={toRectangle}>
+                {say('Set a work rectangle')}
+              </ButtonLink>
+            )}
+            <Button
+              kind={rectangleFirst && !moved ? 'plain' : 'act'}
+              disabled={trouble !== null || saving}
+              onClick={() => onDone({ of, px })}
+            >
               {saving ? say('Saving …') : say('Save the marks')}
             </Button>
             <Button kind="quiet" onClick={() => onDone(null)}>
@@ -147,7 +161,9 @@ function FoundAs({ found, of }: { found: CornersKind; of: Marks['of'] }) {
     case 'marks':
       return of === 'stone' ? (
         <Notice kind="caution" title={say('Four corner marks were found:')}>
-          {say('hardly the corners of the stone itself. Drag each mark to a corner of the stone.')}
+          {say(
+            'most likely those round the drawing, not the corners of the stone. Set a work rectangle first: it says where on the stone they lie, and leads back here. Or drag each mark to a corner of the stone.',
+          )}
         </Notice>
       ) : (
         <p>{say('Four corner marks were found and taken for those of the work rectangle. Look at each.')}</p>

@@ -12,6 +12,7 @@ export function PhotographEntryLine({
   attached: { photograph, state, corners },
   number,
   shown,
+  askedBelow,
   onShow,
   onState,
   onMark,
@@ -20,6 +21,8 @@ export function PhotographEntryLine({
   attached: AttachedPhotograph;
   number: number;
   shown: boolean;
+  /** Whether the page asks for its marks already. */
+  askedBelow: boolean;
   onShow: () => void;
   onState: (state: PhotographState) => void;
   onMark: () => void;
@@ -50,9 +53,11 @@ export function PhotographEntryLine({
             : say('No marks yet: it cannot lie under the drawing.')}
         </p>
         <div>
-          <Button kind={corners ? 'quiet' : 'plain'} onClick={onMark}>
-            {corners ? say('Mend its marks') : say('Set its four marks')}
-          </Button>
+          {!askedBelow && (
+            <Button kind={corners ? 'quiet' : 'plain'} onClick={onMark}>
+              {corners ? say('Mend its marks') : say('Set its four marks')}
+            </Button>
+          )}
           <Button kind="quiet" aria-label={say('Take photograph {number} away', { number })} onClick={onDrop}>
             {say('Take away')}
           </Button>

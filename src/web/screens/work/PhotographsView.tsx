@@ -6,6 +6,7 @@ import type { AttachedPhotograph } from '../../../records/attachedPhotograph.ts'
 import { addPhotograph } from '../../client/photographs.ts';
 import { FailedRequest, type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { AddPhotograph } from '../../parts/AddPhotograph.tsx';
+import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { say } from '../../words/say.ts';
 import { TakeHere } from '../camera/TakeHere.tsx';
@@ -29,6 +30,7 @@ export function PhotographsView({ desk }: { desk: WorkDesk }) {
   const [trouble, setTrouble] = useState<ShownFailure | null>(null);
   const shown = photographs.find(({ photograph }) => photograph === shownId) ?? photographs.at(-1) ?? null;
   const marked = photographs.find(({ photograph }) => photograph === marking);
+  const unmarked = shown?.corners === null ? shown : null;
   const set = (id: string, changes: Partial<AttachedPhotograph>) =>
     change((kept) => ({
       photographs: kept.photographs.map((each) => (each.photograph === id ? { ...each, ...changes } : each)),
@@ -85,6 +87,7 @@ export function PhotographsView({ desk }: { desk: WorkDesk }) {
                 attached={each}
                 number={index + 1}
                 shown={each === shown}
+                askedBelow={each === unmarked}
                 onShow={() => setShownId(each.photograph)}
                 onState={(state) => void set(each.photograph, { state })}
                 onMark={() => setMarking(each.photograph)}
@@ -99,6 +102,18 @@ export function PhotographsView({ desk }: { desk: WorkDesk }) {
           <UnsentPhotographs of={(belongs) => belongs.to === 'work' && belongs.workId === work.id} />
           {shownTrouble && <FailureNotice failure={shownTrouble} />}
           <div className="work-act">
+            {unmarked ? (
+              <Button kind="act" onClick={() => setMarking(unmarked.photograph)}>
+                {say('Set its four marks')}
+              </Button>
+            ) : (
+              shown &&
+              work.zones.length === 0 && (
+                <ButtonLink kind="act" href={`/works/${work.id}`}>
+                  {say('Draw the zones over it')}
+                </ButtonLink>
+              )
+            )}
             <AddPhotograph
               kind={photographs.length === 0 ? 'act' : 'plain'}
               share={share}

@@ -1,23 +1,29 @@
 import './StoneArrangement.css';
-import { useLocation, useSearch } from 'wouter';
 import type { WorkRectangle } from '../../../records/work.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { HeadEdge } from '../../parts/HeadEdge.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { say } from '../../words/say.ts';
+import { setRectangle } from './setRectangle.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 
 /** How the image lies on the stone: its head, and the rectangle in which things are measured. */
-export function StoneArrangement({ desk: whole }: { desk: WorkDesk }) {
+export function StoneArrangement({
+  desk: whole,
+  forMarks,
+}: {
+  desk: WorkDesk;
+  /** Whether somebody came from the marks of a photograph: then the page itself asks for the rectangle. */
+  forMarks: boolean;
+}) {
   const { desk, state, work } = whole;
-  const marks = new URLSearchParams(useSearch()).get('marks');
   const { head, rectangle } = state.drawing;
   const { widthMm, heightMm } = work.stone;
   return (
     <Fold
       title={rectangle ? say('Head, and the work rectangle') : say('Head, and a work rectangle')}
-      open={marks !== null}
+      open={forMarks}
     >
       <div className="arrangement">
         <HeadEdge
@@ -38,41 +44,10 @@ export function StoneArrangement({ desk: whole }: { desk: WorkDesk }) {
             onRectangle={(next) => desk.arrange({ rectangle: next })}
           />
         ) : (
-          <Button
-            onClick={() =>
-              desk.arrange({
-                rectangle: {
-                  offsetMm: [15, 25],
-                  sizeMm: [Math.max(widthMm - 30, 10), Math.max(heightMm - 50, 10)],
-                },
-              })
-            }
-          >
-            {say('Set a work rectangle')}
-          </Button>
+          !forMarks && <Button onClick={() => setRectangle(whole)}>{say('Set a work rectangle')}</Button>
         )}
-        {marks !== null && <BackToMarks desk={whole} photograph={marks} />}
       </div>
     </Fold>
-  );
-}
-
-/** Where somebody came from the marks of a photograph: saves the rectangle, and goes back to them. */
-function BackToMarks({
-  desk: { work, unsaved, saving, save },
-  photograph,
-}: {
-  desk: WorkDesk;
-  photograph: string;
-}) {
-  const [, go] = useLocation();
-  const back = async () => {
-    if (!unsaved || (await save())) go(`/works/${work.id}/photographs?marks=${photograph}`);
-  };
-  return (
-    <Button kind="act" disabled={saving} onClick={() => void back()}>
-      {unsaved ? say('Save, and back to the marks') : say('Back to the marks of the photograph')}
-    </Button>
   );
 }
 

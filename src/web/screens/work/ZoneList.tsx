@@ -17,9 +17,12 @@ import { ZoneFields } from './ZoneFields.tsx';
 export function ZoneList({
   desk: { desk, state, work },
   verdicts,
+  askedBelow,
 }: {
   desk: WorkDesk;
   verdicts: LiveVerdicts;
+  /** Whether the page asks for the first zone already. */
+  askedBelow: boolean;
 }) {
   const media = useMedia();
   const { drawing, picked } = state;
@@ -59,7 +62,7 @@ export function ZoneList({
             {drawing.outline.length < 3 && <p className="soft">{say('It closes from three points on.')}</p>}
           </div>
         ) : (
-          <Button onClick={begin}>{say('Draw a zone')}</Button>
+          !askedBelow && <Button onClick={begin}>{say('Draw a zone')}</Button>
         )}
       </div>
       {drawing.zones.length === 0 && (
