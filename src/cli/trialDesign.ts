@@ -44,7 +44,7 @@ export async function trialDesign(words: readonly string[]): Promise<Result<stri
 }
 
 function sentences(design: TrialDesign, room: RoomScatter | null): string[] {
-  const { wish, patches, patchMm, power, candidates } = design;
+  const { wish, patches, patchMm, power, layouts } = design;
   const told = [
     `${patches.length} patches of ${patchMm.toFixed(0)} mm on ${wish.stones === 1 ? 'one stone' : `${wish.stones} stones`}.`,
     ...(room === null ? [] : [roomSentence(room)]),
@@ -52,12 +52,10 @@ function sentences(design: TrialDesign, room: RoomScatter | null): string[] {
     ...designCautions(design),
     'list.csv stays sealed until all patches are read; its seal stands in design.json.',
   ];
-  if (candidates?.length === 0)
+  if (layouts?.length === 0)
     told.push(`No trial of up to 8 stones would notice a difference of ${wish.wanted}.`);
-  for (const [index, candidate] of (candidates ?? []).entries())
-    told.push(
-      `${index === 0 ? 'Cheapest' : 'Else'} that notices ${wish.wanted}: ${candidateWords(candidate)}.`,
-    );
+  for (const [index, cheapest] of (layouts ?? []).entries())
+    told.push(`${index === 0 ? 'Cheapest' : 'Else'} that notices ${wish.wanted}: ${layoutWords(cheapest)}.`);
   return told;
 }
 
@@ -69,8 +67,8 @@ function roomSentence({ stones, scatter, remembered }: RoomScatter): string {
   return `This room's own scatter, by ${stones} test stone${stones === 1 ? '' : 's'}: ${part('stone', 'stones')}, ${part('strip', 'strips')}, ${part('patch', 'patches')}.`;
 }
 
-function candidateWords(candidate: CheapestTrial): string {
-  const { layout, blocks, stones, stripRepeats, patchRepeats, patches, minutes, chances } = candidate;
+function layoutWords(cheapest: CheapestTrial): string {
+  const { layout, blocks, stones, stripRepeats, patchRepeats, patches, minutes, chances } = cheapest;
   const kind = blocks === null ? layout : `${layout} (blocks ${blocks})`;
   const noticed = chances.map(({ of, chance }) => `${of} ${Math.round(100 * chance)} %`).join(', ');
   return `${kind}, stones ${stones}, stripRepeats ${stripRepeats}, patchRepeats ${patchRepeats}: ${patches} patches, about ${minutes} minutes of hands (from memory); noticed at scatter ${noticed}`;

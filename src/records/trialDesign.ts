@@ -142,13 +142,13 @@ export interface RoomScatter {
 }
 
 export interface TrialDesign {
-  readonly schema: 'stonetone/trial-design/1';
+  readonly schema: 'stonetone/trial-design/2';
   readonly wish: TrialWish;
   readonly patchMm: number;
   readonly patches: readonly TrialPatch[];
   readonly power: readonly TrialPower[];
   /** One a layout, the cheapest first; empty where up to 8 stones don't do; null where no difference is wanted. */
-  readonly candidates: readonly CheapestTrial[] | null;
+  readonly layouts: readonly CheapestTrial[] | null;
   /** This room's own scatter by its kept readings, which stands in the wish unless another does; left out: no room was asked. */
   readonly room?: RoomScatter;
   readonly warnings: readonly string[];

@@ -24,11 +24,11 @@ it('is laid out, told what it could notice, and given out with its sealed list',
   const studio = await studioUnderTest();
   const designed = await studio.send<TrialDesign>('POST', '/api/trial-designs', wish);
   expect(designed.status, JSON.stringify(designed.body)).toBe(200);
-  const { patches, power, warnings, seal, candidates, room } = designed.body;
+  const { patches, power, warnings, seal, layouts, room } = designed.body;
   expect(patches).toHaveLength(24);
   expect(power.map(({ of }) => of)).toEqual(['low', 'middle', 'high']);
   expect(warnings.join(' ')).toContain('Two replicates are usually few');
-  expect(candidates![0]).toMatchObject({ stones: expect.any(Number), minutes: expect.any(Number) });
+  expect(layouts![0]).toMatchObject({ stones: expect.any(Number), minutes: expect.any(Number) });
   expect(room, 'nothing was read in this room').toMatchObject({ stones: 0, scatter: null });
   expect(JSON.stringify(designed.body), 'nothing of who gets what').not.toContain('"sub":"crayon-2"');
   const list = await studio.call(`/api/trial-designs/list.csv?${query(wish)}`);

@@ -1,8 +1,8 @@
 import { ok, type Result } from '../../../foundation/result.ts';
 import type { TrialDesign, TrialPower, TrialWish } from '../../../records/trialDesign.ts';
+import { cheapestLayouts } from './cheapestLayouts.ts';
 import { combinationsOf, rowsOf } from './drawnTreatments.ts';
 import { auditLayout } from './trialAudit.ts';
-import { trialCandidates } from './trialCandidates.ts';
 import { type TrialLayout, trialLayout } from './trialLayout.ts';
 import { type Noticing, noticingBySimulation, trialPower, usualScatter } from './trialPower.ts';
 
@@ -12,7 +12,7 @@ export interface DesignedTrial {
   readonly list: TrialLayout['list'];
 }
 
-/** Share of the way once the trial's own power is known, the candidates being the rest. */
+/** Share of the way once the trial's own power is known, the cheapest layouts being the rest. */
 const ownPower = 0.2;
 
 /**
@@ -30,18 +30,18 @@ export function designTrial(
   const noticing = noticingBySimulation();
   const power = powersOf(wish, noticing);
   progress(ownPower);
-  const candidates =
+  const layouts =
     wish.wanted === null
       ? null
-      : trialCandidates(wish, wish.wanted, noticing, (share) => progress(ownPower + (1 - ownPower) * share));
+      : cheapestLayouts(wish, wish.wanted, noticing, (share) => progress(ownPower + (1 - ownPower) * share));
   return ok({
     design: {
-      schema: 'stonetone/trial-design/1',
+      schema: 'stonetone/trial-design/2',
       wish,
       patchMm,
       patches,
       power,
-      candidates,
+      layouts,
       warnings: warningsOf(wish, power),
       audit: auditLayout(wish, layout.value),
     },

@@ -89,16 +89,16 @@ it('says how much room there is where the patches do not fit', () => {
 it('warns of what it could not tell, and finds the cheapest trial that could', () => {
   const designed = designTrial({ ...wish, stones: 1, control: null, wanted: 0.1 });
   if (!designed.ok) throw new Error(designed.error.message);
-  const { warnings, candidates, power } = designed.value.design;
+  const { warnings, layouts, power } = designed.value.design;
   expect(warnings.join(' ')).toMatch(/etch is given to one strip only: no cause could be assigned/);
   expect(warnings.join(' ')).toMatch(/No control/);
   expect(warnings.join(' ')).toMatch(/One stone/);
   expect(power.map(({ of }) => of)).toEqual(['low', 'middle', 'high']);
-  expect(candidates!.map(({ layout }) => layout).toSorted()).toEqual(['blocked', 'row-column', 'split-plot']);
-  expect(candidates!.map(({ minutes }) => minutes)).toEqual(
-    candidates!.map(({ minutes }) => minutes).toSorted((a, b) => a - b),
+  expect(layouts!.map(({ layout }) => layout).toSorted()).toEqual(['blocked', 'row-column', 'split-plot']);
+  expect(layouts!.map(({ minutes }) => minutes)).toEqual(
+    layouts!.map(({ minutes }) => minutes).toSorted((a, b) => a - b),
   );
-  for (const { blocks, chances, minutes, patches, ...size } of candidates!) {
+  for (const { blocks, chances, minutes, patches, ...size } of layouts!) {
     const bought = designTrial({ ...wish, ...size, blocks: blocks ?? undefined, control: null });
     if (!bought.ok) throw new Error(bought.error.message);
     expect(bought.value.design.patches).toHaveLength(patches);

@@ -4,11 +4,11 @@ import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { RoomScatterWords } from './RoomScatterWords.tsx';
 import { scatterNames } from './scatterNames.ts';
-import { TestCandidates } from './TestCandidates.tsx';
+import { TestLayouts } from './TestLayouts.tsx';
 
 /** What a test could notice, by how much stones scatter; and the cheapest of every layout that would do. */
 export function TestPower({
-  design: { wish, power, candidates, room },
+  design: { wish, power, layouts, room },
   onSize,
 }: {
   design: TrialDesign;
@@ -53,8 +53,8 @@ export function TestPower({
         )}
       </p>
       {room && <RoomScatterWords room={room} />}
-      {candidates !== null && wish.wanted !== null && (
-        <TestCandidates wish={wish} wanted={wish.wanted} candidates={candidates} onSize={onSize} />
+      {layouts !== null && wish.wanted !== null && (
+        <TestLayouts wish={wish} wanted={wish.wanted} layouts={layouts} onSize={onSize} />
       )}
     </section>
   );

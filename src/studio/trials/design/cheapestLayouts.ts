@@ -20,7 +20,7 @@ const leastErrors = 2.7;
  * isn't known; the cheapest first. A layout of which none of up to 8 stones would do, or would fit, is left out.
  * @param progress told from 0 to 1.
  */
-export function trialCandidates(
+export function cheapestLayouts(
   wish: TrialWish,
   wanted: number,
   noticing: Noticing,

@@ -4,7 +4,7 @@ import { fixed } from '../../words/figures.ts';
 import { say } from '../../words/say.ts';
 import { scatterNames } from './scatterNames.ts';
 
-const layouts: Readonly<Record<CheapestTrial['layout'], string>> = {
+const layoutNames: Readonly<Record<CheapestTrial['layout'], string>> = {
   'split-plot': say('strips'),
   blocked: say('blocks'),
   'row-column': say('rows and columns'),
@@ -23,18 +23,18 @@ const plannedIn: Readonly<Record<CheapestTrial['layout'], string>> = {
 };
 
 /** The cheapest test of every layout that notices what is wanted, beside one another. */
-export function TestCandidates({
+export function TestLayouts({
   wish,
   wanted,
-  candidates,
+  layouts,
   onSize,
 }: {
   wish: TrialWish;
   wanted: number;
-  candidates: readonly CheapestTrial[];
-  onSize: (candidate: CheapestTrial) => void;
+  layouts: readonly CheapestTrial[];
+  onSize: (cheapest: CheapestTrial) => void;
 }) {
-  if (candidates.length === 0)
+  if (layouts.length === 0)
     return <p>{say('No test of up to 8 stones would notice a difference of {wanted}.', { wanted })}</p>;
   const judged = wish.scatter ? say('this room’s own scatter') : say('middling scatter');
   return (
@@ -43,15 +43,15 @@ export function TestCandidates({
         {say('The cheapest that notices {wanted} at {judged}, by layout', { wanted, judged })}
       </h3>
       <ul className="plan-ways">
-        {candidates.map((candidate) => (
-          <li key={candidate.layout} aria-label={layouts[candidate.layout]}>
-            <h4>{laidIn[candidate.layout]}</h4>
-            <p className="soft">{repeatWords(candidate)}</p>
+        {layouts.map((cheapest) => (
+          <li key={cheapest.layout} aria-label={layoutNames[cheapest.layout]}>
+            <h4>{laidIn[cheapest.layout]}</h4>
+            <p className="soft">{repeatWords(cheapest)}</p>
             <dl>
-              <Line of={say('Stones')} is={`${candidate.stones}`} />
-              <Line of={say('Patches')} is={`${candidate.patches}`} />
-              <Line of={say('Hours of hands')} is={fixed(candidate.minutes / 60, 1)} />
-              {candidate.chances.map(({ of, chance }) => (
+              <Line of={say('Stones')} is={`${cheapest.stones}`} />
+              <Line of={say('Patches')} is={`${cheapest.patches}`} />
+              <Line of={say('Hours of hands')} is={fixed(cheapest.minutes / 60, 1)} />
+              {cheapest.chances.map(({ of, chance }) => (
                 <Line
                   key={of}
                   of={say('Noticed, {scatter} scatter', { scatter: scatterNames[of] })}
@@ -59,12 +59,12 @@ export function TestCandidates({
                 />
               ))}
             </dl>
-            {planned(wish, candidate) ? (
+            {planned(wish, cheapest) ? (
               <p>
                 <b>{say('As it is laid out')}</b>
               </p>
             ) : (
-              <Button aria-label={plannedIn[candidate.layout]} onClick={() => onSize(candidate)}>
+              <Button aria-label={plannedIn[cheapest.layout]} onClick={() => onSize(cheapest)}>
                 {say('Plan it so')}
               </Button>
             )}
