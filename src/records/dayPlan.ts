@@ -64,7 +64,7 @@ export interface DayStep {
   readonly earliestStart: string | null;
   readonly earliestEnd: string | null;
   /** From the earliest start to the latest; negative: too late already. */
-  readonly slackMinutes: number | null;
+  readonly toSpareMinutes: number | null;
   readonly state: 'in-time' | 'too-late' | 'unknown';
   /** Why it is too late or not known; empty where it is in time. */
   readonly why: string;

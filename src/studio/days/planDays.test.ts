@@ -25,7 +25,7 @@ const starts = (plan: DayPlan) =>
 describe('by hand', () => {
   const studio = aStudio();
 
-  it('an etch that lies is no step with slack: it is now, whatever the deadline', () => {
+  it('an etch that lies is no step with time to spare: it is now, whatever the deadline', () => {
     const stages = ['first-etch', 'washout', 'base', 'base-air', 'water', 'roll-up'] as const;
     const work = aWork({
       deadline: { goal: 'roll-up', by: '2026-12-04T17:00:00Z', second: 'full', trialProofs: true, times: [] },
@@ -33,8 +33,8 @@ describe('by hand', () => {
       timed: timed(stages),
     });
     const plan = planDays(work, planningAt('2026-11-30T09:00:00Z', studio));
-    expect(plan.steps[0]).toMatchObject({ latestStart: '2026-11-30T09:00:00.000Z', slackMinutes: 0 });
-    expect(plan.steps[1]!.slackMinutes).toBeGreaterThan(1440);
+    expect(plan.steps[0]).toMatchObject({ latestStart: '2026-11-30T09:00:00.000Z', toSpareMinutes: 0 });
+    expect(plan.steps[1]!.toSpareMinutes).toBeGreaterThan(1440);
   });
 
   it('good-to-print by Friday 17:00 from a rolled-up stone: each step as late as it can', () => {
@@ -64,7 +64,7 @@ describe('by hand', () => {
     ]);
     expect(plan).toMatchObject({ verdict: 'kept', sentence: 'Start by Thu 3 Dec 14:00: trial proofs' });
     // it could start at 9:00 on Monday
-    expect(plan.steps[0]!.slackMinutes).toBe(3 * 1440 + 5 * 60);
+    expect(plan.steps[0]!.toSpareMinutes).toBe(3 * 1440 + 5 * 60);
     // half the time each: etched by 17:00 on Thursday, proofs from 16:00 on Friday
     expect(plan.ifQuick).toMatchObject({ kept: true, latestStart: '2026-12-03T15:30:00.000Z' });
     expect(plan.earliestFinish).toBe('2026-12-01T16:00:00.000Z');

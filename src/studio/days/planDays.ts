@@ -119,11 +119,11 @@ function stepOf(
   readyWhy: 'now' | 'rest',
 ): DayStep {
   const [late, soon] = [latest.placed, earliest.placed];
-  const slack = late && soon ? (late.start - soon.start) / minuteMs : null;
+  const toSpare = late && soon ? (late.start - soon.start) / minuteMs : null;
   const never = (!late && latest.bound !== null) || (!soon && earliest.bound !== null);
   const known = step.hands.highMinutes !== null;
-  const tooLate = (slack !== null && slack < 0) || (known && never);
-  const state = tooLate ? 'too-late' : slack === null ? 'unknown' : 'in-time';
+  const tooLate = (toSpare !== null && toSpare < 0) || (known && never);
+  const state = tooLate ? 'too-late' : toSpare === null ? 'unknown' : 'in-time';
   // what is late already is done as soon as it can
   const shown = (state === 'too-late' ? soon : late) ?? late;
   const endBy = late?.end ?? (known ? null : latest.bound);
@@ -139,7 +139,7 @@ function stepOf(
     })),
     earliestStart: from === null ? null : isoOf(from),
     earliestEnd: soon && isoOf(soon.end),
-    slackMinutes: slack,
+    toSpareMinutes: toSpare,
     state,
     why: '',
   };

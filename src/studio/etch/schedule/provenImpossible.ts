@@ -74,8 +74,8 @@ function layingImpossible(tasks: readonly Task[], touch: TouchTimes): string | n
 
 /** Whether one person, starting now, reaches every wet zone in time once: earliest deadline first is best for equal touches. */
 function canStillBeMoved(ages: readonly number[], tasks: readonly Task[], touch: TouchTimes): boolean {
-  const slacks = ages
+  const left = ages
     .flatMap((age, index) => (age < 0 ? [] : [tasks[index]!.gapSeconds - age]))
     .toSorted((a, b) => a - b);
-  return slacks.every((slack, position) => slack >= position * touch.moveSeconds);
+  return left.every((seconds, position) => seconds >= position * touch.moveSeconds);
 }

@@ -143,17 +143,17 @@ function Step({ step, said }: { step: DayStep; said: (iso: string) => string }) 
           {step.earliestStart && <p>{say('Earliest start: {said}.', { said: said(step.earliestStart) })}</p>}
         </Fold>
       </div>
-      <p className="days-slack">{slackWords(step)}</p>
+      <p className="days-to-spare">{toSpareWords(step)}</p>
     </li>
   );
 }
 
-function slackWords({ slackMinutes, state }: DayStep): string {
-  if (slackMinutes === null) return state === 'too-late' ? say('not possible') : say('to spare: not known');
-  if (slackMinutes < 0) return say('too late by {length}', { length: lengthWords(slackMinutes) });
-  return slackMinutes === 0
+function toSpareWords({ toSpareMinutes, state }: DayStep): string {
+  if (toSpareMinutes === null) return state === 'too-late' ? say('not possible') : say('to spare: not known');
+  if (toSpareMinutes < 0) return say('too late by {length}', { length: lengthWords(toSpareMinutes) });
+  return toSpareMinutes === 0
     ? say('nothing to spare')
-    : say('{length} to spare', { length: lengthWords(slackMinutes) });
+    : say('{length} to spare', { length: lengthWords(toSpareMinutes) });
 }
 
 /** Minutes from least to most: `20 to 45 min`, `30 min to 1 h`. */
