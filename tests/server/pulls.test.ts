@@ -155,7 +155,7 @@ describe('the series of a work', () => {
 });
 
 describe('good to print', () => {
-  it('needs three pulls within the tolerance, no standing fault and two marks; withdrawn, it says what rests on it', async () => {
+  it('needs three pulls within the tolerance, no standing fault and two signatures; withdrawn, it says what rests on it', async () => {
     const desk = await deskUnderTest();
     const eye = { eye: { lights: 0.1, middles: 0.5, darks: 0.9, who: 'P.R.' } };
     await desk.pull(1, eye);

@@ -174,7 +174,9 @@ export function approvalReadings(
 /** Before ink, press or etch is blamed: is it the photograph? */
 function readAgain(answer: SeriesAnswer, alike: readonly SeriesPull[]): WorkSeries['readAgain'] {
   const latest = alike.at(-1);
-  if (latest?.how !== 'camera' || answer.steady === true || latest.readings > 1) return null;
+  // one pull alone has changed from nothing
+  if (latest?.how !== 'camera' || alike.length < 2 || answer.steady === true || latest.readings > 1)
+    return null;
   return {
     pull: latest.number,
     why: `Is it the photograph? Set pull ${latest.number} up afresh and photograph it again before anything else is blamed.`,

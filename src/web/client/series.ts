@@ -20,7 +20,7 @@ export async function listApprovals(work: string): Promise<readonly Approval[]> 
   return (await ask<{ approvals: readonly Approval[] }>(`/api/works/${work}/approvals`)).approvals;
 }
 
-/** Gives good to print by two marks; refused with all that is missing. */
+/** Gives good to print by two signatures; refused with all that is missing. */
 export function giveApproval(work: string, input: ApprovalInput): Promise<Approval> {
   return ask(`/api/works/${work}/approvals`, withJson('POST', input));
 }

@@ -8,7 +8,7 @@ import { sayRich } from '../../words/sayRich.ts';
 import { toldText } from '../../words/toldText.ts';
 import type { ProofsPageParts } from './useProofs.ts';
 
-/** Where good to print stands: given, ready for its two marks, or what it lacks. */
+/** Where good to print stands: given, ready for its two signatures, or what it lacks. */
 export function ApprovalLines({ work, proofs: { approvals, series } }: ProofsPageParts) {
   const standard = approvals.find(({ withdrawn }) => withdrawn === null) ?? null;
   const { met, pulls, missing, reading } = series.goodToPrint;
@@ -33,7 +33,7 @@ export function ApprovalLines({ work, proofs: { approvals, series } }: ProofsPag
           </p>
         ) : met ? (
           <p>
-            {say('{capital} agree {agreement}. Two marks are missing.', {
+            {say('{capital} agree {agreement}. Two signatures are missing.', {
               capital: capital(toldText(pullWords(pulls))),
               agreement: toldText(agreementWords(reading, series.tolerance)),
             })}
@@ -43,7 +43,7 @@ export function ApprovalLines({ work, proofs: { approvals, series } }: ProofsPag
         )}
       </div>
       <ButtonLink href={`/works/${work.id}/proofs/good`}>
-        {standard ? say('The standard') : say('The two marks')}
+        {standard ? say('The standard') : met ? say('Sign it good to print') : say('What is missing')}
       </ButtonLink>
     </section>
   );

@@ -31,7 +31,7 @@ import { WordList } from './WordList.tsx';
 
 type Role = 'artist' | 'printer';
 
-/** Good to print: given by two marks where the rule is met; withdrawn with a reason, and what depended on it told. */
+/** Good to print: given by two signatures where the rule is met; withdrawn with a reason, and what depended on it told. */
 export function ApprovalPage({ work, proofs }: ProofsPageParts) {
   const { approvals, series } = proofs;
   const standard = approvals.find(({ withdrawn }) => withdrawn === null) ?? null;
@@ -40,10 +40,10 @@ export function ApprovalPage({ work, proofs }: ProofsPageParts) {
     ? say('Pull {pull} is good to print', { pull: standard.pull })
     : series.goodToPrint.met
       ? series.goodToPrint.reading.how === 'eye'
-        ? say('{capital} agree by eye: two marks are missing', {
+        ? say('{capital} agree by eye: two signatures are missing', {
             capital: capital(toldText(pullWords(series.goodToPrint.pulls))),
           })
-        : say('{capital} agree: two marks are missing', {
+        : say('{capital} agree: two signatures are missing', {
             capital: capital(toldText(pullWords(series.goodToPrint.pulls))),
           })
       : say('Not good to print yet');
@@ -54,7 +54,7 @@ export function ApprovalPage({ work, proofs }: ProofsPageParts) {
         {standard ? (
           <Standard work={work} proofs={proofs} standard={standard} />
         ) : (
-          <TwoMarks work={work} proofs={proofs} />
+          <TwoSignatures work={work} proofs={proofs} />
         )}
         {past.length > 0 && (
           <section aria-labelledby="past-head">
@@ -148,50 +148,50 @@ function standardWords({ photograph, tolerance }: Approval): string {
     : say('read from its photograph');
 }
 
-/** Each mark is a press of its own; the second one gives it. */
-function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
+/** Each signature is a press of its own; the second one gives it. */
+function TwoSignatures({ work, proofs: { series, pulls } }: ProofsPageParts) {
   const changed = useProofsChanged(work.id);
   const saving = useSaving<Approval>();
   const [typed, setTyped] = useState({ artist: '', printer: pulls.at(-1)?.who ?? '' });
-  const [marked, setMarked] = useState<Readonly<Record<Role, boolean>>>({ artist: false, printer: false });
+  const [signed, setSigned] = useState<Readonly<Record<Role, boolean>>>({ artist: false, printer: false });
   const { met, pulls: rest, missing, reading } = series.goodToPrint;
   const number = rest.at(-1);
   const unsure = doubtSentence(reading, series.tolerance);
   const resting = pulls.filter((pull) => rest.includes(pull.number));
   const press = async (role: Role) => {
-    const next = { ...marked, [role]: !marked[role] };
-    setMarked(next);
+    const next = { ...signed, [role]: !signed[role] };
+    setSigned(next);
     if (!next.artist || !next.printer || number === undefined) return;
     const given = await saving.send(() =>
       giveApproval(work.id, { pull: number, artist: typed.artist.trim(), printer: typed.printer.trim() }),
     );
     if (given) await changed();
-    else setMarked({ artist: false, printer: false });
+    else setSigned({ artist: false, printer: false });
   };
   if (!met)
     return (
       <section aria-label={say('What is missing')}>
         <p>
           {say(
-            'It is a rule, not a feeling: three comparable pulls whose tones lie within ±{darkness} of each other, no open fault, and the marks of artist and printer. Missing:',
+            'It is a rule, not a feeling: three comparable pulls whose tones lie within ±{darkness} of each other, no open fault, and the signatures of artist and printer. Missing:',
             { darkness: darknessText(series.tolerance) },
           )}
         </p>
         <WordList words={missing} />
-        {pulls.length === 0 && (
+        <p>
           <ButtonLink kind="act" href={`/works/${work.id}/proofs/new`}>
-            {say('Add a pull')}
+            {pulls.length === 0 ? say('Add a pull') : say('Add the next pull')}
           </ButtonLink>
-        )}
+        </p>
         <RestsOn work={work} pulls={resting} />
       </section>
     );
   return (
-    <section aria-label={say('The two marks')}>
+    <section aria-label={say('The two signatures')}>
       <p>
         {reading.how === 'camera'
           ? say(
-              '{capital} agree {agreement}. From then on pull {number}, with its photograph, is the standard, and every tone of a print may differ from it by {darkness}. Both set their own mark.',
+              '{capital} agree {agreement}. From then on pull {number}, with its photograph, is the standard, and every tone of a print may differ from it by {darkness}. Each signs with their own initials.',
               {
                 capital: capital(toldText(pullWords(rest))),
                 agreement: toldText(agreementWords(reading, series.tolerance)),
@@ -200,7 +200,7 @@ function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
               },
             )
           : say(
-              '{capital} agree {agreement}. From then on pull {number}, as told by eye, is the standard, and every tone of a print may differ from it by {darkness}. Both set their own mark.',
+              '{capital} agree {agreement}. From then on pull {number}, as told by eye, is the standard, and every tone of a print may differ from it by {darkness}. Each signs with their own initials.',
               {
                 capital: capital(toldText(pullWords(rest))),
                 agreement: toldText(agreementWords(reading, series.tolerance)),
@@ -214,23 +214,25 @@ function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
         {(['artist', 'printer'] as const).map((role) => (
           <div key={role}>
             <Field
-              label={say('The {role}’s initials', { role })}
+              label={role === 'artist' ? say('The artist’s initials') : say('The printer’s initials')}
               autoComplete="off"
               maxLength={100}
-              disabled={marked[role]}
-              {...(typed[role].trim() === '' && { hint: say('Initials first, then the mark.') })}
+              disabled={signed[role]}
+              {...(typed[role].trim() === '' && { hint: say('Initials first, then the signature.') })}
               value={typed[role]}
               onChange={(event) => setTyped((now) => ({ ...now, [role]: event.target.value }))}
             />
             <Button
-              kind={!marked[role] && (role === 'artist' || marked.artist) ? 'act' : 'plain'}
-              aria-pressed={marked[role]}
+              kind={!signed[role] && (role === 'artist' || signed.artist) ? 'act' : 'plain'}
+              aria-pressed={signed[role]}
               disabled={typed[role].trim() === '' || saving.pending}
               onClick={() => void press(role)}
             >
-              {marked[role]
+              {signed[role]
                 ? say('{typed} accepts it. Take back', { typed: typed[role].trim() })
-                : say('I accept pull {number}: {role}', { number, role })}
+                : role === 'artist'
+                  ? say('I accept pull {number}, as artist', { number })
+                  : say('I accept pull {number}, as printer', { number })}
             </Button>
           </div>
         ))}
@@ -241,7 +243,7 @@ function TwoMarks({ work, proofs: { series, pulls } }: ProofsPageParts) {
   );
 }
 
-/** The pulls that good to print rests on, to be looked at before a mark is set. */
+/** The pulls that good to print rests on, to be looked at before anybody signs. */
 function RestsOn({ work, pulls }: { work: WorkEntry; pulls: readonly PullEntry[] }) {
   if (pulls.length === 0) return null;
   return (

@@ -4,6 +4,7 @@ import { shareWords } from '../../../studio/proofs/coverageWords.ts';
 import { workAspect, workFrame } from '../../managers/proofs/workFrame.ts';
 import { HatchSwatch } from '../../parts/HatchSwatch.tsx';
 import { say } from '../../words/say.ts';
+import { toldText } from '../../words/toldText.ts';
 
 type Maps = NonNullable<PullChange['maps']>;
 
@@ -49,11 +50,11 @@ export function ChangeMap({
       <figcaption>
         <span>
           <HatchSwatch kind="lighter" small />{' '}
-          {say('surely lighter {share}', { share: shareWords(fractions.lighterFraction) })}
+          {say('surely lighter {share}', { share: toldText(shareWords(fractions.lighterFraction)) })}
         </span>
         <span>
           <HatchSwatch kind="darker" small />{' '}
-          {say('surely darker {share}', { share: shareWords(fractions.darkerFraction) })}
+          {say('surely darker {share}', { share: toldText(shareWords(fractions.darkerFraction)) })}
         </span>
       </figcaption>
     </figure>

@@ -8,13 +8,33 @@ import { kitKey, listKitOf } from '../../client/kit.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { say } from '../../words/say.ts';
+import { toldText } from '../../words/toldText.ts';
 
 type PulledWith = 'paper' | 'ink' | 'roller';
 
-const names: Readonly<Record<PulledWith, string>> = {
-  paper: say('Paper'),
-  ink: say('Ink'),
-  roller: say('Roller'),
+interface ToolWords {
+  readonly name: string;
+  /** Where none is known yet. */
+  readonly first: string;
+  readonly another: string;
+}
+
+const words: Readonly<Record<PulledWith, ToolWords>> = {
+  paper: {
+    name: say('Paper'),
+    first: say('What paper it is, as it is called here'),
+    another: say('Another paper'),
+  },
+  ink: {
+    name: say('Ink'),
+    first: say('What ink it is, as it is called here'),
+    another: say('Another ink'),
+  },
+  roller: {
+    name: say('Roller'),
+    first: say('What roller it is, as it is called here'),
+    another: say('Another roller'),
+  },
 };
 
 /** Picks what a pull was made with by a touch: what earlier pulls had first, then the kit; something new is typed once. */
@@ -28,7 +48,8 @@ export function PickThing({
   tool: PulledWith;
   picked: PickedThing | null;
   before: readonly PickedThing[];
-  onPick: (picked: PickedThing) => void;
+  /** `entry` is what the kit has of it; null where it is in no kit. */
+  onPick: (picked: PickedThing, entry: KitEntry | null) => void;
   /** Takes the pick back, where nothing needs to be picked. */
   onNone?: () => void;
 }) {
@@ -43,7 +64,7 @@ export function PickThing({
   const offered = all.filter((one, at) => all.findIndex((other) => same(one, other)) === at);
   return (
     <section className="pick-thing" aria-labelledby={head}>
-      <h2 id={head}>{names[tool]}</h2>
+      <h2 id={head}>{words[tool].name}</h2>
       <ul>
         {offered.map((one) => {
           const on = picked !== null && same(one, picked);
@@ -53,9 +74,11 @@ export function PickThing({
                 type="button"
                 className="touch"
                 aria-pressed={on}
-                onClick={() => (on && onNone ? onNone() : onPick(one))}
+                onClick={() =>
+                  on && onNone ? onNone() : onPick(one, kit.data?.find(({ id }) => id === one.id) ?? null)
+                }
               >
-                {one.words}
+                {one.id === null ? one.words : toldText(one.words)}
                 {before[0] && same(one, before[0]) && <em>{say('used last')}</em>}
               </button>
             </li>
@@ -64,22 +87,20 @@ export function PickThing({
       </ul>
       {typing || offered.length === 0 ? (
         <Field
-          label={
-            offered.length === 0 ? say('What {tool} it is, as it is called here', { tool }) : say('Another')
-          }
+          label={offered.length === 0 ? words[tool].first : words[tool].another}
           autoComplete="off"
           maxLength={200}
           value={picked && picked.id === null && !known.some((one) => same(one, picked)) ? picked.words : ''}
           onChange={(event) => {
             const { value } = event.target;
             setTyping(true);
-            if (value.trim() !== '') onPick({ id: null, words: value });
+            if (value.trim() !== '') onPick({ id: null, words: value }, null);
             else onNone?.();
           }}
         />
       ) : (
         <Button kind="quiet" onClick={() => setTyping(true)}>
-          {say('Another {tool}', { tool })}
+          {words[tool].another}
         </Button>
       )}
     </section>

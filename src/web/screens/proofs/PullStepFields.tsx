@@ -133,7 +133,10 @@ export function PullStepFields({
             tool="paper"
             picked={typed.paper}
             before={usedBefore(pulls, (pull) => pull.paper, words)}
-            onPick={(paper) => onSet({ paper })}
+            // a paper that is used damp or dry here says so itself, until a hand says otherwise
+            onPick={(paper, entry) =>
+              onSet({ paper, ...(entry?.tool === 'paper' && typed.damp === null && { damp: entry.damp }) })
+            }
           />
           <Touches
             label={say('Printed')}

@@ -13,6 +13,7 @@ import { Picks } from '../../parts/Picks.tsx';
 import { darknessText } from '../../words/darknesses.ts';
 import { listWords } from '../../words/listWords.ts';
 import { say } from '../../words/say.ts';
+import { toldOr } from '../../words/told.ts';
 import { useSaving } from '../useSaving.ts';
 import { TypeNoise } from './NoiseLine.tsx';
 import { ProofsStamp } from './ProofsStamp.tsx';
@@ -165,16 +166,16 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
                       darkness: darknessText(series.noise.sigma.value),
                       darkness2: darknessText(series.noise.sigma.low),
                       darkness3: darknessText(series.noise.sigma.high),
-                      ask: series.noise.ask,
+                      ask: toldOr(series.noise.ask),
                     },
                   )
                 : say('{darkness}; the truth lies within {darkness2} to {darkness3}, 19 times of 20. {ask}', {
                     darkness: darknessText(series.noise.sigma.value),
                     darkness2: darknessText(series.noise.sigma.low),
                     darkness3: darknessText(series.noise.sigma.high),
-                    ask: series.noise.ask,
+                    ask: toldOr(series.noise.ask),
                   })
-              : say('Not known yet. {ask}', { ask: series.noise.ask })}
+              : say('Not known yet. {ask}', { ask: toldOr(series.noise.ask) })}
           </p>
           <TypeNoise key={series.noise.version} work={work} noise={series.noise} />
         </section>
