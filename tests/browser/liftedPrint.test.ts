@@ -31,7 +31,7 @@ describeInBrowser('the print on its stone', (pages) => {
     await expect.poll(shown, { message: 'at the zone' }).not.toEqual(whole);
     expect(await page.getByRole('button', { name: 'C Mudbank' }).getAttribute('aria-pressed')).toBe('true');
     const picture = page.getByRole('group', { name: /^The stone with its print/ });
-    await picture.press('0');
+    await page.getByRole('button', { name: 'Whole' }).click();
     await picture.press('+');
     const closer = await shown();
     await picture.press('ArrowLeft');

@@ -30,7 +30,7 @@ describeInBrowser('a work', (pages) => {
     await page.keyboard.press('Enter');
     await push(page, 'Shift+ArrowLeft', 30);
     await page.keyboard.press('Enter');
-    await page.keyboard.press('c');
+    await page.keyboard.press('Shift+Enter');
 
     await page.keyboard.type('Sky');
     await tabTo(page, 'combobox', 'Drawn with');

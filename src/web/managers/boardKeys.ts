@@ -2,7 +2,7 @@ import type { Point } from '../../science/geometry/point.ts';
 
 /** What a key asks of the board on which zones are drawn. */
 export type BoardCommand =
-  | { readonly do: 'nudge'; readonly byMm: Point }
+  | { readonly do: 'push'; readonly byMm: Point }
   | {
       readonly do:
         | 'begin'
@@ -17,9 +17,11 @@ export type BoardCommand =
         | 'undo'
         | 'redo'
         | 'closer'
-        | 'farther'
-        | 'whole';
+        | 'farther';
     };
+
+/** What lies in hand on the board: an outline being drawn, a point of a zone, or neither. */
+export type InHand = 'outline' | 'point' | 'nothing';
 
 /** The part of a key press that counts. */
 export interface BoardKey {
@@ -34,31 +36,28 @@ export interface BoardKey {
 export const keyStepMm = { plain: 1, shift: 10 } as const;
 
 /**
- * The command of a key on the board; null for keys that are not ours.
- * @param drawing whether an outline is being drawn: Enter then puts a point, else it starts an outline.
+ * The command of a key on the board; null for keys that are not ours. No letters: they would be the first of a word in
+ * one language only.
+ * @param inHand Enter puts a point of an outline, or one after the point in hand; with neither it starts an outline.
  */
-export function boardCommand(event: BoardKey, drawing: boolean): BoardCommand | null {
+export function boardCommand(event: BoardKey, inHand: InHand): BoardCommand | null {
   const { key, shiftKey } = event;
   if (event.ctrlKey || event.metaKey) return undoCommand(key.toLowerCase(), shiftKey);
   if (event.altKey) return null;
   const step = shiftKey ? keyStepMm.shift : keyStepMm.plain;
   const arrow = arrows[key];
-  if (arrow) return { do: 'nudge', byMm: [arrow[0] * step, arrow[1] * step] };
-  switch (key.length === 1 ? key.toLowerCase() : key) {
+  if (arrow) return { do: 'push', byMm: [arrow[0] * step, arrow[1] * step] };
+  switch (key) {
     case 'Enter':
+      return enterCommand(inHand, shiftKey);
     case ' ':
-      return { do: drawing ? 'put' : 'begin' };
-    case 'c':
-      return { do: 'close' };
+      return { do: 'to the edge' };
     case 'Escape':
       return { do: 'leave' };
     case 'PageDown':
       return { do: 'next point' };
     case 'PageUp':
       return { do: 'point before' };
-    case 'e':
-      return { do: 'to the edge' };
-    case 'a':
     case 'Insert':
       return { do: 'add point' };
     case 'Delete':
@@ -69,11 +68,14 @@ export function boardCommand(event: BoardKey, drawing: boolean): BoardCommand | 
       return { do: 'closer' };
     case '-':
       return { do: 'farther' };
-    case '0':
-      return { do: 'whole' };
     default:
       return null;
   }
+}
+
+function enterCommand(inHand: InHand, shift: boolean): BoardCommand {
+  if (inHand === 'outline') return { do: shift ? 'close' : 'put' };
+  return { do: inHand === 'point' ? 'add point' : 'begin' };
 }
 
 const arrows: Readonly<Record<string, Point>> = {

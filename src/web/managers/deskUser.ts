@@ -1,19 +1,19 @@
 import type { BoardUser } from './boardHand.ts';
 import type { ZoneDesk } from './zoneDesk.ts';
 
-/** Presses on the stone as the zone desk understands them; `snaps` tells whether points may be drawn to others. */
-export function deskUser(desk: ZoneDesk, snaps: () => boolean): BoardUser {
+/** Presses on the stone as the zone desk understands them; `meets` tells whether a point is laid against its neighbours. */
+export function deskUser(desk: ZoneDesk, meets: () => boolean): BoardUser {
   const drawing = () => desk.current().drawing.outline !== null;
-  const drawn = (reachMm: number) => (snaps() ? reachMm : 0);
+  const near = (reachMm: number) => (meets() ? reachMm : 0);
   return {
     press(stoneMm, reachMm) {
       if (!drawing()) return desk.press(stoneMm, reachMm);
-      desk.aim(stoneMm, drawn(reachMm));
+      desk.aim(stoneMm, near(reachMm));
       return true;
     },
     drag(stoneMm, reachMm) {
-      if (drawing()) desk.aim(stoneMm, drawn(reachMm));
-      else desk.drag(stoneMm, drawn(reachMm));
+      if (drawing()) desk.aim(stoneMm, near(reachMm));
+      else desk.drag(stoneMm, near(reachMm));
     },
     release(reachMm, dropped) {
       if (!drawing()) desk.release();
@@ -23,7 +23,7 @@ export function deskUser(desk: ZoneDesk, snaps: () => boolean): BoardUser {
       desk.click(stoneMm);
     },
     hover(stoneMm, reachMm) {
-      if (drawing()) desk.aim(stoneMm, drawn(reachMm));
+      if (drawing()) desk.aim(stoneMm, near(reachMm));
     },
   };
 }

@@ -143,7 +143,7 @@ export class LiftDesk {
     return true;
   }
 
-  /** A key on the desk: arrows push, plus and minus bring closer and farther, 0 shows all; true when it meant something. */
+  /** A key on the desk: arrows push, plus and minus bring closer and farther; true when it meant something. */
   deskKey(key: string): boolean {
     const pushes: Record<string, Point> = {
       ArrowLeft: [panStepPx, 0],
@@ -155,7 +155,6 @@ export class LiftDesk {
     if (push) this.pan(push);
     else if (key === '+' || key === '=') this.zoom(1.4);
     else if (key === '-') this.zoom(1 / 1.4);
-    else if (key === '0') this.#put({ ...this.#state, view: this.#whole });
     else return false;
     return true;
   }

@@ -1,5 +1,5 @@
 import type { Point } from '../../science/geometry/point.ts';
-import { apartMm, footOn } from './snapping.ts';
+import { apartMm, footOn } from './laidAgainst.ts';
 import type { Drawing } from './zoneDrawing.ts';
 
 interface InHand {

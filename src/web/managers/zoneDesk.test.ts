@@ -54,13 +54,13 @@ it('draws by keys alone: the cross is pushed, points are put, the last is taken 
   desk.begin();
   desk.place([50, 50]);
   desk.put(0);
-  desk.nudge([100, 0]);
+  desk.push([100, 0]);
   desk.put(0);
   desk.put(0);
   expect(desk.current().drawing.outline).toHaveLength(2);
-  desk.nudge([0, 40]);
+  desk.push([0, 40]);
   desk.put(0);
-  desk.nudge([7, 7]);
+  desk.push([7, 7]);
   desk.put(0);
   desk.removePoint();
   desk.close();
@@ -97,7 +97,7 @@ it('drags a point to a neighbour, in one step', () => {
   expect(desk.press([201, 101], 3)).toBe(true);
   desk.drag([170, 101], 3);
   desk.drag([131.5, 101.5], 3);
-  expect(desk.current()).toMatchObject({ point: 0, drawnTo: 'point' });
+  expect(desk.current()).toMatchObject({ point: 0, against: 'point' });
   desk.release();
   expect(desk.current().drawing.zones[1]!.polygonMm[0]).toEqual([130, 100]);
   desk.undo();
@@ -153,7 +153,7 @@ it('drops a measured tone when the outline changes, and keeps a typed one', () =
   const desk = deskWith(measured, { ...measured, id: 'typed', tone: { ...measured.tone, basis: 'typed' } });
   for (const id of ['post', 'typed']) {
     desk.pick(id);
-    desk.nudge([1, 0]);
+    desk.push([1, 0]);
   }
   expect(desk.current().drawing.zones.map(({ tone }) => tone?.basis)).toEqual([undefined, 'typed']);
   desk.undo();
@@ -164,7 +164,7 @@ it('drops a measured tone when the outline changes, and keeps a typed one', () =
 it('takes one run of arrow keys back at once', () => {
   const desk = deskWith(post);
   desk.pick('post', 0);
-  for (let i = 0; i < 12; i++) desk.nudge([-1, 0]);
+  for (let i = 0; i < 12; i++) desk.push([-1, 0]);
   expect(desk.current().drawing.zones[0]!.polygonMm[0]).toEqual([88, 100]);
   desk.undo();
   expect(desk.current().drawing.zones).toEqual([post]);

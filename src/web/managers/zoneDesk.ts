@@ -1,12 +1,12 @@
 import type { WorkZone } from '../../records/work.ts';
 import type { Point } from '../../science/geometry/point.ts';
+import { apartMm, type LaidPlace, laidAgainst } from './laidAgainst.ts';
 import { neighbourEdge } from './neighbourEdge.ts';
-import { apartMm, type Snapped, snapped } from './snapping.ts';
 import {
   type ClosedAs,
   type Drawing,
   namedZone,
-  snapTargets,
+  neighboursOf,
   withClosedOutline,
   withoutZone,
   withZone,
@@ -34,8 +34,8 @@ export interface DeskState {
   readonly point: number | null;
   /** Where the next point of an outline would lie. */
   readonly cross: Point;
-  /** What draws the point or the cross where it is. */
-  readonly drawnTo: Snapped['to'];
+  /** What the point or the cross was laid against. */
+  readonly against: LaidPlace['to'];
   readonly canUndo: boolean;
   readonly canRedo: boolean;
 }
@@ -81,7 +81,7 @@ export class ZoneDesk {
   /** Takes a zone in hand, and one of its points; null lays down what was. */
   pick(zone: string | null, point: number | null = null): void {
     this.#history = endRun(this.#history);
-    this.#show({ picked: zone, point, drawnTo: 'nothing' });
+    this.#show({ picked: zone, point, against: 'nothing' });
   }
 
   /** Takes the next point of the zone in hand (`step` 1) or the one before (−1). */
@@ -101,10 +101,10 @@ export class ZoneDesk {
     this.#step({ ...this.#state.drawing, outline: [] }, null, { picked: null, point: null });
   }
 
-  /** Moves the cross, drawn to what lies within reach. */
+  /** Moves the cross, and lays it against what is within reach. */
   aim(placeMm: Point, reachMm: number): void {
-    const { at, to } = snapped(placeMm, snapTargets(this.#state.drawing, this.#stoneMm, null), reachMm);
-    this.#show({ cross: onStone(at, this.#stoneMm), drawnTo: to });
+    const { at, to } = laidAgainst(placeMm, neighboursOf(this.#state.drawing, this.#stoneMm, null), reachMm);
+    this.#show({ cross: onStone(at, this.#stoneMm), against: to });
   }
 
   /** Puts a point of the outline at the cross; on its first point, the outline is closed. */
@@ -149,7 +149,7 @@ export class ZoneDesk {
     const index = gripped.part === 'side' ? gripped.after + 1 : gripped.index;
     const [x, y] = this.#picked()!.polygonMm[index]!;
     this.#grip = { kind: 'point', zone: zone.id, index, off: [x - placeMm[0], y - placeMm[1]] };
-    this.#show({ point: index, drawnTo: 'nothing' });
+    this.#show({ point: index, against: 'nothing' });
     return true;
   }
 
@@ -168,25 +168,25 @@ export class ZoneDesk {
       return;
     }
     const wanted: Point = [placeMm[0] + grip.off[0], placeMm[1] + grip.off[1]];
-    const { at, to } = snapped(wanted, snapTargets(this.#state.drawing, this.#stoneMm, grip), reachMm);
+    const { at, to } = laidAgainst(wanted, neighboursOf(this.#state.drawing, this.#stoneMm, grip), reachMm);
     const outline = zoneOf(this.#state.drawing, grip.zone)!.polygonMm;
     const next = withPointAt(outline, grip.index, onStone(at, this.#stoneMm));
-    this.#outline(grip.zone, next, `point ${grip.zone} ${grip.index}`, { drawnTo: to });
+    this.#outline(grip.zone, next, `point ${grip.zone} ${grip.index}`, { against: to });
   }
 
   /** Lets go. */
   release(): void {
     this.#grip = null;
     this.#history = endRun(this.#history);
-    if (this.#state.drawnTo !== 'nothing') this.#show({ drawnTo: 'nothing' });
+    if (this.#state.against !== 'nothing') this.#show({ against: 'nothing' });
   }
 
   /** Moves what is in hand by a distance: the cross while drawing, else the point, else the zone. */
-  nudge(byMm: Point): void {
+  push(byMm: Point): void {
     const { drawing, cross, point } = this.#state;
     const zone = this.#picked();
     const moved = ([x, y]: Point) => onStone([x + byMm[0], y + byMm[1]], this.#stoneMm);
-    if (drawing.outline) this.#show({ cross: moved(cross), drawnTo: 'nothing' });
+    if (drawing.outline) this.#show({ cross: moved(cross), against: 'nothing' });
     else if (zone && point === null)
       this.#outline(zone.id, movedOutline(zone.polygonMm, byMm, this.#stoneMm), `push ${zone.id}`);
     else if (zone && point !== null) {
@@ -199,7 +199,7 @@ export class ZoneDesk {
   place(placeMm: Point): void {
     const at = onStone(placeMm, this.#stoneMm);
     const zone = this.#picked();
-    if (this.#state.drawing.outline) this.#show({ cross: at, drawnTo: 'nothing' });
+    if (this.#state.drawing.outline) this.#show({ cross: at, against: 'nothing' });
     else if (zone && this.#state.point !== null)
       this.#outline(zone.id, withPointAt(zone.polygonMm, this.#state.point, at), null);
   }
@@ -297,4 +297,4 @@ export class ZoneDesk {
   }
 }
 
-const inHand = { picked: null, point: null, drawnTo: 'nothing' } as const;
+const inHand = { picked: null, point: null, against: 'nothing' } as const;

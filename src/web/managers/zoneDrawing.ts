@@ -3,7 +3,7 @@ import type { WorkRectangle, WorkZone } from '../../records/work.ts';
 import type { Point } from '../../science/geometry/point.ts';
 import { zoneLetter } from '../../studio/etch/zoneLetters.ts';
 import { say } from '../words/say.ts';
-import type { SnapTargets } from './snapping.ts';
+import type { Neighbours } from './laidAgainst.ts';
 
 /** What a person draws of a work on its stone. All places in stone mm. */
 export interface Drawing {
@@ -87,14 +87,14 @@ export function withoutZone(drawing: Drawing, id: string): Drawing {
 }
 
 /**
- * What may draw a point: all other zones, the outline being drawn, the stone's border. Of the zone that the moved
- * point belongs to (`moved`; null for a new point) only its other points draw, not its own sides.
+ * What a point may be laid against: all other zones, the outline being drawn, the stone's border. Of the zone that the moved
+ * point belongs to (`moved`; null for a new point) only its other points count, not its own sides.
  */
-export function snapTargets(
+export function neighboursOf(
   { zones, outline }: Drawing,
   stoneMm: Point,
   moved: { readonly zone: string; readonly index: number } | null,
-): SnapTargets {
+): Neighbours {
   const own = zones.find(({ id }) => id === moved?.zone)?.polygonMm ?? [];
   return {
     outlines: zones.filter(({ id }) => id !== moved?.zone).map(({ polygonMm }) => polygonMm),

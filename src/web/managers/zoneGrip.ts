@@ -1,6 +1,6 @@
 import type { Point } from '../../science/geometry/point.ts';
+import { apartMm } from './laidAgainst.ts';
 import { letterPlace } from './letterPlace.ts';
-import { apartMm } from './snapping.ts';
 import { nearestPoint, nearestSide } from './zoneOutline.ts';
 
 /** What of a zone in hand lies under a press: one of its points, its letter, or a side. */

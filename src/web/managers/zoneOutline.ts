@@ -1,5 +1,5 @@
 import type { Point } from '../../science/geometry/point.ts';
-import { apartMm, footOn } from './snapping.ts';
+import { apartMm, footOn } from './laidAgainst.ts';
 
 /** A place kept on the stone and to hundredths of a millimetre, which is finer than any hand. */
 export function onStone([x, y]: Point, stoneMm: Point): Point {

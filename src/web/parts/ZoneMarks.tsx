@@ -29,7 +29,7 @@ export function ZoneMarks({
   /** A mark that stands before the letter; none unless told. */
   markOf?: (zone: WorkZone, index: number) => PatchMark | null;
 }) {
-  const { drawing, picked, point, drawnTo } = state;
+  const { drawing, picked, point, against } = state;
   const inHand = drawing.zones.find(({ id }) => id === picked);
   return (
     <g className={drawing.outline ? 'zone-marks drawing' : 'zone-marks'}>
@@ -57,7 +57,7 @@ export function ZoneMarks({
               // biome-ignore lint/suspicious/noArrayIndexKey: points have no other name
               <g key={index} transform={`translate(${x} ${y})`} className={held ? 'held' : undefined}>
                 <circle r={held ? 9 : 5.5} />
-                {held && drawnTo !== 'nothing' && <DrawnTo words={drawnTo} />}
+                {held && against !== 'nothing' && <LaidAgainst to={against} />}
               </g>
             );
           })}
@@ -122,7 +122,7 @@ const ZoneMark = memo(function ZoneMark({
 
 function OpenOutline({
   view,
-  state: { cross, drawnTo },
+  state: { cross, against },
   outline,
 }: {
   view: LinkedView;
@@ -135,7 +135,7 @@ function OpenOutline({
       <polyline className="zone-open-rim" points={pointsPx(view, outline)} />
       <polyline className="zone-open-line" points={pointsPx(view, outline)} />
       {outline.length > 0 && (
-        <polyline className="zone-rubber" points={pointsPx(view, [outline.at(-1)!, cross])} />
+        <polyline className="zone-next-side" points={pointsPx(view, [outline.at(-1)!, cross])} />
       )}
       <g className="zone-points">
         {outline.map((place, index) => {
@@ -149,20 +149,23 @@ function OpenOutline({
       <g transform={`translate(${at[0]} ${at[1]})`} className="zone-cross">
         <path className="zone-open-rim" d="M-22 0H-5M5 0H22M0 -22V-5M0 5V22" />
         <path className="zone-open-line" d="M-22 0H-5M5 0H22M0 -22V-5M0 5V22" />
-        {drawnTo !== 'nothing' && <DrawnTo words={drawnTo} />}
+        {against !== 'nothing' && <LaidAgainst to={against} />}
       </g>
     </g>
   );
 }
 
-/** What draws a point where it is. */
-function DrawnTo({ words }: { words: string }) {
+const laidAgainstWords: Readonly<Record<Exclude<DeskState['against'], 'nothing'>, string>> = {
+  point: say('on a point'),
+  edge: say('on an edge'),
+  'stone border': say('on the border'),
+};
+
+/** What a point was laid against. */
+function LaidAgainst({ to }: { to: keyof typeof laidAgainstWords }) {
   return (
-    <text className="zone-drawn-to" x="14" y="-12">
-      {say('on {words, select, yes {the border} other {{words2, select, yes {an edge} other {a point}}}}', {
-        words: words === 'stone border' ? 'yes' : 'no',
-        words2: words === 'edge' ? 'yes' : 'no',
-      })}
+    <text className="zone-against" x="14" y="-12">
+      {laidAgainstWords[to]}
     </text>
   );
 }

@@ -3,7 +3,7 @@ import type { PatchMark } from '../../../paper/charts/patchMark.ts';
 import type { WorkZone } from '../../../records/work.ts';
 import type { Point } from '../../../science/geometry/point.ts';
 import type { BoardHand } from '../../managers/boardHand.ts';
-import { type BoardCommand, boardCommand } from '../../managers/boardKeys.ts';
+import { type BoardCommand, boardCommand, type InHand } from '../../managers/boardKeys.ts';
 import { deskUser } from '../../managers/deskUser.ts';
 import type { LinkedView } from '../../managers/linkedView.ts';
 import type { DeskState, ZoneDesk } from '../../managers/zoneDesk.ts';
@@ -42,21 +42,21 @@ export function DrawingBoard({
   /** What lies above the marks, in screen px; it may catch pointers. */
   above?: (view: LinkedView) => ReactNode;
 }) {
-  const [snaps, setSnaps] = useState(true);
-  const snapping = useRef(snaps);
-  snapping.current = snaps;
-  const user = useMemo(() => deskUser(desk, () => snapping.current), [desk]);
+  const [meets, setMeets] = useState(true);
+  const meeting = useRef(meets);
+  meeting.current = meets;
+  const user = useMemo(() => deskUser(desk, () => meeting.current), [desk]);
   const photograph = useShownPhotograph(work, state.drawing.rectangle);
   const { widthMm, heightMm } = work.stone;
   const stoneMm: Point = useMemo(() => [widthMm, heightMm], [widthMm, heightMm]);
-  const drawing = state.drawing.outline !== null;
+  const inHand = state.drawing.outline ? 'outline' : state.point === null ? 'nothing' : 'point';
   return (
     <StoneBoard
       stoneMm={stoneMm}
       label={boardLabel(work.stone.name, thing)}
       user={user}
       place={placeInHand(state)}
-      onKey={(event, board) => onKey(event, board, desk, drawing)}
+      onKey={(event, board) => onKey(event, board, desk, inHand)}
       under={(board) => <PhotographUnder shown={photograph} {...board} />}
       marks={({ view }) => (
         <>
@@ -89,8 +89,8 @@ export function DrawingBoard({
             <button type="button" disabled={!state.canRedo} onClick={() => desk.redo()}>
               {say('Put back')}
             </button>
-            <button type="button" aria-pressed={snaps} onClick={() => setSnaps(!snaps)}>
-              {snaps ? say('Zones end at each other’s edge') : say('Zones end where they are put')}
+            <button type="button" aria-pressed={meets} onClick={() => setMeets(!meets)}>
+              {meets ? say('Zones end at each other’s edge') : say('Zones end where they are put')}
             </button>
           </div>
           <p className="board-words" id="stone-board-keys">
@@ -105,17 +105,17 @@ export function DrawingBoard({
   );
 }
 
-function onKey(event: KeyboardEvent, board: BoardHand, desk: ZoneDesk, drawing: boolean): boolean {
-  const command = boardCommand(event, drawing);
+function onKey(event: KeyboardEvent, board: BoardHand, desk: ZoneDesk, inHand: InHand): boolean {
+  const command = boardCommand(event, inHand);
   // Undoing is heard by the whole page.
   if (!command || command.do === 'undo' || command.do === 'redo') return false;
-  if (command.do === 'nudge') desk.nudge(command.byMm);
+  if (command.do === 'push') desk.push(command.byMm);
   else doings[command.do](desk, board);
   return true;
 }
 
 const doings: Readonly<
-  Record<Exclude<BoardCommand['do'], 'nudge' | 'undo' | 'redo'>, (desk: ZoneDesk, board: BoardHand) => void>
+  Record<Exclude<BoardCommand['do'], 'push' | 'undo' | 'redo'>, (desk: ZoneDesk, board: BoardHand) => void>
 > = {
   begin: (desk) => desk.begin(),
   put: (desk) => desk.put(0),
@@ -128,7 +128,6 @@ const doings: Readonly<
   'remove point': (desk) => desk.removePoint(),
   closer: (_, board) => board.zoom(1.6),
   farther: (_, board) => board.zoom(1 / 1.6),
-  whole: (_, board) => board.whole(),
 };
 
 /** The place that must stay in sight while keys move it. */

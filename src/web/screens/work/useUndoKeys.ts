@@ -7,7 +7,7 @@ export function useUndoKeys(desk: ZoneDesk): void {
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       const typing = (event.target as Element).closest('input:not([type="radio"]), textarea');
-      const command = typing ? null : boardCommand(event, false);
+      const command = typing ? null : boardCommand(event, 'nothing');
       if (command?.do !== 'undo' && command?.do !== 'redo') return;
       event.preventDefault();
       if (command.do === 'undo') desk.undo();

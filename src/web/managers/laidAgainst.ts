@@ -1,33 +1,33 @@
 import type { Point } from '../../science/geometry/point.ts';
 
-/** What a point may be drawn to. All stone mm. */
-export interface SnapTargets {
-  /** Closed outlines whose points and edges attract. */
+/** What a point may be laid against. All stone mm. */
+export interface Neighbours {
+  /** Closed outlines whose points and edges a point may be laid against. */
   readonly outlines: readonly (readonly Point[])[];
   /** Open lines, such as the outline being drawn. */
   readonly lines: readonly (readonly Point[])[];
-  /** Size of the stone, whose border attracts. */
+  /** Size of the stone, whose border it may be laid against. */
   readonly stoneMm: Point;
 }
 
-/** Where a point came to lie, and what drew it there. */
-export interface Snapped {
+/** Where a point came to lie, and what it was laid against. */
+export interface LaidPlace {
   readonly at: Point;
   readonly to: 'point' | 'edge' | 'stone border' | 'nothing';
 }
 
 /**
- * Draws a place to the nearest point within reach, else to the nearest edge of a zone, else to the stone's border
+ * Lays a place against the nearest point within reach, else the nearest edge of a zone, else the stone's border
  * (its corners before its sides). Points come first, so that neighbouring zones share theirs.
- * @param reachMm how near it must be; 0 draws nothing.
+ * @param reachMm how near it must be; 0 leaves every place alone.
  */
-export function snapped(placeMm: Point, targets: SnapTargets, reachMm: number): Snapped {
-  const points = [...targets.outlines, ...targets.lines].flat();
+export function laidAgainst(placeMm: Point, neighbours: Neighbours, reachMm: number): LaidPlace {
+  const points = [...neighbours.outlines, ...neighbours.lines].flat();
   const point = nearest(points, placeMm, reachMm);
   if (point) return { at: point, to: 'point' };
-  const edge = nearest(footPoints(targets, placeMm), placeMm, reachMm);
+  const edge = nearest(footPoints(neighbours, placeMm), placeMm, reachMm);
   if (edge) return { at: edge, to: 'edge' };
-  const border = borderPoint(placeMm, targets.stoneMm, reachMm);
+  const border = borderPoint(placeMm, neighbours.stoneMm, reachMm);
   return border ? { at: border, to: 'stone border' } : { at: placeMm, to: 'nothing' };
 }
 
@@ -46,7 +46,7 @@ export function apartMm(a: Point, b: Point): number {
   return Math.hypot(a[0] - b[0], a[1] - b[1]);
 }
 
-function footPoints({ outlines, lines }: SnapTargets, placeMm: Point): Point[] {
+function footPoints({ outlines, lines }: Neighbours, placeMm: Point): Point[] {
   const closed = outlines.flatMap((outline) =>
     outline.map((a, index) => footOn(a, outline[(index + 1) % outline.length]!, placeMm)),
   );
