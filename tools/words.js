@@ -35,7 +35,10 @@ for (const [language, name] of Object.entries(others)) {
   if (check) for (const sentence of said.keys()) compare(language, sentence, kept.get(sentence) ?? '');
 }
 if (check) compareFiles();
-else writeFiles();
+else {
+  writeFiles();
+  tellWhatWaits();
+}
 
 if (faults.length > 0) console.error(faults.join('\n'));
 if (check && faults.length > 0) process.exitCode = 1;
@@ -187,6 +190,15 @@ function compareFiles() {
     if (!existsSync(path) || readFileSync(path, 'utf8') !== text) {
       faults.push(`${relative(home, path)}: not as the screens have it; run npm run words`);
     }
+  }
+}
+
+/** Where translations are missing: those are empty in the files that were just written. */
+function tellWhatWaits() {
+  for (const [path, text] of wanted) {
+    if (!path.endsWith('.json')) continue;
+    const missing = Object.values(JSON.parse(text)).filter((translation) => translation === '').length;
+    if (missing > 0) console.log(`${relative(home, path)}: to be translated: ${missing}`);
   }
 }
 

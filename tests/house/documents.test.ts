@@ -54,6 +54,21 @@ test.each(['README.md', 'CONTRIBUTING.md', 'docs/ARCHITECTURE.md', 'bench/README
   },
 );
 
+/** What is asked for in words of the line itself, not of a command's. */
+const besides = new Set(['help', 'version']);
+
+test('every command stands in the help and in README', () => {
+  const commands = [...textOf('src/cli/main.ts').matchAll(/case '([a-z]+)':/g)]
+    .map(([, command]) => command!)
+    .filter((command) => !besides.has(command));
+  expect(commands.length).toBeGreaterThan(10);
+  for (const place of ['src/cli/help.ts', 'README.md'])
+    expect(
+      commands.filter((command) => !textOf(place).includes(`stonetone ${command}`)),
+      place,
+    ).toEqual([]);
+});
+
 test('what package.json runs is there', () => {
   for (const target of Object.values<string>(pack.bin)) expect(existsSync(home + target), target).toBe(true);
   const files = Object.values<string>(pack.scripts).flatMap(

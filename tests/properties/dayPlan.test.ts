@@ -166,7 +166,9 @@ holds(
     for (const plan of plansOf({ ...room, works: room.works.slice(0, 1) })) {
       if (plan.steps.length === 0) continue;
       const forwards = plan.earliestFinish !== null && plan.earliestFinish <= plan.by;
-      const backwards = plan.steps.every(({ toSpareMinutes }) => toSpareMinutes !== null && toSpareMinutes >= 0);
+      const backwards = plan.steps.every(
+        ({ toSpareMinutes }) => toSpareMinutes !== null && toSpareMinutes >= 0,
+      );
       expect(backwards).toBe(forwards);
       expect(plan.verdict === 'kept').toBe(forwards);
       if (plan.verdict === 'kept') expect(plan.ifQuick.kept).toBe(true);

@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { studentQuantile } from '../../src/science/statistics/distributions.ts';
-import { clopperPearson, upperBoundOfNone, wilson } from '../../src/science/statistics/proportionInterval.ts';
+import {
+  clopperPearson,
+  leastShare,
+  scoreInterval,
+  upperBoundOfNone,
+  wilson,
+} from '../../src/science/statistics/proportionInterval.ts';
 import { eachRow, near, publishedRows, type Row } from './rows.ts';
 
 const rows = publishedRows('intervals.json');
@@ -20,6 +26,9 @@ describe('shares, Clopper & Pearson 1934 and Wilson 1927', () => {
     const expected = row.expected as Record<'clopper_pearson' | 'wilson', Pair>;
     bothEnds(row, clopperPearson(k!, n!, level!), expected.clopper_pearson);
     bothEnds(row, wilson(k!, n!, level!), expected.wilson);
+    bothEnds(row, scoreInterval(k!, n!, level!), expected.wilson);
+    // One side alone gives all that may be amiss to that side.
+    near(row, leastShare(k!, n!, 1 - (1 - level!) / 2), expected.clopper_pearson[0]);
     // Counting the misses instead turns the interval over.
     const turned = ([low, high]: Pair): Pair => [1 - high, 1 - low];
     bothEnds(row, clopperPearson(n! - k!, n!, level!), turned(expected.clopper_pearson));
@@ -42,6 +51,7 @@ describe('shares, Clopper & Pearson 1934 and Wilson 1927', () => {
     ] as const) {
       expect(clopperPearson(hits, trials, 0.95).low).toBeNaN();
       expect(wilson(hits, trials, 0.95).high).toBeNaN();
+      expect(leastShare(hits, trials, 0.95)).toBeNaN();
     }
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { failureRegistry } from '../../src/foundation/failureRegistry.ts';
 import { httpStatus } from '../../src/server/httpStatus.ts';
 import { startServer } from '../../src/server/startServer.ts';
+import { textOf } from '../house/trackedFiles.ts';
 import { folderUnderTest, serverUnderTest } from './serverUnderTest.ts';
 
 interface Answer {
@@ -371,6 +372,10 @@ describe('the description', () => {
         "put /api/works/{id}/zones.json",
       ]
     `);
+    const rows = [...textOf('docs/http.md').matchAll(/^\| `([A-Z]+) (\/api[^`?]*)/gm)].map(
+      ([, method, path]) => `${method!.toLowerCase()} ${path!.replace(/:(\w+)/g, '{$1}')}`,
+    );
+    expect(rows.filter((row) => row !== 'get /api/openapi.json').sort(), 'docs/http.md').toEqual(routes);
     const page = await (await server.call('/api')).text();
     for (const path of Object.keys(description.paths)) expect(page).toContain(path);
     expect(page).not.toContain('<script');

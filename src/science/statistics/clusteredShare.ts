@@ -1,5 +1,3 @@
-import { betaQuantile, normalQuantile } from './distributions.ts';
-
 /** How many of a cluster's readings showed it. */
 export interface Cluster {
   readonly hits: number;
@@ -47,30 +45,6 @@ export function effectiveCount(clusters: readonly Cluster[], alike: number) {
   const counted = sum(worths);
   const hits = sum(clusters.map(({ hits, trials }, k) => (trials === 0 ? 0 : (worths[k]! * hits) / trials)));
   return { counted, hits };
-}
-
-/**
- * Wilson's score interval with counts that need not be whole, as effective counts aren't.
- * Wilson (1927), doi 10.2307/2276774. @param hits 0..counted. @param counted above 0. @param level such as 0.95.
- */
-export function scoreInterval(hits: number, counted: number, level: number) {
-  const z = normalQuantile(1 - (1 - level) / 2);
-  const share = hits / counted;
-  const centre = share + (z * z) / (2 * counted);
-  const reach = z * Math.sqrt((share * (1 - share)) / counted + (z * z) / (4 * counted * counted));
-  const whole = 1 + (z * z) / counted;
-  return {
-    low: share <= 0 ? 0 : (centre - reach) / whole,
-    high: share >= 1 ? 1 : (centre + reach) / whole,
-  };
-}
-
-/**
- * The one-sided bound that the true share lies above with chance `level`, when `hits` of `trials` whole units showed it.
- * Clopper & Pearson (1934), doi 10.1093/biomet/26.4.404. @returns 0 where none did.
- */
-export function leastShare(hits: number, trials: number, level: number): number {
-  return hits === 0 ? 0 : betaQuantile(1 - level, hits, trials - hits + 1);
 }
 
 function sum(values: readonly number[]): number {

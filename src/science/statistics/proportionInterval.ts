@@ -33,15 +33,34 @@ export function clopperPearson(hits: number, trials: number, level: number): Sha
  */
 export function wilson(hits: number, trials: number, level: number): ShareInterval {
   if (!possible(hits, trials, level)) return { low: Number.NaN, high: Number.NaN };
+  return scoreInterval(hits, trials, level);
+}
+
+/**
+ * Wilson's interval with counts that need not be whole, as effective counts aren't.
+ * @param hits 0..counted. @param counted above 0. @param level 0..1, such as 0.95.
+ */
+export function scoreInterval(hits: number, counted: number, level: number): ShareInterval {
   const z = normalQuantile(1 - (1 - level) / 2);
-  const share = hits / trials;
-  const centre = share + (z * z) / (2 * trials);
-  const reach = z * Math.sqrt((share * (1 - share)) / trials + (z * z) / (4 * trials * trials));
-  const whole = 1 + (z * z) / trials;
+  const share = hits / counted;
+  const centre = share + (z * z) / (2 * counted);
+  const reach = z * Math.sqrt((share * (1 - share)) / counted + (z * z) / (4 * counted * counted));
+  const whole = 1 + (z * z) / counted;
   return {
-    low: hits === 0 ? 0 : (centre - reach) / whole,
-    high: hits === trials ? 1 : (centre + reach) / whole,
+    low: share <= 0 ? 0 : (centre - reach) / whole,
+    high: share >= 1 ? 1 : (centre + reach) / whole,
   };
+}
+
+/**
+ * One-sided bound that the true share lies above with chance `level`, when `hits` of `trials` showed it.
+ * Clopper & Pearson (1934), doi 10.1093/biomet/26.4.404.
+ * @param hits whole, 0..trials. @param trials whole, at least 1. @param level 0..1, such as 0.95.
+ * @returns 0 where none did; NaN for counts that cannot be.
+ */
+export function leastShare(hits: number, trials: number, level: number): number {
+  if (!possible(hits, trials, level)) return Number.NaN;
+  return hits === 0 ? 0 : betaQuantile(1 - level, hits, trials - hits + 1);
 }
 
 /**

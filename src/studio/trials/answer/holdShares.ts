@@ -4,10 +4,8 @@ import {
   type Cluster,
   effectiveCount,
   intraclassCorrelation,
-  leastShare,
-  scoreInterval,
 } from '../../../science/statistics/clusteredShare.ts';
-import { clopperPearson } from '../../../science/statistics/proportionInterval.ts';
+import { clopperPearson, leastShare, scoreInterval } from '../../../science/statistics/proportionInterval.ts';
 import { treatmentName } from './treatmentName.ts';
 import type { TrialPatchRow } from './trialPatches.ts';
 import { countUnits, groupsOf } from './trialUnits.ts';
