@@ -9,6 +9,7 @@ import type { RunEvent, RunSummary } from '../../src/records/run.ts';
 import type { StoneEntry } from '../../src/records/stoneEntry.ts';
 import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
 import { folderUnderTest, postJson } from '../server/serverUnderTest.ts';
+import { noteCopyingShare } from './copyingShare.ts';
 import { openCutLine } from './cutLine.ts';
 import { openServer } from './openServer.ts';
 import { describeInBrowser } from './pages.ts';
@@ -210,17 +211,7 @@ describeInBrowser('a line that drops', (pages) => {
     const page = await pages.atDesk('/');
     await page.goto(`${line.address}/stones/${stone}`);
     const before = (await server.read<StoneEntry>(`/api/stones/${stone}`)).photographs.length;
-    // How far it is may stand there for a moment only: everything that stood there is noted.
-    await page.evaluate(() => {
-      const noted: string[] = [];
-      Object.assign(globalThis, { noted });
-      const look = () => noted.push(...(document.body.textContent?.match(/Copying it in, [1-9]\d? %/) ?? []));
-      new MutationObserver(look).observe(document.body, {
-        subtree: true,
-        childList: true,
-        characterData: true,
-      });
-    });
+    const noted = await noteCopyingShare(page);
     line.cutAfter(1_500_000, 2_500_000);
     await page
       .getByRole('region', { name: 'Photographs' })
@@ -233,7 +224,6 @@ describeInBrowser('a line that drops', (pages) => {
       })
       .toBe(before + 1);
     expect(line.cuts()).toBe(2);
-    const noted = await page.evaluate(() => (globalThis as unknown as { noted: string[] }).noted);
-    expect(noted.length).toBeGreaterThan(0);
+    expect((await noted()).length).toBeGreaterThan(0);
   });
 });

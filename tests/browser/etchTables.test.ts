@@ -48,7 +48,7 @@ describeInBrowser('etch tables', (pages) => {
     expect(await middle.getByLabel('Least contact').inputValue()).toBe('1:40');
     await expectSoundScreen(page, 'a table saved second');
     await page.getByRole('button', { name: 'Keep what I typed' }).click();
-    await page.getByText('Version 3', { exact: true }).waitFor();
+    await page.getByText('Issue 3', { exact: true }).waitFor();
     const sentences = page.getByRole('region', { name: 'What changed' });
     expect(await sentences.getByText(/^Light: the longest gap is now 45/).count()).toBe(0);
     await sentences.getByText(/^Middle: the contact is now at least 100 s/).waitFor();

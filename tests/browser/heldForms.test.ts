@@ -7,6 +7,7 @@ import type { StoneEntry } from '../../src/records/stoneEntry.ts';
 import type { TestStone } from '../../src/records/testStone.ts';
 import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
 import { postJson } from '../server/serverUnderTest.ts';
+import { noteCopyingShare } from './copyingShare.ts';
 import { openServer } from './openServer.ts';
 import { describeInBrowser } from './pages.ts';
 import { expectSoundScreen } from './screenRules.ts';
@@ -111,16 +112,7 @@ describeInBrowser('photographs of forms', (pages) => {
     page.on('request', (request) => {
       if (request.method() === 'PATCH') sizes.push(request.postDataBuffer()?.byteLength ?? 0);
     });
-    await page.evaluate(() => {
-      const noted: string[] = [];
-      Object.assign(globalThis, { noted });
-      const look = () => noted.push(...(document.body.textContent?.match(/Copying it in, [1-9]\d? %/) ?? []));
-      new MutationObserver(look).observe(document.body, {
-        subtree: true,
-        childList: true,
-        characterData: true,
-      });
-    });
+    const noted = await noteCopyingShare(page);
     const devtools = await page.context().newCDPSession(page);
     await devtools.send('Network.emulateNetworkConditions', {
       offline: false,
@@ -136,8 +128,8 @@ describeInBrowser('photographs of forms', (pages) => {
         timeout: 120_000,
       })
       .toBe(before + 1);
-    const noted = await page.evaluate(() => (globalThis as unknown as { noted: string[] }).noted);
-    expect(new Set(noted).size, noted.join()).toBeGreaterThan(1);
+    const shares = await noted();
+    expect(new Set(shares).size, shares.join()).toBeGreaterThan(1);
     expect(sizes.length).toBeGreaterThan(1);
   });
 });

@@ -11,6 +11,6 @@ export async function chosenTable(
   const found = await records.etchTables.find(tableId, tableVersion);
   if (found !== null) return ok(found.table);
   const known = tableVersion !== null && (await records.etchTables.find(tableId)) !== null;
-  const id = known ? `${tableId}, version ${tableVersion}` : tableId;
+  const id = known ? `${tableId}, issue ${tableVersion}` : tableId;
   return fail(failure('reference-unknown', { what: 'etch table', id }, known ? 'tableVersion' : 'tableId'));
 }

@@ -9,7 +9,7 @@ interface Parts {
 }
 
 /** The failure for a table, or a version of one, that is not there. */
-export function noSuchTable(what: 'etch table' | 'version' = 'etch table'): Failure {
+export function noSuchTable(what: 'etch table' | 'issue of this table' = 'etch table'): Failure {
   return failure('not-found', { what: `such ${what}` });
 }
 
@@ -25,7 +25,9 @@ export async function readTable(
   version: number | null = null,
 ): Promise<Result<EtchTableVersion>> {
   const found = await store.etchTables.find(id, version);
-  return found === null ? fail(noSuchTable(version === null ? 'etch table' : 'version')) : ok(found);
+  return found === null
+    ? fail(noSuchTable(version === null ? 'etch table' : 'issue of this table'))
+    : ok(found);
 }
 
 /** All versions of a table, newest first; or `not-found`. */

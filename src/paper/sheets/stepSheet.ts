@@ -22,7 +22,7 @@ export async function stepSheetPdf(input: StepSheetInput): Promise<Uint8Array> {
     title: `${title}: step sheet`,
     createdAt,
     paper,
-    foot: `${title} · ${request.table.name}, version ${request.table.version} · film ${request.filmMm} mm`,
+    foot: `${title} · ${request.table.name}, issue ${request.table.version} · film ${request.filmMm} mm`,
     content: (scale, widthPt) => {
       const look = { scale, widthPt };
       return [

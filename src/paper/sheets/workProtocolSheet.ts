@@ -54,7 +54,7 @@ export async function workProtocolPdf(protocol: WorkProtocol): Promise<Uint8Arra
 function tableWords({ table, people, filmMm }: WorkProtocol): string {
   if (table === null) return 'No first etch was planned from a table.';
   const hands = people === null ? '' : `, ${people} ${people === 1 ? 'person' : 'people'}`;
-  return `Etch table: ${table.name}, version ${table.version}; film ${filmMm ?? blank} mm${hands}.`;
+  return `Etch table: ${table.name}, issue ${table.version}; film ${filmMm ?? blank} mm${hands}.`;
 }
 
 function past({ origin, past: facts }: WorkProtocol): SheetContent[] {

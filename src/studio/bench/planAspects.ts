@@ -18,7 +18,7 @@ export function planAspects(plan: KeptPlan | null): readonly Aspect[] {
     value === null || value === undefined ? null : `${value} ${unit}`.trim();
   const gum = tannic?.gum ?? null;
   return [
-    planned('etch table', 1, plan && `${plan.table.name}, version ${plan.table.version}`),
+    planned('etch table', 1, plan && `${plan.table.name}, issue ${plan.table.version}`),
     planned('tannic solution', 2, number(tannic?.gramsPerLitre, 'g/l')),
     planned('pH of the tannic solution', 2, number(tannic?.pH, '')),
     planned('gum in the tannic solution', 2, gum === null ? null : gum ? 'with gum' : 'without gum'),

@@ -57,7 +57,7 @@ export function workChapter(kept: BookWork): BookChapter {
     ...kept.plans.map(({ id, createdAt, table }) => ({
       at: createdAt,
       what: 'first etch planned',
-      more: `${table.name}, version ${table.version}`,
+      more: `${table.name}, issue ${table.version}`,
       from: { record: 'plan' as const, id, field: 'createdAt' },
     })),
     ...kept.secondEtches.map(({ id, createdAt, plan }) => ({

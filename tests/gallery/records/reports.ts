@@ -87,7 +87,7 @@ const year: SetReport = {
           name: 'Low Water',
           lines: [
             line('Stone', 'S-01'),
-            line('Etch table', 'Tannic route, version 1'),
+            line('Etch table', 'Tannic route, issue 1'),
             line('Stages logged', 'first etch, washout, roll up, proofs'),
           ],
         },

@@ -97,7 +97,7 @@ function triedLines({ works }: ReportInput): ReportBlock[] {
       },
       {
         label: 'Etch table',
-        value: plan === null ? null : `${plan.table.name}, version ${plan.table.version}`,
+        value: plan === null ? null : `${plan.table.name}, issue ${plan.table.version}`,
         from:
           plan === null
             ? []

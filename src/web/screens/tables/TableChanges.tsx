@@ -14,7 +14,7 @@ import { say } from '../../words/say.ts';
 
 const shownAtFirst = 5;
 
-/** What changed from version to version, newest first, as sentences. */
+/** What changed from issue to issue, newest first, as sentences. */
 export function TableChanges({ id, version }: { id: string; version: number }) {
   const [all, setAll] = useState(false);
   const versions = useQuery({
@@ -36,7 +36,7 @@ export function TableChanges({ id, version }: { id: string; version: number }) {
       </ol>
       {shown.length < list.length && (
         <Button onClick={() => setAll(true)}>
-          {say('Show the {count} earlier versions', { count: list.length - shown.length })}
+          {say('Show the {count} earlier issues', { count: list.length - shown.length })}
         </Button>
       )}
     </section>
@@ -55,7 +55,7 @@ function VersionLine({ id, mention }: { id: string; mention: TableVersionMention
   return (
     <li>
       <p>
-        <b>{say('Version {version}', { version })}</b> <span className="soft">{dayText(savedAt)}</span>
+        <b>{say('Issue {issue}', { issue: version })}</b> <span className="soft">{dayText(savedAt)}</span>
       </p>
       <ul>
         {version === 1 && <li>{say('Copied as it was.')}</li>}

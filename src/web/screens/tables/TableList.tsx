@@ -39,7 +39,7 @@ export default function TableList() {
         {tables.isSuccess && own.length === 0 && !copying && (
           <p className="tables-lead">
             {say(
-              'Handbooks contradict each other, and stones differ. Start from one of these, make a copy your own, and change it by what this room gets: every version stays, with what changed in words.',
+              'Handbooks contradict each other, and stones differ. Start from one of these, make a copy your own, and change it by what this room gets: every issue of it stays, with what changed in words.',
             )}
           </p>
         )}
@@ -68,7 +68,7 @@ function Lines({ title, tables }: { title: string; tables: readonly EtchTableSum
               <span className="soft">
                 {starting
                   ? say('comes with Stonetone; copied, never changed')
-                  : say('version {version}, saved {day}', { version, day: dayText(savedAt) })}
+                  : say('issue {issue}, saved {day}', { issue: version, day: dayText(savedAt) })}
               </span>
             </Link>
           </li>

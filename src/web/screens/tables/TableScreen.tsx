@@ -40,7 +40,7 @@ function TablePage({ kept }: { kept: EtchTableVersion }) {
   const { table, starting, savedAt } = kept;
   const about = starting
     ? say('comes with Stonetone; copied, never changed')
-    : say('our own, version {version}, saved {day}', { version: table.version, day: dayText(savedAt) });
+    : say('our own, issue {issue}, saved {day}', { issue: table.version, day: dayText(savedAt) });
   return (
     <>
       <PageHead stamp={say('Etch table · {about}', { about })} headline={told(table.name)}>

@@ -1,9 +1,7 @@
-import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { KeptPlan, PlanChoices } from '../../../records/keptPlan.ts';
 import { listTables, openTable, tableKey, tablesKey } from '../../client/etchTables.ts';
-import { makePlan, planKey, plansKey } from '../../client/plans.ts';
-import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { choicesOf, startingChoices, usesTannic } from '../../managers/planChoices.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
@@ -15,6 +13,7 @@ import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { bestPhotograph } from './PhotographUnder.tsx';
 import { TannicFields } from './TannicFields.tsx';
+import { usePlanMaking } from './usePlanMaking.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 
 /** What a plan is made with, and making it; begins where the last plan left off. */
@@ -28,32 +27,14 @@ export function PlanChoicesForm({
   onMade: (id: string) => void;
 }) {
   const { work } = desk;
-  const queries = useQueryClient();
   const [choices, setChoices] = useState<PlanChoices>(last ? choicesOf(last) : startingChoices);
-  const [trouble, setTrouble] = useState<ShownFailure | null>(null);
-  const [busy, setBusy] = useState(false);
+  const { make, busy, trouble } = usePlanMaking(work.id, desk, onMade);
   const set = (changes: Partial<PlanChoices>) => setChoices((now) => ({ ...now, ...changes }));
   const tables = useQuery({ queryKey: tablesKey, queryFn: listTables });
   const table = useQuery({
     queryKey: tableKey(choices.tableId),
     queryFn: () => openTable(choices.tableId),
   });
-  const make = async () => {
-    setBusy(true);
-    setTrouble(null);
-    try {
-      if (desk.unsaved && !(await desk.save())) return;
-      const made = await makePlan(work.id, choices);
-      queries.setQueryData(planKey(work.id, made.id), made);
-      await queries.invalidateQueries({ queryKey: plansKey(work.id) });
-      onMade(made.id);
-      window.scrollTo({ top: 0 });
-    } catch (thrown) {
-      setTrouble(shownFailure(thrown));
-    } finally {
-      setBusy(false);
-    }
-  };
   const photograph = bestPhotograph(work);
   const shownTrouble = trouble ?? (desk.unsaved ? desk.trouble : null);
   const form = (
@@ -61,7 +42,7 @@ export function PlanChoicesForm({
       className="plan-choices"
       onSubmit={(event) => {
         event.preventDefault();
-        void make();
+        void make(choices);
       }}
     >
       <Choice
@@ -69,7 +50,7 @@ export function PlanChoicesForm({
         value={choices.tableId}
         options={(tables.data ?? []).map(
           ({ id, name, version }) =>
-            [id, say('{name}, version {version}', { name: told(name), version })] as const,
+            [id, say('{name}, issue {issue}', { name: told(name), issue: version })] as const,
         )}
         onChoose={(tableId) => set({ tableId, tableVersion: null })}
       />

@@ -34,7 +34,7 @@ export function PlanRowWhy({ zone, kept }: { zone: PlannedZone; kept: KeptPlan }
           </div>
         ))}
         <p className="soft">
-          {say('Table {table}, version {version}.', { table: kept.table.name, version: kept.table.version })}
+          {say('Table {table}, issue {issue}.', { table: kept.table.name, issue: kept.table.version })}
         </p>
       </div>
     </Fold>

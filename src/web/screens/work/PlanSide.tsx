@@ -67,8 +67,8 @@ export function PlanSide({
         </div>
         <p className="soft">
           {say(
-            'A film of {film} with losses, rounded to what can be measured out. Table: {table}, version {version}.',
-            { film: lengthWords(request.filmMm, 2), table: table.name, version: table.version },
+            'A film of {film} with losses, rounded to what can be measured out. Table: {table}, issue {issue}.',
+            { film: lengthWords(request.filmMm, 2), table: table.name, issue: table.version },
           )}
         </p>
       </section>
@@ -150,9 +150,9 @@ export function PlanSide({
                 <button type="button" aria-pressed={id === kept.id} onClick={() => onChoose(id)}>
                   {dayWords(createdAt)}
                   <span className="soft">
-                    {say('{used}, version {version}; {feasible}', {
+                    {say('{used}, issue {issue}; {feasible}', {
                       used: used.name,
-                      version: used.version,
+                      issue: used.version,
                       feasible: feasibleWords(feasible),
                     })}
                   </span>

@@ -23,10 +23,10 @@ export function SecondEtchPlanned({
           {say('Zone by zone')}
         </h2>
         <p className="soft">
-          {say('Planned {day} with {table}, version {version}.{planId}', {
+          {say('Planned {day} with {table}, issue {issue}.{planId}', {
             day: dayWords(createdAt),
             table: table.name,
-            version: table.version,
+            issue: table.version,
             planId:
               planId === null &&
               say(

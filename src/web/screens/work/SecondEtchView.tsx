@@ -12,6 +12,7 @@ import { Choice } from '../../parts/Choice.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { SecondEtchBoard } from './SecondEtchBoard.tsx';
 import { SecondEtchPlanned } from './SecondEtchPlanned.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
@@ -52,10 +53,10 @@ export function SecondEtchView({ desk }: { desk: WorkDesk }) {
     setBusy(true);
     setTrouble(null);
     try {
-      const told = zones.map(({ id }) => ({ zone: id, reading: readingOf(id) }));
+      const readings = zones.map(({ id }) => ({ zone: id, reading: readingOf(id) }));
       await makeSecondEtch(work.id, {
         line: chosenLine,
-        readings: told.filter(({ reading }) => reading !== 'not read'),
+        readings: readings.filter(({ reading }) => reading !== 'not read'),
         tableId: chosenTable,
       });
       await queries.invalidateQueries({ queryKey: secondEtchesKey(work.id) });
@@ -114,7 +115,8 @@ export function SecondEtchView({ desk }: { desk: WorkDesk }) {
             label={say('Etch table')}
             value={chosenTable}
             options={(tables.data ?? []).map(
-              ({ id, name, version }) => [id, say('{name}, version {version}', { name, version })] as const,
+              ({ id, name, version }) =>
+                [id, say('{name}, issue {issue}', { name: told(name), issue: version })] as const,
             )}
             onChoose={setTable}
           />
