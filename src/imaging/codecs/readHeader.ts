@@ -11,6 +11,7 @@ export interface PictureLimits {
   readonly megabytes: number;
 }
 
+/** Larger than any phone's picture, and small enough for the machine of a small studio: our rule. */
 export const defaultPictureLimits: PictureLimits = { megapixels: 60, megabytes: 100 };
 
 const smallestSidePx = 16;

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type { Photograph } from '../photograph.ts';
 import { openCodes } from './pictureLibrary.ts';
 
+/** Side of a tile of the deep-zoom pyramid. */
 export const tileSizePx = 512;
 /** Widths of the previews, px; a narrower photograph is never enlarged. */
 export const previewWidthsPx = [320, 640, 1280, 2048] as const;

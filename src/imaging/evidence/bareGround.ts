@@ -49,7 +49,7 @@ export function bareGround(grid: EvidenceGrid): {
   };
 }
 
-/** 1 for bare cells with no mark within so many cells. */
+/** 1 for bare cells with no mark within so many cells, 0 for the others; one value a cell, row by row. */
 export function clearOfMarks(grid: EvidenceGrid, cells: number): Uint8Array {
   const { columns, rows } = grid;
   const marked = Uint8Array.from(grid.drawn, (drawn, cell) =>

@@ -10,6 +10,7 @@ export interface Plane {
   readonly downDeviation: number;
 }
 
+/** No slope, and nothing known of it. */
 export const noPlane: Plane = { across: 0, down: 0, acrossDeviation: Infinity, downDeviation: Infinity };
 /** Cells near one another err together: summed up in blocks of so many cells' side. */
 const blockCells = 6;
@@ -22,7 +23,7 @@ interface Block {
   readonly weight: number;
 }
 
-/** Factor of a cell by the slope. */
+/** Factor of a cell's printed tone by the slope, 1 in the middle of the grid, 0.2 or more. */
 export function gainAt(plane: Plane, grid: EvidenceGrid, cell: number): number {
   const u = ((cell % grid.columns) + 0.5) / grid.columns - 0.5;
   const v = (Math.floor(cell / grid.columns) + 0.5) / grid.rows - 0.5;

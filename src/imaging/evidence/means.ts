@@ -6,7 +6,7 @@ export function mean(values: readonly number[]): number {
 /** How many neighbouring cells of the maps err together: our rule. */
 const togetherCells = 6;
 
-/** Standard deviation of a mean of cells that err together with their neighbours. */
+/** Standard deviation of a mean of cells that err together with their neighbours, in the values' unit. */
 export function standardError(values: readonly number[]): number {
   const middle = mean(values);
   const variance =

@@ -35,14 +35,14 @@ export function factorInPlace(matrix: Float64Array, n: number): boolean {
   return true;
 }
 
-/** Solves L x = b in place. */
+/** Solves L x = b in place. @param factor L as `factorInPlace` leaves it, n × n by rows. @param right b, of n; becomes x. */
 export function solveLower(factor: Float64Array, n: number, right: Float64Array): void {
   for (let i = 0; i < n; i++) {
     right[i] = (right[i]! - dot(factor, i * n, right, 0, i)) / factor[i * n + i]!;
   }
 }
 
-/** Solves Lᵀ x = b in place. */
+/** Solves Lᵀ x = b in place, with the same arrays. */
 export function solveUpper(factor: Float64Array, n: number, right: Float64Array): void {
   for (let i = n - 1; i >= 0; i--) {
     const value = right[i]! / factor[i * n + i]!;

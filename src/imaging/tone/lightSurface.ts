@@ -14,7 +14,7 @@ export function surfaceTerms(grid: CellGrid, cell: number): number[] {
   return [1, x, y, x * x, x * y, y * y];
 }
 
-/** Log light of the surface in a cell. */
+/** Natural logarithm of the linear light of the surface in a cell, one channel. @param terms of that cell, by `surfaceTerms`. */
 export function surfaceAt(surface: LightSurface, channel: number, terms: readonly number[]): number {
   const own = surface.coefficients[channel]!;
   return terms.reduce((sum, term, i) => sum + term * own[i]!, 0);
@@ -40,7 +40,7 @@ export function fitSurface(grid: CellGrid, cells: readonly number[]): LightSurfa
   return { coefficients };
 }
 
-/** Log light of the surface in every cell, one channel. */
+/** The same in every cell of a grid, row by row. */
 export function surfacePlane(grid: CellGrid, surface: LightSurface, channel: number): Float32Array {
   const [a, b, c, d, e, f] = surface.coefficients[channel] as [
     number,

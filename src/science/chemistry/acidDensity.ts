@@ -38,6 +38,7 @@ export const nitricAt20C: DensityTable = {
   source: "Perry & Green 1984, Perry's Chemical Engineers' Handbook, 6th ed. (read second-hand)",
 };
 
+/** As `nitricAt20C`, in wider steps. */
 export const nitricAt25C: DensityTable = {
   acid: 'nitric',
   temperatureC: 25,
@@ -52,6 +53,7 @@ export const nitricAt25C: DensityTable = {
   source: "Perry & Green 1984, Perry's Chemical Engineers' Handbook, 6th ed. (read second-hand)",
 };
 
+/** In wider steps; the row at 0 % as for nitric acid. */
 export const phosphoricAt25C: DensityTable = {
   acid: 'phosphoric',
   temperatureC: 25,

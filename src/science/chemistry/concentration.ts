@@ -8,13 +8,14 @@ export function molarity(percentByWeight: number, gramsPerMl: number, gramsPerMo
   return (10 * percentByWeight * gramsPerMl) / gramsPerMol;
 }
 
-/** Moles per litre of a solution given by mass per volume, in g/l. */
+/** Moles per litre of a solution given by mass per volume. @param gramsPerLitre 0 or more. @param gramsPerMol above 0. */
 export function molarityOfGramsPerLitre(gramsPerLitre: number, gramsPerMol: number): number {
   return gramsPerLitre / gramsPerMol;
 }
 
 /**
  * Volume of stock that holds as much as the wanted volume of the weaker solution: c₁v₁ = c₂v₂.
+ * @param stock @param wanted strengths by volume, of one unit, above 0.
  * @returns ml of stock; NaN where the stock is not stronger than what is wanted.
  */
 export function stockForDilution(stock: number, wanted: number, wantedMl: number): number {

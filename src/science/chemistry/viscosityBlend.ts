@@ -15,7 +15,7 @@ export function blendingNumber(viscosity: number): number {
   return 14.534 * Math.log(Math.log(viscosity + 0.8)) + 10.975;
 }
 
-/** The viscosity that has such a blending number, mm²/s. */
+/** The viscosity that has such a blending number, mm²/s: `blendingNumber` the other way round, by the same source. */
 export function viscosityOfNumber(number: number): number {
   return Math.exp(Math.exp((number - 10.975) / 14.534)) - 0.8;
 }
@@ -23,6 +23,7 @@ export function viscosityOfNumber(number: number): number {
 /**
  * Viscosity of a blend by blending numbers, mm²/s. ASTM D7152, which holds such rules, leaves out products that thin as they
  * are worked or hold particles: for printing ink the figure is an estimate only.
+ * @returns NaN where a part's viscosity is not above 0.2 mm²/s.
  */
 export function blendViscosity(parts: readonly BlendPart[]): number {
   return viscosityOfNumber(
@@ -30,7 +31,10 @@ export function blendViscosity(parts: readonly BlendPart[]): number {
   );
 }
 
-/** The same by logarithms (Arrhenius), in whatever unit all viscosities are given. An estimate only, as above. */
+/**
+ * The same by logarithms (Arrhenius, from memory), in whatever unit all viscosities are given. An estimate only, as above.
+ * @returns NaN where a part's viscosity is below 0.
+ */
 export function logarithmicBlend(parts: readonly BlendPart[]): number {
   return Math.exp(parts.reduce((sum, { viscosity, share }) => sum + share * Math.log(viscosity), 0));
 }

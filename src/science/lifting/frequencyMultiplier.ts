@@ -27,7 +27,8 @@ const table: Readonly<Record<LiftingDuration, Readonly<Record<HeightBand, readon
 };
 
 /**
- * How much less may be lifted the more often it is lifted; between rows of the table in a straight line, as the manual does.
+ * How much less may be lifted the more often it is lifted, 0..1, by table 5; between its rows in a straight line, as the
+ * manual does.
  * @param liftsPerMinute 0 or more; below 0.2 counts as 0.2, above 15 gives 0.
  * @param handsCm height of the hands above the floor where the lift starts.
  */

@@ -14,22 +14,25 @@ export function horizontalMultiplier(cm: number): number {
   return cm > 63 ? 0 : 25 / Math.max(cm, 25);
 }
 
-/** @param cm height of the hands above the floor where the lift starts; above 175 gives 0. */
+/**
+ * For the height of the hands (as above): 1 at 75 cm.
+ * @param cm above the floor where the lift starts; below 0 and above 175 gives 0.
+ */
 export function verticalMultiplier(cm: number): number {
   return cm > 175 || cm < 0 ? 0 : 1 - 0.003 * Math.abs(cm - 75);
 }
 
-/** @param cm how far up or down the load goes; below 25 counts as 25, above 175 gives 0. */
+/** For the way the load goes (as above). @param cm up or down; below 25 counts as 25, above 175 gives 0. */
 export function distanceMultiplier(cm: number): number {
   return cm > 175 ? 0 : 0.82 + 4.5 / Math.max(cm, 25);
 }
 
-/** @param degrees how far the body is turned; above 135 gives 0. */
+/** For the turn of the body (as above). @param degrees 0 or more; above 135 gives 0. */
 export function asymmetryMultiplier(degrees: number): number {
   return degrees > 135 ? 0 : 1 - 0.0032 * degrees;
 }
 
-/** @param handsCm height of the hands above the floor: from 75 cm on a fair grip costs nothing. */
+/** For the grip (as above). @param handsCm height of the hands above the floor: from 75 cm on a fair grip costs nothing. */
 export function couplingMultiplier(coupling: Coupling, handsCm: number): number {
   switch (coupling) {
     case 'good':
@@ -58,7 +61,10 @@ export interface LiftingMultipliers {
   readonly coupling: number;
 }
 
-/** Recommended weight limit, kg: for one person with two hands, standing, without carrying. */
+/**
+ * Recommended weight limit, kg, 0 to 23: the load constant times every factor (as above), for one person with two hands,
+ * standing, without carrying.
+ */
 export function recommendedLimitKg(factors: LiftingMultipliers): number {
   return Object.values(factors).reduce((product: number, factor: number) => product * factor, loadConstantKg);
 }

@@ -16,7 +16,7 @@ export function measuredSpent(from: Moment, to: Moment): Spent {
   return { seconds, low: Math.max(0, seconds - off), high: seconds + off, how: 'measured', oneClock };
 }
 
-/** A time that was told afterwards. */
+/** A time that was told afterwards. @param seconds 0 or more. */
 export function rememberedSpent(seconds: number): Spent {
   const [low, high] = [seconds * (1 - rememberedShare), seconds * (1 + rememberedShare)];
   return { seconds, low, high, how: 'remembered', oneClock: true };

@@ -40,6 +40,7 @@ export interface ChainPlace {
  * Every step as late as it can so that the last has ended by a moment. Since a step that starts later leaves those
  * before it no less time, taking each as late as it can is the best there is. From the first that can't be placed, or
  * whose length isn't known, back to the start nothing can be said.
+ * @param endBy ms since 1970 UTC; so are the places.
  */
 export function backFrom(people: readonly Presence[], chain: Chain, endBy: number): readonly ChainPlace[] {
   const places: ChainPlace[] = [];

@@ -14,7 +14,7 @@ export function momentWords(zone: string, ms: number): string {
   return `${dayWords(wallClock(zone, ms).date)} ${clockWords(zone, ms)}`;
 }
 
-/** A moment as `17:00` by the clock of a zone. */
+/** A moment, ms since 1970 UTC, as `17:00` by the clock of a zone such as `Europe/London`. */
 export function clockWords(zone: string, ms: number): string {
   const { minutes } = wallClock(zone, ms);
   const two = (figure: number) => String(figure).padStart(2, '0');

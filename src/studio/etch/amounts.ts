@@ -11,6 +11,7 @@ export interface AmountRules {
   readonly mlPerDrop: number;
 }
 
+/** Starting values, on the basis that `AmountRules` gives. */
 export const amountRules: AmountRules = { losses: 0.1, workingMinimumMl: 5, divisionMl: 5, mlPerDrop: 0.05 };
 
 export interface Amount {

@@ -9,6 +9,7 @@ export interface FigureSources {
   readonly all: readonly FigureSource[];
 }
 
+/** An empty list of sources, to be filled while a paper is put together. */
 export function figureSources(): FigureSources {
   const all: FigureSource[] = [];
   return {

@@ -65,7 +65,7 @@ export function seriesWarnings({ question, parted, read, scatter, places }: Judg
 /** An interval is lopsided from this ratio of its longer to its shorter side on. Our rule. */
 const lopsided = 3;
 
-/** Why an interval reaches much further to one side, where that side is what lies outside the tolerance. */
+/** Why an interval reaches much further to one side, where that side is what lies outside the tolerance (a darkness, above 0). */
 export function lopsidedWarnings(tones: readonly ToneCourse[], tolerance: number): string[] {
   const far = tones.filter(({ change: { value, low, high } }) => {
     const [above, below] = [high - value, value - low];

@@ -19,6 +19,7 @@ export interface TouchTimes {
   readonly liftSeconds: number;
 }
 
+/** About 3 s for a moving stroke and 5 s to lift a zone: common practice without source. */
 export const touchTimes: TouchTimes = { moveSeconds: 3, liftSeconds: 5 };
 
 /**

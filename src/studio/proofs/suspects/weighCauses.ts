@@ -22,7 +22,7 @@ export interface Weighed {
 
 const logistic = (x: number) => 1 / (1 + Math.exp(-x));
 
-/** Chance of a cause at a sum of log odds. */
+/** Chance of a cause, 0..1, at a sum of log odds, natural logarithms, as calibrated on the fitting simulations. */
 export function chanceAt(logOdds: number): number {
   return logistic(calibration.scale * logOdds + calibration.shift);
 }
