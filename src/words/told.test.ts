@@ -22,8 +22,12 @@ test('a sentence is found whole, or by one with places, whose fillings are looke
 
 test('a figure in a sentence has the comma of the language', () => {
   setWordsInUse({ ...english, language: 'de', told: catalogue });
-  expect(told('a prints 0.05 lighter than b (coverage printed; −0.07 to −0.03 for the whole family).')).toBe(
-    'a druckt 0,05 heller als b (gedruckte Deckung; −0,07 bis −0,03 für die ganze Familie).',
+  expect(
+    told(
+      'a prints 0.05 lighter than b (coverage printed; −0.07 to −0.03 with all differences taken together).',
+    ),
+  ).toBe(
+    'a druckt 0,05 heller als b (gedruckte Deckung; −0,07 bis −0,03 alle Unterschiede zusammengenommen).',
   );
 });
 

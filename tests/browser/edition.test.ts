@@ -250,7 +250,7 @@ describeInBrowser('an edition', (pages) => {
       .locator('.print-pictures .approved')
       .getByText('pull 1, read at 5 min')
       .waitFor({ timeout: 180_000 });
-    await page.getByText('Inked sheet and bar: a photograph and its 95 % range.').waitFor();
+    await page.getByText('Within its bar the truth lies, 19 times of 20.').waitFor();
     await expectSoundScreen(page, 'prints beside the approval proof');
     await page.setViewportSize(desk);
     await expectSoundScreen(page, 'the same at a desk');

@@ -49,7 +49,10 @@ const traced: Readonly<Record<string, NumberSources>> = {
     records: [measured, registration && { ...registration, samples: [] }, asked],
     derived: { 'how many zones': [lowWater.zones.length] },
     factors: [1, 100],
-    exceptions: [[/(?:^|\s)(?:0|25|50|75|100)(?=\s|$)/gm, 'marks of the charts’ axes']],
+    exceptions: [
+      [/(?:^|\s)(?:0|25|50|75|100)(?=\s|$)/gm, 'marks of the charts’ axes'],
+      [/19 times of 20/g, 'how sure a range is'],
+    ],
   },
   'card-door': { records: [shelf, asked], exceptions: [] },
   'card-start-washout': { records: [washoutCard], exceptions: [] },

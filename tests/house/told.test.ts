@@ -19,8 +19,8 @@ const staysEnglish = new Set([
   'Fromm 1997, Ionization constants of aqueous polyprotic acids',
 ]);
 
-/** What is in the catalogue once for each way to fill it, such as with “is” and with “are”. */
-const oncePerWay = /\{small\} \{small2\} smaller on the photograph/;
+/** What is in the catalogue once for each way to fill it, such as with “is” and with “are”, or “fills in” and “does not hold”. */
+const oncePerWay = /\{small\} \{small2\} smaller on the photograph|\{name\} \{how\}\{where\}: /;
 
 /** What may stand in a place; where a place hangs on a word it may also be empty. */
 const fillings = ['Xx', '7', 'stone', 'stones', 'strip', ''];

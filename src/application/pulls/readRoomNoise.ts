@@ -37,8 +37,9 @@ export async function typeRoomNoise(
   );
   const now = await readRoomNoise(parts);
   if (saved.ok && saved.value) return ok(now);
-  return stale('σ of the room', { yours: version, kept: now.version }, now) satisfies Result<
-    never,
-    SaveRefusal<RoomNoise>
-  >;
+  return stale(
+    'how far a reading strays in this room',
+    { yours: version, kept: now.version },
+    now,
+  ) satisfies Result<never, SaveRefusal<RoomNoise>>;
 }

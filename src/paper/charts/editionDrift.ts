@@ -178,7 +178,8 @@ function keyWords(read: readonly ToneDrift[], width: number): readonly string[] 
   if (read.some(({ noticed }) => noticed.length > 0)) words.push('Folded corner: look at this print.');
   if (read.some(({ chart }) => !chart)) words.push(few);
   const all = read.flatMap(({ distances }) => distances);
-  if (all.some(({ range }) => range)) words.push('Inked sheet and bar: a photograph and its 95 % range.');
+  if (all.some(({ range }) => range))
+    words.push('Inked sheet: a photograph. Within its bar the truth lies, 19 times of 20.');
   if (all.some(({ range }) => !range)) words.push('Blank sheet: typed.');
   return wrapped(words.flatMap((line) => line.split(/(?<=\.) /)).map(textInWords), width);
 }

@@ -49,13 +49,13 @@ export function curveSentence(curve: ToneCurve): string {
 function keyLines(record: ComparisonRecord, width: number): readonly string[] {
   const kept = shareWords(record.parameters.lost.keptAtMost);
   const parts = [
-    'Grey: 95 % interval.',
-    'Dashed slope: prints as drawn.',
-    `Dotted slope: ${kept} of the drawn tone;`,
+    'Grey: the truth lies within, 19 times of 20.',
+    'Dashed: prints as drawn.',
+    `Dotted: ${kept} of what was drawn;`,
     'below it a tone is lost.',
   ];
   if (width >= 620) return [parts.join(' ')];
-  return width >= 320 ? [parts.slice(0, 2).join(' '), parts.slice(2).join(' ')] : parts;
+  return width >= 320 ? [...parts.slice(0, 2), parts.slice(2).join(' ')] : parts;
 }
 
 function pointWords(curve: ToneCurve): string[] {

@@ -116,7 +116,7 @@ function etchParts({ plan, name, for: hands }: TestCourse, dateText: string): Sh
     ...(rounds > 1
       ? [
           paragraph(
-            `In ${rounds} rounds: all of a round is lifted before the next is laid. Replicates are kept apart by rounds where they can be, so that the hour tells nothing of the etch.`,
+            `In ${rounds} rounds: all of a round is lifted before the next is laid. Patches that get the same are kept apart by rounds where they can be, so that the hour tells nothing of the etch.`,
           ),
         ]
       : []),

@@ -39,7 +39,7 @@ export async function testStonePdf({
   return sheetPdf({
     title,
     createdAt,
-    foot: `${title} · ${dateText} · intervals of 95 %, counted by stones and strips, never by prints`,
+    foot: `${title} · ${dateText} · the truth lies within, 19 times of 20, counted by stones and strips, never by prints`,
     content: [
       stamp('Test stone'),
       headline(title),
@@ -100,14 +100,16 @@ function holdParts(holds: readonly TreatmentHold[]): SheetContent[] {
           'filled',
           'unread',
           'held throughout',
-          '95 %; exact at least',
+          '19 of 20; exact at least',
           'so far',
         ],
         fontSize: 8,
       },
     ),
     { svg: holdIntervalsSvg(holds, page.usablePt), margin: [0, 4, 0, 0] },
-    note('Two-sided 95 % intervals of the share that holds. Open marks: not enough stones for a claim.'),
+    note(
+      'Bars: within them lies the share that holds, 19 times of 20 (two-sided 95 % interval). Open marks: not enough stones for a claim.',
+    ),
   ];
 }
 

@@ -28,7 +28,7 @@ export async function trialTemplatePdf({
     const map: TrueSizeMap = {
       stone,
       title: `${asWritten(title)}: stone ${number} of ${stones}`,
-      foot: 'names tell no treatment',
+      foot: 'names do not tell who got what',
       marks: (mirrored) => trialTemplateMarks(design, number, mirrored),
     };
     return [false, true].flatMap((mirrored) =>

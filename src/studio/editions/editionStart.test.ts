@@ -59,7 +59,10 @@ it('an edition starts from the pull that is good to print, and every value says 
     gramsPerM2: { value: 250 },
     damped: { value: 'yes', from: 'Pull 6, good to print, was printed damp.' },
     ink: { value: 'mudbank black' },
-    inkedCm2: { value: { value: 148 }, from: 'Read on pull 6, good to print: 95 % interval 146 to 150 cm².' },
+    inkedCm2: {
+      value: { value: 148 },
+      from: 'Read on pull 6, good to print; the truth lies within 146 to 150 cm², 19 times of 20.',
+    },
     approvedBy: { value: 'A.T., P.R.' },
     approval: null,
   });

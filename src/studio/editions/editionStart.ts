@@ -62,7 +62,10 @@ function inkedFrom({ how, cm2: { low, high, warnings } }: InkedArea, number: num
   switch (how) {
     case 'print': {
       const bounds = `${roundedCm2(low)} to ${roundedCm2(high)} cm²`;
-      return [`Read on pull ${number}, good to print: 95 % interval ${bounds}.`, ...warnings].join(' ');
+      return [
+        `Read on pull ${number}, good to print; the truth lies within ${bounds}, 19 times of 20.`,
+        ...warnings,
+      ].join(' ');
     }
     case 'drawing':
       return 'From the drawing’s zones and their tones; no print was read for it.';

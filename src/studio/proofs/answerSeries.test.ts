@@ -98,7 +98,7 @@ describe('steady', () => {
     expect(reason).toMatch(/a course that has run out; one reading still strays by 0\.005\.$/);
     expect(reason).not.toMatch(/0\.000|0\.00 /);
     expect(answerSeries(asked(pulls([0.5, 0.5, 0.5, 0.5]), camera)).reason).toMatch(
-      /90 % interval −0\.009 to \+0\.009/,
+      /\(−0\.009 to \+0\.009, 9 times of 10\)/,
     );
   });
 
@@ -203,6 +203,6 @@ it('nothing is said to grow where its interval begins at no change, and a lopsid
   const answer = answerSeries({ noise: { tone: 0.1 }, tolerance: 0.04, pulls: eye }, false);
   expect(answer.state).toBe('cannot-tell');
   expect(answer.reason).not.toMatch(/rowing/);
-  expect(answer.warnings.at(-1)).toMatch(/^The interval of the middles reaches far to one side/);
+  expect(answer.warnings.at(-1)).toMatch(/^The range of the middles reaches far to one side/);
   expect(answer.warnings.join(' ')).not.toMatch(/noise\.tone|pulls\[/);
 });

@@ -69,7 +69,7 @@ function outside({ tones, tolerance }: Fitted): readonly ToneCourse[] {
   return tones.filter(({ change }) => change.high > tolerance || change.low < -tolerance);
 }
 
-/** `over the next two pulls the darks change by 0.02 (90 % interval 0.01 to 0.03)`; what rounds to nothing is no zero. */
+/** `over the next two pulls the darks change by 0.02 (0.01 to 0.03, 9 times of 10)`; what rounds to nothing is no zero. */
 function changes(tones: readonly ToneCourse[]): string {
   const seen = tones.flatMap(({ change: { value, low, high } }) =>
     [value, low, high].filter((one) => Math.abs(one) >= unseenChange),
@@ -80,7 +80,7 @@ function changes(tones: readonly ToneCourse[]): string {
     const by = `the ${tone} ${i === 0 ? 'change by ' : 'by '}${said.get(change.value) ?? leastSaid}`;
     if (ranOut(change)) return by;
     const interval = `${said.get(change.low) ?? '0'} to ${said.get(change.high) ?? '0'}`;
-    const words = `${by} (${named ? '' : '90 % interval '}${interval})`;
+    const words = `${by} (${interval}${named ? '' : ', 9 times of 10'})`;
     named = true;
     return words;
   });
@@ -114,7 +114,7 @@ function settledWords({ value, low, high }: FittedValue, latest: number): string
   if (value <= latest) return `it may be steady already, and will be by about pull ${high}`;
   return low === high
     ? `steady from about pull ${value}`
-    : `steady from about pull ${value} (90 % interval ${low} to ${high})`;
+    : `steady from about pull ${value} (${low} to ${high}, 9 times of 10)`;
 }
 
 function noiseSentence({ deviation, scattered, compared, pullsNeeded }: Fitted): string {

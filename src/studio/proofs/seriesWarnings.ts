@@ -51,7 +51,7 @@ export function seriesWarnings({ question, parted, read, scatter, places }: Judg
       : []),
     ...(scatter > 1
       ? [
-          `These pulls scatter ${scatter.toFixed(1)} times as much as one reading does: ink, pressure or damp differ from pull to pull, or is it the photograph? Read one sheet twice. The intervals are widened for it.`,
+          `These pulls scatter ${scatter.toFixed(1)} times as much as one reading does: ink, pressure or damp differ from pull to pull, or is it the photograph? Read one sheet twice. The ranges are widened for it.`,
         ]
       : []),
     ...(question.noise.tone >= byEye
@@ -73,6 +73,6 @@ export function lopsidedWarnings(tones: readonly ToneCourse[], tolerance: number
   });
   if (far.length === 0) return [];
   return [
-    `The interval of the ${listWords(far.map(({ tone }) => tone))} reaches far to one side: these pulls don’t tell how fast the change slows, so a straight course is possible as well as one that is over.`,
+    `The range of the ${listWords(far.map(({ tone }) => tone))} reaches far to one side: these pulls don’t tell how fast the change slows, so a straight course is possible as well as one that is over.`,
   ];
 }

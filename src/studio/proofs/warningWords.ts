@@ -46,7 +46,7 @@ const words: Readonly<Record<WarningCode, WarningWords>> = {
   },
   'standard-curve': {
     what: 'No grey chips',
-    toDo: 'The camera was taken at its word, so the intervals are wider: lay a grey card with chips beside the work.',
+    toDo: 'The camera was taken at its word, so the ranges are wider: lay a grey card with chips beside the work.',
   },
   'corners-found': {
     what: 'The corners were found, not given',

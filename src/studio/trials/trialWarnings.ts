@@ -90,7 +90,7 @@ export function fitWarnings(
         ? say('no-scatter', 'All readings are the same: there is no scatter to compare anything with.')
         : say(
             'not-fitted',
-            'The readings are too few, or too much alike, to tell treatments from scatter: means are given without intervals.',
+            'The readings are too few, or too much alike, to tell what was tried from scatter: means are given without a range.',
           ),
     ];
   }

@@ -46,7 +46,7 @@ export function zoneTable(record: ComparisonRecord): readonly SheetContent[] {
       },
     },
     note(
-      'Coverage: 100 % is a full film; ± is the larger arm of a 95 % interval. Drawn over the whole zone, printed where the sheet covers it.',
+      'Coverage: 100 % is a full film; the truth lies within ±, 19 times of 20. Drawn over the whole zone, printed where the sheet covers it.',
     ),
   ];
 }

@@ -29,7 +29,7 @@ export function unitsWords({
 /** `3 of 3 stones held in every patch: 44–100 %`, with what that surely is. */
 export function shareWords(share: HoldShare): string {
   const range = `${percent(share.low)}–${percent(share.high)} %`;
-  return `${unitsWords(share)} held in every patch (${share.patchesHeld} of ${share.patches} patches): ${range} hold (95 %, two-sided)`;
+  return `${unitsWords(share)} held in every patch (${share.patchesHeld} of ${share.patches} patches): ${range} hold (19 times of 20, two-sided)`;
 }
 
 /** What a treatment's patches come to, in a sentence. */
@@ -37,14 +37,14 @@ export function holdSentence({ name, share, counts, verdict }: TreatmentHold): s
   if (!share) return `${name}: no patch could be read.`;
   switch (verdict) {
     case 'holds':
-      return `${name} holds: ${shareWords(share)}; at least ${percent(share.least)} % (95 %, one-sided).`;
+      return `${name} holds: ${shareWords(share)}; at least ${percent(share.least)} % (19 times of 20, one-sided).`;
     case 'holds-here':
       return `${name} holds on this stone: ${shareWords(share)}. Another stone was not tried.`;
     case 'fails':
     case 'fails-here': {
       const how = counts.filled > counts.lost + counts.weak ? 'fills in' : 'does not hold';
       const where = verdict === 'fails-here' ? ' on this stone' : '';
-      return `${name} ${how}${where}: ${shareWords(share)}; at most ${percent(share.most)} % (95 %, one-sided).`;
+      return `${name} ${how}${where}: ${shareWords(share)}; at most ${percent(share.most)} % (19 times of 20, one-sided).`;
     }
     case 'open':
       return `${name} is open: ${shareWords(share)}.`;
@@ -66,15 +66,15 @@ export function factorSentences(
       const asked = `Does ${factor} matter more under one ${under} than under another?`;
       return p < 0.05
         ? [
-            `${asked} It does (p ${p < 0.001 ? 'below 0.001' : p.toFixed(3)}): read each ${factor} under each ${under} for itself.`,
+            `${asked} It does, and chance would do as much in ${p < 0.01 ? 'fewer than 1' : Math.round(100 * p)} of 100 trials: read each ${factor} under each ${under} for itself.`,
           ]
-        : [`${asked} Not that it shows (p ${p.toFixed(2)}).`];
+        : [`${asked} Not that it shows: chance would do as much in ${Math.round(100 * p)} of 100 trials.`];
     }
     const own = contrasts.filter(({ term }) => term === factor);
     const told = own.filter(({ low, high }) => low > 0 || high < 0);
     const sentences = told.map(
       ({ level, against, value, low, high }) =>
-        `${level} prints ${signed(Math.abs(value))} ${value > 0 ? 'darker' : 'lighter'} than ${against} (${what}; ${signed(low)} to ${signed(high)} for the whole family).`,
+        `${level} prints ${signed(Math.abs(value))} ${value > 0 ? 'darker' : 'lighter'} than ${against} (${what}; ${signed(low)} to ${signed(high)} with all differences taken together).`,
     );
     const better = odds
       .filter((one) => one.factor === factor && (one.low > 1 || one.high < 1))
@@ -96,7 +96,7 @@ export function positionSentences(position: readonly PositionEffect[]): string[]
     .filter(({ low, high }) => low > 0 || high < 0)
     .map(
       ({ along, per100Mm, low, high }) =>
-        `Tones ${per100Mm > 0 ? 'rise' : 'fall'} from ${along} by ${Math.abs(per100Mm).toFixed(3)} every 100 mm (${signed(low)} to ${signed(high)}), whatever the treatment.`,
+        `Tones ${per100Mm > 0 ? 'rise' : 'fall'} from ${along} by ${Math.abs(per100Mm).toFixed(3)} every 100 mm (${signed(low)} to ${signed(high)}), whatever a patch got.`,
     );
 }
 

@@ -68,7 +68,7 @@ export function scatterByTone(
     thirds,
     answer:
       more >= unlike.times * Math.max(less, 1e-6)
-        ? `No: ${range}. Take intervals of tones as rough.`
+        ? `No: ${range}. Take ranges of tones as rough.`
         : `Yes, near enough: ${range}.`,
   };
 }

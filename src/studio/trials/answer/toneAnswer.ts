@@ -66,7 +66,7 @@ export function toneAnswer(
       contrasts: [],
       components: [],
       warnings: [
-        'Tones are too few, or too much alike, to tell treatments from scatter: means are given without intervals.',
+        'Tones are too few, or too much alike, to tell what was tried from scatter: means are given without a range.',
       ],
     };
   const fitted: Fitted = { rows, model, strata, fit, standing };

@@ -70,7 +70,7 @@ function everywhere(what: string): AuditFinding {
     code: 'several-arms',
     weight: 'note',
     factors: [],
-    message: `${what}: all patches alike. Differences between treatments stand; how much holds at all was found under that.`,
+    message: `${what}: all patches alike. Differences between what was tried stand; how much holds at all was found under that.`,
     test: null,
   };
 }
@@ -80,7 +80,7 @@ function spread(what: string): AuditFinding {
     code: 'several-arms',
     weight: 'note',
     factors: [],
-    message: `${what}: some patches of several treatments. Differences stand, with more scatter.`,
+    message: `${what}: some patches of several kinds. Differences stand, with more scatter.`,
     test: null,
   };
 }

@@ -38,7 +38,7 @@ export function auditReplicates(
       code: 'prints-not-replicates',
       weight: 'note',
       factors: [],
-      message: `${prints} prints of one stone were read: they tell how the press prints, and are no replicates of what was done on the stone.`,
+      message: `${prints} prints of one stone were read: they tell how the press prints, and do not count as more stones.`,
       test: null,
     });
   return found;

@@ -48,7 +48,7 @@ function ruleWords({ etch, verdict, share }: KnownHold): string {
     case 'fails-here':
       return `The table's ${etch} was tried on one stone only.`;
     case 'open':
-      return `Whether the table's ${etch} holds is open: ${(100 * share.low).toFixed(0)}–${(100 * share.high).toFixed(0)} % (95 %).`;
+      return `Whether the table's ${etch} holds is open: ${(100 * share.low).toFixed(0)}–${(100 * share.high).toFixed(0)} %, 19 times of 20.`;
     default:
       return verdict satisfies never;
   }
