@@ -35,7 +35,7 @@ describeInBrowser('a test that is planned', (pages) => {
     const result = page.getByRole('region', { name: 'The test as it is laid out' });
     await result.getByText('6 on each of 2 stones').waitFor();
     await result.getByRole('row', { name: /^middling/ }).waitFor();
-    await result.getByText(/Two replicates are usually few: a difference/).waitFor();
+    await result.getByText(/Two stones alike are usually few: a difference/).waitFor();
     await result
       .getByText(/unknown: 0 read/)
       .first()

@@ -63,10 +63,10 @@ describeInBrowser('the screens of comparisons, each at a desk and on a phone', (
     await page.getByRole('button', { name: 'Cancel the measurement' }).click();
     await page.getByRole('heading', { name: 'Cancelled before it was measured' }).waitFor();
     await expectSoundScreen(page, 'cancelled');
-    await page.getByRole('button', { name: 'Delete this comparison' }).click();
+    await page.getByRole('button', { name: 'Throw this comparison away' }).click();
     await page.getByRole('dialog').waitFor();
-    await expectSoundScreen(page, 'asking before deleting');
-    await page.getByRole('button', { name: 'Delete', exact: true }).click();
+    await expectSoundScreen(page, 'asking before it is thrown away');
+    await page.getByRole('button', { name: 'Throw it away' }).click();
     await page.getByRole('heading', { name: 'What printed, against what was drawn' }).waitFor();
     await page.getByText('S-02 Washes, to be cancelled').waitFor({ state: 'detached' });
   });

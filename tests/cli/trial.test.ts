@@ -134,7 +134,7 @@ describe('stonetone trial design', () => {
     expect(ended.complained).toBe('');
     expect(ended.said).toMatch(/^12 patches of 40 mm on 2 stones\./);
     expect(ended.said).toMatch(/At middle scatter, noticed 8 times in 10: etch a difference of/);
-    expect(ended.said).toMatch(/Two replicates are usually few/);
+    expect(ended.said).toMatch(/Two stones alike are usually few/);
     const design = await readFile(join(out, 'design.json'), 'utf8');
     expect(JSON.parse(design).patches[0]).toEqual({
       code: 'stone 1, row 1, first',

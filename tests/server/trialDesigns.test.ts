@@ -27,7 +27,7 @@ it('is laid out, told what it could notice, and given out with its sealed list',
   const { patches, power, warnings, seal, layouts, room } = designed.body;
   expect(patches).toHaveLength(24);
   expect(power.map(({ of }) => of)).toEqual(['low', 'middle', 'high']);
-  expect(warnings.join(' ')).toContain('Two replicates are usually few');
+  expect(warnings.join(' ')).toContain('Two stones alike are usually few');
   expect(layouts![0]).toMatchObject({ stones: expect.any(Number), minutes: expect.any(Number) });
   expect(room, 'nothing was read in this room').toMatchObject({ stones: 0, scatter: null });
   expect(JSON.stringify(designed.body), 'nothing of who gets what').not.toContain('"sub":"crayon-2"');

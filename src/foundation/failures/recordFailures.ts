@@ -7,7 +7,7 @@ export const recordFailures = {
       'Somebody saved {what} since you opened it: you started from version {yours}, it is now at {kept}.',
     remedy: 'What you typed is still here: compare it with what is kept now, then save again.',
   },
-  archived: { sentence: '{what} is archived.', remedy: 'Bring it back first, then change it.' },
+  archived: { sentence: '{what} is put by.', remedy: 'Bring it back first, then change it.' },
   'reference-unknown': {
     sentence: 'There is no {what} with the id {id}.',
     remedy: 'Choose one from the list.',
@@ -15,7 +15,7 @@ export const recordFailures = {
   'name-taken': { sentence: 'There is a {what} called {name} already.', remedy: 'Give it another name.' },
   'stone-in-use': {
     sentence: 'The stone {name} carries the work {work}.',
-    remedy: 'Archive the work first, or keep the stone.',
+    remedy: 'Put the work by first, or keep the stone.',
   },
   'stone-too-small': {
     sentence: 'At {width} x {height} mm the stone would no longer hold {part} of the work {work}.',

@@ -24,13 +24,13 @@ export function DeleteComparison({ id, title }: { id: string; title: string }) {
   return (
     <div>
       <Button kind="quiet" onClick={() => setAsking(true)}>
-        {say('Delete this comparison')}
+        {say('Throw this comparison away')}
       </Button>
       {remove.isError && <FailureNotice failure={shownFailure(remove.error)} />}
       {asking && (
         <Sure
-          title={say('Delete “{title}”?', { title })}
-          act={say('Delete')}
+          title={say('Throw “{title}” away?', { title })}
+          act={say('Throw it away')}
           onLeave={() => setAsking(false)}
           onAct={() => {
             setAsking(false);

@@ -63,7 +63,7 @@ export function StoneRack() {
           value={archived}
           options={[
             ['no', say('On the rack')],
-            ['yes', say('Put by')],
+            ['yes', say('Off the rack')],
           ]}
           onPick={list.setArchived}
         />
@@ -87,7 +87,7 @@ export function StoneRack() {
       {pages.isSuccess && !pages.isPlaceholderData && stones.length === 0 && !nothingYet && (
         <p className="list-foot">
           {search === ''
-            ? say('No stone is put by.')
+            ? say('No stone is off the rack.')
             : say('No stone here has “{search}” in its name, colour or note.', { search })}
         </p>
       )}

@@ -84,7 +84,7 @@ function warningsOf(wish: TrialWish, power: readonly TrialPower[]): string[] {
   if (wish.stones === 1) found.push('One stone: what holds on it may not hold on another.');
   else if (wish.stones === 2)
     found.push(
-      'Two replicates are usually few: a difference must be large to be told from the luck of two stones.',
+      'Two stones alike are usually few: a difference must be large to be told from the luck of two stones.',
     );
   if (wish.wanted !== null) {
     const blind = [judged.whole, judged.sub, judged.perStone ?? null].some(

@@ -28,7 +28,7 @@ export default function EnterKit() {
   const keep = useKeepEntry<KitEntry>(kitEntryKey, kitKey);
   const form = useTypedForm<KitEntry, KitTyped>({
     entry: null,
-    shelf: say('new kit'),
+    shelf: say('new tool'),
     typedOf: () => nothing,
     check: (typed) => kitOfTyped(tool, typed).troubles,
     send: (typed) => addKit(kitOfTyped(tool, typed).draft!),

@@ -87,8 +87,8 @@ export function HoldCell({ etch, hold }: { etch: string; hold: KnownHold | null 
 
 function sources(testStones: number, works: number): string {
   const parts = [
-    ...(testStones > 0 ? [say('{testStones} by test stones', { testStones })] : []),
-    ...(works > 0 ? [say('{works} by works', { works })] : []),
+    ...(testStones > 0 ? [say('{testStones} from test stones', { testStones })] : []),
+    ...(works > 0 ? [say('{works} from works', { works })] : []),
   ];
   return parts.join(', ');
 }

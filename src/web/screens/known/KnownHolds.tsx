@@ -37,7 +37,7 @@ export default function KnownHolds() {
           <EmptyPage title={say('Nothing was read here yet')} act={enter}>
             <p>
               {say(
-                'Read a test stone that says which medium and which etch every square got, or measure a pull of a work that has a plan. Every stone counts once, however many squares it has.',
+                'Read a test stone that says which medium and which etch every patch got, or measure a pull of a work that has a plan. Every stone counts once, however many patches it has.',
               )}
             </p>
           </EmptyPage>

@@ -19,7 +19,7 @@ export function ArchiveStone({ stone }: { stone: StoneEntry }) {
     if (saved) keep(saved);
   };
   return (
-    <section aria-label={say('Archive')}>
+    <section aria-label={say('On the rack or off it')}>
       {saving.trouble && (
         <Notice kind="trouble" title={saving.trouble.message}>
           {saving.trouble.code === 'stale-save'
@@ -44,7 +44,7 @@ export function ArchiveStone({ stone }: { stone: StoneEntry }) {
           onAct={() => void set(true)}
         >
           <p>
-            {say('It goes to the archive with its logs and photographs, and can be put back at any time.')}
+            {say('It leaves the rack’s list with its logs and photographs, and can be put back at any time.')}
           </p>
         </Sure>
       )}

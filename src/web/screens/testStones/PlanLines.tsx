@@ -45,7 +45,7 @@ export function PlanLines() {
                 })}
               </Button>
               <Button kind="quiet" disabled={saving.pending} onClick={() => void takeOff(plan)}>
-                {sayRich('Delete<span> {name}</span>', {
+                {sayRich('Take off the list<span>: {name}</span>', {
                   span: (words) => <span className="unseen">{words}</span>,
                   name: nameOf(plan),
                 })}

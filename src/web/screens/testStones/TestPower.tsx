@@ -49,7 +49,7 @@ export function TestPower({
       </table>
       <p className="soft">
         {say(
-          'By simulation; low, middling and high scatter are from memory. Two replicates are usually few; prints of one stone are no replicates.',
+          'By trying many made-up tests; how much stones scatter (low, middling, high) is from memory. Two stones alike are usually few; prints of one stone do not count as more.',
         )}
       </p>
       {room && <RoomScatterWords room={room} />}
@@ -61,6 +61,6 @@ export function TestPower({
 }
 
 function noticedWords(smallest: number | null): string {
-  if (smallest === null) return say('nothing: no replicate');
+  if (smallest === null) return say('nothing: nothing is repeated');
   return smallest >= 1 ? say('nothing short of all') : fixed(smallest, 2);
 }

@@ -12,7 +12,7 @@ import { EntryListPage } from '../entries/EntryListPage.tsx';
 const first = (
   <p>
     {sayRich(
-      'Begin with a stone that you have already: squares in rows, a medium in each, etched as you like. Give its size and how many rows and columns it has; then say what every row and column got, and add a photograph of the drawn stone and one of a print. Stonetone reads every square, and says what the stone can tell and what it can’t. With no stone yet, <link>plan a test</link>: say what you want to know, and it is laid out for you.',
+      'Begin with a stone that you have already: squares in rows, a medium in each, etched as you like. Give its size and how many rows and columns it has; then say what every row and column got, and add a photograph of the drawn stone and one of a print. Stonetone reads every patch, and says what the stone can tell and what it can’t. With no stone yet, <link>plan a test</link>: say what you want to know, and it is laid out for you.',
       { link: (words) => <Link href="/test-stones/plan">{words}</Link> },
     )}
   </p>
