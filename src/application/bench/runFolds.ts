@@ -1,15 +1,15 @@
-import type { KeptPlan, KeptSecondEtch } from '../../records/keptPlan.ts';
+import type { EtchPlan } from '../../records/etch.ts';
+import type { KeptPlan } from '../../records/keptPlan.ts';
 import type { RunEvent, RunSummary } from '../../records/run.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
-import { foldRun, type RunFold } from '../../studio/bench/foldRun.ts';
+import { foldOf, type LogReading, type RunFold, readFurther, readWhole } from '../../studio/bench/foldRun.ts';
 import { routeOf } from '../../studio/bench/runState.ts';
 import type { EtchRoute } from '../../studio/bench/waitRanges.ts';
-import { createFoldShelf } from './foldShelf.ts';
+import type { EtchesPlanned } from '../../studio/etch/contactRules.ts';
+import { createFoldShelf, type KeptReading } from './foldShelf.ts';
 import type { RunAnnouncement } from './logging.ts';
 import { createNewest } from './newest.ts';
 
-/** So many logs are held in memory: those of the stones that are worked on. */
-const logsHeld = 8;
 /** Outcomes of logs that tell of so many events in all are held: those of a full rack, and of some years' runs. */
 const eventsOfFolds = 500_000;
 /** What an outcome weighs at least, in events, however short its log. */
@@ -49,9 +49,16 @@ export interface RunFoldParts {
   readonly eventsHeld?: number;
 }
 
+/** A reading with what its etches go by. */
+interface Told {
+  readonly reading: KeptReading;
+  readonly planned: EtchesPlanned;
+}
+
 interface Held {
   readonly events: number;
   readonly planId: string | null;
+  readonly reading: Promise<KeptReading>;
   readonly fold: Promise<RunFold>;
   readonly route: EtchRoute;
 }
@@ -66,14 +73,6 @@ export function createRunFolds({
   const waiting = new Map<string, NodeJS.Timeout>();
   let keeping: Promise<unknown> = Promise.resolve();
   const folds = createNewest<Held>(eventsHeld, ({ events }) => Math.max(events, lightestFold));
-  const logs = createNewest<Promise<RunEvent[]>>(logsHeld, () => 1);
-
-  function logOf(runId: string): Promise<RunEvent[]> {
-    const before = logs.get(runId) ?? Promise.resolve([]);
-    const reading = before.then((events) => readOn(store, runId, events));
-    logs.set(runId, reading);
-    return reading;
-  }
 
   /**
    * One after the other, so that a tap never waits behind many. Where keeping fails, the outcome is worked out again the
@@ -89,8 +88,7 @@ export function createRunFolds({
   async function keepNow(runId: string): Promise<void> {
     const run = await store.runs.find(runId);
     if (run === null) return;
-    const plan = run.planId === null ? null : await store.plans.findFirst(run.workId, run.planId);
-    await shelf.keep(run, await of(run, plan));
+    await shelf.keep(runId, await (await heldOf(run)).reading);
   }
 
   function keepWhenQuiet(runId: string): void {
@@ -99,42 +97,70 @@ export function createRunFolds({
     waiting.set(runId, timer.unref());
   }
 
-  async function fold(run: RunSummary, plan: KeptPlan | null): Promise<RunFold> {
-    const long = run.events >= longFrom;
-    const kept = long && !logs.has(run.id) ? await shelf.read(run) : null;
-    if (kept !== null) return kept;
-    if (long) keepWhenQuiet(run.id);
-    return workedOut(run, plan);
+  /** A log read on from where it was known, or whole where nothing is known or what came since changes that. */
+  async function read(run: RunSummary, first: EtchPlan | null, held: Held | undefined): Promise<Told> {
+    const before = await knownOf(run, held);
+    const events = await eventsOf(store, run, before?.events ?? 0);
+    const etched = before?.etched || events.some(tellsOfEtch);
+    const seconds = etched ? await store.plans.listSecond(run.workId) : [];
+    const planned = { first, seconds };
+    const ids = seconds.map(({ id }) => id);
+    const further = before?.seconds.join() === ids.join() ? readFurther(before.log, events, planned) : null;
+    const news = further === null || before?.events !== run.events;
+    if (news && run.events >= longFrom) keepWhenQuiet(run.id);
+    const log = further ?? (await wholeOf(run, before === null ? events : null, planned));
+    return { reading: { events: run.events, planId: run.planId, etched, seconds: ids, log }, planned };
   }
 
-  async function workedOut(run: RunSummary, plan: KeptPlan | null): Promise<RunFold> {
-    const events = await logOf(run.id);
-    const seconds = await secondEtchesOf(store, run, events);
-    const outcome = foldRun(events, { first: plan?.plan ?? null, seconds });
+  /** How far a log was read: as held in memory, else as kept on the disk. */
+  async function knownOf(run: RunSummary, held: Held | undefined): Promise<KeptReading | null> {
+    const known = held?.planId === run.planId ? await held.reading.catch(() => null) : null;
+    if (known !== null && known.events <= run.events) return known;
+    return run.events >= longFrom ? shelf.read(run) : null;
+  }
+
+  async function wholeOf(
+    run: RunSummary,
+    read: readonly RunEvent[] | null,
+    planned: EtchesPlanned,
+  ): Promise<LogReading> {
+    const events = read ?? (await eventsOf(store, run, 0));
+    const log = readWhole(events, planned);
     const undone = await undoneNotes(store, run.id, events);
-    const facts = outcome.facts.filter(
+    const takenBack = log.facts.takenBack.filter(
       ({ fact, sequence }) => fact !== 'undo-of-nothing' || !undone.has(sequence),
     );
-    return { ...outcome, facts };
+    return { ...log, facts: { ...log.facts, takenBack } };
+  }
+
+  function hold(run: RunSummary, plan: KeptPlan | null): Held {
+    const { events, planId } = run;
+    const told = read(run, plan?.plan ?? null, folds.get(run.id));
+    const reading = told.then((one) => one.reading);
+    const fold = told.then((one) => foldOf(one.reading.log, one.planned));
+    const fresh = { events, planId, reading, fold, route: routeOf(plan) };
+    folds.set(run.id, fresh);
+    fold.catch(() => folds.delete(run.id));
+    reading.catch(() => {});
+    return fresh;
+  }
+
+  async function heldOf(run: RunSummary): Promise<Held> {
+    const held = folds.get(run.id);
+    if (stillHolds(held, run)) return held;
+    const plan = run.planId === null ? null : await store.plans.findFirst(run.workId, run.planId);
+    const since = folds.get(run.id);
+    return stillHolds(since, run) ? since : hold(run, plan);
   }
 
   function of(run: RunSummary, plan: KeptPlan | null): Promise<RunFold> {
     const held = folds.get(run.id);
-    if (stillHolds(held, run)) return held.fold;
-    const fresh = { events: run.events, planId: run.planId, fold: fold(run, plan), route: routeOf(plan) };
-    folds.set(run.id, fresh);
-    fresh.fold.catch(() => {
-      folds.delete(run.id);
-      logs.delete(run.id);
-    });
-    return fresh.fold;
+    return (stillHolds(held, run) ? held : hold(run, plan)).fold;
   }
 
   async function told(run: RunSummary): Promise<ToldRun> {
-    const held = folds.get(run.id);
-    if (stillHolds(held, run)) return { fold: await held.fold, route: held.route };
-    const plan = run.planId === null ? null : await store.plans.findFirst(run.workId, run.planId);
-    return { fold: await of(run, plan), route: routeOf(plan) };
+    const { fold, route } = await heldOf(run);
+    return { fold: await fold, route };
   }
 
   return {
@@ -155,31 +181,28 @@ function stillHolds(held: Held | undefined, run: RunSummary): held is Held {
   return held?.events === run.events && held.planId === run.planId;
 }
 
-/** The plans of second etches of a run's work; they are asked for only where one was etched. */
-async function secondEtchesOf(
-  { plans }: Pick<KeptRecords, 'plans'>,
-  { workId }: RunSummary,
-  events: readonly RunEvent[],
-): Promise<readonly KeptSecondEtch[]> {
-  const etched = events.some(
-    ({ kind, payload }) => kind === 'laid' || (kind === 'remembered' && payload.place != null),
-  );
-  return etched ? plans.listSecond(workId) : [];
+/** Whether an event tells of etch on a place: only then second etches matter. */
+function tellsOfEtch({ kind, payload }: RunEvent): boolean {
+  return kind === 'laid' || (kind === 'remembered' && payload.place != null);
 }
 
-/** Reads on from where a log was read to; notes are left out, which change nothing about a run's state. */
-async function readOn(
+/** A run's events after one of them; notes are left out, which change nothing about its state. */
+async function eventsOf(
   { runs }: Pick<KeptRecords, 'runs'>,
-  runId: string,
-  events: RunEvent[],
-): Promise<RunEvent[]> {
-  for (;;) {
-    const after = events.at(-1)?.sequence ?? 0;
-    const page = await runs.events(runId, { after, limit: eventsEach, without: ['note'] });
-    for (const event of page) events.push(event);
-    if (page.length < eventsEach) return events;
+  { id, events: last }: RunSummary,
+  known: number,
+): Promise<readonly RunEvent[]> {
+  const events: RunEvent[] = [];
+  let after = known;
+  while (after < last) {
+    const page = await runs.events(id, { after, limit: eventsEach, without: ['note'] });
+    // what was logged since belongs to the next question
+    for (const event of page) if (event.sequence <= last) events.push(event);
+    if (page.length < eventsEach) break;
+    after = page.at(-1)!.sequence;
     await new Promise(setImmediate);
   }
+  return events;
 }
 
 /** Sequence numbers of undos that take back a note. */

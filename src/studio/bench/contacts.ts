@@ -1,17 +1,18 @@
-import type { Contact, RunFact, Spent } from '../../records/bench.ts';
+import type { RunFact, Spent } from '../../records/bench.ts';
 import type { LineStage, RunEvent } from '../../records/run.ts';
 import { minutesSeconds } from '../etch/clockWords.ts';
-import { type ContactRule, contactRules, type EtchesPlanned } from '../etch/contactRules.ts';
-import { laidRows } from '../etch/laidRows.ts';
+import type { ContactRule } from '../etch/contactRules.ts';
 import type { Moment } from './eventMoments.ts';
-import { isoOf, type PlacedEvent } from './placedEvents.ts';
+import type { PlacedEvent } from './placedEvents.ts';
+import type { RulesOfContacts } from './rulesOfContacts.ts';
 import { measuredSpent, rememberedSpent } from './spent.ts';
-import { etches, type StageTold } from './stagesDone.ts';
+import { etches, lastEtch, type StageTold } from './stagesDone.ts';
 
 /** A gap this much too long is what a tap can't tell, seconds: our rule. */
 const tapSeconds = 2;
 
-interface OpenContact {
+/** One etch on one place as the taps tell it; plain, so that it can be kept. */
+export interface TouchedContact {
   readonly place: string;
   readonly stage: LineStage;
   readonly laid: Moment;
@@ -25,43 +26,43 @@ interface OpenContact {
   moves: number;
 }
 
-/** Contacts as they went, with what was not as the plan allows. */
-export interface Contacts {
-  readonly contacts: readonly Contact[];
+/** Contacts as far as a log was read, with what was not as the plan allows. */
+export interface ContactsRead {
+  readonly contacts: readonly TouchedContact[];
   readonly buffedRounds: number;
   readonly facts: readonly RunFact[];
 }
 
+const nothingTouched: ContactsRead = { contacts: [], buffedRounds: 0, facts: [] };
+
 /**
  * Every etch on every place, from laid to lifted, beside the rule that it went by. Laid or lifted a second time by
  * somebody else, it is one step. Gaps are known only of a run in which moves were logged.
+ * @param stages all that the log tells
+ * @param before what was read until then, where `placed` goes on from there; it stays as it is
  */
 export function contactsOf(
   placed: readonly PlacedEvent[],
   stages: readonly StageTold[],
-  planned: EtchesPlanned,
-): Contacts {
-  const plan = planned.first;
-  // a later etch shares the first one's letters and names, not its times
-  const rows = new Map((plan ? laidRows(plan) : []).map((one) => [one.row.id, one]));
-  const ruleOf = ({ place, stage }: Pick<OpenContact, 'place' | 'stage'>, ms: number) =>
-    contactRules(planned, stage, ms).find(({ id }) => id === place);
-  const all: OpenContact[] = [];
-  const last = new Map<string, OpenContact>();
-  const facts: RunFact[] = [];
-  let buffedRounds = 0;
-  const etchBegan = stages.findLast(({ stage }) => etches.includes(stage))?.started?.ms ?? 0;
+  rules: RulesOfContacts,
+  before: ContactsRead = nothingTouched,
+): ContactsRead {
+  const { planned, rows, ruleOf } = rules;
+  const all = [...before.contacts];
+  const last = new Map<string, TouchedContact>();
+  for (const [place, index] of new Map(all.map((contact, at) => [contact.place, at] as const))) {
+    const contact = { ...all[index]! };
+    all[index] = contact;
+    last.set(place, contact);
+  }
+  const facts = [...before.facts];
+  let { buffedRounds } = before;
+  const etchBegan = lastEtch(stages)?.started?.ms ?? 0;
   const tell = (fact: RunFact['fact'], { sequence }: RunEvent, words: string) =>
     facts.push({ fact, sequence, words });
-  const latest = contactRules(
-    planned,
-    stages.findLast(({ stage }) => etches.includes(stage))?.stage ?? 'first-etch',
-    Number.POSITIVE_INFINITY,
-  );
-  const nameOf = (place: string) =>
-    rows.get(place)?.name ?? latest.find(({ id }) => id === place)?.name ?? place;
+  const nameOf = rules.namesIn(stages);
 
-  const touch = (contact: OpenContact, event: RunEvent, moment: Moment) => {
+  const touch = (contact: TouchedContact, event: RunEvent, moment: Moment) => {
     const gap = (moment.ms - contact.touched.ms) / 1000;
     contact.touched = moment;
     contact.longestGap = Math.max(contact.longestGap, gap);
@@ -81,7 +82,7 @@ export function contactsOf(
           tell('logged-twice', event, `${nameOf(place)} was laid already; the first counts`);
           break;
         }
-        if (plan && !rows.has(place)) tell('not-in-plan', event, `${place} is not in the plan`);
+        if (planned && !rows.has(place)) tell('not-in-plan', event, `${place} is not in the plan`);
         const contact = {
           place,
           stage: etchAt(stages, moment),
@@ -146,24 +147,16 @@ export function contactsOf(
       default:
     }
   }
-  const movesLogged = all.some(({ moves }) => moves > 0);
-  return {
-    contacts: all.map((contact) => {
-      const rule = ruleOf(contact, contact.lifted?.ms ?? Number.POSITIVE_INFINITY);
-      return shown(contact, {
-        rule,
-        name: nameOf(contact.place),
-        row: rows.get(contact.place)?.row,
-        movesLogged,
-      });
-    }),
-    buffedRounds,
-    facts,
-  };
+  return { contacts: all, buffedRounds, facts };
 }
 
 /** A contact of which no tap was logged: where it began follows from what is remembered. */
-function forgottenContact(place: string, stage: LineStage, moment: Moment, remembered: Spent): OpenContact {
+function forgottenContact(
+  place: string,
+  stage: LineStage,
+  moment: Moment,
+  remembered: Spent,
+): TouchedContact {
   const laid = { ...moment, ms: moment.ms - remembered.seconds * 1000 };
   return {
     place,
@@ -186,7 +179,7 @@ function etchAt(stages: readonly StageTold[], { ms }: Moment): LineStage {
 }
 
 function contactFact(
-  contact: OpenContact,
+  contact: TouchedContact,
   rule: ContactRule | undefined,
 ): Pick<RunFact, 'fact' | 'words'> | null {
   const allowed = rule?.contactSeconds;
@@ -200,35 +193,4 @@ function contactFact(
     return { fact: 'contact-long', words: `Too late: ${lay}, ${minutesSeconds(allowed.high)} at most` };
   }
   return null;
-}
-
-function shown(
-  contact: OpenContact,
-  given: {
-    readonly rule: ContactRule | undefined;
-    readonly name: string;
-    /** The place in the plan of the first etch. */
-    readonly row: ReturnType<typeof laidRows>[number]['row'] | undefined;
-    readonly movesLogged: boolean;
-  },
-): Contact {
-  const { rule, row, movesLogged } = given;
-  const measured = contact.lifted && !contact.endForgotten;
-  const spent = measured ? measuredSpent(contact.laid, contact.lifted!) : contact.remembered;
-  const byClock = contact.stage === 'first-etch' && row?.layTo != null && row.endsAt !== null;
-  const plannedSeconds = byClock ? row.endsAt - row.layTo! : (rule?.contactSeconds?.wanted ?? null);
-  return {
-    place: contact.place,
-    letter: row?.letter ?? rule?.letter ?? null,
-    name: given.name,
-    stage: contact.stage,
-    laidAt: isoOf(contact.laid),
-    touchedAt: isoOf(contact.touched),
-    liftedAt: contact.lifted && isoOf(contact.lifted),
-    spent,
-    plannedSeconds,
-    differenceSeconds: spent && plannedSeconds !== null ? spent.seconds - plannedSeconds : null,
-    longestGapSeconds: movesLogged ? contact.longestGap : null,
-    allowedGapSeconds: rule?.gapSeconds ?? null,
-  };
 }

@@ -8,14 +8,28 @@ export interface Moment {
   readonly clock: number;
 }
 
-interface Clock {
+/** A clock as far as a log tells of it; plain, so that it can be kept. */
+export interface Clock {
   readonly device: string;
+  /** Sequence number of the first event that was read from it. */
   readonly from: number;
   /** What to add to this clock to get the server's time, ms: the least that was seen, since sending only delays. */
   offset: number;
   /** The same where the device said when it sent. */
   sentOffset: number | null;
   lastAt: number;
+  /** Whether something of it was sent so late that it was told. */
+  late: boolean;
+}
+
+/** Events with their moments, and the clocks that they were read from. */
+export interface ClocksRead {
+  readonly moments: ReadonlyMap<number, Moment>;
+  readonly clocks: readonly Clock[];
+  /** Clocks that were set, and what was sent late. */
+  readonly facts: readonly RunFact[];
+  /** Whether a clock that was known before is read otherwise now: what was placed by it stands elsewhere then. */
+  readonly moved: boolean;
 }
 
 /** A clock may stumble by so much, ms, before it counts as set. Our rule. */
@@ -34,9 +48,20 @@ export function eventMoments(events: readonly RunEvent[]): {
   readonly moments: ReadonlyMap<number, Moment>;
   readonly facts: readonly RunFact[];
 } {
-  const clocks: Clock[] = [];
+  const { moments, clocks, facts } = readClocks(events);
+  return { moments, facts: [...facts, ...clocks.flatMap(wrongClock)] };
+}
+
+/**
+ * The same, going on where a log was read to.
+ * @param events those after that, in order of their sequence numbers
+ * @param before the clocks that the log told of until then; they stay as they are
+ */
+export function readClocks(events: readonly RunEvent[], before: readonly Clock[] = []): ClocksRead {
+  const clocks = before.map((clock) => ({ ...clock }));
   const facts: RunFact[] = [];
-  const current = new Map<string, number>();
+  // the newest clock of a device is the one it goes by
+  const current = new Map(clocks.map(({ device }, index) => [device, index]));
   const read: { readonly sequence: number; readonly at: number; readonly received: number; clock: number }[] =
     [];
   for (const event of events) {
@@ -53,7 +78,8 @@ export function eventMoments(events: readonly RunEvent[]): {
       }
       index = clocks.length;
       current.set(device, index);
-      clocks.push({ device, from: event.sequence, offset: received - at, sentOffset: sent, lastAt: at });
+      const from = event.sequence;
+      clocks.push({ device, from, offset: received - at, sentOffset: sent, lastAt: at, late: false });
     } else {
       clock.offset = Math.min(clock.offset, received - at);
       if (sent !== null) clock.sentOffset = Math.min(clock.sentOffset ?? sent, sent);
@@ -62,18 +88,21 @@ export function eventMoments(events: readonly RunEvent[]): {
     read.push({ sequence: event.sequence, at, received, clock: index! });
   }
   const moments = new Map<number, Moment>();
-  const late = new Set<number>();
-  for (const { sequence, at, received, clock } of read) {
-    const { offset, sentOffset, device } = clocks[clock]!;
-    const ms = Math.min(received, at + (sentOffset ?? offset));
-    moments.set(sequence, { ms, clock });
-    if (received - ms > toldMs && !late.has(clock)) {
-      late.add(clock);
-      facts.push({ fact: 'sent-late', sequence, words: `${device} sent some of this later` });
+  for (const { sequence, at, received, clock: index } of read) {
+    const clock = clocks[index]!;
+    const ms = Math.min(received, at + offsetOf(clock));
+    moments.set(sequence, { ms, clock: index });
+    if (received - ms > toldMs && !clock.late) {
+      clock.late = true;
+      facts.push({ fact: 'sent-late', sequence, words: `${clock.device} sent some of this later` });
     }
   }
-  for (const clock of clocks) facts.push(...wrongClock(clock));
-  return { moments, facts };
+  const moved = before.some((clock, index) => offsetOf(clock) !== offsetOf(clocks[index]!));
+  return { moments, clocks, facts, moved };
+}
+
+function offsetOf({ offset, sentOffset }: Clock): number {
+  return sentOffset ?? offset;
 }
 
 function wasSet(clock: Clock, at: number, sent: number | null): boolean {
@@ -81,8 +110,10 @@ function wasSet(clock: Clock, at: number, sent: number | null): boolean {
   return at < clock.lastAt - stumbleMs;
 }
 
-function wrongClock({ device, from, offset, sentOffset }: Clock): RunFact[] {
-  const off = sentOffset ?? offset;
+/** What is told of a clock that is far off. */
+export function wrongClock(clock: Clock): RunFact[] {
+  const { device, from, sentOffset } = clock;
+  const off = offsetOf(clock);
   if (Math.abs(off) <= toldMs) return [];
   const minutes = Math.round(Math.abs(off) / 60_000);
   const by = minutes < 120 ? `${minutes} min` : `${Math.round(minutes / 60)} h`;

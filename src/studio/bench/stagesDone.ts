@@ -24,12 +24,16 @@ export const corrections: readonly LineStage[] = ['hone', 'scrape', 'spot-etch',
 /**
  * The stages that a log tells, in order. A stage of the line ends where it is said to, or where the next begins;
  * a correction stands beside the line. The first touch of an etch that nobody announced begins one.
+ * @param before the stages that were told until then, where `placed` goes on from there; they stay as they are
  */
-export function stagesTold(placed: readonly PlacedEvent[]): {
+export function stagesTold(
+  placed: readonly PlacedEvent[],
+  before: readonly StageTold[] = [],
+): {
   readonly stages: readonly StageTold[];
   readonly facts: readonly RunFact[];
 } {
-  const stages: StageTold[] = [];
+  const stages: StageTold[] = before.map((stage) => ({ ...stage }));
   const facts: RunFact[] = [];
   const openOf = (stage: LineStage) => stages.findLast((one) => one.stage === stage && one.state === 'open');
   const twice = ({ sequence, actor }: RunEvent, stage: LineStage) => {
@@ -136,6 +140,11 @@ export function stagesTold(placed: readonly PlacedEvent[]): {
 function end(stage: StageTold, moment: Moment): void {
   stage.state = 'done';
   stage.ended = moment;
+}
+
+/** The etch that was begun last. */
+export function lastEtch(stages: readonly StageTold[]): StageTold | undefined {
+  return stages.findLast(({ stage }) => etches.includes(stage));
 }
 
 function unannouncedEtch(stages: readonly StageTold[]): LineStage {

@@ -35,21 +35,38 @@ export interface EtchesPlanned {
  * @param begunMs when the etch began, ms: a plan of a second etch that was made after that was not followed in it
  */
 export function contactRules(
-  { first, seconds }: EtchesPlanned,
+  planned: EtchesPlanned,
   stage: LineStage,
   begunMs: number,
 ): readonly ContactRule[] {
-  switch (stage) {
-    case 'first-etch':
-      return first ? inOrderLaid(firstRules(first), (rule) => rule) : [];
-    case 'second-etch':
-    case 'second-etch-quick': {
-      const followed = seconds.find(({ createdAt }) => Date.parse(createdAt) <= begunMs);
-      return followed ? inOrderLaid(secondRules(followed, first), (rule) => rule) : [];
+  return contactRulesOf(planned)(stage, begunMs);
+}
+
+/** The same for many questions of one run: what a plan rules is worked out once. */
+export function contactRulesOf({
+  first,
+  seconds,
+}: EtchesPlanned): (stage: LineStage, begunMs: number) => readonly ContactRule[] {
+  let byFirst: readonly ContactRule[] | null = null;
+  const bySecond = new Map<KeptSecondEtch, readonly ContactRule[]>();
+  const moments = seconds.map(({ createdAt }) => Date.parse(createdAt));
+  return (stage, begunMs) => {
+    switch (stage) {
+      case 'first-etch':
+        byFirst ??= first ? inOrderLaid(firstRules(first), (rule) => rule) : [];
+        return byFirst;
+      case 'second-etch':
+      case 'second-etch-quick': {
+        const followed = seconds[moments.findIndex((ms) => ms <= begunMs)];
+        if (followed === undefined) return [];
+        const held = bySecond.get(followed) ?? inOrderLaid(secondRules(followed, first), (rule) => rule);
+        bySecond.set(followed, held);
+        return held;
+      }
+      default:
+        return [];
     }
-    default:
-      return [];
-  }
+  };
 }
 
 /** A place without a rule, or on which nothing is laid on purpose, is led nowhere. */
