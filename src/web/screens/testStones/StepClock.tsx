@@ -61,7 +61,7 @@ export function StepClock({ kept }: { kept: KeptPlan }) {
               <tr key={line.row.id}>
                 <td>{line.row.layFrom === null ? '–' : minutesSeconds(line.row.layFrom)}</td>
                 <th scope="row">
-                  {line.row.letter} {line.name}
+                  {line.row.letter} {told(line.name)}
                 </th>
                 <td>{whatWords(line)}</td>
                 <td>{line.liftAt === null ? '–' : minutesSeconds(line.liftAt)}</td>
