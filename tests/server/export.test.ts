@@ -14,7 +14,7 @@ import { loadSampleComparison } from '../../src/sample/saltreach/sampleCompariso
 import { pulledWorkId, samplePulls } from '../../src/sample/saltreach/samplePulls.ts';
 import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
 import type { ServerOptions } from '../../src/server/startServer.ts';
-import { openTables } from '../../src/store/export/readTables.ts';
+import { openTables } from '../../src/store/readTables.ts';
 import { dataFolderAt } from '../../src/store/files/dataFolder.ts';
 import { folderUnderTest, postJson, serverUnderTest } from './serverUnderTest.ts';
 

@@ -1,4 +1,4 @@
-import type { ExportRecord } from '../../store/export/readTables.ts';
+import type { ExportRecord } from '../../store/readTables.ts';
 import { type ExportColumn, valueAt } from './exportColumn.ts';
 
 /** A text that a spreadsheet would take for a formula. */

@@ -1,4 +1,4 @@
-import type { ExportRecord, TableReader } from '../../store/export/readTables.ts';
+import type { ExportRecord, TableReader } from '../../store/readTables.ts';
 
 /** A column of a CSV file. */
 export interface ExportColumn {

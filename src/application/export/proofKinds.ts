@@ -1,4 +1,4 @@
-import type { ExportRecord, TableReader } from '../../store/export/readTables.ts';
+import type { ExportRecord, TableReader } from '../../store/readTables.ts';
 import { column, type ExportColumn, type ExportKind, edited, zoned } from './exportColumn.ts';
 import { nested } from './workKinds.ts';
 

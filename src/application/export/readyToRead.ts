@@ -3,8 +3,8 @@ import { basename } from 'node:path';
 import { failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import { currentVersion } from '../../store/database/migrate.ts';
-import { readVersion } from '../../store/export/readTables.ts';
 import type { DataFolder } from '../../store/files/dataFolder.ts';
+import { readVersion } from '../../store/readTables.ts';
 
 /** Whether a data folder's records can be read by this program: its tables must be of this version. */
 export async function readyToRead(folder: DataFolder): Promise<Result<null>> {

@@ -1,4 +1,4 @@
-import type { ExportRecord } from '../../store/export/readTables.ts';
+import type { ExportRecord } from '../../store/readTables.ts';
 import { column, type ExportKind, edited, zoned } from './exportColumn.ts';
 
 /** Stones, what is drawn on them, how it is planned to be etched. */

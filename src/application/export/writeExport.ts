@@ -1,4 +1,4 @@
-import type { TableReader } from '../../store/export/readTables.ts';
+import type { TableReader } from '../../store/readTables.ts';
 import { csvHead, csvLine } from './csvText.ts';
 import { exportKinds } from './exportKinds.ts';
 

@@ -1,4 +1,4 @@
-import { workOutMixture } from '../../application/mixing/workOutMixture.ts';
+import { workOutMixture } from '../../application/questions/workOutMixture.ts';
 import { mixtureSchema } from '../../contract/mixture.ts';
 import { mixtureAnswerSchema } from '../../contract/mixtureAnswer.ts';
 import type { MixtureAnswer } from '../../records/mixture.ts';

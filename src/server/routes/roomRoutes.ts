@@ -1,4 +1,4 @@
-import { answerRoomQuestion } from '../../application/room/answerRoomQuestion.ts';
+import { answerRoomQuestion } from '../../application/questions/answerRoomQuestion.ts';
 import { roomAnswerSchema, roomQuestionSchema } from '../../contract/roomQuestion.ts';
 import type { RoomAnswer } from '../../records/roomAnswer.ts';
 import type { App } from '../app.ts';
