@@ -1,22 +1,10 @@
+import pdfMake from 'pdfmake';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { plainChoice } from '../../src/records/wordChoice.ts';
 import { svgInWords } from '../../src/words/inWords.ts';
 import { setWordsInUse } from '../../src/words/wordsInUse.ts';
 import { wordsOfChoice } from '../../src/words/wordsOfChoice.ts';
 import { charts, sheets } from './exhibits.ts';
-
-// Nothing is set in type: what a sheet is made of is heard, page by page, on its way there.
-vi.mock('pdfmake', () => ({
-  default: {
-    addFonts() {},
-    setUrlAccessPolicy() {},
-    setLocalAccessPolicy() {},
-    createPdf({ footer }: { readonly footer?: (page: number, of: number) => unknown }) {
-      footer?.(1, 2);
-      return { getBuffer: async () => new Uint8Array() };
-    },
-  },
-}));
 
 /** What stays as it stands in any language: names and notes that the gallery's people wrote where a sheet can't tell them from its own words. */
 const theirs = new Set([
@@ -43,10 +31,16 @@ const theirs = new Set([
 /** Days as the gallery's records have them, not as a sheet writes them. */
 const days = /^(2 April 2026|\d{4}-\d\d-\d\d to \d{4}-\d\d-\d\d)$/;
 
+const page = { orientation: 'portrait', width: 0, height: 0 } as const;
 const missed = new Set<string>();
 let exhibit = '';
 
 beforeAll(async () => {
+  // Nothing is set in type: what a sheet is made of is heard, page by page, on its way there.
+  vi.spyOn(pdfMake, 'createPdf').mockImplementation(({ footer }) => {
+    if (typeof footer === 'function') footer(1, 2, page);
+    return { getBuffer: async () => Buffer.alloc(0) } as ReturnType<typeof pdfMake.createPdf>;
+  });
   const words = await wordsOfChoice({ ...plainChoice, language: 'de', dates: 'de-DE' });
   setWordsInUse({
     ...words,
