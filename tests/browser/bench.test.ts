@@ -43,6 +43,8 @@ describeInBrowser('the bench', (pages) => {
   it('leads through a first etch by the clock, by keys and pedal, over a reload', async () => {
     const { page, plan } = await begunRun('S-91', pages.atDesk);
     await page.getByRole('heading', { name: /^Begin: lay / }).waitFor();
+    await page.getByText('Rosin and talc come first, dusted off: they are not in this log.').waitFor();
+    await page.getByRole('button', { name: 'Begin: rosin, then talc' }).waitFor();
     await expectSoundScreen(page, 'a bench before its beginning');
     await page.keyboard.press('Space');
     await page.getByRole('timer').waitFor();
@@ -99,7 +101,7 @@ describeInBrowser('the bench', (pages) => {
   it('goes on while the server is out of reach, sends later in order, and takes back what was held', async () => {
     const { page, plan } = await begunRun('S-92', pages.onPhone);
     await page.getByRole('button', { name: 'Voice on' }).click();
-    await page.getByRole('button', { name: 'Begin' }).click();
+    await page.getByRole('button', { name: 'Begin', exact: true }).click();
     const begun = Date.parse((await loggedEvents(page, 1))[0]!.at);
     await page.context().setOffline(true);
     const lays = plan.plan.schedule.steps.filter(({ action }) => action === 'lay');
@@ -147,7 +149,7 @@ describeInBrowser('the bench', (pages) => {
   it('is the same on two screens', async () => {
     const { page } = await begunRun('S-93', pages.atDesk);
     const other = await pages.onPhone(new URL(page.url()).pathname);
-    await other.getByRole('button', { name: 'Begin' }).waitFor();
+    await other.getByRole('button', { name: 'Begin', exact: true }).waitFor();
     await page.keyboard.press('Space');
     await other.getByRole('timer').waitFor({ timeout: 3000 });
     const [here, there] = await Promise.all([secondsShown(page), secondsShown(other)]);

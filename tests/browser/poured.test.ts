@@ -15,7 +15,7 @@ describeInBrowser('what was poured', (pages) => {
       const page = await open(`/works/${id}/etch`);
       await page.getByRole('button', { name: 'Begin at the stone' }).click();
       await page.waitForURL(/\/bench\//);
-      await page.getByRole('button', { name: 'Begin' }).click();
+      await page.getByRole('button', { name: 'Begin', exact: true }).click();
       await loggedEvents(page, 1);
       await page.getByRole('button', { name: 'Poured …' }).click();
       const [first, second] = plan.batches;

@@ -185,7 +185,8 @@ function contactFact(
   const allowed = rule?.contactSeconds;
   if (!allowed || contact.lifted === null) return null;
   const { low, high, seconds } = measuredSpent(contact.laid, contact.lifted);
-  const lay = `${rule.name} lay ${minutesSeconds(seconds)}`;
+  // whole seconds as the clock showed them
+  const lay = `${rule.name} lay ${minutesSeconds(Math.floor(seconds))}`;
   if (high < allowed.low) {
     return { fact: 'contact-short', words: `Too soon: ${lay}, ${minutesSeconds(allowed.low)} at least` };
   }

@@ -9,6 +9,7 @@ import { told } from '../../words/told.ts';
 import { type AskedMove, askedMoves } from './askedMove.ts';
 import { type BenchTaps, beginTap, buffingTaps, etchingTaps } from './benchTaps.ts';
 import { amountOfEtch } from './freePlaces.ts';
+import { beginTap as beginStageTap } from './stageView.ts';
 import { layWords, liftWords, moveWords } from './stepWords.ts';
 
 export type BenchPhase = 'ready' | 'etching' | 'buffing';
@@ -94,6 +95,7 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
   }
   const first = plan.schedule.steps.find((step) => step.person === person);
   if (moves === null) {
+    const powdered = state.stages.some(({ stage }) => stage === 'powder');
     return {
       ...rest,
       phase: 'ready',
@@ -104,8 +106,9 @@ export function benchView(plan: EtchPlan, state: RunState, person: number): Benc
           })
         : say('Begin'),
       endSign: until(endSigns.lay),
+      next: powdered ? null : say('Rosin and talc come first, dusted off: they are not in this log.'),
       places: placesOf(plan, state, first?.zone ?? null),
-      taps: { first: beginTap, others: [] },
+      taps: { first: beginTap, others: powdered ? [] : [beginStageTap('powder')] },
     };
   }
   const step = (action: DueMove['action'], zone: string) => sayOf(action, nameOf(zone), amountOf(zone));

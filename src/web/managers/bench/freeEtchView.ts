@@ -77,7 +77,7 @@ export function freeEtchView(
     words: lit
       ? litWords(lit)
       : unknown
-        ? say('{name}: it lies; no time is known', { name: unknown.place.name })
+        ? say('How long {name} may lie is not known', { name: unknown.place.name })
         : say('Next: {lowered}', { lowered: midSentenceFirst(liftWords(asked.place.name)) }),
     stayOff: null,
     endSign:

@@ -7,6 +7,6 @@ import { unruledWords } from './benchView.ts';
 export function freeNotes(stage: LineStage, plan: KeptPlan | null): readonly string[] {
   if (stage !== 'first-etch') return [];
   if (plan === null)
-    return [say('No plan leads this etch: how long a place may lie is known for none of them')];
+    return [say('No plan leads this etch: for no place is it known how long it may lie')];
   return unruledWords(plan.plan);
 }

@@ -213,7 +213,7 @@ describe('an etch without a schedule', () => {
     bench.log(0, 'stage-started', { stage: 'spot-etch' });
     for (const place of ['ground', 'post', 'sky']) bench.log(1, 'laid', { place });
     expect(look(31)).toMatchObject({
-      words: 'ground: it lies; no time is known',
+      words: 'How long ground may lie is not known',
       counting: 'on',
       seconds: 30,
     });

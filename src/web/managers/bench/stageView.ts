@@ -132,7 +132,12 @@ export function endTaps(stage: LineStage): readonly BenchTap[] {
   const rests = waiting && next !== null && lineRule(next).waiting ? next : null;
   const then = follows ?? rests;
   return [
-    { kind: 'stage-ended', payload: { stage }, words: say('Done: {name}', { name }), place: null },
+    {
+      kind: 'stage-ended',
+      payload: { stage },
+      words: say('Done: {name}', { name: told(name) }),
+      place: null,
+    },
     ...(then === null ? [] : [beginTap(then)]),
   ];
 }
@@ -229,12 +234,16 @@ function expectedSentence({ stage, expected, basis }: LineRule, faceMm2: number)
   );
 }
 
+/** “About” so long is kept up to a fifth more: our rule. */
+const aboutShare = 0.2;
+
 function timeOf({ expected }: LineRule, seconds: number): StageView['time'] {
   const low = expected?.lowSeconds ?? expected?.highSeconds ?? null;
   const high = expected?.highSeconds ?? null;
   const range = spanRange(expected);
   if (low === null || range === null) return null;
-  const verdict = seconds < low ? 'before' : high === null || seconds <= high + 2 ? 'within' : 'over';
+  const loose = low === high ? aboutShare * low : 2;
+  const verdict = seconds < low ? 'before' : high === null || seconds <= high + loose ? 'within' : 'over';
   const words = {
     before: say('too soon: {clockOf} to go at least', { clockOf: clockOf(Math.ceil(low - seconds)) }),
     within: high === null ? say('long enough') : say('in its time: look for the sign'),

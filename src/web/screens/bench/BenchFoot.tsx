@@ -59,7 +59,10 @@ export function BenchFoot({
     <div className="bench-foot">
       <UnsentPhotographs of={(belongs) => belongs.to === 'work' && belongs.workId === work.id} />
       <BenchMore work={work} trouble={trouble} onPanel={onPanel} />
-      <div className="bench-switches">
+      <section className="bench-switches" aria-labelledby="calls-head">
+        <h2 id="calls-head" className="stamp">
+          {say('Who logs, and how it calls')}
+        </h2>
         <button type="button" onClick={() => onPanel('who')}>
           {sayRich('Logged by <b>{who}</b>', { b: (words) => <b>{words}</b>, who: who ?? say('not said') })}
         </button>
@@ -100,7 +103,7 @@ export function BenchFoot({
               {name} <b>{hands === free.hands ? say('here') : ''}</b>
             </button>
           ))}
-      </div>
+      </section>
       {free && free.hands !== null && (
         <p>
           {say(

@@ -22,21 +22,31 @@ export function BenchMore({
   onPanel: (panel: PanelName) => void;
 }) {
   return (
-    <div className="bench-more">
-      {[...(trouble ? [['trouble', say('Say what the trouble was')] as const] : []), ...more].map(
-        ([name, words]) => (
-          <button
-            key={name}
-            type="button"
-            className="bench-target"
-            onMouseDown={(event) => event.preventDefault()}
-            onClick={() => onPanel(name)}
-          >
-            {words} …
-          </button>
-        ),
-      )}
-      <BenchPhotograph work={work} />
-    </div>
+    <>
+      <section className="bench-more" aria-labelledby="log-head">
+        <h2 id="log-head" className="stamp">
+          {say('To the log')}
+        </h2>
+        {[...(trouble ? [['trouble', say('Say what the trouble was')] as const] : []), ...more].map(
+          ([name, words]) => (
+            <button
+              key={name}
+              type="button"
+              className={name === 'trouble' ? 'bench-target wanted' : 'bench-target'}
+              onMouseDown={(event) => event.preventDefault()}
+              onClick={() => onPanel(name)}
+            >
+              {words} …
+            </button>
+          ),
+        )}
+      </section>
+      <section className="bench-more photographs" aria-labelledby="photograph-head">
+        <h2 id="photograph-head" className="stamp">
+          {say('A photograph')}
+        </h2>
+        <BenchPhotograph work={work} />
+      </section>
+    </>
   );
 }

@@ -93,7 +93,7 @@ export function StageLead({
         places={[]}
         label={say('{stone} from above, with its zones', { stone: work.stone.name })}
       />
-      <div className="bench-hands stage-hands">
+      <div className={view.phase === 'open' ? 'bench-hands stage-hands open' : 'bench-hands stage-hands'}>
         <BenchSending outbox={bench.outbox} heldSince={bench.heldSince} />
         {view.cautions.length > 0 && (
           <ul className="stage-cautions" aria-label={say('To mind')}>

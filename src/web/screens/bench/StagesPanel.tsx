@@ -45,7 +45,7 @@ export function StagesPanel({ state, events, work, letterOf, onLog }: PanelParts
           className="bench-target"
           onClick={() => onLog({ kind: 'repeated', payload: { stage: last.stage } })}
         >
-          {say('Repeat: {last}', { last: last.name })}
+          {say('Repeat: {last}', { last: told(last.name) })}
         </button>
       )}
       {next && (
@@ -67,6 +67,27 @@ export function StagesPanel({ state, events, work, letterOf, onLog }: PanelParts
           </button>
         </section>
       )}
+      <section aria-labelledby="any-head" className="bench-part">
+        <h2 id="any-head">{say('Begin any stage of the line')}</h2>
+        {asking && (
+          <GrainAwayQuestion
+            work={work}
+            onYes={() => onLog(beginTap('regrain'))}
+            onNo={() => setAsking(false)}
+          />
+        )}
+        <div className="target-row">
+          {lineStages
+            .filter(({ stage }) => !corrections.includes(stage))
+            .map(({ stage, name }, index) => (
+              <button key={stage} type="button" className="bench-target" onClick={() => begin(stage)}>
+                {repeats.includes(stage)
+                  ? say('{place}. {name}, second time', { place: index + 1, name: told(name) })
+                  : say('{place}. {name}', { place: index + 1, name: told(name) })}
+              </button>
+            ))}
+        </div>
+      </section>
       <section aria-labelledby="correct-head" className="bench-part">
         <h2 id="correct-head">{say('A correction')}</h2>
         <TargetPicks<Correction>
@@ -85,27 +106,7 @@ export function StagesPanel({ state, events, work, letterOf, onLog }: PanelParts
           {say('Begin: {lineRule}', { lineRule: told(lineRule(correction).name) })}
         </button>
       </section>
-      <section aria-labelledby="any-head" className="bench-part">
-        <h2 id="any-head">{say('Begin any stage of the line')}</h2>
-        {asking && (
-          <GrainAwayQuestion
-            work={work}
-            onYes={() => onLog(beginTap('regrain'))}
-            onNo={() => setAsking(false)}
-          />
-        )}
-        <div className="target-row">
-          {lineStages
-            .filter(({ stage }) => !corrections.includes(stage))
-            .map(({ stage, name }, index) => (
-              <button key={stage} type="button" className="bench-target" onClick={() => begin(stage)}>
-                {index + 1}. {name}
-                {repeats.includes(stage) && say(', second time')}
-              </button>
-            ))}
-        </div>
-      </section>
-      <LoggedList events={events} letterOf={letterOf} />
+      {events.length > 0 && <LoggedList events={events} letterOf={letterOf} />}
     </>
   );
 }

@@ -2,6 +2,7 @@ import type { RunState } from '../../../records/bench.ts';
 import { clockOf, expectedWords, spentWords } from '../../managers/bench/spanWords.ts';
 import { momentText } from '../../managers/localMoment.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 /** What the run has behind it: every stage with its time, how that is known, and how it lies to what is expected. */
 export function StagesTold({ state: { stages, at } }: { state: RunState }) {
@@ -20,7 +21,7 @@ export function StagesTold({ state: { stages, at } }: { state: RunState }) {
       <tbody>
         {stages.map((one) => (
           <tr key={`${one.stage} ${one.startedAt} ${one.endedAt}`}>
-            <th scope="row">{one.name}</th>
+            <th scope="row">{told(one.name)}</th>
             <td>{one.startedAt === null ? say('not logged') : momentText(one.startedAt)}</td>
             <td>
               {one.state === 'skipped'

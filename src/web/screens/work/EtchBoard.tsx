@@ -24,9 +24,7 @@ export function EtchBoard({
       areas={areas}
       pointed={pointed}
       {...(kept && {
-        words: say(
-          'As seen on the stone; hatched by strength as on paper, the denser the stronger. Arrow keys move it.',
-        ),
+        words: say('As seen on the stone; hatched by strength as on paper, the denser the stronger.'),
       })}
     />
   );

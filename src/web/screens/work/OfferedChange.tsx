@@ -12,11 +12,14 @@ import type { WorkDesk } from './useWorkDesk.ts';
 /** A change that would help a plan, what it would do, and taking it up; what can't help is told without. */
 export function OfferedChange({
   offered: { change, feasible, effect },
+  lit,
   kept,
   desk,
   onMade,
 }: {
   offered: ScheduleChange;
+  /** Whether it is what to do next. */
+  lit: boolean;
   kept: KeptPlan;
   desk: Pick<WorkDesk, 'unsaved' | 'save'>;
   onMade: (id: string) => void;
@@ -33,11 +36,11 @@ export function OfferedChange({
       {feasible !== false && (
         <div className="plan-change">
           {choices ? (
-            <Button kind="plain" disabled={busy} onClick={() => void make(choices)}>
+            <Button kind={lit ? 'act' : 'plain'} disabled={busy} onClick={() => void make(choices)}>
               {busy ? say('Planning …') : planItSo[change]}
             </Button>
           ) : (
-            <ButtonLink kind="plain" href={`/works/${kept.workId}`}>
+            <ButtonLink kind={lit ? 'act' : 'plain'} href={`/works/${kept.workId}`}>
               {planItSo[change]}
             </ButtonLink>
           )}

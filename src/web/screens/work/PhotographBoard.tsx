@@ -7,6 +7,7 @@ import { markedPlace } from '../../managers/photographPlane.ts';
 import { StoneBoard } from '../../parts/StoneBoard.tsx';
 import { StoneFace } from '../../parts/StoneFace.tsx';
 import { say } from '../../words/say.ts';
+import { BoardMoves } from './BoardMoves.tsx';
 import { PhotographUnder } from './PhotographUnder.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
 import { viewKey } from './viewKey.ts';
@@ -51,11 +52,13 @@ export function PhotographBoard({
       )}
       foot={
         <p className="board-words" id="stone-board-keys">
-          {laid
-            ? say(
-                'Straightened by its four marks, as on the stone. Arrow keys move it, plus and minus bring it closer.',
-              )
-            : say('A photograph with its four marks set lies here, straightened.')}
+          {laid ? (
+            <>
+              {say('Straightened by its four marks, as on the stone.')} <BoardMoves />
+            </>
+          ) : (
+            say('A photograph with its four marks set lies here, straightened.')
+          )}
         </p>
       }
     />

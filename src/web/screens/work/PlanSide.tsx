@@ -15,7 +15,7 @@ import { Picks } from '../../parts/Picks.tsx';
 import { lengthWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 import { BeginAtStone } from './BeginAtStone.tsx';
-import { OfferedChange } from './OfferedChange.tsx';
+import { PlanChanges } from './PlanChanges.tsx';
 import { feasibleWords, sentence } from './planWords.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 
@@ -35,6 +35,7 @@ export function PlanSide({
   const { schedule } = plan;
   const [paper, setPaper] = useState<Paper>('a4');
   const newest = plans[0]?.id === kept.id;
+  const changes = <PlanChanges kept={kept} desk={desk} onMade={onChoose} />;
   return (
     <>
       {!newest && plans.length > 0 && (
@@ -47,6 +48,7 @@ export function PlanSide({
           {say('This plan was made from the zones as they were then: plan anew below.')}
         </Notice>
       )}
+      {schedule.feasible !== true && changes}
       {schedule.steps.length > 0 && <BeginAtStone kept={kept} work={desk.work} />}
       <section aria-labelledby="ready-head">
         <h2 id="ready-head" className="big">
@@ -88,25 +90,7 @@ export function PlanSide({
         </ButtonFile>
         <ButtonFile href={planSheet(kept.workId, kept.id, 'steps', paper)}>{say('Step sheet')}</ButtonFile>
       </div>
-      {(schedule.reason !== null || schedule.changes.length > 0) && (
-        <section aria-labelledby="changes-head" className="plan-changes">
-          <h2 id="changes-head" className="big">
-            {schedule.feasible === true ? say('It could also be') : say('What would help')}
-          </h2>
-          {schedule.reason && <p>{sentence(told(schedule.reason))}</p>}
-          <ul>
-            {schedule.changes.map((offered) => (
-              <OfferedChange
-                key={offered.change}
-                offered={offered}
-                kept={kept}
-                desk={desk}
-                onMade={onChoose}
-              />
-            ))}
-          </ul>
-        </section>
-      )}
+      {schedule.feasible === true && changes}
       {plan.neighbours.length > 0 && (
         <section aria-labelledby="near-head" className="plan-words">
           <h2 id="near-head" className="big">

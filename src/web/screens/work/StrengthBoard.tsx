@@ -7,6 +7,7 @@ import { StoneBoard } from '../../parts/StoneBoard.tsx';
 import { StoneFace } from '../../parts/StoneFace.tsx';
 import { ZoneMarks } from '../../parts/ZoneMarks.tsx';
 import { say } from '../../words/say.ts';
+import { BoardMoves } from './BoardMoves.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
 import { viewKey } from './viewKey.ts';
 
@@ -19,7 +20,7 @@ export function StrengthBoard({
   etch,
   areas,
   pointed = null,
-  words = say('As seen on the stone. Arrow keys move it, plus and minus bring it closer and farther.'),
+  words = say('As seen on the stone.'),
 }: {
   desk: WorkDesk;
   stone: { readonly widthMm: number; readonly heightMm: number };
@@ -64,7 +65,7 @@ export function StrengthBoard({
       )}
       foot={
         <p className="board-words" id="stone-board-keys">
-          {words}
+          {words} <BoardMoves />
         </p>
       }
     />
