@@ -7,17 +7,19 @@ import type { KeptRecords } from '../../store/keptRecords.ts';
 import type { StoredApproval } from '../../store/repositories/seriesRepository.ts';
 import { approvalDependents } from '../../studio/proofs/approvalDependents.ts';
 import { goodToPrint } from '../../studio/proofs/goodToPrint.ts';
+import { unplacedTones } from '../../studio/proofs/toneAreas.ts';
 import { approvalReading, approvalReadings } from '../../studio/proofs/workSeries.ts';
 import type { SavingParts } from '../saving.ts';
 import { noSuchWork } from '../works/findWork.ts';
 import { readingsOf } from './readingsOf.ts';
 import { type ReadSeriesParts, readSeries } from './readSeries.ts';
+import { readSeriesSettings } from './seriesSettings.ts';
 
 type Parts = ReadSeriesParts & Pick<SavingParts, 'store' | 'now' | 'newId'>;
 
 /**
  * Gives good to print: three comparable pulls up to the one named lie within the tolerance, none has an open fault, artist
- * and printer have set their marks. That pull is the approval proof, and the standard from now on.
+ * and printer have signed. That pull is the approval proof, and the standard from now on.
  * @returns `not-found`, `reference-unknown` for a number that no pull carries, `not-good-to-print` with all that is missing
  */
 export async function giveApproval(
@@ -27,6 +29,8 @@ export async function giveApproval(
 ): Promise<Result<Approval>> {
   const series = await readSeries(parts, workId);
   if (!series.ok) return series;
+  const settings = await readSeriesSettings(parts, workId);
+  if (!settings.ok) return settings;
   const pull = await parts.store.pulls.numbered(workId, number);
   if (pull === null) {
     return fail(failure('reference-unknown', { what: 'pull of this work', id: number }, 'pull'));
@@ -34,7 +38,9 @@ export async function giveApproval(
   const { tolerance } = series.value;
   const readings = approvalReadings(series.value, number);
   const signed = { artist: artist !== '', printer: printer !== '' };
-  const judged = goodToPrint(readings, tolerance, signed, approvalReading(series.value, number));
+  const reading = approvalReading(series.value, number);
+  const unplaced = unplacedTones(settings.value.areas);
+  const judged = goodToPrint(readings, tolerance, signed, reading, unplaced);
   const missing = judged.pulls.includes(number)
     ? judged.missing
     : [`Pull ${number} was not read.`, ...judged.missing];

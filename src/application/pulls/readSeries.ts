@@ -1,6 +1,7 @@
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { WorkSeries } from '../../records/workSeries.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
+import { unplacedTones } from '../../studio/proofs/toneAreas.ts';
 import { workSeries } from '../../studio/proofs/workSeries.ts';
 import { noSuchWork } from '../works/findWork.ts';
 import { readingsOf } from './readingsOf.ts';
@@ -15,8 +16,9 @@ export interface ReadSeriesParts {
 export async function readSeries(parts: ReadSeriesParts, workId: string): Promise<Result<WorkSeries>> {
   const work = await parts.store.works.find(workId);
   if (work === null) return fail(noSuchWork());
-  const { tolerance } = await settingsOf(parts.store, work);
+  const { tolerance, areas } = await settingsOf(parts.store, work);
   const pulls = await parts.store.pulls.ofWork(workId);
   const noise = await readRoomNoise(parts);
-  return ok(workSeries({ workId, tolerance, noise, pulls, tonesOf: await readingsOf(parts, pulls) }));
+  const tonesOf = await readingsOf(parts, pulls);
+  return ok(workSeries({ workId, tolerance, noise, pulls, tonesOf, unplaced: unplacedTones(areas) }));
 }

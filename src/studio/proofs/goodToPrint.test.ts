@@ -48,6 +48,19 @@ it('only comparable pulls count, and every tone must be read', () => {
   ]);
 });
 
+it('a tone that nothing on the stone stands for is not asked for; one that was read on some pull is', () => {
+  const pulls = [1, 2, 3].map((n) => pull(n, 0.5, { lights: null }));
+  expect(goodToPrint(pulls, 0.04, both, camera, ['lights']).met).toBe(true);
+  const some = [pull(1, 0.5), ...pulls.slice(1)];
+  expect(goodToPrint(some, 0.04, both, camera, ['lights']).missing).toEqual([
+    'The lights were not read on every one of the three pulls.',
+  ]);
+  const none = pulls.map((one) => ({ ...one, middles: null, darks: null }));
+  expect(goodToPrint(none, 0.04, both, camera, ['lights', 'middles', 'darks']).missing).toEqual([
+    'No tone was read on the three pulls.',
+  ]);
+});
+
 it('agreement is never said more surely than the readings can tell', () => {
   const eye = pullsReadBy('eye', 0.1);
   expect(agreementWords(eye, 0.04)).toBe('as far as the eye can tell (±0.20)');

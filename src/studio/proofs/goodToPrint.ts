@@ -1,4 +1,4 @@
-import { type PullReading, seriesTones } from '../../records/proofSeries.ts';
+import { type PullReading, type SeriesTone, seriesTones } from '../../records/proofSeries.ts';
 import type { SeriesPull } from '../../records/workSeries.ts';
 import { comparablePulls } from './comparablePulls.ts';
 import { darknessWords, listWords } from './seriesWords.ts';
@@ -62,20 +62,27 @@ function doubtWords(doubt: number | null): string {
  * @param pulls in any order.
  * @param tolerance in darkness, above 0.
  * @param reading how the pulls were read; it travels with the answer, as agreement by eye is not agreement by photograph.
+ * @param unplaced tones that nothing stands for on this stone: where none of the pulls has them they are not asked for.
  */
 export function goodToPrint(
   pulls: readonly PullReading[],
   tolerance: number,
   signed: { readonly artist: boolean; readonly printer: boolean },
   reading: PullsReadBy,
+  unplaced: readonly SeriesTone[] = [],
 ): GoodToPrint {
   const three = comparablePulls(pulls).comparable.slice(-pullsThatAgree);
+  const asked = seriesTones.filter(
+    (tone) => !unplaced.includes(tone) || three.some((pull) => pull[tone] !== null),
+  );
   const missing = [
     ...(three.length < pullsThatAgree
       ? [
           `Three comparable pulls are needed, of one paper and one age; there ${three.length === 1 ? 'is' : 'are'} ${three.length}.`,
         ]
-      : seriesTones.flatMap((tone) => rangeSentence(three, tone, tolerance))),
+      : asked.length === 0
+        ? ['No tone was read on the three pulls.']
+        : asked.flatMap((tone) => rangeSentence(three, tone, tolerance))),
     ...three
       .filter(({ faults }) => faults.length > 0)
       .map(({ n, faults }) => `Pull ${n} has a fault that stands: ${listWords(faults)}.`),
@@ -85,11 +92,7 @@ export function goodToPrint(
   return { met: missing.length === 0, pulls: three.map(({ n }) => n), missing, reading };
 }
 
-function rangeSentence(
-  three: readonly PullReading[],
-  tone: (typeof seriesTones)[number],
-  tolerance: number,
-): string[] {
+function rangeSentence(three: readonly PullReading[], tone: SeriesTone, tolerance: number): string[] {
   const read = three.map((pull) => pull[tone]).filter((value) => value !== null);
   if (read.length < three.length) return [`The ${tone} were not read on every one of the three pulls.`];
   const range = Math.max(...read) - Math.min(...read);

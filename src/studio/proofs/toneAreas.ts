@@ -23,6 +23,11 @@ export function toneAreas({ zones }: Pick<Work, 'zones'>): SeriesSettings['areas
   return { lights, middles, darks };
 }
 
+/** The tones that nothing stands for, neither a zone nor a place drawn by hand. */
+export function unplacedTones(areas: SeriesSettings['areas']): readonly SeriesTone[] {
+  return seriesTones.filter((tone) => areas[tone].polygonsMm.length === 0);
+}
+
 function toneOfZone({ deposit, intention, tone }: WorkZone): SeriesTone | null {
   if (intention !== undefined && intention !== 'drawn') return null;
   switch (deposit) {

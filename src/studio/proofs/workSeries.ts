@@ -26,6 +26,8 @@ export interface SeriesInput {
   readonly pulls: readonly Pull[];
   /** What was read from each measured photograph, by its id. */
   readonly tonesOf: ReadonlyMap<string, PullTones>;
+  /** Tones that nothing stands for on this stone; none unless told. */
+  readonly unplaced?: readonly SeriesTone[];
 }
 
 /**
@@ -53,7 +55,7 @@ export function workSeries(input: SeriesInput): WorkSeries {
     sigma,
     answer,
     pulls: laid.map((pull) => ({ ...pull, compared: answer.compared.includes(pull.number) })),
-    goodToPrint: goodToPrint(readings, tolerance, signed, pullsReadBy(how, sigma)),
+    goodToPrint: goodToPrint(readings, tolerance, signed, pullsReadBy(how, sigma), input.unplaced),
     readAgain: readAgain(answer, alike),
   };
 }

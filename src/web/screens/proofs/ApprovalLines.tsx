@@ -5,6 +5,7 @@ import { dayWords } from '../../parts/entryWords.ts';
 import { darknessText } from '../../words/darknesses.ts';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
+import { told } from '../../words/told.ts';
 import { toldText } from '../../words/toldText.ts';
 import type { ProofsPageParts } from './useProofs.ts';
 
@@ -39,7 +40,14 @@ export function ApprovalLines({ work, proofs: { approvals, series } }: ProofsPag
             })}
           </p>
         ) : (
-          <p>{say('Not yet. {missing}', { missing: missing.slice(0, 2).join(' ') })}</p>
+          <p>
+            {say('Not yet. {missing}', {
+              missing: missing
+                .slice(0, 2)
+                .map((one) => told(one))
+                .join(' '),
+            })}
+          </p>
         )}
       </div>
       <ButtonLink href={`/works/${work.id}/proofs/good`}>

@@ -4,9 +4,10 @@ import { valueWords } from '../../../paper/charts/toneValueWords.ts';
 import { type SeriesTone, seriesTones } from '../../../records/proofSeries.ts';
 import type { PullEntry } from '../../../records/pullTones.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
-import type { Approval } from '../../../records/workSeries.ts';
+import type { Approval, KeptSeriesSettings } from '../../../records/workSeries.ts';
 import { agreementWords, doubtSentence, pullsReadBy } from '../../../studio/proofs/goodToPrint.ts';
 import { alikeDarknessWords, capital, pullWords } from '../../../studio/proofs/seriesWords.ts';
+import { unplacedTones } from '../../../studio/proofs/toneAreas.ts';
 import { eyeSigma } from '../../../studio/proofs/workSeries.ts';
 import { giveApproval } from '../../client/series.ts';
 import { workAspect } from '../../managers/proofs/workFrame.ts';
@@ -149,7 +150,7 @@ function standardWords({ photograph, tolerance }: Approval): string {
 }
 
 /** Each signature is a press of its own; the second one gives it. */
-function TwoSignatures({ work, proofs: { series, pulls } }: ProofsPageParts) {
+function TwoSignatures({ work, proofs: { series, pulls, settings } }: ProofsPageParts) {
   const changed = useProofsChanged(work.id);
   const saving = useSaving<Approval>();
   const [typed, setTyped] = useState({ artist: '', printer: pulls.at(-1)?.who ?? '' });
@@ -178,6 +179,7 @@ function TwoSignatures({ work, proofs: { series, pulls } }: ProofsPageParts) {
           )}
         </p>
         <WordList words={missing} />
+        <LeftOut work={work} settings={settings} />
         <p>
           <ButtonLink kind="act" href={`/works/${work.id}/proofs/new`}>
             {pulls.length === 0 ? say('Add a pull') : say('Add the next pull')}
@@ -210,6 +212,7 @@ function TwoSignatures({ work, proofs: { series, pulls } }: ProofsPageParts) {
             )}
       </p>
       {unsure && <p>{toldText(unsure)}</p>}
+      <LeftOut work={work} settings={settings} />
       <div className="two-marks">
         {(['artist', 'printer'] as const).map((role) => (
           <div key={role}>
@@ -240,6 +243,20 @@ function TwoSignatures({ work, proofs: { series, pulls } }: ProofsPageParts) {
       {saving.trouble && <FailureNotice failure={saving.trouble} />}
       <RestsOn work={work} pulls={resting} />
     </section>
+  );
+}
+
+/** Tones that nothing on the stone stands for: good to print says nothing of them. */
+function LeftOut({ work, settings }: { work: WorkEntry; settings: KeptSeriesSettings }) {
+  const tones = unplacedTones(settings.areas);
+  if (tones.length === 0) return null;
+  return (
+    <p>
+      {say('Nothing on this stone stands for {list}: good to print says nothing of them.', {
+        list: listWords(tones.map((tone) => told(tone))),
+      })}{' '}
+      <Link href={`/works/${work.id}/proofs/areas`}>{say('Draw what stands for them')}</Link>
+    </p>
   );
 }
 
