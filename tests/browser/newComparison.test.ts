@@ -47,8 +47,8 @@ describeInBrowser('a new comparison by mouse', (pages) => {
     await page.getByRole('button', { name: 'Measure' }).click();
 
     await page.getByRole('heading', { name: /Being measured|Waiting for its turn/ }).waitFor();
-    await page.getByRole('button', { name: 'Cancel the measurement' }).click();
-    await page.getByRole('heading', { name: 'Cancelled before it was measured' }).waitFor();
+    await page.getByRole('button', { name: 'Stop the measurement' }).click();
+    await page.getByRole('heading', { name: 'Stopped before it was measured' }).waitFor();
     await page.getByRole('button', { name: 'Measure again' }).click();
     await page.locator('[aria-current="step"]').waitFor({ timeout: 180_000 });
     await expectFinding(page);

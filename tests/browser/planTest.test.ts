@@ -45,7 +45,7 @@ describeInBrowser('a test that is planned', (pages) => {
     await expectSoundScreen(page, 'a test that is laid out');
     await result.getByRole('button', { name: 'Plan it so: in blocks' }).click();
     await page.getByRole('progressbar').waitFor();
-    await page.getByRole('button', { name: 'Cancel' }).click();
+    await page.getByRole('button', { name: 'Stop it' }).click();
     await page.getByText('come here once you lay it out').waitFor();
     await page.getByRole('button', { name: 'Lay it out' }).click();
     await result.getByRole('listitem', { name: 'blocks' }).getByText('As it is laid out').waitFor();

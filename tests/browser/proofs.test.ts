@@ -169,8 +169,8 @@ describeInBrowser('the proof desk', (pages) => {
     await page.getByRole('heading', { name: 'Pull 2 is being read' }).waitFor();
     await expectSoundScreen(page, 'a pull being read');
     await page.setViewportSize(phone);
-    await page.getByRole('button', { name: 'Cancel the measurement' }).click();
-    await page.getByText('Its measurement was cancelled.').waitFor();
+    await page.getByRole('button', { name: 'Stop the measurement' }).click();
+    await page.getByText('Its measurement was stopped.').waitFor();
     await page.getByRole('button', { name: 'Measure it again' }).click();
     await page.getByRole('heading', { name: 'Pull 2 is being read' }).waitFor();
     await page.getByRole('link', { name: 'To the proofs' }).waitFor({ timeout: 180_000 });

@@ -58,10 +58,10 @@ describeInBrowser('the screens of comparisons, each at a desk and on a phone', (
       pair,
     );
     const page = await pages.atDesk(`/comparisons/${id}`);
-    await page.getByRole('button', { name: 'Cancel the measurement' }).waitFor();
+    await page.getByRole('button', { name: 'Stop the measurement' }).waitFor();
     await expectSoundScreen(page, 'being measured');
-    await page.getByRole('button', { name: 'Cancel the measurement' }).click();
-    await page.getByRole('heading', { name: 'Cancelled before it was measured' }).waitFor();
+    await page.getByRole('button', { name: 'Stop the measurement' }).click();
+    await page.getByRole('heading', { name: 'Stopped before it was measured' }).waitFor();
     await expectSoundScreen(page, 'cancelled');
     await page.getByRole('button', { name: 'Throw this comparison away' }).click();
     await page.getByRole('dialog').waitFor();

@@ -20,7 +20,7 @@ export function WaitedWork({
     <div className="waited-work" role="status">
       <p>{words}</p>
       <progress aria-label={words} max={1} value={share} />
-      <Button onClick={onCancel}>{say('Cancel')}</Button>
+      <Button onClick={onCancel}>{say('Stop it')}</Button>
     </div>
   );
 }

@@ -30,7 +30,7 @@ export function stateWords({ state, progress }: Pick<ComparisonSummary, 'state' 
     case 'failed':
       return say('The measurement stopped');
     case 'cancelled':
-      return say('Cancelled before it was measured');
+      return say('Stopped before it was measured');
     default: {
       const unheard: never = state;
       return unheard;

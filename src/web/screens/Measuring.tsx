@@ -57,7 +57,7 @@ export function Measuring({ entry }: { entry: ComparisonEntry }) {
         </p>
         {cancel.isError && <FailureNotice failure={shownFailure(cancel.error)} />}
         <Button onClick={() => cancel.mutate()} disabled={cancel.isPending}>
-          {cancel.isPending ? say('Stopping …') : say('Cancel the measurement')}
+          {cancel.isPending ? say('Stopping …') : say('Stop the measurement')}
         </Button>
       </div>
     </>

@@ -73,7 +73,7 @@ export function readingTrouble(pull: Pick<PullEntry, 'photographs'>): string | n
       return measuring.tones?.reason ?? say('It could not be laid on the stone.');
     if (measuring?.state === 'failed')
       return [measuring.failure?.message, measuring.failure?.remedy].filter(Boolean).join(' ');
-    if (measuring?.state === 'cancelled') return say('Its measurement was cancelled.');
+    if (measuring?.state === 'cancelled') return say('Its measurement was stopped.');
   }
   return null;
 }

@@ -79,7 +79,7 @@ export function PullAnswer({ work, proofs, pull }: ProofsPageParts & { pull: Pul
           {telling.trouble && <FailureNotice failure={telling.trouble} />}
           <div className="add-pull-acts">
             <Button onClick={() => void tell('cancel')} disabled={telling.pending}>
-              {say('Cancel the measurement')}
+              {say('Stop the measurement')}
             </Button>
           </div>
         </div>
