@@ -6,7 +6,6 @@ import { unruledWords } from './benchView.ts';
 /** What is to be known from the beginning of an etch that no schedule leads. */
 export function freeNotes(stage: LineStage, plan: KeptPlan | null): readonly string[] {
   if (stage !== 'first-etch') return [];
-  if (plan === null)
-    return [say('No plan leads this etch: for no place is it known how long it may lie')];
+  if (plan === null) return [say('No plan leads this etch: for no place is it known how long it may lie')];
   return unruledWords(plan.plan);
 }
