@@ -56,6 +56,14 @@ describe('settling in still air', () => {
     const { diameter_um, density } = numbers(row);
     within(row, settlingSpeed(diameter_um!, density!));
   });
+  test('the speed that is found is the one whose drag holds the sphere, as Schiller and Naumann give it', () => {
+    for (const micron of [0.2, 1, 5, 30, 100, 300, 1000])
+      for (const density of [0.5, 1.07, 2.7]) {
+        const speed = settlingSpeed(micron, density);
+        const reynolds = (roomAir.densityKgPerM3 * speed * micron * 1e-8) / roomAir.viscosityPaS;
+        expect((speed * (1 + 0.15 * reynolds ** 0.687)) / stokesSpeed(micron, density)).toBeCloseTo(1, 9);
+      }
+  });
   eachRow(rows, /^settle-sp-10$/, 1, (row) => {
     const { diameter_um, density, viscosity_g_cm_s, slip, g_cm_s2 } = numbers(row);
     // Printed for other air and another gravity: the same formula, scaled to them.

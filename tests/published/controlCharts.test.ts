@@ -46,6 +46,23 @@ describe('run rules, Nelson 1984', () => {
     expect(found(scores)).toEqual(wanted);
     expect(found(scores.map((score) => -score))).toEqual(wanted);
   });
+  test('what lies on a bound is not beyond it', () => {
+    const fired = (...scores: readonly number[]) => [...new Set(runRules(scores).map(({ rule }) => rule))];
+    const over = 1 + 1e-9;
+    expect(fired(3)).toEqual([]);
+    expect(fired(3 * over)).toEqual([1]);
+    expect(fired(0.1, 0.2, 0.1, 0.2, 0, 0.2, 0.1, 0.2, 0.1)).toEqual([]);
+    expect(fired(2, 0, 2)).toEqual([]);
+    expect(fired(2 * over, 0, 2 * over)).toEqual([5]);
+    expect(fired(1, -2, 1.5, 1.5, 1)).toEqual([]);
+    expect(fired(1 * over, -2, 1.5, 1.5, 1 * over)).toEqual([6]);
+    const fifteen = Array.from({ length: 15 }, (_, k) => [0.1, 0.1, -0.1, -0.1][k % 4]!);
+    expect(fired(...fifteen)).toEqual([7]);
+    expect(fired(...fifteen.with(7, 1))).toEqual([]);
+    const eight = [1.1, 1.1, -1.1, -1.1, 1.1, 1.1, -1.1, -1.1];
+    expect(fired(...eight)).toEqual([8]);
+    expect(fired(...eight.with(3, -1))).toEqual([]);
+  });
   eachRow(rows, /^rule-false-alarm-3sigma$/, 1, (row) => {
     const expected = row.expected as { p: number; arl: number };
     near(row, 2 * normalUpperTail(3), expected.p);

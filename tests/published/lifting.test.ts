@@ -37,6 +37,16 @@ describe('multipliers, NIOSH 94-110', () => {
     const [below, above] = row.expected as [number, number];
     expect([couplingMultiplier(coupling, 74.9), couplingMultiplier(coupling, 75)]).toEqual([below, above]);
   });
+  test('where the method does not reach, nothing may be lifted', () => {
+    expect([horizontalMultiplier(63), horizontalMultiplier(63.1)]).toEqual([25 / 63, 0]);
+    expect([verticalMultiplier(0), verticalMultiplier(-0.1), verticalMultiplier(175.1)]).toEqual([
+      1 - 0.225,
+      0,
+      0,
+    ]);
+    expect([distanceMultiplier(25), distanceMultiplier(10), distanceMultiplier(175.1)]).toEqual([1, 1, 0]);
+    expect([asymmetryMultiplier(0), asymmetryMultiplier(135.1)]).toEqual([1, 0]);
+  });
   eachRow(rows, /^h-estimate-/, 3, (row) => {
     expect(estimatedHorizontalCm(numbers(row).w_cm!, numbers(row).v_cm!)).toBe(row.expected);
   });
