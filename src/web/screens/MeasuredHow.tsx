@@ -40,9 +40,9 @@ export function MeasuredHow({ record }: { record: ComparisonRecord }) {
         {registration && (
           <Line name={say('Print laid on stone')}>
             {say(
-              '{kind}; {mirrored, select, yes {mirrored} other {not mirrored}}, {turn, select, yes {upright} other {turned {turn2}°}}. Left over, on places the fit did not see: median {median}, nine in ten within {p90}, at {count} places.',
+              '{kind}; {mirrored, select, yes {mirrored} other {not mirrored}}, {turn, select, yes {upright} other {turned {turn2}°}}. On {count} places that it was not laid by, half lie within {median} of where they belong, nine of ten within {p90}.',
               {
-                kind: told(registration.kind),
+                kind: laidWords(registration.kind),
                 mirrored: registration.mirrored ? 'yes' : 'no',
                 turn: registration.turn === 0 ? 'yes' : 'no',
                 turn2: registration.turn,
@@ -114,6 +114,13 @@ function Line({ name, children }: { name: string; children: ReactNode }) {
       <dd>{children}</dd>
     </div>
   );
+}
+
+/** How print was brought onto stone, without the names that geometry has for it. */
+function laidWords(kind: string): string {
+  return kind === 'homography+stretch'
+    ? say('as a flat sheet seen aslant, then stretched as paper is')
+    : say('as a flat sheet seen aslant');
 }
 
 function residualWords({ residual }: ResponseRecord): string {

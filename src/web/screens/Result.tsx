@@ -99,7 +99,7 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
             </h2>
             <ZoneTable zones={record.zones} picked={picked} onPick={pick} />
             <p className="soft result-plus-minus">
-              {say('Of 100 such readings 95 lie within their ±. Press a zone to see it on the stone.')}
+              {say('The truth lies within ±, 19 times of 20. Press a zone to see it on the stone.')}
             </p>
           </section>
         )}

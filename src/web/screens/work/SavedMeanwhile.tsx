@@ -21,11 +21,7 @@ export function SavedMeanwhile({
   return (
     <section className="saved-meanwhile" role="alert">
       <h2 className="big">{say('Somebody saved this work meanwhile')}</h2>
-      <p>
-        {say('What you drew is still on the desk, nothing of it is lost. Kept now is version {version}.', {
-          version: theirs.version,
-        })}
-      </p>
+      <p>{say('What you drew is still on the desk, nothing of it is lost. What is kept now is newer.')}</p>
       {differences.length === 0 ? (
         <p>{say('It is drawn as here.')}</p>
       ) : (
