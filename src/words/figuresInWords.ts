@@ -8,9 +8,17 @@ const areas = new RegExp(`(${number}) (mm²|cm²)(?![\\p{L}/])`, 'gu');
 
 /** The lengths and areas in a text in the units, then all its numbers with the comma or point, of the device that asks. */
 export function figuresInWords(text: string): string {
-  const { units, language } = wordsInUse();
-  const measured = units === 'inch' ? text.replace(lengths, inInches).replace(areas, inSquareInches) : text;
-  return language === 'en' ? measured : measured.replace(/(?<![\d.,\p{L}])\d+\.\d+(?!\.?\d)/gu, figureText);
+  const measured = lengthsInWords(text);
+  return wordsInUse().language === 'en'
+    ? measured
+    : measured.replace(/(?<![\d.,\p{L}])\d+\.\d+(?!\.?\d)/gu, figureText);
+}
+
+/** The lengths and areas in a text in the units of the device that asks. */
+export function lengthsInWords(text: string): string {
+  return wordsInUse().units === 'inch'
+    ? text.replace(lengths, inInches).replace(areas, inSquareInches)
+    : text;
 }
 
 /** Inches say as much as the millimetres did: two more decimals. */

@@ -1,6 +1,6 @@
 import { isPlainEnglish, putBack, setAside } from './asWritten.ts';
 import { figuresInWords } from './figuresInWords.ts';
-import { isTold, told, toldWhole } from './told.ts';
+import { isTold, told, toldTogether, toldWhole } from './told.ts';
 import { wordsInUse } from './wordsInUse.ts';
 
 /** In which parts of a sheet's definition words stand; all its other strings are looks and places. */
@@ -72,7 +72,7 @@ function byGaps(text: string, gaps: readonly RegExp[], rest: (piece: string) => 
   if (!hasWords(words!)) return text;
   // Several sentences are looked up one by one, but where they stand together in the catalogue.
   const several = gaps === wideGaps && wideGaps.some((gap) => gap.test(words!));
-  const whole = several ? (wordsInUse().told?.[words!] ?? null) : toldWhole(words!);
+  const whole = several ? toldTogether(words!) : toldWhole(words!);
   if (whole !== null) return `${before}${whole}${after}`;
   for (const [place, gap] of gaps.entries()) {
     const pieces = words!.split(gap);

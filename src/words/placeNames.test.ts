@@ -4,7 +4,7 @@ import { placesTold } from './placeNames.ts';
 const german = {
   'row {row}, {place}': 'Reihe {row}, {place}. Feld',
   'row {row}, {place} to {last}': 'Reihe {row}, {place}. bis {last}. Feld',
-  '{list} and {more} more': '{list} und {more} weitere',
+  '{list} and {figureMore} more': '{list} und {figureMore} weitere',
 };
 
 it('tells places by figures, one by one, and leaves everything else', () => {

@@ -14,8 +14,8 @@ export function placesTold(english: string, catalogue: Catalogue): string | null
   const told = list!.split('; ').map((name) => placeTold(name, catalogue));
   if (told.some((name) => name === null)) return null;
   const words = told.join('; ');
-  const rest = more === undefined ? '{list}' : catalogue['{list} and {more} more'];
-  return rest?.replace('{list}', words).replace('{more}', more ?? '') ?? null;
+  const rest = more === undefined ? '{list}' : catalogue['{list} and {figureMore} more'];
+  return rest?.replace('{list}', words).replace('{figureMore}', more ?? '') ?? null;
 }
 
 function placeTold(name: string, catalogue: Catalogue): string | null {

@@ -10,6 +10,8 @@ interface Pattern {
   readonly translated: string;
   /** Letters that stand fast: the more, the more certain is a match. */
   readonly fast: number;
+  /** Whether it holds more than one sentence. */
+  readonly several: boolean;
 }
 
 interface Found {
@@ -21,7 +23,11 @@ interface Found {
 /** What was looked up in a catalogue; a page has but one, tests several. */
 interface LookedUp {
   readonly catalogue: Catalogue;
-  readonly patterns: readonly Pattern[];
+  /** Those that say enough by themselves, whatever stands in their places, the most certain first; and the others. */
+  readonly telling: readonly Pattern[];
+  readonly sparse: readonly Pattern[];
+  /** Those of both that hold more than one sentence. */
+  readonly together: readonly Pattern[];
   readonly found: Map<string, Found | null>;
 }
 
@@ -36,11 +42,6 @@ export function told(english: string): string {
   return find(english)?.words ?? english;
 }
 
-/** `told`, where there may be nothing to tell. */
-export function toldOr<T>(english: string | T): string | T {
-  return typeof english === 'string' ? told(english) : english;
-}
-
 /** False where the page is in another language and `english` is nowhere in its catalogue, so that it stays English. */
 export function isTold(english: string): boolean {
   return !wordsInUse().told || find(english) !== null;
@@ -52,6 +53,15 @@ export function toldWhole(english: string): string | null {
   return found?.whole ? found.words : null;
 }
 
+/** Several sentences that stand in the catalogue together, places in them or none; null where they don’t, or stay English in part. */
+export function toldTogether(english: string): string | null {
+  const catalogue = wordsInUse().told;
+  if (!catalogue) return null;
+  if (catalogue[english] !== undefined) return catalogue[english];
+  const found = byPattern(english, patternsOf(catalogue).together);
+  return found?.whole ? found.words : null;
+}
+
 /** True where nothing of several words would stay English in what is told of `english`. */
 export function isToldWhole(english: string): boolean {
   return !wordsInUse().told || find(english)?.whole === true;
@@ -60,25 +70,35 @@ export function isToldWhole(english: string): boolean {
 function find(english: string): Found | null {
   const catalogue = wordsInUse().told;
   if (!catalogue) return null;
-  if (lookedUp?.catalogue !== catalogue) lookedUp = lookUp(catalogue);
-  const known = lookedUp.found.get(english);
+  const all = patternsOf(catalogue);
+  const known = all.found.get(english);
   if (known !== undefined) return known;
-  const found = lookIn(lookedUp, english);
+  const found = lookIn(all, english);
   // A page that is open for days hears many sentences: what was looked up is kept, within bounds.
-  if (lookedUp.found.size > 5000) lookedUp.found.clear();
-  lookedUp.found.set(english, found);
+  if (all.found.size > 5000) all.found.clear();
+  all.found.set(english, found);
   return found;
 }
 
-function lookIn({ catalogue, patterns }: LookedUp, english: string): Found | null {
+function patternsOf(catalogue: Catalogue): LookedUp {
+  if (lookedUp?.catalogue !== catalogue) lookedUp = lookUp(catalogue);
+  return lookedUp;
+}
+
+function lookIn({ catalogue, telling, sparse }: LookedUp, english: string): Found | null {
   const words = catalogue[english];
   if (words !== undefined) return { words, whole: true };
   const places = placesTold(english, catalogue);
   if (places !== null) return { words: places, whole: true };
-  const matched = byPattern(english, patterns);
+  const matched = byPattern(english, telling);
   if (matched?.whole) return matched;
+  // What commas part is told piece by piece, before a pattern of a few letters takes a comma for a part of a name.
+  const pieces = strung(apart(english), ', ', find);
+  if (pieces?.whole) return pieces;
+  const loose = byPattern(english, sparse);
+  if (loose?.whole) return loose;
   const parts = byParts(english);
-  return parts?.whole ? parts : (matched ?? parts);
+  return parts?.whole ? parts : (matched ?? loose ?? parts);
 }
 
 function lookUp(catalogue: Catalogue): LookedUp {
@@ -86,13 +106,27 @@ function lookUp(catalogue: Catalogue): LookedUp {
     .filter(([template]) => template.includes('{'))
     .map(([template, translation]) => patternOf(template, translation))
     .toSorted((one, other) => other.fast - one.fast);
-  return { catalogue, patterns, found: new Map() };
+  return {
+    catalogue,
+    telling: patterns.filter(({ fast }) => fast >= tellsEnough),
+    sparse: patterns.filter(({ fast }) => fast < tellsEnough),
+    together: patterns.filter(({ several }) => several),
+    found: new Map(),
+  };
+}
+
+/** Letters that stand fast in a pattern which says enough of a sentence by itself, whatever stands in its places. */
+const tellsEnough = 12;
+
+/** A name that somebody gave, such as a work's title: it may stand in any pattern. */
+function mayBeName(filling: string): boolean {
+  return /^[“\p{Lu}\p{N}]/u.test(filling) && filling.length <= 60;
 }
 
 /** The pattern that leaves nothing of several words in English, else the one of most words. */
 function byPattern(english: string, patterns: readonly Pattern[]): Found | null {
   let second: Found | null = null;
-  for (const { found, names, translated } of patterns) {
+  for (const { found, names, translated, fast } of patterns) {
     const fillings = found.exec(english);
     if (!fillings) continue;
     const each = names.map((name, place) => filled(english, name, fillings[place + 1]!));
@@ -101,7 +135,9 @@ function byPattern(english: string, patterns: readonly Pattern[]): Found | null 
       (_, name: string) => each[names.indexOf(name)]?.words ?? '',
     );
     if (each.every(({ whole }) => whole)) return { words, whole: true };
-    second ??= { words, whole: false };
+    // A pattern of two or three letters would make a muddle of two languages.
+    if (fast >= tellsEnough || each.every(({ whole }, place) => whole || mayBeName(fillings[place + 1]!)))
+      second ??= { words, whole: false };
   }
   return second;
 }
@@ -170,13 +206,19 @@ function filled(english: string, name: string, filling: string): Found {
   return found ?? { words: filling, whole: !/\p{Ll}[,;:.]? /u.test(filling) };
 }
 
-/** `a, b and c` or `a, b`, each told by itself, commas in brackets aside; null where one of them is not. */
+/** Where commas part words, but for those in brackets and quotation marks. */
+function apart(words: string): readonly string[] {
+  return words.split(/, (?![^()]*\))(?![^“”]*”)/);
+}
+
+/** `a, b and c` or `a, b`, each told by itself, commas in brackets and quotation marks aside; null where one of them is not. */
 function listed(english: string, tell: (one: string) => Found | null): Found | null {
-  const apart = (words: string) => words.split(/, (?![^()]*\))/);
   const [, head, last] = /^(.+) and (.+?)$/s.exec(english) ?? [];
   const withAnd =
     head !== undefined && last !== undefined ? strung([...apart(head), last], ' und ', tell) : null;
-  return withAnd ?? strung(apart(english), ', ', tell);
+  // A name may hold an “and” of its own: where commas alone part what is known, they part it.
+  const byCommas = strung(apart(english), ', ', tell);
+  return byCommas?.whole ? byCommas : (withAnd ?? byCommas);
 }
 
 function strung(
@@ -211,5 +253,6 @@ function patternOf(template: string, translated: string): Pattern {
     names,
     translated,
     fast: parts.join('').length + names.filter((name) => name.startsWith('figure')).length,
+    several: /[.!?] [\p{Lu}{]/u.test(template),
   };
 }

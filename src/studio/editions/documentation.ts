@@ -77,7 +77,7 @@ export function documentationOf({ edition, work, entries, plan, runs }: Kept): E
         name: 'Stone and drawing',
         lines: [
           line('Stone', stone.name, [onStone('name', stone.name)]),
-          line('Stone, mm', `${stone.widthMm} × ${stone.heightMm}`, [
+          line('Size of the stone', `${stone.widthMm} × ${stone.heightMm} mm`, [
             onStone('widthMm', String(stone.widthMm)),
             onStone('heightMm', String(stone.heightMm)),
           ]),
@@ -173,8 +173,8 @@ function paperLines(
       at('gramsPerM2', String(paper.gramsPerM2)),
     ]),
     line(
-      'Sheet, mm',
-      mm === null ? '' : `${mm[0]} × ${mm[1]}`,
+      'Size of the sheet',
+      mm === null ? '' : `${mm[0]} × ${mm[1]} mm`,
       mm === null ? [] : [at(`${size}.0`, String(mm[0])), at(`${size}.1`, String(mm[1]))],
     ),
     line('Printed', paper.damped === 'unknown' ? '' : paper.damped === 'yes' ? 'damp' : 'dry', [

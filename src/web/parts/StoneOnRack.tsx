@@ -2,6 +2,7 @@ import './StoneOnRack.css';
 import { type CSSProperties, memo } from 'react';
 import { Link } from 'wouter';
 import type { StoneSummary } from '../../records/stoneEntry.ts';
+import { stoneColourWords } from '../managers/stoneColours.ts';
 import { sizeWords } from '../words/lengths.ts';
 import { say } from '../words/say.ts';
 import { GumMark } from './GumMark.tsx';
@@ -31,7 +32,7 @@ export const StoneOnRack = memo(function StoneOnRack({ stone }: { stone: StoneSu
           <span className="big on-rack-name">{name}</span>
           <span className="soft">
             {sizeWords(widthMm, heightMm)}
-            {colour && `, ${colour}`}
+            {colour && `, ${stoneColourWords(colour)}`}
           </span>
           <span className="on-rack-standing">
             {work ? workStageWords[work.stage] : archived ? say('off the rack') : say('free')}

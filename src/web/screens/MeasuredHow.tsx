@@ -1,4 +1,5 @@
 import { told } from '../words/told.ts';
+import { toldText } from '../words/toldText.ts';
 import './MeasuredHow.css';
 import type { ReactNode } from 'react';
 import type {
@@ -126,7 +127,7 @@ function laidWords(kind: string): string {
 function residualWords({ residual }: ResponseRecord): string {
   return residual === null
     ? ''
-    : say('; they agree within {residual}', { residual: told(shareWords(residual)) });
+    : say('; they agree within {residual}', { residual: toldText(shareWords(residual)) });
 }
 
 function solidLine(solid: SolidRecord | null): string {

@@ -8,6 +8,7 @@ import { ListTools } from '../parts/ListTools.tsx';
 import { Picks } from '../parts/Picks.tsx';
 import { ShowMore } from '../parts/ShowMore.tsx';
 import { StoneOnRack } from '../parts/StoneOnRack.tsx';
+import { lengthWords } from '../words/lengths.ts';
 import { say } from '../words/say.ts';
 import { sayRich } from '../words/sayRich.ts';
 import { LatestComparison } from './LatestComparison.tsx';
@@ -80,7 +81,9 @@ export function StoneRack() {
           </ul>
           <div className="list-foot">
             <ShowMore pages={pages}>{say('Show more stones')}</ShowMore>
-            <p className="soft rack-scale">{say('100 mm; all faces in one scale, head up')}</p>
+            <p className="soft rack-scale">
+              {say('{length}; all faces in one scale, head up', { length: lengthWords(100) })}
+            </p>
           </div>
         </div>
       )}

@@ -10,6 +10,7 @@ import './ToneSection.css';
 import { svgInWords, textInWords } from '../../words/inWords.ts';
 import { say } from '../words/say.ts';
 import { told } from '../words/told.ts';
+import { toldText } from '../words/toldText.ts';
 
 /** The tone ladder of one medium at a time, its loss and fill points in words, and the curve for a second look. */
 export function ToneSection({ record }: { record: ComparisonRecord }) {
@@ -71,7 +72,7 @@ export function ToneSection({ record }: { record: ComparisonRecord }) {
 }
 
 function pointShare(coverage: number | null): string {
-  return told(shareWords(Math.round((coverage ?? 0) * 100) / 100));
+  return toldText(shareWords(Math.round((coverage ?? 0) * 100) / 100));
 }
 
 /** What the lines under the ladder leave unsaid of lights and darks, in words; null when they say it all. */
@@ -86,7 +87,7 @@ function unmarkedWords(
   if (!became.includes('lost'))
     words.push(
       lossPoint !== null
-        ? say('Tones under {share} are lost.', { share: told(shareWords(lossPoint)) })
+        ? say('Tones under {share} are lost.', { share: toldText(shareWords(lossPoint)) })
         : some('lost')
           ? say('Lights are lost in places, not throughout.')
           : say('No light of it is lost.'),
@@ -94,7 +95,7 @@ function unmarkedWords(
   if (!became.includes('filled'))
     words.push(
       fillPoint !== null
-        ? say('Tones over {share} close up.', { share: told(shareWords(fillPoint)) })
+        ? say('Tones over {share} close up.', { share: toldText(shareWords(fillPoint)) })
         : some('filled')
           ? say('Darks close in places.')
           : say('No dark closes up.'),

@@ -15,6 +15,19 @@ interface Amount {
   readonly alsoUnmeasured: boolean;
 }
 
+/** What is of a class, as a figure’s label begins. */
+const ofClass: Readonly<Record<HazardClass, string>> = {
+  flammable: 'What burns',
+  oxidising: 'What feeds fire',
+  'dust-explosive': 'What can explode as dust',
+  corrosive: 'What eats skin and eyes',
+  toxic: 'What is poisonous',
+  sensitising: 'What can cause allergy or asthma',
+  'long-term': 'What can harm over years',
+  irritant: 'What irritates',
+  environment: 'What harms water life',
+};
+
 interface Balanced {
   readonly row: HazardBalance;
   readonly figures: readonly ReportFigure[];
@@ -85,12 +98,12 @@ function amountNow(
 
 function balanceOf(hazard: HazardClass, before: readonly Amount[], now: readonly Amount[]): Balanced {
   const words = hazardWords[hazard];
-  const was = grams(`${words} before g`, `What ${words}, before, by typed amounts`, hazard, before);
-  const is = grams(`${words} now g`, `What ${words}, now`, hazard, now);
+  const was = grams(`${words} before g`, `${ofClass[hazard]}, before, by typed amounts`, hazard, before);
+  const is = grams(`${words} now g`, `${ofClass[hazard]}, now`, hazard, now);
   const known = was.figure.value !== null && is.figure.value !== null;
   const less: ReportFigure = {
     name: `${words} less g`,
-    label: `What ${words}, less by`,
+    label: `${ofClass[hazard]}, less by`,
     value: known ? tenth(was.figure.value! - is.figure.value!) : null,
     plusMinus:
       known && was.figure.plusMinus !== null && is.figure.plusMinus !== null

@@ -6,6 +6,7 @@ import type { DeskState, ZoneDesk } from '../../managers/zoneDesk.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Picks } from '../../parts/Picks.tsx';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 import { areaWords } from '../work/drawingWords.ts';
 import { PointFields } from '../work/PointFields.tsx';
 
@@ -84,7 +85,7 @@ export function AreaList({
                       <Picks<SeriesTone>
                         label={say('It stands for')}
                         value={tone}
-                        options={seriesTones.map((one) => [one, one] as const)}
+                        options={seriesTones.map((one) => [one, told(one)] as const)}
                         onPick={(next) => desk.change(area.id, asTone(next))}
                       />
                       <PointFields desk={desk} state={deskState} outline={area.polygonMm} />

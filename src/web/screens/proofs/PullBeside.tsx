@@ -99,27 +99,25 @@ function Words({ change: { sentences, warnings } }: { change: PullChange }) {
 }
 
 function ChangeTable({ change, beside }: { change: PullChange; beside: string }) {
+  const measure = change.measure === 'darkness' ? say('darkness') : say('coverage');
   const line = (name: string, paired: PairedTone) => (
     <tr key={name}>
       <th scope="row">{told(name)}</th>
-      <td>{shown(paired.partner)}</td>
-      <td>{shown(paired.pull)}</td>
+      <td data-label={say('beside it')}>{shown(paired.partner)}</td>
+      <td data-label={say('this pull')}>{shown(paired.pull)}</td>
       <td>{difference(paired.difference)}</td>
       <td>
         <span className="pull-change">
-          <HatchSwatch kind={paired.change} small /> {changeWord(paired.change)}
+          <HatchSwatch kind={paired.change} small /> {told(changeWord(paired.change))}
         </span>
       </td>
     </tr>
   );
   return (
-    <table
-      className="pull-table"
-      aria-label={say('{measure}, {beside} and this pull', { measure: change.measure, beside })}
-    >
+    <table className="pull-table" aria-label={say('{measure}, {beside} and this pull', { measure, beside })}>
       <thead>
         <tr>
-          <th scope="col">{change.measure}</th>
+          <th scope="col">{measure}</th>
           <th scope="col">{beside}</th>
           <th scope="col">{say('this pull')}</th>
           <th scope="col">{say('difference')}</th>

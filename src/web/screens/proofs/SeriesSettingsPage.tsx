@@ -13,7 +13,7 @@ import { Picks } from '../../parts/Picks.tsx';
 import { darknessText } from '../../words/darknesses.ts';
 import { listWords } from '../../words/listWords.ts';
 import { say } from '../../words/say.ts';
-import { toldOr } from '../../words/told.ts';
+import { told, toldOr } from '../../words/told.ts';
 import { useSaving } from '../useSaving.ts';
 import { TypeNoise } from './NoiseLine.tsx';
 import { ProofsStamp } from './ProofsStamp.tsx';
@@ -47,7 +47,7 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
       .map((tone) =>
         say('{count, plural, one {one of {tone}} other {{count} of {tone}}}', {
           count: byHand[tone].length,
-          tone,
+          tone: told(tone),
         }),
       ),
   );
@@ -105,7 +105,7 @@ export function SeriesSettingsPage({ work, proofs: { settings, series, pulls } }
                 key={id}
                 label={name === '' ? id : name}
                 value={chosen[id] ?? ''}
-                options={[...seriesTones.map((tone) => [tone, tone] as const), ['', say('none')]]}
+                options={[...seriesTones.map((tone) => [tone, told(tone)] as const), ['', say('none')]]}
                 onPick={(tone) => setChosen((now) => ({ ...now, [id]: tone }))}
               />
             ))}

@@ -1,12 +1,11 @@
 import './StoneFactFields.css';
+import { keptStoneColour, stoneColours, stoneColourWords } from '../../managers/stoneColours.ts';
 import { type StoneFacts, stoneFactWords } from '../../managers/stoneFacts.ts';
 import { Field } from '../../parts/Field.tsx';
 import { Words } from '../../parts/Words.tsx';
 import { say } from '../../words/say.ts';
 import type { TypedForm } from '../useTypedForm.ts';
 
-/** The trade's words for the colour of a stone; any other word may be typed. */
-const colours = ['yellow', say('light grey'), 'grey', say('dark grey'), 'blue'];
 const corners = ['corner0', 'corner1', 'corner3', 'corner2'] as const;
 
 /** The fields that say what a stone is. */
@@ -72,11 +71,11 @@ export function StoneFactFields<Entry>({
           list="stone-colours"
           autoComplete="off"
           maxLength={100}
-          value={form.values.colour}
-          onChange={(event) => form.set({ colour: event.target.value })}
+          value={stoneColourWords(form.values.colour)}
+          onChange={(event) => form.set({ colour: keptStoneColour(event.target.value) })}
         />
         <datalist id="stone-colours">
-          {colours.map((colour) => (
+          {stoneColours().map((colour) => (
             <option key={colour} value={colour} />
           ))}
         </datalist>

@@ -1,5 +1,6 @@
 import type { StoneEntry } from '../../../records/stoneEntry.ts';
 import { saveStone } from '../../client/stones.ts';
+import { stoneColourWords } from '../../managers/stoneColours.ts';
 import {
   type StoneFacts,
   stoneFactsOf,
@@ -31,7 +32,7 @@ export function StoneFactsSection({ stone }: { stone: StoneEntry }) {
         </div>
         <div>
           <dt>{say('Colour')}</dt>
-          <dd>{colour === '' ? say('not written down') : colour}</dd>
+          <dd>{colour === '' ? say('not written down') : stoneColourWords(colour)}</dd>
         </div>
         <div>
           <dt>{say('Density')}</dt>

@@ -6,6 +6,7 @@ import { levelLimits } from '../../../studio/stones/levelVerdict.ts';
 import { liftingCaution } from '../../../studio/stones/liftingCaution.ts';
 import { inPageWords } from '../../client/inPageWords.ts';
 import { labelsPage } from '../../client/labels.ts';
+import { stoneColourWords } from '../../managers/stoneColours.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { Figure } from '../../parts/Figure.tsx';
 import { Notice } from '../../parts/Notice.tsx';
@@ -37,11 +38,11 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
             stone.sample
               ? say('Stone · {size}{colour} · sample from Saltreach, an invented studio', {
                   size: sizeWords(widthMm, heightMm),
-                  colour: colour && `, ${colour}`,
+                  colour: colour && `, ${stoneColourWords(colour)}`,
                 })
               : say('Stone · {size}{colour}', {
                   size: sizeWords(widthMm, heightMm),
-                  colour: colour && `, ${colour}`,
+                  colour: colour && `, ${stoneColourWords(colour)}`,
                 })
           }
           headline={stoneFinding(stone)}
@@ -62,7 +63,7 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
         <StoneFigures stone={stone} />
         <StoneWorks stone={stone} />
         <p>
-          <a href={inPageWords(`/api/stones/${stone.id}/book.pdf`)}>{say('Its book')}</a>{' '}
+          <a href={inPageWords(`/api/stones/${stone.id}/book.pdf`)}>{say('Book of the stone')}</a>{' '}
           <span className="soft">{say('PDF')}</span>,{' '}
           <Link href={labelsPage({ stones: [stone.id] })}>{say('a label for it')}</Link>
         </p>

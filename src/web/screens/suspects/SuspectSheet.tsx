@@ -137,15 +137,13 @@ function SuspectItem({
 function Reasons({ title, reasons, show }: { title: string; reasons: readonly Reason[]; show: ShowReason }) {
   if (reasons.length === 0) return null;
   return (
-    <p>
-      <span className="soft">{title}: </span>
-      {reasons.map((reason, i) => (
-        <span key={reason.what}>
-          {i > 0 && '; '}
-          {show(reason)}
-        </span>
-      ))}
-      .
-    </p>
+    <>
+      <p className="soft">{title}:</p>
+      <ul className="suspect-reasons">
+        {reasons.map((reason) => (
+          <li key={reason.what}>{show(reason)}</li>
+        ))}
+      </ul>
+    </>
   );
 }

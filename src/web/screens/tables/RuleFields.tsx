@@ -47,7 +47,7 @@ export function RuleFields({
   );
   return (
     <details className="rule" open={open || faulty} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>
+      <summary data-folded={say('change')} data-open={say('fold')}>
         <StrengthSwatch strength={row.strength} />
         <span>
           <b className="big">{told(row.strength)}</b>

@@ -2,9 +2,11 @@ import { useEffect, useRef, useState } from 'react';
 import { levelLines, levelsOf, withLevelTyped } from '../../managers/testStones/trialForm.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { keptName, shownName } from '../../words/ownNames.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { KnownLevel } from './KnownLevel.tsx';
+import { useKnownNames } from './useKnownNames.ts';
 
 /** What is tried of one thing that is compared: a line each, by hand or from what is known here. */
 export function LevelFields({
@@ -20,6 +22,7 @@ export function LevelFields({
   onLevels: (levels: readonly string[]) => void;
 }) {
   const named = told(name);
+  const known = useKnownNames(name);
   const group = useRef<HTMLFieldSetElement>(null);
   const [asked, setAsked] = useState(0);
   // A line that was asked for is typed on at once.
@@ -28,7 +31,7 @@ export function LevelFields({
   }, [asked]);
   // A blank line goes, what was pasted with commas is parted: once the hand has left, not under it.
   const settle = () => {
-    const settled = levelLines(levelsOf({ levels }));
+    const settled = levelLines(levelsOf({ levels }).map((level) => keptName(level, known)));
     if (settled.join('\n') !== levels.join('\n')) onLevels(settled);
   };
   return (
@@ -47,10 +50,10 @@ export function LevelFields({
               ? say('{name}, number {number}', { name: named, number: index + 1 })
               : say('Number {number}', { number: index + 1 })
           }
-          {...(index === 0 && { hint: say('Such as {example}.', { example }) })}
-          value={level}
+          {...(index === 0 && { hint: say('Such as {example}.', { example: told(example) }) })}
+          value={shownName(level, known)}
           maxLength={200}
-          onChange={(event) => onLevels(levels.with(index, event.target.value))}
+          onChange={(event) => onLevels(levels.with(index, keptName(event.target.value, known)))}
         />
       ))}
       <Button
@@ -62,7 +65,7 @@ export function LevelFields({
       >
         {say('Try one more')}
       </Button>
-      <KnownLevel name={name} tried={levels} onAdd={(level) => onLevels(withLevelTyped(levels, level))} />
+      <KnownLevel known={known} tried={levels} onAdd={(level) => onLevels(withLevelTyped(levels, level))} />
     </fieldset>
   );
 }

@@ -1,4 +1,3 @@
-import { useId } from 'react';
 import {
   type PatchIntention,
   patchIntentions,
@@ -14,6 +13,7 @@ import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
+import { PatchLevelField } from './PatchLevelField.tsx';
 
 const given = patchIntentions.map((each) => [each, intentionWords[each]] as const);
 
@@ -31,7 +31,6 @@ export function PatchFields({
   onPatches: (patches: readonly StonePatch[]) => void;
   onDone: () => void;
 }) {
-  const id = useId();
   const chosen = patches.filter((patch) => picked.has(patch.id));
   const intentions = new Set(chosen.map(({ intention }) => intention));
   const strips = new Set(chosen.map(({ strip }) => strip ?? ''));
@@ -49,19 +48,12 @@ export function PatchFields({
         const shared = sharedLevel(patches, picked, name);
         return (
           <span key={name}>
-            <Field
-              label={name}
-              list={`${id}-${name}`}
-              value={shared ?? ''}
-              placeholder={shared === null ? say('they differ') : say('not known')}
-              autoComplete="off"
-              onChange={(event) => onPatches(typedLevel(patches, picked, name, event.target.value))}
+            <PatchLevelField
+              name={name}
+              shared={shared}
+              given={[...new Set(patches.flatMap((patch) => patch.treatment[name] ?? []))]}
+              onLevel={(level) => onPatches(typedLevel(patches, picked, name, level))}
             />
-            <datalist id={`${id}-${name}`}>
-              {[...new Set(patches.flatMap((patch) => patch.treatment[name] ?? []))].map((level) => (
-                <option key={level} value={level} />
-              ))}
-            </datalist>
           </span>
         );
       })}

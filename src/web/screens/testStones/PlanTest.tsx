@@ -170,7 +170,7 @@ function PlanForm({ first }: { first: TestPlanEntry | null }) {
             value={typed.control ?? ''}
             options={[
               ['', say('none: each with every other')],
-              ...controlsOf(typed).map((one) => [one, one] as const),
+              ...controlsOf(typed).map((one) => [one, told(one)] as const),
             ]}
             onChoose={(one) => change({ control: one === '' ? null : one })}
           />

@@ -2,6 +2,7 @@ import { levelLines, type Reach, type TypedTreatment } from '../../managers/test
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Picks } from '../../parts/Picks.tsx';
+import { keptName, shownName } from '../../words/ownNames.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { LevelFields } from './LevelFields.tsx';
@@ -14,10 +15,13 @@ const reaches = [
 
 const examples = [
   // As the catalogue and the tables name them.
-  say('crayon #2'),
-  say('gum alone'),
+  'crayon #2',
+  'gum alone',
   say('yes'),
 ] as const;
+
+/** Things that are often compared, as they are kept. */
+const compared = ['medium', 'deposit', 'etch', 'contact', 'powder', 'rest', 'washout'] as const;
 
 /** What a test compares: each thing, what is tried of it, and to what it is given at once. */
 export function TreatmentFields({
@@ -42,8 +46,8 @@ export function TreatmentFields({
         >
           <Field
             label={index === 0 ? say('Compare') : say('And, with it')}
-            value={name}
-            onChange={(event) => change(id, { name: event.target.value })}
+            value={shownName(name, compared)}
+            onChange={(event) => change(id, { name: keptName(event.target.value, compared) })}
           />
           <LevelFields
             name={name.trim()}

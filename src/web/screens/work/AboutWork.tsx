@@ -82,7 +82,7 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
             <span className="soft">{say('JSON')}</span>
           </p>
           <p>
-            <a href={inPageWords(`/api/works/${work.id}/book.pdf`)}>{say('Its book')}</a>{' '}
+            <a href={inPageWords(`/api/works/${work.id}/book.pdf`)}>{say('Book of the work')}</a>{' '}
             <span className="soft">{say('PDF')}</span>
           </p>
           <WorkStanding work={work.id} />

@@ -7,7 +7,8 @@ import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
-import { areaWords } from './drawingWords.ts';
+import { toldText } from '../../words/toldText.ts';
+import { areaDoubtText, areaWords } from './drawingWords.ts';
 import { PlanRowWhy } from './PlanRowWhy.tsx';
 import { amountWords, contactRange, plannedContact } from './planWords.ts';
 
@@ -32,7 +33,7 @@ export function PlanTable({
       <p className="soft">
         {say(
           'Laid and lift at: when it begins, by the clock from the first touch, as on the step sheet. Contact: from the end of laying to the end of lifting. {areaDoubtWords}',
-          { areaDoubtWords },
+          { areaDoubtWords: toldText(areaDoubtWords) },
         )}
       </p>
       <table className="plan-table">
@@ -120,7 +121,7 @@ function PlanRow({
         <span>
           {name}
           <span className="soft">
-            {areaWords(areaCm2)} {doubtWords(doubtCm2)}
+            {areaWords(areaCm2)} {areaDoubtText(doubtCm2)}
           </span>
         </span>
       </th>
@@ -128,7 +129,7 @@ function PlanRow({
         <span className="plan-etch">
           {strength ? <StrengthSwatch strength={strength} /> : <span className="no-rule-swatch" />}
           <span>
-            {etch ? etch.name : say('no rule here: test a patch first')}
+            {etch ? told(etch.name) : say('no rule here: test a patch first')}
             {strength && <span className="soft">{told(strength)}</span>}
           </span>
         </span>
@@ -137,7 +138,7 @@ function PlanRow({
         {etch ? (
           <>
             <b>{say('{ml} ml', { ml: etch.ml })}</b>
-            <span className="soft">{doubtWords(filmDoubtMl(doubtCm2, filmMm))}</span>
+            <span className="soft">{toldText(doubtWords(filmDoubtMl(doubtCm2, filmMm)))}</span>
             {etch.parts.length > 1 && <span className="soft">{etch.parts.map(amountWords).join(', ')}</span>}
           </>
         ) : (

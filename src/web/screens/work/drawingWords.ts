@@ -1,7 +1,9 @@
+import { doubtWords } from '../../../studio/etch/areaDoubt.ts';
 import type { Drawing } from '../../managers/zoneDrawing.ts';
 import { thousands } from '../../words/figures.ts';
-import { areaIn } from '../../words/lengths.ts';
+import { areaIn, inchUnitOf } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
+import { toldText } from '../../words/toldText.ts';
 import type { LiveVerdicts } from './useVerdicts.ts';
 
 /** The finding of a drawing, what stops it first: an outline that can't be saved, a border too narrow, else its areas. */
@@ -32,6 +34,11 @@ export function drawingHeadline(
     area: areaWords(stoneCm2 - verdicts.groundCm2),
     area2: areaWords(verdicts.groundCm2),
   });
+}
+
+/** The ± of an area that stands before it, in the same unit; or that nobody knows it. */
+export function areaDoubtText(doubtCm2: number | null): string {
+  return toldText(doubtWords(doubtCm2 === null ? null : doubtCm2 / (inchUnitOf('cm²')?.per ?? 1)));
 }
 
 /** An area in square centimetres as one says it: a tenth under 100, whole above. */

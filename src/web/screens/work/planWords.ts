@@ -9,6 +9,7 @@ import type { KeptPlan } from '../../../records/keptPlan.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { unruledZones } from '../../../studio/etch/laidRows.ts';
 import { say } from '../../words/say.ts';
+import { told } from '../../words/told.ts';
 
 /** The finding of a plan: whether the people there can keep it, how long it takes, and which zones it leaves out. */
 export function planHeadline(kept: KeptPlan): string {
@@ -46,8 +47,8 @@ export function feasibleWords(feasible: EtchSchedule['feasible']): string {
 /** An amount as one measures it out: `12.5 ml gum`, or drops where it is counted so. */
 export function amountWords({ material, ml, drops }: EtchPart): string {
   return drops === undefined
-    ? say('{ml} ml {material}', { ml, material })
-    : say('{drops} drops {material} ({ml} ml)', { drops, material, ml });
+    ? say('{ml} ml {material}', { ml, material: told(material) })
+    : say('{drops} drops {material} ({ml} ml)', { drops, material: told(material), ml });
 }
 
 /** What the table asks of the contact, and what the schedule gives. */
