@@ -71,6 +71,14 @@ describeInBrowser('the days', (pages) => {
     await page.getByRole('link', { name: /Ebb/ }).click();
     await page.getByRole('button', { name: 'Take the deadline away' }).click();
     await page.getByRole('button', { name: 'Keep this deadline' }).waitFor();
+
+    // a stage that is behind is told so, is not kept, and leads to the next
+    await page.getByLabel('What must be done').selectOption('first etch');
+    await page.getByText('That is done already on this stone: there is nothing to plan for it.').waitFor();
+    expect(await page.getByRole('button', { name: 'Keep this deadline' }).count()).toBe(0);
+    await expectSoundScreen(page, 'days for a stage that is behind');
+    await page.getByRole('button', { name: 'Plan the next stage: washout' }).click();
+    expect(await page.getByLabel('What must be done').inputValue()).toBe('washout');
   });
 });
 

@@ -225,6 +225,36 @@ describe.skipIf(chromiumPath === null || ownAddresses().length === 0)(
       await press(hand, 'Enter it as pull 3');
       await expect.poll(async () => (await pulls()).map(({ number }) => number)).toEqual([1, 2, 3]);
       expect((await pulls())[2]!.photographs).toHaveLength(1);
+
+      // one more is taken back and changed, and at last thrown away: nothing of it is sent
+      await hand.goto(`${at}/new`);
+      await context.setOffline(true);
+      const enterFour = async () => {
+        await head(hand, 'Which pull is it?');
+        await press(hand, 'Next');
+        await head(hand, 'Photograph pull 4');
+        await press(hand, 'Enter it without a reading');
+        await head(hand, 'Which paper?');
+        for (let step = 0; step < 5; step++) await press(hand, 'Next');
+      };
+      await enterFour();
+      await press(hand, 'Keep pull 4');
+      await head(hand, 'Pull 4 is kept here, not sent yet');
+      await press(hand, 'Take it back and change it');
+      await enterFour();
+      await hand.getByLabel('Remarks').fill('changed');
+      await press(hand, 'Keep pull 4');
+      await hand.getByText('changed').waitFor();
+      await press(hand, 'Throw it away');
+      await press(hand, 'Keep it');
+      await press(hand, 'Throw it away');
+      await press(hand, 'Throw pull 4 away for good');
+      await hand.getByText('not sent yet').first().waitFor({ state: 'detached' });
+      await context.setOffline(false);
+      await hand.goto(at);
+      await hand.getByRole('link', { name: 'Add a pull' }).waitFor();
+      expect(await hand.getByText('not sent yet').count()).toBe(0);
+      expect((await pulls()).map(({ number }) => number)).toEqual([1, 2, 3]);
     }, 280_000);
   },
 );

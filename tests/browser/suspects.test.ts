@@ -1,4 +1,4 @@
-import { expect, it } from 'vitest';
+import { expect, inject, it } from 'vitest';
 import type { ComparisonEntry } from '../../src/records/comparisonEntry.ts';
 import type { PullEntry } from '../../src/records/pullTones.ts';
 import type { PullSuspects, SuspectsAnswer } from '../../src/records/suspects.ts';
@@ -25,7 +25,18 @@ describeInBrowser('the suspects at the proof desk', (pages) => {
     const { answer, pull } = await sent<PullSuspects>('GET', `/api/works/${work.id}/suspects`);
     expect(pull).toEqual({ id: made.id, number: 1 });
     expect(answer.suspects[0]!.chance).not.toBeNull();
-    const page = await pages.atDesk(`/works/${work.id}/proofs`);
+    const page = await pages.atDesk('/works');
+    // an answer that is long in coming can be stopped, on the page and at the desk
+    const door = `**/api/works/${work.id}/suspects`;
+    await page.route(door, () => {});
+    for (const at of ['proofs/suspects', 'proofs']) {
+      await page.goto(`${inject('address')}/works/${work.id}/${at}`);
+      await page.getByText('Looking for suspects …').waitFor();
+      await page.getByRole('button', { name: 'Stop it' }).click();
+      await page.getByText('Looking for suspects was stopped.').waitFor();
+    }
+    await page.unroute(door);
+    await page.getByRole('button', { name: 'Look for suspects' }).click();
     const desk = page.getByRole('region', { name: 'What may be behind pull 1' });
     await desk.getByText(answer.suspects[0]!.name).waitFor({ timeout: 180_000 });
     expect(await page.evaluate(() => document.documentElement.scrollHeight <= innerHeight)).toBe(true);
