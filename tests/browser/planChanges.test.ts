@@ -20,7 +20,7 @@ const wide = (id: string, medium: string, topMm: number) => ({
 
 describeInBrowser('a plan that can’t be kept', (pages) => {
   it('offers a deeper film, a second person and two stages; each is planned by one touch and then led at the bench', async () => {
-    const { id } = await startedWork('S-151', {
+    const { id } = await startedWork('S-153', {
       zones: [wide('Mud', 'crayon-1', 10), wide('Shoal', 'crayon-2', 250)],
     });
     const page = await pages.atDesk(`/works/${id}`);
