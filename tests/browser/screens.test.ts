@@ -19,6 +19,7 @@ describeInBrowser('the screens of comparisons, each at a desk and on a phone', (
     await expectSoundScreen(page, 'result');
     await goTo(page, '/comparisons/0000');
     await page.getByRole('heading', { name: 'There is nothing at this address' }).waitFor();
+    await page.getByRole('link', { name: 'To the comparisons', exact: true }).waitFor();
     await expectSoundScreen(page, 'nothing there');
   });
 

@@ -217,7 +217,7 @@ function outcome(protocol: WorkProtocol): SheetContent[] {
         ]),
         { head: ['Zone', 'Medium', 'Drawn, %', 'Printed, %', ''] },
       ),
-      note(`Intervals of 95 %. ${warnings.join(' ')}`),
+      note(`The truth lies within ±, 19 times of 20. ${warnings.join(' ')}`),
     ]),
   ];
 }
