@@ -11,6 +11,7 @@ export interface Answered {
 
 /** One client with connections of its own, which it keeps open, as a browser does. */
 export interface Caller {
+  /** @param body goes as JSON, a buffer as it is */
   ask(method: string, path: string, body?: unknown): Promise<Answered>;
   /** The same, whose JSON answer is wanted; throws what was refused. */
   want<T>(method: string, path: string, body?: unknown): Promise<T>;
@@ -23,8 +24,15 @@ export interface Caller {
 const connections = 6;
 const boundary = 'edge-of-the-form';
 
-/** @param cookie of a device that was let in */
-export function createCaller(address: string, cookie: string | null = null): Caller {
+/**
+ * @param cookie of a device that was let in
+ * @param host whom it asks, where it goes there by another address; then what it is sent may be packed
+ */
+export function createCaller(
+  address: string,
+  cookie: string | null = null,
+  host: string | null = null,
+): Caller {
   const agent = new Agent({ keepAlive: true, maxSockets: connections });
 
   function send(method: string, path: string, type: string | null, body: Buffer | null): Promise<Answered> {
@@ -33,6 +41,8 @@ export function createCaller(address: string, cookie: string | null = null): Cal
       ...(type && { 'content-type': type }),
       ...(body && { 'content-length': body.byteLength }),
       ...(cookie && { cookie }),
+      // as a phone asks from afar: what comes packed is counted as it came
+      ...(host && { host, 'accept-encoding': 'gzip' }),
     };
     return new Promise((resolve, reject) => {
       const asked = request(address + path, { method, agent, headers }, (response) => {
@@ -62,6 +72,7 @@ export function createCaller(address: string, cookie: string | null = null): Cal
 
   function ask(method: string, path: string, body?: unknown): Promise<Answered> {
     if (body === undefined) return send(method, path, null, null);
+    if (Buffer.isBuffer(body)) return send(method, path, 'application/octet-stream', body);
     return send(method, path, 'application/json', Buffer.from(JSON.stringify(body)));
   }
 

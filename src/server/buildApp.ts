@@ -14,7 +14,13 @@ import { createAdmission, isSecure } from './guards/admitCaller.ts';
 import { doorOf } from './guards/doorOf.ts';
 import { securityHeaders, trustedAddressHeaders } from './guards/securityHeaders.ts';
 import { judgeCaller } from './guards/trustedCaller.ts';
-import { headTimeoutMs, idleTimeoutMs, jsonLimitBytes, requestTimeoutMs } from './limits.ts';
+import {
+  headTimeoutMs,
+  idleTimeoutMs,
+  jsonLimitBytes,
+  keptConnectionMs,
+  requestTimeoutMs,
+} from './limits.ts';
 import { requestCheck } from './requestCheck.ts';
 import { addApiDescription } from './routes/apiDescription.ts';
 import { addBatchRoutes } from './routes/batchRoutes.ts';
@@ -97,6 +103,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
     bodyLimit: jsonLimitBytes,
     requestTimeout: requestTimeoutMs,
     connectionTimeout: idleTimeoutMs,
+    keepAliveTimeout: keptConnectionMs,
     forceCloseConnections: true,
     routerOptions: { maxParamLength: 120 },
     // named, so that the library does not load its own; ours are set below

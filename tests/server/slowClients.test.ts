@@ -1,5 +1,8 @@
-import { connect, type Socket } from 'node:net';
+import { once } from 'node:events';
+import { Agent, request } from 'node:http';
+import { type AddressInfo, connect, createServer, type Socket } from 'node:net';
 import { expect, it, onTestFinished } from 'vitest';
+import { openDoor } from '../../src/server/network/openDoor.ts';
 import { aPicture, serverUnderTest } from './serverUnderTest.ts';
 import { startOf } from './uploadPieces.ts';
 
@@ -62,4 +65,41 @@ it('a photograph that trickles in and an answer that is hardly read hold nobody 
   await closed;
   expect(read).toMatch(/^HTTP\/1\.1 200 /);
   expect(read.trimEnd().endsWith('}') || read.includes('\r\n0\r\n')).toBe(true);
+});
+
+async function freePort(): Promise<number> {
+  const server = createServer().listen(0, '127.0.0.1');
+  await once(server, 'listening');
+  const { port } = server.address() as AddressInfo;
+  await new Promise((closed) => server.close(closed));
+  return port;
+}
+
+/** How long a connection is said to be kept for the next question, seconds. */
+function keptSeconds(address: string): Promise<number> {
+  const agent = new Agent({ keepAlive: true });
+  onTestFinished(() => agent.destroy());
+  return new Promise((resolve, reject) => {
+    request(address, { agent }, (answer) => {
+      answer.resume();
+      resolve(Number(/timeout=(\d+)/.exec(String(answer.headers['keep-alive']))?.[1]));
+    })
+      .on('error', reject)
+      .end();
+  });
+}
+
+it('keeps a connection longer than browsers do, at both doors: a tap is never sent on one that goes', async () => {
+  const browsersSeconds = 300;
+  const server = await serverUnderTest();
+  expect(await keptSeconds(`${server.address}/api/stones`)).toBeGreaterThan(browsersSeconds);
+  const port = await freePort();
+  const door = await openDoor({
+    address: '127.0.0.1',
+    port,
+    answer: (_request, reply) => void reply.end('here'),
+    certificate: null,
+  });
+  onTestFinished(() => door.close());
+  expect(await keptSeconds(`http://127.0.0.1:${port}/`)).toBeGreaterThan(browsersSeconds);
 });

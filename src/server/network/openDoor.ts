@@ -3,7 +3,7 @@ import { createServer as createSecureServer, type Server as SecureServer } from 
 import { createServer as createSocketServer, type Socket } from 'node:net';
 import type { ReadyCertificate } from '../../application/network/networkCertificate.ts';
 import { inUrl } from '../guards/doorOf.ts';
-import { headTimeoutMs, idleTimeoutMs, requestTimeoutMs } from '../limits.ts';
+import { headTimeoutMs, idleTimeoutMs, keptConnectionMs, requestTimeoutMs } from '../limits.ts';
 
 type Certificate = Pick<ReadyCertificate, 'certificate' | 'key'>;
 
@@ -31,7 +31,11 @@ const connectionsAllowed = 400;
  * Throws the system's error (`EADDRINUSE`, `EADDRNOTAVAIL`) where it cannot.
  */
 export async function openDoor({ address, port, answer, certificate }: DoorOptions): Promise<NetworkDoor> {
-  const limits = { requestTimeout: requestTimeoutMs, headersTimeout: headTimeoutMs };
+  const limits = {
+    requestTimeout: requestTimeoutMs,
+    headersTimeout: headTimeoutMs,
+    keepAliveTimeout: keptConnectionMs,
+  };
   const secure =
     certificate && createSecureServer({ ...pem(certificate), ...limits, minVersion: 'TLSv1.2' }, answer);
   const plain = createServer(limits, secure ? pointTo(`https://${inUrl(address)}:${port}`) : answer);

@@ -26,6 +26,8 @@ export async function addScreens(app: App, folder: string = builtScreens): Promi
       index: false,
       // one route for each file that is there at the start, and so none for folders or for what lies outside
       wildcard: false,
+      // the build lays packed copies beside what is text
+      preCompressed: true,
       schemaHide: true,
       // built files carry a hash of their content in their name
       setHeaders: (reply, path) => {
