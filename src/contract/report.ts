@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Replacement, Report, ReportDraft, ReportWordPart } from '../records/report.ts';
+import type { Replacement, Report, ReportDraft, ReportWords } from '../records/report.ts';
 import type { SetReport } from '../records/setReport.ts';
 import {
   changesTo,
@@ -12,11 +12,11 @@ import {
 } from './common.ts';
 
 const words = z
-  .string()
-  .max(20_000)
-  .default('')
+  .array(z.union([z.string().max(20_000), z.strictObject({ figure: nameSchema })]))
+  .max(1000)
+  .default([])
   .describe(
-    'A figure’s name in braces stands for the figure, doubled braces for themselves; an empty line parts paragraphs',
+    'Text as typed, and figures by name where they stand: `["We made ", {"figure": "pulls"}, " pulls."]`; an empty line of the text parts paragraphs',
   );
 const wordsSchema = z.object({
   aims: words,
@@ -25,7 +25,7 @@ const wordsSchema = z.object({
   materials: words,
   edition: words,
   next: words,
-}) satisfies z.ZodType<Record<ReportWordPart, string>>;
+}) satisfies z.ZodType<ReportWords>;
 
 const replacementSchema = z.object({
   before: nameSchema.describe('What was used before, by what it is'),

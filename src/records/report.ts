@@ -2,6 +2,12 @@
 export const reportWordParts = ['aims', 'tried', 'found', 'materials', 'edition', 'next'] as const;
 export type ReportWordPart = (typeof reportWordParts)[number];
 
+/** A stretch of a report's words: text as typed, or the name of a figure that is filled in where it stands. */
+export type ReportPiece = string | { readonly figure: string };
+
+/** What is written in each part; an empty line of the text parts paragraphs. */
+export type ReportWords = Readonly<Record<ReportWordPart, readonly ReportPiece[]>>;
+
 /** A material that another took the place of. Amounts before are typed: no record of them is kept here. */
 export interface Replacement {
   /** What was used before, by what it is. */
@@ -28,8 +34,7 @@ export interface ReportDraft {
   readonly works: readonly string[];
   readonly comparisons: readonly string[];
   readonly editions: readonly string[];
-  /** As kept: a figure's name in braces stands for the figure, `{pulls}`; doubled, braces are braces. */
-  readonly words: Readonly<Record<ReportWordPart, string>>;
+  readonly words: ReportWords;
   readonly replacements: readonly Replacement[];
 }
 

@@ -57,13 +57,13 @@ describeInBrowser('reports', (pages) => {
     await expectSoundScreen(page, 'the reports');
   });
 
-  it('open with what was kept in braces: a figure goes as one sign, one that is gone is said to be', async () => {
+  it('open with figures where they were put: each goes as one sign, one that is gone is said to be', async () => {
     const made = await fetch(`${inject('address')}/api/reports`, {
       method: 'POST',
       headers: { 'content-type': 'application/json' },
       body: JSON.stringify({
-        title: 'Kept in braces',
-        words: { aims: 'Of {comparisons} prints {moonbeams}.' },
+        title: 'Kept with figures',
+        words: { aims: ['Of ', { figure: 'comparisons' }, ' prints ', { figure: 'moonbeams' }, '.'] },
       }),
     });
     const { id } = (await made.json()) as { id: string };
@@ -82,6 +82,8 @@ describeInBrowser('reports', (pages) => {
     await page.getByRole('button', { name: 'Save and set' }).click();
     await page.getByText('Saved.').waitFor();
     const kept = await fetch(`${inject('address')}/api/reports/${id}`);
-    expect(await kept.json()).toMatchObject({ words: { aims: 'Of {comparisons} prints are shown.' } });
+    expect(await kept.json()).toMatchObject({
+      words: { aims: ['Of ', { figure: 'comparisons' }, ' prints are shown.'] },
+    });
   });
 });

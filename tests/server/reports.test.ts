@@ -60,9 +60,19 @@ async function aYear(studio: StudioUnderTest) {
       },
     ],
     words: {
-      aims: 'Twelve stones without acid.',
-      found: 'We made {pulls} pulls; {zones held} of {zones} zones held.\n\nOf {moonbeams} nothing is known.',
-      materials: 'We laid {tannic solution ml}.',
+      aims: ['Twelve stones without acid.'],
+      found: [
+        'We made ',
+        { figure: 'pulls' },
+        ' pulls; ',
+        { figure: 'zones held' },
+        ' of ',
+        { figure: 'zones' },
+        ' zones held.\n\nOf ',
+        { figure: 'moonbeams' },
+        ' nothing is known.',
+      ],
+      materials: ['We laid ', { figure: 'tannic solution ml' }, '.'],
     },
   });
   return { work, plan, edition, report, comparison };
@@ -195,7 +205,7 @@ it('is handed out as HTML, PDF and a word processor’s file that others can ope
 it('is saved by version, shelved, and refused where it names what is not there', async () => {
   const studio = await studioUnderTest();
   const made = await studio.send<Report>('POST', '/api/reports', { title: 'Empty' });
-  expect(made).toMatchObject({ status: 201, body: { version: 1, words: { aims: '' } } });
+  expect(made).toMatchObject({ status: 201, body: { version: 1, words: { aims: [] } } });
   const path = `/api/reports/${made.body.id}`;
   const empty = await studio.json<SetReport>(`${path}/report.json`);
   expect(empty.figures.find(({ name }) => name === 'impressions')).toBeUndefined();
@@ -203,9 +213,9 @@ it('is saved by version, shelved, and refused where it names what is not there',
   expect(empty.parts).toEqual([]);
   const saved = await studio.send<Report>('PATCH', path, {
     version: 1,
-    words: { ...made.body.words, aims: 'Less acid.' },
+    words: { ...made.body.words, aims: ['Less acid.'] },
   });
-  expect(saved.body).toMatchObject({ version: 2, words: { aims: 'Less acid.' } });
+  expect(saved.body).toMatchObject({ version: 2, words: { aims: ['Less acid.'] } });
   const late = await studio.send<Refusal<Report>>('PATCH', path, { version: 1, title: 'Late' });
   expect(late).toMatchObject({ status: 409, body: { code: 'stale-save', current: { title: 'Empty' } } });
   const unknown = await studio.send<Refusal>('PATCH', path, { version: 2, works: ['none'] });

@@ -24,13 +24,38 @@ export async function writeReport(
         comparisons: comparisons.map((one) => one.id),
         editions: [given.edition],
         words: {
-          aims: 'To etch stones without nitric acid, and to print the first of the Twelve Tides from one of them.',
-          tried: 'On {stones} stones {works} works were drawn; {runs} runs were logged at the bench.',
-          found: '{pulls} pulls are recorded. Of {zones} measured zones {zones held} held.',
-          materials:
-            'Of tannic solution {tannic solution ml} were used. What nobody logged is told as only planned.',
-          edition: '{good} good impressions were pulled, {prints numbered} of them are numbered.',
-          next: 'A second colour for Mooring; a third test stone for washes.',
+          aims: [
+            'To etch stones without nitric acid, and to print the first of the Twelve Tides from one of them.',
+          ],
+          tried: [
+            'On ',
+            { figure: 'stones' },
+            ' stones ',
+            { figure: 'works' },
+            ' works were drawn; ',
+            { figure: 'runs' },
+            ' runs were logged at the bench.',
+          ],
+          found: [
+            { figure: 'pulls' },
+            ' pulls are recorded. Of ',
+            { figure: 'zones' },
+            ' measured zones ',
+            { figure: 'zones held' },
+            ' held.',
+          ],
+          materials: [
+            'Of tannic solution ',
+            { figure: 'tannic solution ml' },
+            ' were used. What nobody logged is told as only planned.',
+          ],
+          edition: [
+            { figure: 'good' },
+            ' good impressions were pulled, ',
+            { figure: 'prints numbered' },
+            ' of them are numbered.',
+          ],
+          next: ['A second colour for Mooring; a third test stone for washes.'],
         },
         replacements: [
           {

@@ -1,33 +1,31 @@
-/** A stretch of a report's words: text as typed, or the name of a figure that stands there. */
-export type WordPiece =
-  | { readonly kind: 'text'; readonly text: string }
-  | { readonly kind: 'figure'; readonly name: string };
+import type { ReportPiece } from '../../../records/report.ts';
 
-/**
- * Kept words in pieces: `{pulls}` is the figure of that name, `{{` and `}}` are the braces themselves; a brace alone is
- * text. Stretches of text are never empty and never follow one another.
- */
-export function piecesOf(kept: string): readonly WordPiece[] {
-  const pieces: WordPiece[] = [];
-  let text = '';
-  const end = () => {
-    if (text !== '') pieces.push({ kind: 'text', text });
-    text = '';
-  };
-  for (const part of kept.split(/(\{\{|\}\}|\{[^{}]*\})/)) {
-    if (part === '{{' || part === '}}') text += part.charAt(0);
-    else if (/^\{[^{}]*\}$/.test(part)) {
-      end();
-      pieces.push({ kind: 'figure', name: part.slice(1, -1).trim() });
-    } else text += part;
+/** The same with stretches of text that follow one another joined, and none empty. */
+export function joinedPieces(pieces: readonly ReportPiece[]): readonly ReportPiece[] {
+  const joined: ReportPiece[] = [];
+  for (const piece of pieces) {
+    const last = joined.at(-1);
+    if (typeof piece === 'string' && typeof last === 'string') joined[joined.length - 1] = last + piece;
+    else if (piece !== '') joined.push(piece);
   }
-  end();
-  return pieces;
+  return joined;
 }
 
-/** Pieces as they are kept, such that `piecesOf` gives them back. */
-export function keptOf(pieces: readonly WordPiece[]): string {
-  return pieces
-    .map((piece) => (piece.kind === 'figure' ? `{${piece.name}}` : piece.text.replace(/[{}]/g, '$&$&')))
-    .join('');
+/** Paragraphs, which an empty line parts; blanks at their ends are dropped, and those that hold nothing. */
+export function paragraphsOf(pieces: readonly ReportPiece[]): readonly (readonly ReportPiece[])[] {
+  const paragraphs: ReportPiece[][] = [[]];
+  for (const piece of joinedPieces(pieces)) {
+    const [first, ...others] = typeof piece === 'string' ? piece.split(/\n\s*\n/) : [piece];
+    paragraphs.at(-1)!.push(first!);
+    for (const other of others) paragraphs.push([other]);
+  }
+  return paragraphs.map(trimmed).filter((paragraph) => paragraph.length > 0);
+}
+
+function trimmed(paragraph: readonly ReportPiece[]): readonly ReportPiece[] {
+  const last = paragraph.length - 1;
+  return paragraph
+    .map((piece, index) => (typeof piece === 'string' && index === 0 ? piece.trimStart() : piece))
+    .map((piece, index) => (typeof piece === 'string' && index === last ? piece.trimEnd() : piece))
+    .filter((piece) => piece !== '');
 }

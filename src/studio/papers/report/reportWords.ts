@@ -1,6 +1,7 @@
+import type { ReportPiece } from '../../../records/report.ts';
 import type { ReportFigure, ReportRun } from '../../../records/setReport.ts';
 import { notRecorded } from '../paperWords.ts';
-import { piecesOf, type WordPiece } from './figurePieces.ts';
+import { paragraphsOf } from './figurePieces.ts';
 
 /** Over the list of what each figure was filled from. */
 export const figureSources = 'Where each figure comes from';
@@ -28,27 +29,23 @@ export function figureText({
 }
 
 /**
- * Words with their figures put in: where `{pulls}` is kept, the figure of that name stands. A name that stands for none is
- * told in `unknown`, and in its place that a figure is missing. An empty line parts paragraphs.
+ * Words with their figures put in. A name that stands for no figure is told in `unknown`, and in its place that a figure is
+ * missing. An empty line parts paragraphs.
  */
 export function wordsWithFigures(
-  kept: string,
+  pieces: readonly ReportPiece[],
   figures: readonly ReportFigure[],
 ): { readonly paragraphs: readonly (readonly ReportRun[])[]; readonly unknown: readonly string[] } {
   const unknown: string[] = [];
-  const paragraphs = kept
-    .split(/\n\s*\n/)
-    .map((text) => text.trim())
-    .filter((text) => text !== '')
-    .map((text) => piecesOf(text).map(runOf));
+  const paragraphs = paragraphsOf(pieces).map((paragraph) => paragraph.map(runOf));
   return { paragraphs, unknown };
 
-  function runOf(piece: WordPiece): ReportRun {
-    if (piece.kind === 'text') return { text: piece.text, figure: null };
-    const figure = figureNamed(figures, piece.name);
+  function runOf(piece: ReportPiece): ReportRun {
+    if (typeof piece === 'string') return { text: piece, figure: null };
+    const figure = figureNamed(figures, piece.figure);
     if (figure) return { text: figureText(figure), figure: figure.name };
-    unknown.push(piece.name);
-    return { text: `(figure missing: ${piece.name})`, figure: null };
+    unknown.push(piece.figure);
+    return { text: `(figure missing: ${piece.figure})`, figure: null };
   }
 }
 

@@ -1,4 +1,5 @@
-import type { ReportBlock, ReportFigure, ReportRun } from '../../../records/setReport.ts';
+import type { ReportPiece } from '../../../records/report.ts';
+import type { ReportBlock, ReportFigure } from '../../../records/setReport.ts';
 import { figureNamed, wordsWithFigures } from './reportWords.ts';
 
 /** Names of figures that words hold already. */
@@ -58,7 +59,12 @@ function paragraph(
   figures: readonly ReportFigure[],
   sentences: readonly (string | false | undefined)[],
 ): ReportBlock[] {
-  const kept = sentences.filter((sentence) => typeof sentence === 'string').join(' ');
-  const paragraphs: readonly (readonly ReportRun[])[] = wordsWithFigures(kept, figures).paragraphs;
+  const told = sentences.filter((sentence) => typeof sentence === 'string').join(' ');
+  const { paragraphs } = wordsWithFigures(piecesOf(told), figures);
   return paragraphs.length === 0 ? [] : [{ kind: 'words', paragraphs }];
+}
+
+/** Sentences of this file, in which `{pulls}` is the figure of that name. */
+function piecesOf(told: string): readonly ReportPiece[] {
+  return told.split(/\{([^{}]*)\}/).map((part, index) => (index % 2 === 0 ? part : { figure: part }));
 }

@@ -1,4 +1,4 @@
-import type { WordPiece } from '../../../studio/papers/report/figurePieces.ts';
+import type { ReportPiece } from '../../../records/report.ts';
 
 /** How a figure stands among typed words. */
 export interface ShownFigure {
@@ -12,26 +12,26 @@ const figureMark = 'figure';
 /** Shows pieces in an editable place; a figure stands there as one sign that typing goes around. */
 export function showPieces(
   place: HTMLElement,
-  pieces: readonly WordPiece[],
+  pieces: readonly ReportPiece[],
   shown: (name: string) => ShownFigure,
 ): void {
   place.replaceChildren(
-    ...pieces.map((piece) => (piece.kind === 'text' ? piece.text : signOf(piece.name, shown(piece.name)))),
+    ...pieces.map((piece) => (typeof piece === 'string' ? piece : signOf(piece.figure, shown(piece.figure)))),
   );
 }
 
 /** What stands in an editable place, line breaks as such however the browser made them. */
-export function readPieces(place: Node): readonly WordPiece[] {
-  const pieces: WordPiece[] = [];
+export function readPieces(place: Node): readonly ReportPiece[] {
+  const pieces: ReportPiece[] = [];
   const add = (text: string) => {
     const last = pieces.at(-1);
-    if (last?.kind === 'text') pieces[pieces.length - 1] = { kind: 'text', text: last.text + text };
-    else if (text !== '') pieces.push({ kind: 'text', text });
+    if (typeof last === 'string') pieces[pieces.length - 1] = last + text;
+    else if (text !== '') pieces.push(text);
   };
   const read = (node: Node) => {
     for (const child of node.childNodes) {
       const name = child instanceof HTMLElement ? child.dataset[figureMark] : undefined;
-      if (name !== undefined) pieces.push({ kind: 'figure', name });
+      if (name !== undefined) pieces.push({ figure: name });
       else if (child.nodeName === 'BR') add('\n');
       else if (child.nodeType === Node.TEXT_NODE) add((child.textContent ?? '').replaceAll('\u00a0', ' '));
       else {
@@ -48,14 +48,14 @@ export function readPieces(place: Node): readonly WordPiece[] {
 export function insertPieces(
   place: HTMLElement,
   at: Range | null,
-  pieces: readonly WordPiece[],
+  pieces: readonly ReportPiece[],
   shown: (name: string) => ShownFigure,
 ): Range {
   const range = at && place.contains(at.commonAncestorContainer) ? at : endOf(place);
   range.deleteContents();
   const put = place.ownerDocument.createDocumentFragment();
   for (const piece of pieces)
-    put.append(piece.kind === 'text' ? piece.text : signOf(piece.name, shown(piece.name)));
+    put.append(typeof piece === 'string' ? piece : signOf(piece.figure, shown(piece.figure)));
   const last = put.lastChild;
   range.insertNode(put);
   if (last !== null) range.setStartAfter(last);

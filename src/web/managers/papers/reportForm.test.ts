@@ -23,7 +23,14 @@ const report: Report = {
   works: ['w1', 'w2'],
   comparisons: ['c1'],
   editions: [],
-  words: { aims: 'Less acid.', tried: '', found: '{pulls} pulls', materials: '', edition: '', next: '' },
+  words: {
+    aims: ['Less {acid}.'],
+    tried: [],
+    found: [{ figure: 'pulls' }, ' pulls'],
+    materials: [],
+    edition: [],
+    next: [],
+  },
   replacements: [
     {
       before: 'Nitric acid',
@@ -58,7 +65,7 @@ it('takes, changes and leaves out replacements, and names what is wrong with the
 
 it('names what is not chosen or written yet', () => {
   expect(reportWants(report)).toEqual(['tried', 'next']);
-  expect(reportWants({ works: [], words: { ...report.words, aims: '  ' } })).toEqual([
+  expect(reportWants({ works: [], words: { ...report.words, aims: ['  '] } })).toEqual([
     'works',
     'aims',
     'tried',

@@ -1,13 +1,20 @@
-import type { Replacement, Report, ReportDraft } from '../../../records/report.ts';
+import type {
+  Replacement,
+  Report,
+  ReportDraft,
+  ReportPiece,
+  ReportWordPart,
+} from '../../../records/report.ts';
 import { say } from '../../words/say.ts';
 import { numberText, numberTrouble, typedNumber } from '../typedNumber.ts';
+import { piecesOfTyped, typedOfPieces } from './typedPieces.ts';
 
 /** A material that was replaced, as typed. */
 export type ReplacementTyped = Readonly<
   Record<'before' | 'beforeMaterialId' | 'beforeMl' | 'beforeFrom' | 'now' | 'nowMaterialId', string>
 >;
 
-/** A report as typed; ids are words with blanks between, replacements are JSON of `ReplacementTyped[]`. */
+/** A report as typed; ids are words with blanks between, parts of its words JSON of their pieces, replacements of `ReplacementTyped[]`. */
 export type ReportTyped = Readonly<
   Record<
     | 'title'
@@ -56,7 +63,7 @@ const noReplacement: ReplacementTyped = {
 
 /** A report as a person would type it; null: an empty form. */
 export function reportTyped(report: Report | null): ReportTyped {
-  const words = report?.words;
+  const words = (part: ReportWordPart) => typedOfPieces(report?.words[part] ?? []);
   return {
     title: report?.title ?? '',
     reader: report?.reader ?? '',
@@ -65,12 +72,12 @@ export function reportTyped(report: Report | null): ReportTyped {
     works: (report?.works ?? []).join(' '),
     comparisons: (report?.comparisons ?? []).join(' '),
     editions: (report?.editions ?? []).join(' '),
-    aims: words?.aims ?? '',
-    tried: words?.tried ?? '',
-    found: words?.found ?? '',
-    materials: words?.materials ?? '',
-    edition: words?.edition ?? '',
-    next: words?.next ?? '',
+    aims: words('aims'),
+    tried: words('tried'),
+    found: words('found'),
+    materials: words('materials'),
+    edition: words('edition'),
+    next: words('next'),
     replacements: JSON.stringify((report?.replacements ?? []).map(replacementTyped)),
   };
 }
@@ -138,7 +145,14 @@ export function reportOfTyped(typed: ReportTyped): ReportDraft {
     works: ids(typed.works),
     comparisons: ids(typed.comparisons),
     editions: ids(typed.editions),
-    words: { aims, tried, found, materials, edition, next },
+    words: {
+      aims: piecesOfTyped(aims),
+      tried: piecesOfTyped(tried),
+      found: piecesOfTyped(found),
+      materials: piecesOfTyped(materials),
+      edition: piecesOfTyped(edition),
+      next: piecesOfTyped(next),
+    },
     replacements: replacementsIn(typed).map((one) => ({
       before: one.before.trim(),
       beforeMaterialId: one.beforeMaterialId === '' ? null : one.beforeMaterialId,
@@ -152,8 +166,12 @@ export function reportOfTyped(typed: ReportTyped): ReportDraft {
 
 /** What a reader would look for and nobody chose or wrote yet, in the order of the form. */
 export function reportWants({ works, words }: Pick<Report, 'works' | 'words'>): readonly ReportWant[] {
-  const written = (['aims', 'tried', 'found', 'next'] as const).filter((part) => words[part].trim() === '');
+  const written = (['aims', 'tried', 'found', 'next'] as const).filter((part) => words[part].every(isBlank));
   return works.length === 0 ? ['works', ...written] : written;
+}
+
+function isBlank(piece: ReportPiece): boolean {
+  return typeof piece === 'string' && piece.trim() === '';
 }
 
 /** A field of the form that is still empty. */

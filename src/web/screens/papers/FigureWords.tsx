@@ -1,6 +1,6 @@
 import { type ClipboardEvent, useEffect, useRef, useState } from 'react';
+import type { ReportPiece } from '../../../records/report.ts';
 import type { ReportFigure } from '../../../records/setReport.ts';
-import { keptOf, piecesOf, type WordPiece } from '../../../studio/papers/report/figurePieces.ts';
 import { figureNamed, figureText } from '../../../studio/papers/report/reportWords.ts';
 import {
   besideCaret,
@@ -9,6 +9,7 @@ import {
   type ShownFigure,
   showPieces,
 } from '../../managers/papers/figureEditor.ts';
+import { piecesOfTyped, typedOfPieces } from '../../managers/papers/typedPieces.ts';
 import { Button } from '../../parts/Button.tsx';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
@@ -33,7 +34,7 @@ export function FigureWords({
   label: string;
   value: string;
   figures: readonly ReportFigure[];
-  onChange: (kept: string) => void;
+  onChange: (typed: string) => void;
 }) {
   const place = useRef<HTMLDivElement>(null);
   const caret = useRef<Range | null>(null);
@@ -48,9 +49,9 @@ export function FigureWords({
   // biome-ignore lint/correctness/useExhaustiveDependencies: `shown` reads nothing but the figures
   useEffect(() => {
     const root = place.current!;
-    const kept = keptOf(readPieces(root));
-    if (kept !== value || root.dataset.figures !== figuresOf(figures))
-      showPieces(root, piecesOf(value), shown);
+    const typed = typedOfPieces(readPieces(root));
+    if (typed !== value || root.dataset.figures !== figuresOf(figures))
+      showPieces(root, piecesOfTyped(value), shown);
     root.dataset.figures = figuresOf(figures);
   }, [value, figures]);
   useEffect(() => {
@@ -69,8 +70,8 @@ export function FigureWords({
     document.addEventListener('selectionchange', remember);
     return () => document.removeEventListener('selectionchange', remember);
   }, []);
-  const tell = () => onChange(keptOf(readPieces(place.current!)));
-  const put = (pieces: readonly WordPiece[]) => {
+  const tell = () => onChange(typedOfPieces(readPieces(place.current!)));
+  const put = (pieces: readonly ReportPiece[]) => {
     const root = place.current!;
     const after = insertPieces(root, caret.current, pieces, shown);
     root.focus();
@@ -82,9 +83,9 @@ export function FigureWords({
   };
   const pick = (name: string) => {
     setPicking(false);
-    const [before, after] = caret.current ? besideCaret(caret.current) : [value.slice(-1), ''];
-    const gap = (needed: boolean): readonly WordPiece[] => (needed ? [{ kind: 'text', text: ' ' }] : []);
-    put([...gap(/[^\s(]/.test(before)), { kind: 'figure', name }, ...gap(after === '')]);
+    const [before, after] = caret.current ? besideCaret(caret.current) : [lastSignOf(value), ''];
+    const gap = (needed: boolean): readonly ReportPiece[] => (needed ? [' '] : []);
+    put([...gap(/[^\s(]/.test(before)), { figure: name }, ...gap(after === '')]);
   };
   const carry = (event: ClipboardEvent<HTMLDivElement>, cut: boolean) => {
     const chosen = document.getSelection();
@@ -92,7 +93,7 @@ export function FigureWords({
     const range = chosen.getRangeAt(0);
     event.preventDefault();
     event.clipboardData.setData('text/plain', range.toString());
-    event.clipboardData.setData(keptForm, keptOf(readPieces(range.cloneContents())));
+    event.clipboardData.setData(keptForm, typedOfPieces(readPieces(range.cloneContents())));
     if (!cut) return;
     range.deleteContents();
     tell();
@@ -119,8 +120,8 @@ export function FigureWords({
           event.preventDefault();
           const kept = event.clipboardData.getData(keptForm);
           const plain = event.clipboardData.getData('text/plain');
-          if (kept !== '') put(piecesOf(kept));
-          else if (plain !== '') put([{ kind: 'text', text: plain.replaceAll('\r\n', '\n') }]);
+          if (kept !== '') put(piecesOfTyped(kept));
+          else if (plain !== '') put([plain.replaceAll('\r\n', '\n')]);
         }}
       />
       {picking ? (
@@ -144,6 +145,12 @@ export function FigureWords({
       )}
     </div>
   );
+}
+
+/** The sign that words end with; none after a figure, or where nothing is written. */
+function lastSignOf(typed: string): string {
+  const last = piecesOfTyped(typed).at(-1);
+  return typeof last === 'string' ? last.slice(-1) : '';
 }
 
 /** What figures show, so that a change of any is seen. */
