@@ -15,15 +15,16 @@ interface EntryFields {
   readonly sample: boolean;
 }
 
-/** A kind of record: where it is kept, and what it is called. */
-export interface EntryKind<Entry extends EntryFields> {
+/** A kind of record: where it is kept, what it is called, and how it is shown. */
+export interface EntryKind<Kept extends EntryFields, Entry = Kept> {
   readonly shelf: (records: KeptRecords) => {
-    readonly find: (id: string) => Promise<Entry | null>;
-    readonly save: (entry: Entry, startedFrom: number) => Promise<unknown>;
+    readonly find: (id: string) => Promise<Kept | null>;
+    readonly save: (entry: Kept, startedFrom: number) => Promise<unknown>;
   };
   /** In the middle of a sentence, such as `the report of May`. */
-  readonly named: (kept: Entry) => string;
+  readonly named: (kept: Kept) => string;
   readonly missing: () => Failure;
+  readonly shown: (kept: Kept, records: KeptRecords, now: Date) => Entry | Promise<Entry>;
 }
 
 /** What a person wrote, as it is first kept. */
@@ -48,29 +49,30 @@ export function newEntry<Draft extends object>(
  * @param version the one that the change started from
  * @returns `not-found`, `stale-save` with the record as it is now, or what `change` refuses
  */
-export function saveEntry<Entry extends EntryFields>(
+export function saveEntry<Kept extends EntryFields, Entry>(
   { store, now }: Pick<SavingParts, 'store' | 'now'>,
-  { shelf, named, missing }: EntryKind<Entry>,
+  { shelf, named, missing, shown }: EntryKind<Kept, Entry>,
   id: string,
   version: number,
-  change: (kept: Entry, records: KeptRecords) => Saved<Entry> | Promise<Saved<Entry>>,
+  change: (kept: Kept, records: KeptRecords) => Saved<Kept> | Promise<Saved<Kept>>,
 ): Promise<Saved<Entry>> {
   return store.decide<Entry, SaveRefusal<Entry>>(async (records) => {
     const kept = await shelf(records).find(id);
     if (kept === null) return refused(missing());
-    if (kept.version !== version) return stale(named(kept), { yours: version, kept: kept.version }, kept);
+    if (kept.version !== version)
+      return stale(named(kept), { yours: version, kept: kept.version }, await shown(kept, records, now()));
     const changed = await change(kept, records);
     if (!changed.ok) return refused(changed.error.failure);
-    const next: Entry = { ...changed.value, version: version + 1, changedAt: now().toISOString() };
+    const next: Kept = { ...changed.value, version: version + 1, changedAt: now().toISOString() };
     await shelf(records).save(next, version);
-    return ok(next);
+    return ok(await shown(next, records, now()));
   });
 }
 
 /** Takes a record off its list, or brings it back; `stale-save` or `not-found`. */
-export function archiveEntry<Entry extends EntryFields>(
+export function archiveEntry<Kept extends EntryFields, Entry>(
   parts: Pick<SavingParts, 'store' | 'now'>,
-  kind: EntryKind<Entry>,
+  kind: EntryKind<Kept, Entry>,
   id: string,
   { version, archived }: { readonly version: number; readonly archived: boolean },
 ): Promise<Saved<Entry>> {

@@ -3,7 +3,7 @@ import type { BatchDraft, BatchEntry } from '../records/batch.ts';
 import {
   changesTo,
   daySchema,
-  momentSchema,
+  keptFields,
   nameSchema,
   nextSchema,
   noteSchema,
@@ -59,12 +59,7 @@ export const batchSaveSchema = z.discriminatedUnion('kind', [
 ]);
 
 const kept = {
-  id: z.string(),
-  archived: z.boolean(),
-  version: z.int(),
-  createdAt: momentSchema,
-  changedAt: momentSchema,
-  sample: z.boolean(),
+  ...keptFields,
   ageDays: z
     .int()
     .nullable()

@@ -24,6 +24,16 @@ export const versionSchema = z
   .min(1)
   .describe('The version that this save started from; 409 where somebody saved since');
 
+/** What a kept record carries beside what a person writes. */
+export const keptFields = {
+  id: z.string(),
+  archived: z.boolean(),
+  version: z.int(),
+  createdAt: momentSchema,
+  changedAt: momentSchema,
+  sample: z.boolean(),
+};
+
 /** The two fields that take a record out of its list, or bring it back. */
 export const archivingSchema = z.object({ version: versionSchema, archived: z.boolean() });
 

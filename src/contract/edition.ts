@@ -12,6 +12,7 @@ import {
   changesTo,
   daySchema,
   idSchema,
+  keptFields,
   momentSchema,
   nameSchema,
   noteSchema,
@@ -84,14 +85,9 @@ const printSchema = z.object({
 export const printsSaveSchema = z.object({ version: versionSchema, prints: z.array(printSchema).max(2000) });
 
 export const editionSchema = draft.extend({
-  id: z.string(),
+  ...keptFields,
   workId: z.string(),
   prints: z.array(printSchema),
-  archived: z.boolean(),
-  version: z.int(),
-  createdAt: momentSchema,
-  changedAt: momentSchema,
-  sample: z.boolean(),
 }) satisfies z.ZodType<Edition>;
 
 export const editionListSchema = z.object({ editions: z.array(editionSchema) });

@@ -5,6 +5,7 @@ import {
   changesTo,
   daySchema,
   idSchema,
+  keptFields,
   momentSchema,
   nameSchema,
   nextSchema,
@@ -49,12 +50,7 @@ export const inkSaveSchema = changesTo(inkDraftSchema).extend({ version: version
 const number = z.number().nullable();
 
 export const inkEntrySchema = inkDraftSchema.extend({
-  id: z.string(),
-  archived: z.boolean(),
-  version: z.int(),
-  createdAt: momentSchema,
-  changedAt: momentSchema,
-  sample: z.boolean(),
+  ...keptFields,
   softPercent: number,
   softGrams: number,
   stiffGrams: number,

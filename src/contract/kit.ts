@@ -3,6 +3,7 @@ import type { KitDraft, KitEntry, LastPick } from '../records/kit.ts';
 import {
   changesTo,
   daySchema,
+  keptFields,
   momentSchema,
   nameSchema,
   nextSchema,
@@ -76,21 +77,12 @@ export const kitSaveSchema = z.discriminatedUnion('tool', [
   changesTo(paper).extend({ ...saved, tool: paper.shape.tool }),
 ]);
 
-const kept = {
-  id: z.string(),
-  archived: z.boolean(),
-  version: z.int(),
-  createdAt: momentSchema,
-  changedAt: momentSchema,
-  sample: z.boolean(),
-};
-
 export const kitEntrySchema = z.discriminatedUnion('tool', [
-  roller.extend(kept),
-  ink.extend(kept),
-  press.extend(kept),
-  cloth.extend(kept),
-  paper.extend(kept),
+  roller.extend(keptFields),
+  ink.extend(keptFields),
+  press.extend(keptFields),
+  cloth.extend(keptFields),
+  paper.extend(keptFields),
 ]) satisfies z.ZodType<KitEntry>;
 
 export const kitListQuerySchema = pageQuerySchema.extend({

@@ -3,7 +3,7 @@ import type { HazardClass, Material, MaterialDraft } from '../records/material.t
 import {
   changesTo,
   daySchema,
-  momentSchema,
+  keptFields,
   nameSchema,
   nextSchema,
   noteSchema,
@@ -53,12 +53,7 @@ export const materialDraftSchema = z.object({
 export const materialSaveSchema = changesTo(materialDraftSchema).extend({ version: versionSchema });
 
 export const materialSchema = materialDraftSchema.extend({
-  id: z.string(),
-  archived: z.boolean(),
-  version: z.int(),
-  createdAt: momentSchema,
-  changedAt: momentSchema,
-  sample: z.boolean(),
+  ...keptFields,
 }) satisfies z.ZodType<Material>;
 
 export const materialListQuerySchema = pageQuerySchema;

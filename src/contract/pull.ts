@@ -9,7 +9,7 @@ import {
   pullKinds,
 } from '../records/pull.ts';
 import { chipSchema } from './chips.ts';
-import { changesTo, idSchema, momentSchema, noteSchema, versionSchema } from './common.ts';
+import { changesTo, idSchema, keptFields, momentSchema, noteSchema, versionSchema } from './common.ts';
 import { photographIdSchema } from './photograph.ts';
 import { cornersSchema } from './point.ts';
 
@@ -97,13 +97,8 @@ export const newPullSchema = pullDraftSchema.extend({
 export const pullSaveSchema = changesTo(pullDraftSchema).extend({ version: versionSchema });
 
 export const pullSchema = pullDraftSchema.extend({
-  id: z.string(),
+  ...keptFields,
   workId: z.string(),
-  archived: z.boolean(),
-  version: z.int(),
-  createdAt: momentSchema,
-  changedAt: momentSchema,
-  sample: z.boolean(),
   impression: z
     .object({ edition: z.string(), id: z.string() })
     .optional()

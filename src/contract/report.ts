@@ -5,7 +5,7 @@ import {
   changesTo,
   daySchema,
   idSchema,
-  momentSchema,
+  keptFields,
   nameSchema,
   nextSchema,
   versionSchema,
@@ -62,12 +62,7 @@ export const reportDraftSchema = draft satisfies z.ZodType<ReportDraft>;
 export const reportSaveSchema = changesTo(draft).extend({ version: versionSchema });
 
 export const reportSchema = draft.extend({
-  id: z.string(),
-  archived: z.boolean(),
-  version: z.int(),
-  createdAt: momentSchema,
-  changedAt: momentSchema,
-  sample: z.boolean(),
+  ...keptFields,
 }) satisfies z.ZodType<Report>;
 
 export const reportListSchema = z.object({ reports: z.array(reportSchema), next: nextSchema });

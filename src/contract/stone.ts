@@ -3,7 +3,15 @@ import type { GrainingEntry, PressSetUp, StraightedgeReading } from '../records/
 import type { KeptStone, StoneDraft, StoneEntry, StoneSummary, WorkMention } from '../records/stoneEntry.ts';
 import type { StoneVerdict } from '../records/stoneVerdicts.ts';
 import { attachedPhotographsSchema } from './attachedPhotograph.ts';
-import { changesTo, momentSchema, nameSchema, nextSchema, noteSchema, versionSchema } from './common.ts';
+import {
+  changesTo,
+  keptFields,
+  momentSchema,
+  nameSchema,
+  nextSchema,
+  noteSchema,
+  versionSchema,
+} from './common.ts';
 import { measuredSchema } from './measured.ts';
 import { gumStateSchema } from './rack.ts';
 import { workStageSchema } from './workStage.ts';
@@ -65,12 +73,7 @@ const stoneVerdictSchema = z.object({
 }) satisfies z.ZodType<StoneVerdict>;
 
 export const keptStoneSchema = stoneDraftSchema.extend({
-  id: z.string(),
-  archived: z.boolean(),
-  version: z.int(),
-  createdAt: momentSchema,
-  changedAt: momentSchema,
-  sample: z.boolean(),
+  ...keptFields,
 }) satisfies z.ZodType<KeptStone>;
 
 export const stoneEntrySchema = keptStoneSchema.extend({

@@ -17,6 +17,7 @@ import {
   changesTo,
   daySchema,
   idSchema,
+  keptFields,
   momentSchema,
   nameSchema,
   nextSchema,
@@ -134,12 +135,7 @@ export const testStoneDraftSchema = draft satisfies z.ZodType<TestStoneDraft>;
 export const testStoneSaveSchema = changesTo(draft).extend({ version: versionSchema });
 
 export const testStoneSchema = draft.extend({
-  id: z.string(),
-  archived: z.boolean(),
-  version: z.int(),
-  createdAt: momentSchema,
-  changedAt: momentSchema,
-  sample: z.boolean(),
+  ...keptFields,
 }) satisfies z.ZodType<TestStone>;
 
 export const testStoneListSchema = z.object({ testStones: z.array(testStoneSchema), next: nextSchema });

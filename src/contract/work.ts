@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { PastFact, Work, WorkInput, WorkOrigin, WorkRectangle, WorkZone } from '../records/work.ts';
 import { attachedPhotographsSchema } from './attachedPhotograph.ts';
-import { changesTo, idSchema, momentSchema, nameSchema, noteSchema, versionSchema } from './common.ts';
+import { changesTo, idSchema, keptFields, nameSchema, noteSchema, versionSchema } from './common.ts';
 import { pointSchema } from './point.ts';
 import { workStageSchema } from './workStage.ts';
 import { zoneSchema, zonesSchema } from './zones.ts';
@@ -98,10 +98,5 @@ export const zonesImportSchema = z.object({ version: versionSchema, zones: zones
 
 export const workSchema = workDraftSchema.extend({
   stage: workStageSchema,
-  id: z.string(),
-  archived: z.boolean(),
-  version: z.int(),
-  createdAt: momentSchema,
-  changedAt: momentSchema,
-  sample: z.boolean(),
+  ...keptFields,
 }) satisfies z.ZodType<Work>;

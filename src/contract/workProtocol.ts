@@ -11,7 +11,7 @@ import {
   type WorkProtocol,
   workProtocolSchemaName,
 } from '../records/workProtocol.ts';
-import { momentSchema, nextSchema, noteSchema } from './common.ts';
+import { keptFields, momentSchema, nextSchema, noteSchema } from './common.ts';
 import { lineStageSchema } from './lineStage.ts';
 
 const words = z.string().max(4000);
@@ -205,14 +205,9 @@ export const workProtocolSchema = z.object({
 
 /** What is kept of another studio's protocol. */
 export const foreignProtocolSchema = z.object({
-  id: z.string(),
+  ...keptFields,
   protocol: workProtocolSchema,
   note: noteSchema,
-  archived: z.boolean(),
-  version: z.int(),
-  createdAt: momentSchema,
-  changedAt: momentSchema,
-  sample: z.boolean(),
 }) satisfies z.ZodType<ForeignProtocol>;
 
 export const foreignProtocolListSchema = z.object({

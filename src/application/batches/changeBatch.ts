@@ -1,12 +1,19 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import { ok } from '../../foundation/result.ts';
 import type { Batch, BatchDraft, BatchEntry, BatchKind } from '../../records/batch.ts';
-import type { SaveRefusal } from '../../records/saving.ts';
-import { refused, type Saved, type SavingParts, stale, withChanges } from '../saving.ts';
+import { archiveEntry, type EntryKind, isArchived, newEntry, saveEntry } from '../keptEntry.ts';
+import { refused, type Saved, type SavingParts, withChanges } from '../saving.ts';
 import { batchEntryOf, daysFrom } from './batchEntryOf.ts';
 import { noSuchBatch } from './findBatches.ts';
 
 type Parts = Pick<SavingParts, 'store' | 'now'>;
+
+const kind: EntryKind<Batch, BatchEntry> = {
+  shelf: ({ batches }) => batches,
+  named: ({ name }) => `the batch ${name}`,
+  missing: noSuchBatch,
+  shown: (kept, _records, now) => batchEntryOf(kept, now),
+};
 
 /** What a person changed about a batch of one kind; the kind is named so that the right fields are asked for. */
 export type BatchChanges = Partial<BatchDraft> & { readonly version: number; readonly kind: BatchKind };
@@ -20,15 +27,7 @@ export function createBatch(parts: SavingParts, draft: BatchDraft): Promise<Save
     const now = parts.now();
     const fault = judgeDays(draft, now);
     if (fault) return refused(fault);
-    const batch: Batch = {
-      ...draft,
-      id: parts.newId(),
-      archived: false,
-      version: 1,
-      createdAt: now.toISOString(),
-      changedAt: now.toISOString(),
-      sample: parts.sample ?? false,
-    };
+    const batch: Batch = newEntry(parts, draft);
     await records.batches.add(batch);
     return ok(batchEntryOf(batch, now));
   });
@@ -44,8 +43,8 @@ export function changeBatch(
   id: string,
   { version, ...changes }: BatchChanges,
 ): Promise<Saved<BatchEntry>> {
-  return saveBatch(parts, id, version, (kept) => {
-    if (kept.archived) return refused(failure('archived', { what: `The batch ${kept.name}` }));
+  return saveEntry(parts, kind, id, version, (kept) => {
+    if (kept.archived) return isArchived(`The batch ${kept.name}`);
     if (kept.kind !== changes.kind) {
       return refused(failure('body-malformed', { why: `the batch is of the kind ${kept.kind}` }, 'kind'));
     }
@@ -62,30 +61,9 @@ export function changeBatch(
 export function archiveBatch(
   parts: Parts,
   id: string,
-  { version, archived }: { readonly version: number; readonly archived: boolean },
+  change: { readonly version: number; readonly archived: boolean },
 ): Promise<Saved<BatchEntry>> {
-  return saveBatch(parts, id, version, (kept) => ok({ ...kept, archived }));
-}
-
-function saveBatch(
-  { store, now }: Parts,
-  id: string,
-  version: number,
-  change: (kept: Batch) => Saved<Batch>,
-): Promise<Saved<BatchEntry>> {
-  return store.decide<BatchEntry, SaveRefusal<BatchEntry>>(async (records) => {
-    const kept = await records.batches.find(id);
-    if (kept === null) return refused(noSuchBatch());
-    if (kept.version !== version) {
-      const versions = { yours: version, kept: kept.version };
-      return stale(`the batch ${kept.name}`, versions, batchEntryOf(kept, now()));
-    }
-    const changed = change(kept);
-    if (!changed.ok) return refused(changed.error.failure);
-    const next: Batch = { ...changed.value, version: version + 1, changedAt: now().toISOString() };
-    await records.batches.save(next, version);
-    return ok(batchEntryOf(next, now()));
-  });
+  return archiveEntry(parts, kind, id, change);
 }
 
 /** A day to come is a slip of the pen; one day is let pass, for a clock that stands in another zone. */

@@ -14,7 +14,9 @@ export function foldVersion(): string {
   const digest = createHash('sha256');
   for (const room of rooms) {
     const folder = fileURLToPath(new URL(room, import.meta.url));
-    const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => /\.[jt]s$/.test(name) && !name.includes('.test'));
+    const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(
+      (name) => /\.[jt]s$/.test(name) && !name.includes('.test'),
+    );
     for (const name of files.sort()) digest.update(name).update(readFileSync(join(folder, name)));
   }
   return digest.digest('hex');

@@ -1,43 +1,40 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import { ok } from '../../foundation/result.ts';
 import type { CuratedPrint, Edition, EditionDraft } from '../../records/edition.ts';
-import type { SaveRefusal } from '../../records/saving.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { judgePrints } from '../../studio/editions/judgePrints.ts';
 import { ledgerState } from '../../studio/editions/ledgerState.ts';
-import { type Changes, refused, type Saved, type SavingParts, stale, withChanges } from '../saving.ts';
+import { archiveEntry, type EntryKind, isArchived, newEntry, saveEntry } from '../keptEntry.ts';
+import { type Changes, refused, type Saved, type SavingParts, withChanges } from '../saving.ts';
 import { noSuchWork } from '../works/findWork.ts';
 import { noSuchEdition } from './findEditions.ts';
 
 type Parts = Pick<SavingParts, 'store' | 'now'>;
+
+const kind: EntryKind<Edition> = {
+  shelf: ({ editions }) => editions,
+  named: ({ title }) => `the edition ${title}`,
+  missing: noSuchEdition,
+  // its prints as the shelf orders them
+  shown: async ({ id }, { editions }) => (await editions.find(id))!,
+};
 
 /**
  * Enters an edition of a work.
  * @returns `not-found` without the work, `archived`, or `reference-unknown` for a pull of another work
  */
 export function createEdition(
-  { store, now, newId, sample }: SavingParts,
+  parts: SavingParts,
   workId: string,
   draft: EditionDraft,
 ): Promise<Saved<Edition>> {
-  return store.decide(async (records) => {
+  return parts.store.decide(async (records) => {
     const work = await records.works.find(workId);
     if (work === null) return refused(noSuchWork());
-    if (work.archived) return refused(failure('archived', { what: `The work ${work.title}` }));
+    if (work.archived) return isArchived(`The work ${work.title}`);
     const unknown = await judgeApproval(records, workId, draft.approvalPullId);
     if (unknown) return refused(unknown);
-    const at = now().toISOString();
-    const edition: Edition = {
-      ...draft,
-      id: newId(),
-      workId,
-      prints: [],
-      archived: false,
-      version: 1,
-      createdAt: at,
-      changedAt: at,
-      sample: sample ?? false,
-    };
+    const edition: Edition = newEntry(parts, { ...draft, workId, prints: [] });
     await records.editions.add(edition);
     return ok(edition);
   });
@@ -53,8 +50,8 @@ export function changeEdition(
   id: string,
   { version, ...changes }: Changes<EditionDraft>,
 ): Promise<Saved<Edition>> {
-  return saveEdition(parts, id, version, async (kept, records) => {
-    if (kept.archived) return refused(failure('archived', { what: `The edition ${kept.title}` }));
+  return saveEntry(parts, kind, id, version, async (kept, records) => {
+    if (kept.archived) return isArchived(`The edition ${kept.title}`);
     const next = withChanges<Edition>(kept, changes);
     const unknown = await judgeApproval(records, kept.workId, next.approvalPullId);
     return unknown ? refused(unknown) : judged(next, records, parts.now());
@@ -70,8 +67,8 @@ export function curateEdition(
   id: string,
   { version, prints }: { readonly version: number; readonly prints: readonly CuratedPrint[] },
 ): Promise<Saved<Edition>> {
-  return saveEdition(parts, id, version, async (kept, records) => {
-    if (kept.archived) return refused(failure('archived', { what: `The edition ${kept.title}` }));
+  return saveEntry(parts, kind, id, version, async (kept, records) => {
+    if (kept.archived) return isArchived(`The edition ${kept.title}`);
     const next = await judged({ ...kept, prints }, records, parts.now());
     if (next.ok) await records.editions.replacePrints(id, prints);
     return next;
@@ -82,9 +79,9 @@ export function curateEdition(
 export function archiveEdition(
   parts: Parts,
   id: string,
-  { version, archived }: { readonly version: number; readonly archived: boolean },
+  change: { readonly version: number; readonly archived: boolean },
 ): Promise<Saved<Edition>> {
-  return saveEdition(parts, id, version, async (kept) => ok({ ...kept, archived }));
+  return archiveEntry(parts, kind, id, change);
 }
 
 /** A pull that is named as approved must be one of the work. */
@@ -101,24 +98,4 @@ async function judged(edition: Edition, records: KeptRecords, now: Date): Promis
   const { impressions } = ledgerState(await records.ledgers.entries(edition.id), now);
   const fault = judgePrints(edition.prints, edition.size, impressions);
   return fault ? refused(fault) : ok(edition);
-}
-
-function saveEdition(
-  { store, now }: Parts,
-  id: string,
-  version: number,
-  change: (kept: Edition, records: KeptRecords) => Promise<Saved<Edition>>,
-): Promise<Saved<Edition>> {
-  return store.decide<Edition, SaveRefusal<Edition>>(async (records) => {
-    const kept = await records.editions.find(id);
-    if (kept === null) return refused(noSuchEdition());
-    if (kept.version !== version) {
-      return stale(`the edition ${kept.title}`, { yours: version, kept: kept.version }, kept);
-    }
-    const changed = await change(kept, records);
-    if (!changed.ok) return refused(changed.error.failure);
-    const next: Edition = { ...changed.value, version: version + 1, changedAt: now().toISOString() };
-    await records.editions.save(next, version);
-    return ok((await records.editions.find(id))!);
-  });
 }

@@ -1,14 +1,21 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import { ok } from '../../foundation/result.ts';
 import type { Ink, InkDraft, InkEntry } from '../../records/ink.ts';
-import type { SaveRefusal } from '../../records/saving.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { daysFrom } from '../batches/batchEntryOf.ts';
-import { type Changes, refused, type Saved, type SavingParts, stale, withChanges } from '../saving.ts';
+import { archiveEntry, type EntryKind, isArchived, newEntry, saveEntry } from '../keptEntry.ts';
+import { type Changes, refused, type Saved, type SavingParts, withChanges } from '../saving.ts';
 import { noSuchInk } from './findInks.ts';
 import { inkEntryOf } from './inkEntryOf.ts';
 
 type Parts = Pick<SavingParts, 'store' | 'now'>;
+
+const kind: EntryKind<Ink, InkEntry> = {
+  shelf: ({ inks }) => inks,
+  named: ({ name }) => `the mix ${name}`,
+  missing: noSuchInk,
+  shown: (kept, { works }) => inkEntryOf(works, kept),
+};
 
 /**
  * Enters a mix of ink.
@@ -19,15 +26,7 @@ export function createInk(parts: SavingParts, draft: InkDraft): Promise<Saved<In
     const now = parts.now();
     const fault = await judgeInk(records, draft, now);
     if (fault) return refused(fault);
-    const ink: Ink = {
-      ...draft,
-      id: parts.newId(),
-      archived: false,
-      version: 1,
-      createdAt: now.toISOString(),
-      changedAt: now.toISOString(),
-      sample: parts.sample ?? false,
-    };
+    const ink: Ink = newEntry(parts, draft);
     await records.inks.add(ink);
     return ok(await inkEntryOf(records.works, ink));
   });
@@ -42,8 +41,8 @@ export function changeInk(
   id: string,
   { version, ...changes }: Changes<InkDraft>,
 ): Promise<Saved<InkEntry>> {
-  return saveInk(parts, id, version, async (records, kept) => {
-    if (kept.archived) return refused(failure('archived', { what: `The mix ${kept.name}` }));
+  return saveEntry(parts, kind, id, version, async (kept, records) => {
+    if (kept.archived) return isArchived(`The mix ${kept.name}`);
     const ink = withChanges<Ink>(kept, changes as Partial<Ink>);
     const fault = await judgeInk(records, ink, parts.now());
     return fault ? refused(fault) : ok(ink);
@@ -57,30 +56,9 @@ export function changeInk(
 export function archiveInk(
   parts: Parts,
   id: string,
-  { version, archived }: { readonly version: number; readonly archived: boolean },
+  change: { readonly version: number; readonly archived: boolean },
 ): Promise<Saved<InkEntry>> {
-  return saveInk(parts, id, version, async (_records, kept) => ok({ ...kept, archived }));
-}
-
-function saveInk(
-  { store, now }: Parts,
-  id: string,
-  version: number,
-  change: (records: KeptRecords, kept: Ink) => Promise<Saved<Ink>>,
-): Promise<Saved<InkEntry>> {
-  return store.decide<InkEntry, SaveRefusal<InkEntry>>(async (records) => {
-    const kept = await records.inks.find(id);
-    if (kept === null) return refused(noSuchInk());
-    if (kept.version !== version) {
-      const versions = { yours: version, kept: kept.version };
-      return stale(`the mix ${kept.name}`, versions, await inkEntryOf(records.works, kept));
-    }
-    const changed = await change(records, kept);
-    if (!changed.ok) return refused(changed.error.failure);
-    const next: Ink = { ...changed.value, version: version + 1, changedAt: now().toISOString() };
-    await records.inks.save(next, version);
-    return ok(await inkEntryOf(records.works, next));
-  });
+  return archiveEntry(parts, kind, id, change);
 }
 
 /** A day to come is a slip of the pen; one day is let pass, for a clock that stands in another zone. */

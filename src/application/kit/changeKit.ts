@@ -11,6 +11,7 @@ const kind: EntryKind<KitEntry> = {
   shelf: ({ kit }) => kit,
   named: ({ name }) => name,
   missing: noSuchKit,
+  shown: (kept) => kept,
 };
 
 /** What a person changed about a tool or set-up; which tool it is is named so that the right fields are asked for. */

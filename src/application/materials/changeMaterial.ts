@@ -10,6 +10,7 @@ const kind: EntryKind<Material> = {
   shelf: ({ materials }) => materials,
   named: ({ name }) => name,
   missing: noSuchMaterial,
+  shown: (kept) => kept,
 };
 
 /** Enters a material into the register. */

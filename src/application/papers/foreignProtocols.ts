@@ -1,16 +1,23 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
-import type { SaveRefusal } from '../../records/saving.ts';
 import type { ForeignProtocol, WorkProtocol } from '../../records/workProtocol.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import type { PageQuery } from '../../store/repositories/pageMark.ts';
 import { badMark } from '../badMark.ts';
-import { refused, type Saved, type SavingParts, stale } from '../saving.ts';
+import { archiveEntry, type EntryKind, newEntry } from '../keptEntry.ts';
+import type { Saved, SavingParts } from '../saving.ts';
 import { setProtocol } from './workProtocol.ts';
 
 interface Parts {
   readonly store: Pick<KeptRecords, 'foreignProtocols'>;
 }
+
+const kind: EntryKind<ForeignProtocol> = {
+  shelf: ({ foreignProtocols }) => foreignProtocols,
+  named: ({ protocol: { title } }) => `the protocol ${title}`,
+  missing: noSuchProtocol,
+  shown: (kept) => kept,
+};
 
 export interface ForeignProtocolPage {
   readonly protocols: readonly ForeignProtocol[];
@@ -23,21 +30,11 @@ function noSuchProtocol(): Failure {
 
 /** Keeps another studio's protocol as it came. */
 export function keepForeignProtocol(
-  { store, now, newId, sample }: SavingParts,
+  parts: SavingParts,
   { protocol, note }: { readonly protocol: WorkProtocol; readonly note: string },
 ): Promise<Saved<ForeignProtocol>> {
-  return store.decide(async ({ foreignProtocols }) => {
-    const createdAt = now().toISOString();
-    const kept: ForeignProtocol = {
-      id: newId(),
-      protocol,
-      note,
-      archived: false,
-      version: 1,
-      createdAt,
-      changedAt: createdAt,
-      sample: sample ?? false,
-    };
+  return parts.store.decide(async ({ foreignProtocols }) => {
+    const kept: ForeignProtocol = newEntry(parts, { protocol, note });
     await foreignProtocols.add(kept);
     return ok(kept);
   });
@@ -66,18 +63,9 @@ export async function foreignProtocolSheet(parts: Parts, id: string): Promise<Re
 
 /** Takes one off the list, or brings it back; `stale-save` with it as it is now, or `not-found`. */
 export function archiveForeignProtocol(
-  { store, now }: Pick<SavingParts, 'store' | 'now'>,
+  parts: Pick<SavingParts, 'store' | 'now'>,
   id: string,
-  { version, archived }: { readonly version: number; readonly archived: boolean },
+  change: { readonly version: number; readonly archived: boolean },
 ): Promise<Saved<ForeignProtocol>> {
-  return store.decide<ForeignProtocol, SaveRefusal<ForeignProtocol>>(async ({ foreignProtocols }) => {
-    const kept = await foreignProtocols.find(id);
-    if (kept === null) return refused(noSuchProtocol());
-    const { title } = kept.protocol;
-    if (kept.version !== version)
-      return stale(`the protocol ${title}`, { yours: version, kept: kept.version }, kept);
-    const next = { ...kept, archived, version: version + 1, changedAt: now().toISOString() };
-    await foreignProtocols.save(next, version);
-    return ok(next);
-  });
+  return archiveEntry(parts, kind, id, change);
 }

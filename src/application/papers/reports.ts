@@ -16,6 +16,7 @@ const kind: EntryKind<Report> = {
   shelf: ({ reports }) => reports,
   named: ({ title }) => `the report ${title}`,
   missing: noSuchReport,
+  shown: (kept) => kept,
 };
 
 export interface ReportPage {

@@ -1,5 +1,6 @@
 import { ok } from '../../foundation/result.ts';
 import type { KeptStone, StoneDraft, StoneEntry } from '../../records/stoneEntry.ts';
+import { newEntry } from '../keptEntry.ts';
 import { refused, type Saved, type SavingParts } from '../saving.ts';
 import { judgeStoneDraft } from './judgeStoneDraft.ts';
 import { stoneEntryOf } from './stoneEntryOf.ts';
@@ -10,16 +11,7 @@ import { stoneEntryOf } from './stoneEntryOf.ts';
  */
 export function createStone(parts: SavingParts, draft: StoneDraft): Promise<Saved<StoneEntry>> {
   return parts.store.decide(async (records) => {
-    const at = parts.now().toISOString();
-    const stone: KeptStone = {
-      ...draft,
-      id: parts.newId(),
-      archived: false,
-      version: 1,
-      createdAt: at,
-      changedAt: at,
-      sample: parts.sample ?? false,
-    };
+    const stone: KeptStone = newEntry(parts, draft);
     const fault = await judgeStoneDraft(records, stone);
     if (fault) return refused(fault);
     await records.stones.add(stone);

@@ -23,6 +23,7 @@ const kind: EntryKind<TestStone> = {
   shelf: ({ testStones }) => testStones,
   named: ({ name }) => `the test stone ${name}`,
   missing: noSuchTestStone,
+  shown: (kept) => kept,
 };
 
 export interface TestStonePage {

@@ -1,15 +1,21 @@
-import { failure } from '../../foundation/failure.ts';
 import { ok } from '../../foundation/result.ts';
-import type { SaveRefusal } from '../../records/saving.ts';
 import type { Work, WorkDraft } from '../../records/work.ts';
 import type { WorkEntry } from '../../records/workEntry.ts';
-import { type Changes, refused, type Saved, type SavingParts, stale, withChanges } from '../saving.ts';
+import { type EntryKind, isArchived, saveEntry } from '../keptEntry.ts';
+import { type Changes, refused, type Saved, type SavingParts, withChanges } from '../saving.ts';
 import { withUnknowns } from './createWork.ts';
 import { noSuchWork } from './findWork.ts';
 import { judgeWork } from './judgeWork.ts';
 import { workEntryOf } from './workEntryOf.ts';
 
 type Parts = Pick<SavingParts, 'store' | 'now'>;
+
+const kind: EntryKind<Work, WorkEntry> = {
+  shelf: ({ works }) => works,
+  named: ({ title }) => `the work ${title}`,
+  missing: noSuchWork,
+  shown: (kept, records) => workEntryOf(records, kept),
+};
 
 /**
  * Saves what a person changed about a work.
@@ -21,7 +27,7 @@ export function changeWork(
   { version, ...changes }: Changes<WorkDraft>,
 ): Promise<Saved<WorkEntry>> {
   return saveWork(parts, id, version, (kept) => {
-    if (kept.archived) return refused(failure('archived', { what: `The work ${kept.title}` }));
+    if (kept.archived) return isArchived(`The work ${kept.title}`);
     return ok(withChanges<Work>(kept, changes));
   });
 }
@@ -40,32 +46,15 @@ export function archiveWork(
 
 /** Saves a work as `change` makes it of what is kept, if that is still at the version that the save started from. */
 export function saveWork(
-  { store, now }: Parts,
+  parts: Parts,
   id: string,
   version: number,
   change: (kept: Work) => Saved<Work>,
 ): Promise<Saved<WorkEntry>> {
-  return store.decide<WorkEntry, SaveRefusal<WorkEntry>>(async (records) => {
-    const kept = await records.works.find(id);
-    if (kept === null) return refused(noSuchWork());
-    if (kept.version !== version) {
-      return stale(
-        `the work ${kept.title}`,
-        { yours: version, kept: kept.version },
-        await workEntryOf(records, kept),
-      );
-    }
+  return saveEntry(parts, kind, id, version, async (kept, records) => {
     const changed = change(kept);
-    if (!changed.ok) return refused(changed.error.failure);
+    if (!changed.ok) return changed;
     const fault = await judgeWork(records, changed.value);
-    if (fault) return refused(fault);
-    const next: Work = {
-      ...changed.value,
-      origin: withUnknowns(changed.value.origin),
-      version: version + 1,
-      changedAt: now().toISOString(),
-    };
-    await records.works.save(next, version);
-    return ok(await workEntryOf(records, next));
+    return fault ? refused(fault) : ok({ ...changed.value, origin: withUnknowns(changed.value.origin) });
   });
 }

@@ -2,6 +2,7 @@ import { ok } from '../../foundation/result.ts';
 import type { Work, WorkInput, WorkOrigin } from '../../records/work.ts';
 import type { WorkEntry } from '../../records/workEntry.ts';
 import { wholeHistory } from '../../studio/stones/workHistory.ts';
+import { newEntry } from '../keptEntry.ts';
 import { refused, type Saved, type SavingParts } from '../saving.ts';
 import { judgeWork } from './judgeWork.ts';
 import { workEntryOf } from './workEntryOf.ts';
@@ -12,17 +13,10 @@ import { workEntryOf } from './workEntryOf.ts';
  */
 export function createWork(parts: SavingParts, input: WorkInput): Promise<Saved<WorkEntry>> {
   return parts.store.decide(async (records) => {
-    const at = parts.now().toISOString();
-    const work: Work = {
+    const work: Work = newEntry(parts, {
       ...input,
       stage: input.stage ?? (input.origin.kind === 'halfway' ? input.origin.stage : 'grained'),
-      id: parts.newId(),
-      archived: false,
-      version: 1,
-      createdAt: at,
-      changedAt: at,
-      sample: parts.sample ?? false,
-    };
+    });
     const fault = await judgeWork(records, work);
     if (fault) return refused(fault);
     const whole = { ...work, origin: withUnknowns(work.origin) };
