@@ -31,7 +31,7 @@ const lists: Readonly<Record<string, string>> = {
   new: '/comparisons',
 };
 
-export interface NearPlace {
+interface NearPlace {
   readonly href: string;
   readonly words: string;
 }
