@@ -7,12 +7,16 @@ import { scalePicture } from '../imaging/codecs/scalePicture.ts';
 import { moveDurably, writeSynced } from '../store/files/durableFiles.ts';
 import type { Store } from '../store/openStore.ts';
 import { findComparison } from './findComparison.ts';
+import { isPicture, sealOfComparison } from './testStones/sealedComparison.ts';
 
 interface ComparisonFiles {
-  readonly store: Pick<Store, 'comparisons' | 'resultFiles'>;
+  readonly store: Pick<Store, 'comparisons' | 'resultFiles' | 'testStones'>;
 }
 
-/** Where one file of a measured comparison lies; `not-found` for a name that it does not have. */
+/**
+ * Where one file of a measured comparison lies; `not-found` for a name that it does not have, `list-sealed` for one that says
+ * what the patches of a sealed test stone were drawn with.
+ */
 export async function comparisonFile(
   { store }: ComparisonFiles,
   id: string,
@@ -22,7 +26,9 @@ export async function comparisonFile(
   if (!comparison.ok) return comparison;
   const { resultKey } = comparison.value;
   const path = resultKey === null ? null : await store.resultFiles.pathOf(resultKey, name);
-  return path === null ? fail(failure('not-found', { what: 'such file' })) : ok(path);
+  if (path === null) return fail(failure('not-found', { what: 'such file' }));
+  const sealed = isPicture(name) ? null : await sealOfComparison({ store }, comparison.value);
+  return sealed ? fail(sealed) : ok(path);
 }
 
 /** Widths in which smaller copies are kept, px; what is asked for is rounded up to one of these. */
@@ -33,14 +39,14 @@ const copyWidthsPx = [240, 480, 960, 1920] as const;
  * are no JPEG or PNG, and pictures asked for wider than any copy, are given as they are.
  */
 export async function comparisonPicture(
-  parts: { readonly store: Pick<Store, 'comparisons' | 'resultFiles' | 'folder'> },
+  parts: { readonly store: ComparisonFiles['store'] & Pick<Store, 'folder'> },
   id: string,
   name: string,
   widthPx: number,
 ): Promise<Result<string>> {
   const whole = await comparisonFile(parts, id, name);
   const copyPx = copyWidthsPx.find((width) => width >= widthPx);
-  if (!whole.ok || copyPx === undefined || !/\.(jpg|png)$/.test(name)) return whole;
+  if (!whole.ok || copyPx === undefined || !isPicture(name)) return whole;
   const { cache, incoming, results } = parts.store.folder;
   const copy = join(cache, 'results', relative(results, dirname(whole.value)), `${copyPx}-${name}`);
   if (await isThere(copy)) return ok(copy);

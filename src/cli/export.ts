@@ -1,4 +1,5 @@
 import { exportToFolder } from '../application/export/exportToFolder.ts';
+import { sealedInExport } from '../application/export/sealedInExport.ts';
 import { type OptionList, readArguments, required } from './arguments.ts';
 import { exitDone } from './exitStatus.ts';
 import { reportFailure } from './report.ts';
@@ -13,6 +14,8 @@ export async function exportRecords(words: readonly string[]): Promise<number> {
   if (!data.ok) return reportFailure(data.error);
   const to = required(given.value, 'to', exportOptions.to!);
   if (!to.ok) return reportFailure(to.error);
+  const sealed = await sealedInExport(data.value);
+  if (sealed !== null) console.error(sealed);
   const written = await exportToFolder(data.value, to.value);
   if (!written.ok) return reportFailure(written.error);
   const counts = Object.values(written.value);

@@ -1,5 +1,7 @@
 import { setTimeout } from 'node:timers/promises';
 import { expect, it } from 'vitest';
+import { sealedInExport } from '../../src/application/export/sealedInExport.ts';
+import type { ComparisonEntry } from '../../src/records/comparisonEntry.ts';
 import type { KeptPlan } from '../../src/records/keptPlan.ts';
 import type { TestStoneReading } from '../../src/records/patchReading.ts';
 import type { RunSummary } from '../../src/records/run.ts';
@@ -155,4 +157,43 @@ it('says first of all that its list was opened before it was read', async () => 
   const answer = await studio.json<TestStoneAnswer>(`${path}/answer`);
   expect(answer.words[0]).toMatch(/^Opened before it was read: .* to P\.R\., when 12 patches had no verdict/);
   expect(answer.audit[0]).toMatchObject({ code: 'opened-early', weight: 'caution' });
+});
+
+it('is sealed in the comparison that reads it too, until the list is opened; an export says that it is whole', async () => {
+  const studio = await studioUnderTest();
+  const testStone = await planned(studio);
+  const path = `/api/test-stones/${testStone.id}`;
+  const [drawn, print] = [await studio.photograph('drawn.png', 1), await studio.photograph('print.png', 2)];
+  const saved = await studio.send<TestStone>('PATCH', path, {
+    version: testStone.version,
+    drawn: { photograph: drawn.id },
+    prints: [{ id: 'first', name: 'First proof', photograph: print.id }],
+  });
+  expect(saved.status, JSON.stringify(saved.body)).toBe(200);
+  const asked = await studio.send<TestStone>('POST', `${path}/readings`);
+  const comparison = `/api/comparisons/${asked.body.prints[0]!.comparisonId}`;
+  await studio.until(asked.body.prints[0]!.comparisonId!, 'measured');
+  const seen = async () => {
+    const { request, record, files } = await studio.json<ComparisonEntry>(comparison);
+    const whole = [
+      `${comparison}/files/comparison.json`,
+      `${comparison}/files/ladder.svg`,
+      `${comparison}/download`,
+    ];
+    const statuses = await Promise.all(whole.map(async (one) => (await studio.call(one)).status));
+    return { media: [...new Set(request.zones.map(({ medium }) => medium))].sort(), record, files, statuses };
+  };
+  const sealed = await seen();
+  expect(sealed.media).toEqual(['not known']);
+  expect(sealed.record?.toneCurves).toEqual([]);
+  expect(sealed.files, 'pictures are looked at when it is read by eye').toEqual(['stone.png']);
+  expect((await studio.call(`${comparison}/files/stone.png`)).status).toBe(200);
+  expect(sealed.statuses).toEqual([409, 409, 409]);
+  expect(await sealedInExport(studio.dataFolder)).toContain(`Still sealed: ${testStone.name}.`);
+  const event = { clientId: 'o', actor: 'P.R.', kind: 'list-opened', payload: { why: 'to see it' } };
+  expect((await studio.send('POST', `${path}/events`, event)).status).toBe(201);
+  const opened = await seen();
+  expect(opened.media).toEqual(['crayon-2', 'waxy-pencil']);
+  expect(opened.statuses).toEqual([200, 200, 200]);
+  expect(await sealedInExport(studio.dataFolder)).toBeNull();
 });

@@ -27,7 +27,7 @@ export interface WordedTask {
 }
 
 interface Parts extends EntryParts, PictureParts {
-  readonly store: PictureParts['store'] & Pick<Store, 'comparisons' | 'resultFiles'>;
+  readonly store: PictureParts['store'] & Pick<Store, 'comparisons' | 'resultFiles' | 'testStones'>;
 }
 
 /**

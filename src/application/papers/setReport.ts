@@ -19,7 +19,7 @@ import { readRunsAndPlan, readWorkRecords, type WorkRecordParts } from './workRe
 
 export interface SetReportParts extends WorkRecordParts {
   readonly store: WorkRecordParts['store'] &
-    Pick<Store, 'reports' | 'editions' | 'ledgers' | 'materials' | 'folder'>;
+    Pick<Store, 'reports' | 'editions' | 'ledgers' | 'materials' | 'testStones' | 'folder'>;
 }
 
 /** A report with its figures filled from what is kept now; or `not-found`. */

@@ -1,6 +1,7 @@
+import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { fetchExport } from '../../client/exports.ts';
+import { fetchExport, sealedStones, sealedStonesKey } from '../../client/exports.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
@@ -21,6 +22,7 @@ function handOver(file: Blob, name: string): void {
 export function TakeRecordsOut() {
   const [packing, setPacking] = useState(false);
   const [trouble, setTrouble] = useState<ShownFailure | null>(null);
+  const sealed = useQuery({ queryKey: sealedStonesKey, queryFn: ({ signal }) => sealedStones(signal) });
   const take = async () => {
     setPacking(true);
     setTrouble(null);
@@ -42,6 +44,14 @@ export function TakeRecordsOut() {
           'Everything that was typed, logged and measured, of one moment: a table (CSV) and a list (JSON) of each kind, in one archive. Photographs are no part of it; a copy holds those.',
         )}
       </p>
+      {sealed.data && sealed.data.length > 0 && (
+        <p>
+          {say(
+            '{count, plural, one {One test stone is sealed still: {names}. The tables say what its patches got.} other {{count} test stones are sealed still: {names}. The tables say what their patches got.}} Whoever reads them by eye leaves the tables alone until then.',
+            { count: sealed.data.length, names: sealed.data.join(', ') },
+          )}
+        </p>
+      )}
       {trouble && <FailureNotice failure={trouble} />}
       <p className="keeping-acts">
         <Button disabled={packing} onClick={() => void take()}>

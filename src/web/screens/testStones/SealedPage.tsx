@@ -48,7 +48,7 @@ export function SealedPage({ stone, keep }: Pick<TestStonePageParts, 'stone' | '
           <p className="soft">
             {say('Whoever draws and whoever etches have a sheet of their own, on the page of steps.')}{' '}
             {say(
-              'The seal guards against a glance. Who got what can still be seen in four places: on those two sheets, on the zones of the stone’s work, in the full export, and in the record of the comparison that reads a print. Whoever reads leaves those alone.',
+              'The seal guards against a glance. Who got what can still be seen in three places: on those two sheets, on the zones of the stone’s work, and in the tables that the records are taken out as. Whoever reads leaves those alone.',
             )}
           </p>
           <Fold title={say('Open the list before it is read')}>
