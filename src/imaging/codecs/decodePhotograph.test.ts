@@ -197,6 +197,22 @@ describe('pictures that must be refused, with a sentence', () => {
     expect(heavy.ok ? '' : heavy.error.code).toBe('file-too-large');
     const tiny = await encodePng({ widthPx: 8, heightPx: 8, channels: 1, codes: gradient(8, 8, 1) });
     expect((await refusal(tiny, 'tiny.png')).code).toBe('picture-too-small');
+    const least = { widthPx: 16, heightPx: 75, channels: 1, codes: gradient(16, 75, 1) } as const;
+    const exact = { megapixels: 0.0012, megabytes: 1 };
+    const small = await decodePhotograph(await encodePng(least), 'small.png', exact);
+    expect(small.ok).toBe(true);
+    for (const [widthPx, heightPx, code] of [
+      [15, 75, 'picture-too-small'],
+      [16, 76, 'picture-too-large'],
+    ] as const) {
+      const codes = gradient(widthPx, heightPx, 1);
+      const read = await decodePhotograph(
+        await encodePng({ ...least, widthPx, heightPx, codes }),
+        'b.png',
+        exact,
+      );
+      expect(read.ok ? '' : read.error.code).toBe(code);
+    }
     const page = await encodeTiff({ widthPx: 40, heightPx: 30, channels: 1, codes: gradient(40, 30, 1) });
     expect((await decodePhotograph(page, 'one.tif')).ok).toBe(true);
     expect((await refusal(twoPages(page), 'two.tif')).code).toBe('picture-animated');

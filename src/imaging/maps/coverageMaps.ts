@@ -1,4 +1,5 @@
 import { gaussianBlur } from '../operations/gaussianBlur.ts';
+import { nearestValue } from '../operations/nearestValue.ts';
 import type { Frame, Raster } from '../raster.ts';
 import type { SideTone } from '../tone/readSide.ts';
 
@@ -106,21 +107,9 @@ function deviationOf(data: Float32Array, map: Frame, side: SideTone, errorMm: Ra
         Math.hypot(data[i + 1]! - data[i - 1]!, data[i + map.widthPx]! - data[i - map.widthPx]!) *
         0.5 *
         map.pxPerMm;
-      const misfit = errorMm ? registrationAt(errorMm, xMm, yMm) * (slope || 0) : 0;
+      const misfit = errorMm ? nearestValue(errorMm, xMm, yMm) * (slope || 0) : 0;
       out[i] = Math.hypot((1 - Math.min(1, Math.max(0, c))) * error[cell]!, misfit, 0.003);
     }
   }
   return out;
-}
-
-function registrationAt(errorMm: Raster, xMm: number, yMm: number): number {
-  const x = Math.min(
-    errorMm.widthPx - 1,
-    Math.max(0, Math.floor((xMm - errorMm.originMm[0]) * errorMm.pxPerMm)),
-  );
-  const y = Math.min(
-    errorMm.heightPx - 1,
-    Math.max(0, Math.floor((yMm - errorMm.originMm[1]) * errorMm.pxPerMm)),
-  );
-  return errorMm.data[y * errorMm.widthPx + x] || 0;
 }

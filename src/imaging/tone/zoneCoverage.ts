@@ -1,5 +1,6 @@
 import type { UncertaintyParts } from '../../records/comparison.ts';
 import type { Zone } from '../../records/zone.ts';
+import { nearestValue } from '../operations/nearestValue.ts';
 import { type DistanceWindow, shareWithin, signedDistance } from '../operations/signedDistance.ts';
 import type { Raster } from '../raster.ts';
 import type { SideTone } from './readSide.ts';
@@ -146,15 +147,7 @@ function errorAt(errorMm: Raster | null, window: DistanceWindow, side: SideTone)
   if (!errorMm) return 0;
   const xMm = side.frame.originMm[0] + (window.left + window.widthPx / 2) / side.frame.pxPerMm;
   const yMm = side.frame.originMm[1] + (window.top + window.heightPx / 2) / side.frame.pxPerMm;
-  const x = Math.min(
-    errorMm.widthPx - 1,
-    Math.max(0, Math.floor((xMm - errorMm.originMm[0]) * errorMm.pxPerMm)),
-  );
-  const y = Math.min(
-    errorMm.heightPx - 1,
-    Math.max(0, Math.floor((yMm - errorMm.originMm[1]) * errorMm.pxPerMm)),
-  );
-  return errorMm.data[y * errorMm.widthPx + x] || 0;
+  return nearestValue(errorMm, xMm, yMm);
 }
 
 /** Length of the outline in mm, from how many pixels lie within half a pixel of it. */

@@ -31,6 +31,8 @@ it('gum that was taken off at the bench ends a pause, and the stone is asked for
   const state = ledgerState(paused, minute(60));
   expect(gumAtPress(state, stone('no', 40), minute(60))).toMatchObject({ pause: null, gumNow: true });
   expect(gumAtPress(state, stone('no', 50), minute(60))).toMatchObject({ pause: null, gumNow: false });
+  expect(gumAtPress(state, stone('no', 45), minute(60))).toMatchObject({ gumNow: false });
+  expect(gumAtPress(state, stone('no', 44.9), minute(60))).toMatchObject({ gumNow: true });
   expect(gumAtPress(state, stone('no', 6), minute(60))).toBe(state);
   const nothing = ledgerState([], minute(60));
   expect(gumAtPress(nothing, stone('yes', 10), minute(60))).toBe(nothing);

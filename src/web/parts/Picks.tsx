@@ -1,5 +1,5 @@
 import './Picks.css';
-import { useId } from 'react';
+import { OneOfFew } from './OneOfFew.tsx';
 
 /** One of a few, all in sight: arrow keys go from one to the next. */
 export function Picks<Value extends string>({
@@ -16,25 +16,13 @@ export function Picks<Value extends string>({
   options: readonly (readonly [value: Value, words: string])[];
   onPick: (value: Value) => void;
 }) {
-  const id = useId();
   return (
-    <fieldset className="picks">
-      <legend className={shownLabel ? undefined : 'unseen'}>{label}</legend>
-      <div>
-        {options.map(([each, words]) => (
-          <label key={each}>
-            <input
-              type="radio"
-              className="unseen"
-              name={id}
-              value={each}
-              checked={each === value}
-              onChange={() => onPick(each)}
-            />
-            <span>{words}</span>
-          </label>
-        ))}
-      </div>
-    </fieldset>
+    <OneOfFew
+      className="picks"
+      legend={<legend className={shownLabel ? undefined : 'unseen'}>{label}</legend>}
+      value={value}
+      options={options}
+      onPick={onPick}
+    />
   );
 }

@@ -1,7 +1,7 @@
-import { useState } from 'react';
 import type { Verdict } from '../../../records/edition.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
+import { PressWords } from './PressWords.tsx';
 
 /** What spoils a print, to be picked with an inky finger; common practice, no source. */
 const reasons: Readonly<Record<Exclude<Verdict, 'good'>, readonly string[]>> = {
@@ -20,8 +20,6 @@ export function PressReason({
   onReason: (reason: string | undefined) => void;
   onBack: () => void;
 }) {
-  const [words, setWords] = useState('');
-  const said = words.trim();
   return (
     <>
       <fieldset className="press-targets">
@@ -35,27 +33,13 @@ export function PressReason({
           {say('no reason')}
         </button>
       </fieldset>
-      <form
-        className="press-say"
-        onSubmit={(event) => {
-          event.preventDefault();
-          if (said !== '') onReason(said);
-        }}
-      >
-        <label>
-          {say('Something else, in words')}
-          <input
-            maxLength={200}
-            autoComplete="off"
-            value={words}
-            onChange={(event) => setWords(event.target.value)}
-          />
-        </label>
-        <button type="submit" className="bench-target" disabled={said === ''}>
-          {say('Log these words')}
-        </button>
-        {said === '' && <p className="press-missing">{say('Write them first, then press it.')}</p>}
-      </form>
+      <PressWords
+        label={say('Something else, in words')}
+        act={say('Log these words')}
+        missing={say('Write them first, then press it.')}
+        maxLength={200}
+        onWords={onReason}
+      />
       <div className="press-targets">
         <button type="button" className="bench-target" onClick={onBack}>
           {say('Back, nothing logged')}

@@ -1,6 +1,6 @@
-import { useState } from 'react';
 import type { LedgerEntry } from '../../../records/edition.ts';
 import { say } from '../../words/say.ts';
+import { PressWords } from './PressWords.tsx';
 
 /** Whose hands this screen logs for: somebody who printed before, or a name of one's own. */
 export function PressWho({
@@ -12,8 +12,6 @@ export function PressWho({
   who: string | null;
   onWho: (who: string | null) => void;
 }) {
-  const [typed, setTyped] = useState('');
-  const name = typed.trim();
   const all = [...people.map((one) => [one, one] as const), [say('not said'), null] as const];
   return (
     <>
@@ -31,27 +29,13 @@ export function PressWho({
           </button>
         ))}
       </fieldset>
-      <form
-        className="press-say"
-        onSubmit={(event) => {
-          event.preventDefault();
-          if (name !== '') onWho(name);
-        }}
-      >
-        <label>
-          {say('Somebody else: initials are enough')}
-          <input
-            maxLength={100}
-            autoComplete="off"
-            value={typed}
-            onChange={(event) => setTyped(event.target.value)}
-          />
-        </label>
-        <button type="submit" className="bench-target" disabled={name === ''}>
-          {say('That is me')}
-        </button>
-        {name === '' && <p className="press-missing">{say('Write initials first, then press it.')}</p>}
-      </form>
+      <PressWords
+        label={say('Somebody else: initials are enough')}
+        act={say('That is me')}
+        missing={say('Write initials first, then press it.')}
+        maxLength={100}
+        onWords={onWho}
+      />
     </>
   );
 }

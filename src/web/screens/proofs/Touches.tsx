@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { OneOfFew } from '../../parts/OneOfFew.tsx';
 
 /** One of a few, each large enough for a knuckle. */
 export function Touches<Value extends string>({
@@ -12,25 +12,13 @@ export function Touches<Value extends string>({
   options: readonly (readonly [value: Value, words: string])[];
   onPick: (value: Value) => void;
 }) {
-  const id = useId();
   return (
-    <fieldset className="touches">
-      <legend>{label}</legend>
-      <div>
-        {options.map(([each, words]) => (
-          <label key={each}>
-            <input
-              type="radio"
-              className="unseen"
-              name={id}
-              value={each}
-              checked={each === value}
-              onChange={() => onPick(each)}
-            />
-            <span>{words}</span>
-          </label>
-        ))}
-      </div>
-    </fieldset>
+    <OneOfFew
+      className="touches"
+      legend={<legend>{label}</legend>}
+      value={value}
+      options={options}
+      onPick={onPick}
+    />
   );
 }
