@@ -51,7 +51,7 @@ export function reportHtml(kept: SetReport, pictures: PicturesOfReport): string 
     `<header><p class="stamp">${told(report.reader === '' ? 'Report' : `Report for ${asWritten(report.reader)}`)}</p>` +
     `<h1>${text(report.title)}</h1><p class="stamp">${text(report.period)} · ${told(`set on ${isoDayWords(report.setAt)}`)}</p></header>` +
     `<main>${unknown}${parts.join('')}${sourcesHtml(report.figures)}</main>` +
-    `<footer>${told(`Figures were filled from the studio’s records on ${isoDayWords(report.setAt)}; of every range given the truth lies within, 19 times of 20.`)} ${text(report.engine)}</footer></body></html>`
+    `<footer>${told(`Figures were filled from the studio’s records on ${isoDayWords(report.setAt)}; within every range given lies the truth, 19 times of 20.`)} ${text(report.engine)}</footer></body></html>`
   );
 }
 

@@ -39,7 +39,7 @@ export async function testStonePdf({
   return sheetPdf({
     title,
     createdAt,
-    foot: `${title} · ${dateText} · the truth lies within, 19 times of 20, counted by stones and strips, never by prints`,
+    foot: `${title} · ${dateText} · ranges hold the truth 19 times of 20, counted by stones and strips, never by prints`,
     content: [
       stamp('Test stone'),
       headline(title),
