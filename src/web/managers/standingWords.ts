@@ -62,6 +62,11 @@ function listed(names: readonly string[]): string {
     : say('{shown} and {shown2}', { shown: shown.slice(0, -1).join(', '), shown2: shown.at(-1) });
 }
 
+/** Whether nothing but gum is wanted of a stone that is still in time: “may go on” would say too much. */
+export function gumOnly({ gumNow, verdict }: Standing): boolean {
+  return gumNow && verdict === 'open';
+}
+
 /** Until when it is best done, or since when it waits without such an end. */
 export function bestByWords({ bestBy, range, verdict, wet }: Standing, now: Date): string {
   if (verdict === 'now')

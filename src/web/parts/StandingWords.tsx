@@ -1,6 +1,6 @@
 import './StandingWords.css';
 import type { Standing } from '../../records/bench.ts';
-import { bestByWords, sinceWords, verdictWords } from '../managers/standingWords.ts';
+import { bestByWords, gumOnly, sinceWords, verdictWords } from '../managers/standingWords.ts';
 import { say } from '../words/say.ts';
 import { told } from '../words/told.ts';
 import { GumMark } from './GumMark.tsx';
@@ -19,7 +19,8 @@ export function StandingWords({ standing, now }: { standing: Standing; now: Date
       </p>
       {next && (
         <p>
-          <b>{say('Next: {next}', { next: told(next.words) })}</b>; {verdictWords[verdict]},{' '}
+          <b>{say('Next: {next}', { next: told(next.words) })}</b>;{' '}
+          {!gumOnly(standing) && `${verdictWords[verdict]}, `}
           {bestByWords(standing, now)}
         </p>
       )}

@@ -92,30 +92,35 @@ const ZoneMark = memo(function ZoneMark({
 }) {
   const points = pointsPx(view, zone.polygonMm);
   const [x, y] = toScreenPx(view, letterPlace(zone.polygonMm));
-  const wideMark = mark === null ? 0 : 1.5 * markWide;
+  const [across, down] = [roomPx(view, zone, 0), roomPx(view, zone, 1)];
   const wideLetter = letter === '' ? 0 : 11 * letter.length;
-  const wide = 9 + wideMark + wideLetter + (mark !== null && letter !== '' ? 5 : 0);
-  const xs = zone.polygonMm.map(([across]) => across);
-  const room = (Math.max(...xs) - Math.min(...xs)) * view.pxPerMm;
-  const shrunk = Math.min(1, Math.max(leastLetter, room / (wide + 4)));
+  const wideBoth = 9 + 1.5 * markWide + wideLetter + 5;
+  // what would lie over its neighbours stands by its letter alone until it is brought closer
+  const marked = mark !== null && (letter === '' || across / (wideBoth + 4) >= leastLetter);
+  const wide = marked ? wideBoth - (letter === '' ? 5 : 0) : 9 + wideLetter;
+  const shrunk = Math.min(1, Math.max(leastLetter, Math.min(across / (wide + 4), down / 30)));
+  // over its neighbours it would hide theirs: the list and a closer view name it
+  const named = picked || wide * leastLetter <= 2 * across;
   const bare = zone.intention !== undefined && zone.intention !== 'drawn';
   return (
     <g className={`zone-mark${picked ? ' picked' : ''}${bare ? ' bare' : ''}${faulty ? ' faulty' : ''}`}>
       <polygon className="zone-rim" points={points} />
       <polygon className="zone-line" points={points} />
-      <g transform={`translate(${x} ${y}) scale(${shrunk})`} className="zone-letter">
-        <rect x={-wide / 2} y="-13" width={wide} height="26" />
-        {mark !== null && (
-          <path
-            className="zone-own-mark"
-            transform={`translate(${4.5 - wide / 2} -7.5) scale(1.5)`}
-            d={mark}
-          />
-        )}
-        <text x={(wide - 9 - wideLetter) / 2} y="7" textAnchor="middle">
-          {letter}
-        </text>
-      </g>
+      {named && (
+        <g transform={`translate(${x} ${y}) scale(${shrunk})`} className="zone-letter">
+          <rect x={-wide / 2} y="-13" width={wide} height="26" />
+          {marked && (
+            <path
+              className="zone-own-mark"
+              transform={`translate(${4.5 - wide / 2} -7.5) scale(1.5)`}
+              d={mark!}
+            />
+          )}
+          <text x={(wide - 9 - wideLetter) / 2} y="7" textAnchor="middle">
+            {letter}
+          </text>
+        </g>
+      )}
     </g>
   );
 });
@@ -168,6 +173,12 @@ function LaidAgainst({ to }: { to: keyof typeof laidAgainstWords }) {
       {laidAgainstWords[to]}
     </text>
   );
+}
+
+/** How far a zone reaches on the screen, along (0) or down (1), px. */
+function roomPx({ pxPerMm }: LinkedView, { polygonMm }: WorkZone, axis: 0 | 1): number {
+  const places = polygonMm.map((place) => place[axis]);
+  return (Math.max(...places) - Math.min(...places)) * pxPerMm;
 }
 
 function pointsPx(view: LinkedView, places: readonly Point[]): string {

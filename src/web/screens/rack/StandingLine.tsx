@@ -3,7 +3,7 @@ import './StandingLine.css';
 import { Link } from 'wouter';
 import type { RackLine } from '../../../records/rack.ts';
 import { momentText } from '../../managers/localMoment.ts';
-import { bestByWords, sinceWords, verdictWords } from '../../managers/standingWords.ts';
+import { bestByWords, gumOnly, sinceWords, verdictWords } from '../../managers/standingWords.ts';
 import { GumMark } from '../../parts/GumMark.tsx';
 import { StandingFold } from '../../parts/StandingFold.tsx';
 import { StoneDrawing } from '../../parts/StoneDrawing.tsx';
@@ -37,8 +37,14 @@ export function StandingLine({ line, now }: { line: RackLine; now: Date }) {
       <div className="standing-line-next">
         <p className="big">{next ? told(next.words) : say('nothing')}</p>
         <p>
-          <b>{verdictWords[verdict]}</b>
-          {next && <span>: {bestByWords(standing, now)}</span>}
+          {gumOnly(standing) ? (
+            bestByWords(standing, now)
+          ) : (
+            <>
+              <b>{verdictWords[verdict]}</b>
+              {next && <span>: {bestByWords(standing, now)}</span>}
+            </>
+          )}
         </p>
         {risk && (
           <p className="standing-line-risk">

@@ -91,6 +91,7 @@ export function StoneFactFields<Entry>({
         />
       </div>
       <Words
+        rows={1}
         label={stoneFactWords.note}
         hint={say('Chips, veins, old images that come through.')}
         maxLength={10_000}
