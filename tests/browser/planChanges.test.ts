@@ -37,9 +37,11 @@ describeInBrowser('a plan that can’t be kept', (pages) => {
       expect(before.plan.schedule.feasible).toBe(false);
       await page.goto(`${inject('address')}/works/${id}/etch`);
       await page.getByRole('heading', { name: 'What would help' }).waitFor();
+      expect(await page.locator('.button.act').count(), 'one change is lit').toBe(1);
       if ('stages' in request) await expectSoundScreen(page, 'a plan that can’t be kept');
       await page.getByRole('button', { name: words }).click();
       await page.getByRole('heading', { name: 'In time' }).waitFor();
+      await page.locator('.button.act', { hasText: 'Begin at the stone' }).waitFor();
       const after = await newest();
       expect(after.id).not.toBe(before.id);
       expect(after.request).toMatchObject(request);

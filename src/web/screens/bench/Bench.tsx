@@ -133,6 +133,7 @@ export function Bench({
             {...shared}
             view={etch}
             warning={newestLiftFact(state)}
+            person={lead.kind === 'free' ? freeHands : handsOf(kept) > 1 ? person : null}
             name={
               lead.kind === 'free' ? state.stages.findLast((one) => one.state === 'open')!.name : 'first etch'
             }
@@ -159,4 +160,9 @@ export function Bench({
       </div>
     </div>
   );
+}
+
+/** How many people a plan's schedule asks for. */
+function handsOf(kept: KeptPlan | null): number {
+  return new Set((kept?.plan.schedule.steps ?? []).map(({ person }) => person)).size;
 }

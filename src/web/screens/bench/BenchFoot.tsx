@@ -58,6 +58,46 @@ export function BenchFoot({
   return (
     <div className="bench-foot">
       <UnsentPhotographs of={(belongs) => belongs.to === 'work' && belongs.workId === work.id} />
+      {(people.length > 1 || free) && (
+        <section className="bench-switches" aria-labelledby="hands-head">
+          <h2 id="hands-head" className="stamp">
+            {say('Whose hands this screen leads')}
+          </h2>
+          {people.length > 1 &&
+            people.map((each) => (
+              <button
+                key={each}
+                type="button"
+                aria-pressed={each === person}
+                onMouseDown={(event) => event.preventDefault()}
+                onClick={() => onPerson(each)}
+              >
+                {each === person
+                  ? sayRich('Person {each} <b>here</b>', { each, b: (words) => <b>{words}</b> })
+                  : sayRich('Person {each} <b></b>', { each, b: (words) => <b>{words}</b> })}
+              </button>
+            ))}
+          {free &&
+            freeHands.map(([hands, name]) => (
+              <button
+                key={name}
+                type="button"
+                aria-pressed={hands === free.hands}
+                onMouseDown={(event) => event.preventDefault()}
+                onClick={() => free.onHands(hands)}
+              >
+                {name} <b>{hands === free.hands ? say('here') : ''}</b>
+              </button>
+            ))}
+        </section>
+      )}
+      {free && free.hands !== null && (
+        <p>
+          {say(
+            'Person 1 has the first half of the places, which is the weaker one where strengths are known, person 2 the rest. Choose so on the other screen too.',
+          )}
+        </p>
+      )}
       <BenchMore work={work} trouble={trouble} onPanel={onPanel} />
       <section className="bench-switches" aria-labelledby="calls-head">
         <h2 id="calls-head" className="stamp">
@@ -77,40 +117,7 @@ export function BenchFoot({
             {name} <b>{senses[sense] ? say('on') : say('off')}</b>
           </button>
         ))}
-        {people.length > 1 &&
-          people.map((each) => (
-            <button
-              key={each}
-              type="button"
-              aria-pressed={each === person}
-              onMouseDown={(event) => event.preventDefault()}
-              onClick={() => onPerson(each)}
-            >
-              {each === person
-                ? sayRich('Person {each} <b>here</b>', { each, b: (words) => <b>{words}</b> })
-                : sayRich('Person {each} <b></b>', { each, b: (words) => <b>{words}</b> })}
-            </button>
-          ))}
-        {free &&
-          freeHands.map(([hands, name]) => (
-            <button
-              key={name}
-              type="button"
-              aria-pressed={hands === free.hands}
-              onMouseDown={(event) => event.preventDefault()}
-              onClick={() => free.onHands(hands)}
-            >
-              {name} <b>{hands === free.hands ? say('here') : ''}</b>
-            </button>
-          ))}
       </section>
-      {free && free.hands !== null && (
-        <p>
-          {say(
-            'Person 1 has the first half of the places, which is the weaker one where strengths are known, person 2 the rest. Choose so on the other screen too.',
-          )}
-        </p>
-      )}
       {cautions.length > 0 && (
         <section aria-labelledby="mind-head" className="bench-mind">
           <h2 id="mind-head">{say('To mind')}</h2>

@@ -36,11 +36,14 @@ export function EtchLead({
   view,
   warning,
   name,
+  person,
 }: LeadParts & {
   view: BenchView;
   /** What the last lift was, where it came too soon or too late. */
   warning: string | null;
   name: string;
+  /** Whose hands this screen leads; null where one person does it all. */
+  person: number | null;
 }) {
   const { widthMm, heightMm } = work.stone;
   const litPlace = view.places.find(({ state }) => state === 'lit')?.id ?? null;
@@ -56,11 +59,18 @@ export function EtchLead({
     <div className="bench-top">
       <BenchNow
         view={view}
-        stamp={say('{toUpperCase}{name} · {stone} · as you look at the stone', {
-          toUpperCase: told(name).slice(0, 1).toUpperCase(),
-          name: told(name).slice(1),
-          stone: work.stone.name,
-        })}
+        stamp={
+          person === null
+            ? say('{toUpperCase}{name} · {stone} · as you look at the stone', {
+                ...stampOf(name),
+                stone: work.stone.name,
+              })
+            : say('{toUpperCase}{name} · {stone} · person {person}', {
+                ...stampOf(name),
+                stone: work.stone.name,
+                person,
+              })
+        }
       />
       <BenchStone
         areas={areas}
@@ -99,6 +109,11 @@ export function EtchLead({
       </div>
     </div>
   );
+}
+
+/** The etch's name with its first letter large, in two parts. */
+function stampOf(name: string): { readonly toUpperCase: string; readonly name: string } {
+  return { toUpperCase: told(name).slice(0, 1).toUpperCase(), name: told(name).slice(1) };
 }
 
 /** The end of an etch begins its rest with the same touch. */

@@ -70,7 +70,7 @@ export function OwnEtchFields({ level, onSaid }: { level: string; onSaid: (etch:
         most={7200}
         onValue={set((value) => setSeconds(Math.round(value)))}
       />
-      <Button kind="quiet" onClick={() => onSaid({ level, parts, strength, contactSeconds: seconds })}>
+      <Button onClick={() => onSaid({ level, parts, strength, contactSeconds: seconds })}>
         {say('Take it so')}
       </Button>
     </fieldset>
