@@ -1,3 +1,4 @@
+import './OwnEtchFields.css';
 import { useState } from 'react';
 import type { OwnEtch } from '../../../records/testPlan.ts';
 import { Button } from '../../parts/Button.tsx';
