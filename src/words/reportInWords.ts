@@ -2,6 +2,7 @@ import type { ReportBlock, SetReport } from '../records/setReport.ts';
 import { isPlainEnglish } from './asWritten.ts';
 import { textInWords } from './inWords.ts';
 import { runsInWords } from './runsInWords.ts';
+import { isTold, told as toldSentence } from './told.ts';
 
 /**
  * A report in the words, units and days in use, once for all that it is set as and for its page. What its writer wrote stays: title, reader, the
@@ -29,6 +30,8 @@ function blockInWords(
   told: (text: string) => string,
   finish: (text: string) => string,
 ): ReportBlock {
+  // Over lines stands a work’s title, or words of ours around one: a title is told in no pieces.
+  const heading = (name: string) => finish(isTold(name) ? toldSentence(name) : name);
   switch (block.kind) {
     case 'words':
       return {
@@ -40,7 +43,7 @@ function blockInWords(
     case 'lines':
       return {
         ...block,
-        name: told(block.name),
+        name: heading(block.name),
         lines: block.lines.map((line) => ({
           ...line,
           label: told(line.label),

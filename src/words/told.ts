@@ -181,7 +181,7 @@ function withBrackets(english: string): Found | null {
 }
 
 function byLetterOrStop(english: string): Found | null {
-  if (/^\p{Lu}\p{Ll}/u.test(english)) {
+  if (/^\p{Lu}[\p{Ll} ]/u.test(english)) {
     const small = find(english[0]!.toLowerCase() + english.slice(1));
     if (small) return { ...small, words: small.words[0]!.toUpperCase() + small.words.slice(1) };
   }
@@ -198,6 +198,9 @@ function byLetterOrStop(english: string): Found | null {
  */
 function filled(english: string, name: string, filling: string): Found {
   if (english.includes(`“${filling}”`) && !/ .* /.test(filling)) return { words: filling, whole: true };
+  // What stands in quotation marks is a name, ours or somebody’s own.
+  const [, quoted] = /^“([^“”]*)”$/.exec(filling) ?? [];
+  if (quoted !== undefined) return { words: `“${toldWhole(quoted) ?? quoted}”`, whole: true };
   if (isFigure(filling)) return { words: figureText(filling), whole: true };
   const found = find(filling);
   const one = (each: string) => filled(english, 'each', each);
@@ -213,7 +216,7 @@ function apart(words: string): readonly string[] {
 
 /** `a, b and c` or `a, b`, each told by itself, commas in brackets and quotation marks aside; null where one of them is not. */
 function listed(english: string, tell: (one: string) => Found | null): Found | null {
-  const [, head, last] = /^(.+) and (.+?)$/s.exec(english) ?? [];
+  const [, head, last] = /^(.+) and (?![^“”]*”)(.+?)$/s.exec(english) ?? [];
   const withAnd =
     head !== undefined && last !== undefined ? strung([...apart(head), last], ' und ', tell) : null;
   // A name may hold an “and” of its own: where commas alone part what is known, they part it.

@@ -43,6 +43,25 @@ export function fittedName(name: string, width: number, fontSize: number): strin
   return asWritten(fitText(told(name), width, fontSize));
 }
 
+/**
+ * A word of the trade, or a name, set smaller where it has too little room, and shortened only where that is not enough.
+ * @param least font size, such that it can still be read
+ */
+export function shrunkName(
+  name: string,
+  width: number,
+  most: number,
+  least: number,
+): { readonly text: string; readonly size: number } {
+  const size = Math.min(most, Math.max(least, Math.floor((10 * width) / (0.58 * told(name).length)) / 10));
+  return { text: fittedName(name, width, size), size };
+}
+
+/** About how wide a text is, told in the words in use, by Archivo's mean letter width. */
+export function shownWidth(text: string, fontSize: number): number {
+  return 0.55 * fontSize * textInWords(text).length;
+}
+
 /** Shortens a text to about the given width at a font size, by Archivo's mean letter width. */
 export function fitText(text: string, width: number, fontSize: number): string {
   const room = Math.max(1, Math.floor(width / (0.58 * fontSize)));

@@ -87,7 +87,7 @@ export function readingPictureSvg({ lines, heavy, words }: ReadingPicture, width
       : `<path d="${path}" fill="none" stroke="${chartInk.ink}" stroke-width="${wide}" stroke-linecap="round"/>`;
   const texts = words.map(
     ({ x, y, text }) =>
-      `<text x="${x}" y="${y}" font-size="9" text-anchor="middle" fill="${chartInk.soft}">${svgText(text)}</text>`,
+      `<text x="${x}" y="${y}" font-size="10.4" text-anchor="middle" fill="${chartInk.soft}">${svgText(text)}</text>`,
   );
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" width="${widthPt}" height="${round((widthPt * height) / width)}" viewBox="0 0 ${width} ${height}" ${chartFont}>` +

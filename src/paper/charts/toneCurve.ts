@@ -1,7 +1,8 @@
 import type { ComparisonRecord, ToneCurve } from '../../records/comparison.ts';
 import { mediumWords } from '../../studio/etch/mediumCatalogue.ts';
 import { shareWords } from '../../studio/proofs/coverageWords.ts';
-import { chartFont, chartInk, fittedName, svgText } from './chartInk.ts';
+import { textInWords } from '../../words/inWords.ts';
+import { chartFont, chartInk, fittedName, fittedSize, shownWidth, svgText } from './chartInk.ts';
 
 export interface ToneCurveOptions {
   /** Width of the picture in px; panels wrap onto as many rows as they need. Default 700; phones 340. */
@@ -11,6 +12,9 @@ export interface ToneCurveOptions {
 const panelWidth = 170;
 const panelHeight = 206;
 const plot = { left: 28, top: 22, side: 132 };
+/** Room for the words beneath a plot. */
+const wordsWidth = panelWidth - plot.left;
+const lineHeight = 14;
 
 /**
  * The tone curves as one SVG, a panel for each medium side by side: printed against drawn coverage in per
@@ -25,13 +29,14 @@ export function toneCurveSvg(record: ComparisonRecord, options: ToneCurveOptions
     return picture(width, 30, 'Tone curves: none', note);
   }
   const columns = Math.max(1, Math.floor(width / panelWidth));
+  const rowHeight = panelHeight + (curves.some((curve) => pointLines(curve).length > 1) ? lineHeight : 0);
   const panels = curves.map((curve, index) => {
     const x = (index % columns) * panelWidth;
-    const y = Math.floor(index / columns) * panelHeight;
+    const y = Math.floor(index / columns) * rowHeight;
     return `<g transform="translate(${x} ${y})">${panelSvg(curve, record)}</g>`;
   });
   const key = keyLines(record, width);
-  const foot = Math.ceil(curves.length / columns) * panelHeight;
+  const foot = Math.ceil(curves.length / columns) * rowHeight;
   const height = foot + key.length * 16 + 4;
   const keyText = key.map(
     (line, index) =>
@@ -54,8 +59,14 @@ function keyLines(record: ComparisonRecord, width: number): readonly string[] {
     `Dotted: ${kept} of what was drawn;`,
     'below it a tone is lost.',
   ];
-  if (width >= 620) return [parts.join(' ')];
-  return width >= 320 ? [...parts.slice(0, 2), parts.slice(2).join(' ')] : parts;
+  const lines = [parts.join(' '), `${parts[2]} ${parts[3]}`];
+  if (width >= 620 && hasRoom(lines[0]!, width)) return lines.slice(0, 1);
+  return width >= 320 && hasRoom(lines[1]!, width) ? [...parts.slice(0, 2), lines[1]!] : parts;
+}
+
+/** Whether a line of the key that has room in English has it in the words in use, too. */
+function hasRoom(line: string, width: number): boolean {
+  return textInWords(line) === line || shownWidth(line, 11) <= width;
 }
 
 function pointWords(curve: ToneCurve): string[] {
@@ -63,6 +74,13 @@ function pointWords(curve: ToneCurve): string[] {
   if (curve.lossPoint !== null) words.push(`lost below ${pointShare(curve.lossPoint)}`);
   if (curve.fillPoint !== null) words.push(`closes above ${pointShare(curve.fillPoint)}`);
   return words;
+}
+
+/** The same as they stand beneath a plot: on one line where they have room, else each on its own. */
+function pointLines(curve: ToneCurve): readonly string[] {
+  const words = pointWords(curve);
+  const line = words.join(', ');
+  return words.length > 1 && textInWords(line) !== line && shownWidth(line, 12) > wordsWidth ? words : [line];
 }
 
 function pointShare(coverage: number): string {
@@ -85,6 +103,10 @@ function round(value: number): number {
 
 function panelSvg(curve: ToneCurve, record: ComparisonRecord): string {
   const points = [...curve.points].sort((a, b) => a.drawn - b.drawn);
+  const medium = mediumWords(curve.medium);
+  // A long name takes the room of the upright axis's words, which then stand beneath the plot.
+  const besideAxis = plot.side - 60;
+  const long = fittedName(medium, besideAxis, 13) !== fittedName(medium, plot.side, 13);
   const line = points.map((point) => `${across(point.drawn)} ${up(point.printed)}`).join('L');
   const band = [
     ...points.map((point) => `${across(point.drawn)} ${up(point.high)}`),
@@ -95,9 +117,9 @@ function panelSvg(curve: ToneCurve, record: ComparisonRecord): string {
   );
   return (
     `<text x="${plot.left}" y="12" font-size="13" fill="${chartInk.ink}">` +
-    `<tspan font-weight="bold">${svgText(fittedName(mediumWords(curve.medium), plot.side - 60, 13))}</tspan>` +
-    `<tspan font-size="11" fill="${chartInk.soft}" dx="5">printed, %</tspan></text>` +
-    axes() +
+    `<tspan font-weight="bold">${svgText(fittedName(medium, long ? plot.side : besideAxis, 13))}</tspan>` +
+    `${long ? '' : `<tspan font-size="11" fill="${chartInk.soft}" dx="5">printed, %</tspan>`}</text>` +
+    axes(long ? 'printed over drawn, %' : 'drawn, %') +
     `<path d="M${band}Z" fill="${chartInk.band}"/>` +
     `<path d="M${across(0)} ${up(0)}L${across(1)} ${up(1)}" stroke="${chartInk.soft}" stroke-width="0.9"` +
     ` stroke-dasharray="5 3" fill="none"/>` +
@@ -107,7 +129,8 @@ function panelSvg(curve: ToneCurve, record: ComparisonRecord): string {
   );
 }
 
-function axes(): string {
+/** @param beneath what the axes say, beneath the plot */
+function axes(beneath: string): string {
   const ticks = [0, 0.25, 0.5, 0.75, 1];
   const text = (x: number, y: number, anchor: string, words: string) =>
     `<text x="${x}" y="${y}" font-size="11" text-anchor="${anchor}" fill="${chartInk.soft}">${words}</text>`;
@@ -122,7 +145,7 @@ function axes(): string {
           text(across(0) - 6, up(tick) + 4, 'end', String(tick * 100)),
       )
       .join('') +
-    text(across(1), up(0) + 28, 'end', 'drawn, %')
+    text(across(1), up(0) + 28, 'end', beneath)
   );
 }
 
@@ -138,12 +161,16 @@ function marks(curve: ToneCurve, record: ComparisonRecord): string {
       : `<path d="M${across(0)} ${up(0)}L${across(1)} ${up(keptAtMost)}" stroke="${chartInk.soft}"` +
         ` stroke-width="0.7" stroke-dasharray="1 3" fill="none"/>`;
   const found = pointWords(curve).length > 0;
-  const words = found ? pointWords(curve).join(', ') : 'no loss, no closing seen';
+  const lines = found ? pointLines(curve) : ['no loss, no closing seen'];
+  const words = lines.map(
+    (line, index) =>
+      `<text x="${plot.left}" y="${panelHeight - 7 + index * lineHeight}" font-size="${fittedSize(line, wordsWidth, 12)}"` +
+      `${found ? ` font-weight="bold" fill="${chartInk.tannin}"` : ` fill="${chartInk.soft}"`}>${line}</text>`,
+  );
   return (
     lossLimit +
     (curve.lossPoint === null ? '' : mark(curve.lossPoint, '4 2')) +
     (curve.fillPoint === null ? '' : mark(curve.fillPoint, '1 2')) +
-    `<text x="${plot.left}" y="${panelHeight - 7}" font-size="12"` +
-    `${found ? ` font-weight="bold" fill="${chartInk.tannin}"` : ` fill="${chartInk.soft}"`}>${words}</text>`
+    words.join('')
   );
 }

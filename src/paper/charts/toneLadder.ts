@@ -1,9 +1,18 @@
-import type { ComparisonRecord, CoverageInterval, ZoneResult } from '../../records/comparison.ts';
+import type { Change, ComparisonRecord, CoverageInterval, ZoneResult } from '../../records/comparison.ts';
 import { mediumWords } from '../../studio/etch/mediumCatalogue.ts';
 import { changeWord } from '../../studio/proofs/changeWords.ts';
 import { coverageFigure } from '../../studio/proofs/coverageWords.ts';
 import { asWritten } from '../../words/asWritten.ts';
-import { chartFont, chartInk, coverageGrey, fitText, fittedName, fittedSize, svgText } from './chartInk.ts';
+import {
+  chartFont,
+  chartInk,
+  coverageGrey,
+  fitText,
+  fittedSize,
+  shownWidth,
+  shrunkName,
+  svgText,
+} from './chartInk.ts';
 import { hatchedRectangleSvg } from './hatching.ts';
 import { type LadderGroup, type LadderRow, ladderRows } from './ladderRows.ts';
 
@@ -14,15 +23,26 @@ export interface ToneLadderOptions {
   readonly idPrefix?: string;
 }
 
-const labelWidth = 40;
-const stepWidth = 60;
 const gap = 4;
+const changes: readonly Change[] = ['held', 'lost', 'lighter', 'darker', 'filled', 'scum', 'undecided'];
 const rowHeight = 174;
 const swatchHeight = 34;
 const drawnTop = 46;
 const printedTop = drawnTop + swatchHeight + 1;
 const wordBaseline = printedTop + swatchHeight + 29;
 const hatchTop = wordBaseline + 5;
+/** Letters no smaller than these can be read on a sheet of A4. */
+const leastSize = 9.6;
+
+/** A step is as wide as the longest word for what became of a tone. */
+function stepWidth(): number {
+  return Math.max(60, ...changes.map((change) => Math.ceil(shownWidth(changeWord(change), leastSize)) + gap));
+}
+
+/** What stands before the steps takes the room that its words need. */
+function labelWidth(): number {
+  return Math.max(40, Math.ceil(shownWidth('drawn', 12)), Math.ceil(shownWidth('print', 12)));
+}
 
 /**
  * The tone ladder, the trade's step scale, as one SVG: per zone the drawn step above and what it printed
@@ -62,7 +82,7 @@ export function toneLadderRowSvgs(
 }
 
 function columnsFor(width: number): number {
-  return Math.max(1, Math.floor((width - labelWidth + gap) / stepWidth));
+  return Math.max(1, Math.floor((width - labelWidth() + gap) / stepWidth()));
 }
 
 function picture(width: number, height: number, name: string, body: string): string {
@@ -74,7 +94,7 @@ function picture(width: number, height: number, name: string, body: string): str
 
 function rowSvg(row: LadderRow, prefix: string): string {
   const label = (y: number, text: string) =>
-    `<text x="0" y="${y}" font-size="${fittedSize(text, labelWidth - 2, 12)}" fill="${chartInk.soft}">${text}</text>`;
+    `<text x="0" y="${y}" font-size="${fittedSize(text, labelWidth(), 12)}" fill="${chartInk.soft}">${text}</text>`;
   return (
     label(drawnTop + 16, 'drawn') +
     label(drawnTop + 29, '%') +
@@ -85,20 +105,21 @@ function rowSvg(row: LadderRow, prefix: string): string {
 }
 
 function groupSvg(group: LadderGroup, prefix: string): string {
-  const left = labelWidth + group.steps[0]!.column * stepWidth;
-  const width = group.steps.length * stepWidth - gap;
+  const left = labelWidth() + group.steps[0]!.column * stepWidth();
+  const width = group.steps.length * stepWidth() - gap;
+  const medium = shrunkName(mediumWords(group.medium), width, 12, leastSize);
   return (
     `<path d="M${left} 15.5H${left + width}" stroke="${chartInk.ink}" stroke-width="1"/>` +
-    `<text x="${left}" y="11" font-size="12" font-weight="bold" fill="${chartInk.ink}">` +
-    `${svgText(fittedName(mediumWords(group.medium), width, 12))}</text>` +
+    `<text x="${left}" y="11" font-size="${medium.size}" font-weight="bold" fill="${chartInk.ink}">` +
+    `${svgText(medium.text)}</text>` +
     group.steps
-      .map((step) => stepSvg(step.zone, labelWidth + step.column * stepWidth, `${prefix}-${step.column}`))
+      .map((step) => stepSvg(step.zone, labelWidth() + step.column * stepWidth(), `${prefix}-${step.column}`))
       .join('')
   );
 }
 
 function stepSvg(zone: ZoneResult, left: number, clipId: string): string {
-  const width = stepWidth - gap;
+  const width = stepWidth() - gap;
   const centre = left + width / 2;
   const held = zone.change === 'held';
   const word = zone.printed === null && zone.covered < 0.05 ? 'off the sheet' : changeWord(zone.change);
@@ -115,7 +136,7 @@ function stepSvg(zone: ZoneResult, left: number, clipId: string): string {
     swatch(zone.printed, left, printedTop, width) +
     figure(zone.printed, centre, printedTop + swatchHeight + 14) +
     hatch +
-    `<text x="${centre}" y="${wordBaseline}" font-size="${fittedSize(word, width + 2, word.length > 8 ? 10 : 11.5)}"` +
+    `<text x="${centre}" y="${wordBaseline}" font-size="${Math.max(leastSize, fittedSize(word, width + 2, word.length > 8 ? 10 : 11.5))}"` +
     ` text-anchor="middle" font-weight="${held ? 'normal' : 'bold'}" fill="${chartInk.ink}">${word}</text></g>`
   );
 }

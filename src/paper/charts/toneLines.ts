@@ -2,7 +2,7 @@ import type { Measured } from '../../foundation/measured.ts';
 import { type SeriesTone, seriesTones } from '../../records/proofSeries.ts';
 import type { SeriesPull } from '../../records/workSeries.ts';
 import { darknessWords } from '../../studio/proofs/seriesWords.ts';
-import { chartFont, chartInk, svgText } from './chartInk.ts';
+import { chartFont, chartInk, shownWidth, svgText } from './chartInk.ts';
 import { hatchedRectangleSvg } from './hatching.ts';
 import { keyRows, keySvg } from './toneLineKey.ts';
 import { type DrawnSeries, type LineScale, lineScale, tickValues } from './toneLineScale.ts';
@@ -19,6 +19,8 @@ export interface ToneLinesOptions {
 interface Plot {
   readonly left: number;
   readonly right: number;
+  /** Of the whole picture. */
+  readonly width: number;
   readonly top: number;
   readonly bottom: number;
 }
@@ -47,10 +49,10 @@ export function toneLinesSvg(series: DrawnSeries, options: ToneLinesOptions = {}
   const prefix = options.idPrefix ?? 'lines';
   const body = seriesTones.map((tone, index) => {
     const top = headHeight + index * (panel + gap);
-    const plot = { left: 84, right: width - (width < 480 ? 88 : 118), top, bottom: top + panel };
+    const plot = { left: 84, right: width - beside(width), top, bottom: top + panel, width };
     return panelSvg(series, tone, plot, scale, `${prefix}-${tone}`);
   });
-  const last = { left: 84, right: width - (width < 480 ? 88 : 118), top: 0, bottom: height - foot };
+  const last = { left: 84, right: width - beside(width), top: 0, bottom: height - foot, width };
   return picture(
     width,
     height,
@@ -168,13 +170,26 @@ function plateauSvg(y: number, { left, right }: Plot): string {
   return `<path d="M${left} ${y}H${right}" stroke="${chartInk.tannin}" stroke-width="1.4" stroke-dasharray="7 4"/>`;
 }
 
-function figureSvg(now: Measured, number: number, { right, top, bottom }: Plot): string {
+/** Room for the newest figure, right of a plot. */
+function beside(width: number): number {
+  return width < 480 ? 88 : 118;
+}
+
+function figureSvg(now: Measured, number: number, { right, top, bottom, width }: Plot): string {
   const { figure, arm } = valueParts(now);
   const y = (top + bottom) / 2;
   const x = right + 12;
+  const whole = `± ${arm}, pull ${number}`;
+  // What has no room in one line stands in two.
+  const lines = shownWidth(whole, 12) > width - x ? [`± ${arm}`, `pull ${number}`] : [whole];
   return (
     `<text x="${x}" y="${round(y)}" font-size="24" font-weight="bold" fill="${chartInk.ink}">${figure}</text>` +
-    `<text x="${x}" y="${round(y + 17)}" font-size="12" fill="${chartInk.soft}">± ${arm}, pull ${number}</text>`
+    lines
+      .map(
+        (line, index) =>
+          `<text x="${x}" y="${round(y + 17 + 14 * index)}" font-size="12" fill="${chartInk.soft}">${line}</text>`,
+      )
+      .join('')
   );
 }
 

@@ -81,7 +81,7 @@ function holdParts(holds: readonly TreatmentHold[]): SheetContent[] {
   if (holds.length === 0) return [paragraph('Nothing was read.')];
   return [
     plainTable(
-      ['*', ...Array<number>(4).fill(isPlainEnglish() ? 30 : 42), isPlainEnglish() ? 34 : 46, 74, 82, 58],
+      isPlainEnglish() ? ['*', 30, 30, 30, 30, 34, 74, 82, 58] : ['*', 38, 38, 38, 50, 47, 62, 68, 46],
       holds.map(({ name, counts, unread, share, verdict }) => [
         name,
         ...[counts.held, counts.weak, counts.lost, counts.filled, unread].map(String),

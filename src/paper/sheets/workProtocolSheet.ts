@@ -8,6 +8,7 @@ import { contactWords, plannedWords, spanWords, timeWords } from '../../studio/p
 import { changeWord } from '../../studio/proofs/changeWords.ts';
 import { coverageFigure } from '../../studio/proofs/coverageWords.ts';
 import { asWritten } from '../../words/asWritten.ts';
+import { inchUnitOf } from '../../words/lengths.ts';
 import { type SheetContent, sheetPdf } from './pdfDocument.ts';
 import { plainTable } from './plainTable.ts';
 import { headline, note, paragraph, partName, rule, stamp } from './sheetParts.ts';
@@ -92,6 +93,8 @@ function materials({ materials: rows }: WorkProtocol): SheetContent[] {
 function etches(protocol: WorkProtocol): SheetContent[] {
   const { etches: rows } = protocol;
   if (rows.length === 0) return [];
+  const inch = inchUnitOf('cm²');
+  const per = inch?.per ?? 1;
   return [
     partName('First etch, place by place'),
     plainTable(
@@ -99,12 +102,12 @@ function etches(protocol: WorkProtocol): SheetContent[] {
       rows.map((etch) => [
         asWritten(etch.letter),
         etch.medium === null ? etch.name : `${asWritten(etch.name)}, ${mediumName(protocol, etch.medium)}`,
-        `${rounded(etch.areaCm2)} ${doubtWords(etch.areaPlusMinusCm2)}`,
+        `${rounded(etch.areaCm2 / per)} ${doubtWords(etch.areaPlusMinusCm2 === null ? null : etch.areaPlusMinusCm2 / per)}`,
         etchWords(etch),
         plannedWords(etch),
         contactWords(etch.done),
       ]),
-      { head: ['', 'Place', 'cm²', 'Laid', 'Planned', 'Done'] },
+      { head: ['', 'Place', inch?.unit ?? 'cm²', 'Laid', 'Planned', 'Done'] },
     ),
   ];
 }

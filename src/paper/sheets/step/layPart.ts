@@ -101,7 +101,7 @@ function lineCells(
     },
     {
       text: etch
-        ? `${etch.parts.length > 1 ? partsWords(etch.parts) : etch.name} (${doubtWords(doubtMl)})`
+        ? `${etch.parts.length > 1 ? partsWords(etch.parts) : etch.name} (${doubtWords(doubtMl).replace(/ (?=\d)/, '\u00a0')})`
         : row.basis === nothingLaid
           ? 'nothing is laid here'
           : 'no rule here: test a patch first',

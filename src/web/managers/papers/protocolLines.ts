@@ -56,7 +56,7 @@ export function protocolParts(protocol: WorkProtocol): readonly ProtocolPart[] {
       line(
         'table',
         say('Etch table'),
-        table && say('{table}, issue {issue}', { table: table.name, issue: table.version }),
+        table && say('{table}, issue {issue}', { table: told(table.name), issue: table.version }),
       ),
       line('people', say('People planned for'), people === null ? null : String(people)),
       line('film', say('Film of etch'), filmMm === null ? null : lengthWords(filmMm, 2)),

@@ -70,7 +70,7 @@ export function PlanSide({
         <p className="soft">
           {say(
             'A film of {film} with losses, rounded to what can be measured out. Table: {table}, issue {issue}.',
-            { film: lengthWords(request.filmMm, 2), table: table.name, issue: table.version },
+            { film: lengthWords(request.filmMm, 2), table: told(table.name), issue: table.version },
           )}
         </p>
       </section>
@@ -135,7 +135,7 @@ export function PlanSide({
                   {dayWords(createdAt)}
                   <span className="soft">
                     {say('{used}, issue {issue}; {feasible}', {
-                      used: used.name,
+                      used: told(used.name),
                       issue: used.version,
                       feasible: feasibleWords(feasible),
                     })}

@@ -25,7 +25,7 @@ export function SecondEtchPlanned({
         <p className="soft">
           {say('Planned {day} with {table}, issue {issue}.{planId}', {
             day: dayWords(createdAt),
-            table: table.name,
+            table: told(table.name),
             issue: table.version,
             planId:
               planId === null &&
