@@ -13,8 +13,8 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'node',
-          // Loading the sources anew for each of three hundred files would take as long as half of the checks. None of
-          // them may leave anything behind in a module; spies and set times are taken back after each file.
+          // Loading the sources anew for each file takes as long as the checks beside the sources themselves. None may
+          // leave anything behind in a module; vitest takes spies and time limits back after each file.
           isolate: false,
           include: ['src/**/*.test.{ts,tsx}', 'tests/**/*.test.{ts,tsx}'],
           exclude: [...configDefaults.exclude, inBrowser],

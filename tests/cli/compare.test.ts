@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { readdir, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { comparisonFileNames } from '../../src/application/comparison/comparisonFileNames.ts';
@@ -122,21 +122,30 @@ describe('a pair that can be measured', () => {
 
 describe('a pair that must be refused', () => {
   it.each([
-    ['the print that reads as the stone does', 'unmirrored', {}],
+    ['the print that reads as the stone does', 'unmirrored', {}, 'used before'],
     [
       'the print of another stone',
       'no-match',
       { proof: picture('measured-print.jpg'), 'proof-corners': null },
+      'not there yet',
     ],
     [
       'a photograph of something else',
       'no-match',
       { proof: picture('../../published/data/decoder/grey-8bit.png'), 'proof-corners': null },
+      'not there yet',
     ],
   ] as const)(
-    '%s is named %s with 3; the record is written and holds nothing measured',
-    async (what, verdict, instead) => {
+    '%s is named %s with 3; the record is written and holds nothing measured, and no earlier map or chart lies beside it',
+    async (what, verdict, instead, folder) => {
       const out = bench.path(what);
+      if (folder === 'used before') {
+        // an earlier measurement goes, what is somebody's own stays
+        await mkdir(out);
+        for (const name of ['comparison.json', 'sheet.pdf', 'lost.png', 'curve.svg', 'overlay.png'])
+          await writeFile(join(out, name), 'earlier');
+        await writeFile(join(out, 'notes.txt'), 'mine');
+      }
       const zones = picture('wrong-way-round-zones.json');
       const ended = await stonetone('compare', ...pairWords('wrong-way-round', { zones, ...instead, out }));
       expect(ended.status, ended.complained).toBe(3);
@@ -154,18 +163,10 @@ describe('a pair that must be refused', () => {
         areas: { lostFraction: null, filledFraction: null, scumFraction: null },
         maps: null,
       });
-      expect((await readdir(out)).sort()).toEqual(['comparison.json', 'sheet.pdf']);
+      const own = folder === 'used before' ? ['notes.txt'] : [];
+      expect((await readdir(out)).sort()).toEqual(['comparison.json', ...own, 'sheet.pdf']);
+      expect(readFileSync(join(out, 'sheet.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
     },
     120_000,
   );
-
-  it('leaves no map or chart of an earlier measurement beside a refused record', async () => {
-    const out = bench.path('used before');
-    await stonetone('compare', ...pairWords('wrong-way-round', { out }));
-    for (const name of ['lost.png', 'curve.svg', 'overlay.png']) await writeFile(join(out, name), 'earlier');
-    await writeFile(join(out, 'notes.txt'), 'mine');
-    const ended = await stonetone('compare', ...pairWords('wrong-way-round', { out }));
-    expect(ended.status).toBe(3);
-    expect((await readdir(out)).sort()).toEqual(['comparison.json', 'notes.txt', 'sheet.pdf']);
-  }, 120_000);
 });
