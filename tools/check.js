@@ -103,7 +103,7 @@ if (counts === null) {
     }
   }
   if (tests.status !== 0 && ofTests === 0)
-    count(false, 'tests', `All passed, but they ended with ${tests.status ?? tests.signal}: see above.`);
+    count(false, 'tests', `None failed, but they ended with ${tests.status ?? tests.signal}: see above.`);
 }
 rmSync(results, { force: true });
 
