@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { DataFolder } from './files/dataFolder.ts';
 import { failure } from '../foundation/failure.ts';
 import { fail, ok, type Result } from '../foundation/result.ts';
 import { openPlainly, type SqliteHandle, sqliteCode } from './database/openDatabase.ts';
+import type { DataFolder } from './files/dataFolder.ts';
 
 /** A row as a record: names as the records have them, what was kept as JSON read, 0 and 1 as false and true where they mean that. */
 export type ExportRecord = Readonly<Record<string, unknown>>;

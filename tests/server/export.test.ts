@@ -14,8 +14,8 @@ import { loadSampleComparison } from '../../src/sample/saltreach/sampleCompariso
 import { pulledWorkId, samplePulls } from '../../src/sample/saltreach/samplePulls.ts';
 import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
 import type { ServerOptions } from '../../src/server/startServer.ts';
-import { openTables } from '../../src/store/readTables.ts';
 import { dataFolderAt } from '../../src/store/files/dataFolder.ts';
+import { openTables } from '../../src/store/readTables.ts';
 import { folderUnderTest, postJson, serverUnderTest } from './serverUnderTest.ts';
 
 vi.setConfig({ testTimeout: 120_000 });

@@ -134,7 +134,9 @@ export function SizeStep() {
             />
             <ListFileLine<Chip>
               title={say('Grey chips')}
-              advice={say('chips.json: grey chips, with how much light each returns; they sharpen every tone')}
+              advice={say(
+                'chips.json: grey chips, with how much light each returns; they sharpen every tone',
+              )}
               fields={['photo', 'name', 'polygonPx', 'reflectance']}
               held={
                 draft.chips &&
