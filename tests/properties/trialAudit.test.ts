@@ -171,8 +171,8 @@ const plants: readonly (readonly [string, AuditCode, (random: Random, seed: numb
     },
   ],
   [
-    'times overrun in one arm only',
-    'one-arm',
+    'times overrun with one treatment only',
+    'one-treatment',
     (random, seed) => {
       const stones = sound(seed, 3);
       const etch = pick(etches, random);
@@ -186,7 +186,7 @@ const plants: readonly (readonly [string, AuditCode, (random: Random, seed: numb
   ],
   [
     'a strip late, on one stone',
-    'one-arm',
+    'one-treatment',
     (random, seed) => {
       const [stone] = sound(seed, 1);
       const strip = pick(['1', '2', '3'], random);
@@ -200,7 +200,7 @@ const plants: readonly (readonly [string, AuditCode, (random: Random, seed: numb
   ],
   [
     'a strip late, on one of several stones',
-    'part-of-arm',
+    'part-of-treatment',
     (random, seed) => {
       const stones = sound(seed, 4);
       const { stone, findings } = pick(stones, random);
@@ -231,7 +231,7 @@ describe('every planted confounding is flagged', () => {
         found.some(({ factors }) => factors.includes(factor)),
         `seed ${seed}`,
       ).toBe(true);
-      const heavy = !['part-of-arm', 'unread-unevenly'].includes(code);
+      const heavy = !['part-of-treatment', 'unread-unevenly'].includes(code);
       if (heavy)
         expect(
           found.every(
@@ -263,10 +263,10 @@ describe('every planted confounding is flagged', () => {
     expect(audit(fewer).map(({ code }) => code)).toContain('cells-missing');
   });
 
-  test('a delay that touched all arms alike is a note', () => {
+  test('a delay that touched all treatments alike is a note', () => {
     const stones = sound(5);
     const found = audit(stones, [{ what: 'Washout a day late', stone: 'T-2', patches: null }]);
-    expect(found.filter(({ code }) => code === 'several-arms')).toHaveLength(1);
+    expect(found.filter(({ code }) => code === 'several-treatments')).toHaveLength(1);
     expect(found.some(({ weight }) => weight === 'no-cause')).toBe(false);
   });
 });

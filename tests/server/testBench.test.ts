@@ -142,7 +142,7 @@ it('is run with one strip late, read, and no cause is assigned to that strip’s
   expect(shown.patches[0]!.treatment).toHaveProperty('etch');
   const answer = await studio.json<TestStoneAnswer>(`${path}/answer`);
   const finding = answer.audit.find(({ message }) => message.includes('a minute or more later than planned'));
-  expect(finding).toMatchObject({ weight: 'no-cause', code: 'one-arm', factors: ['etch'] });
+  expect(finding).toMatchObject({ weight: 'no-cause', code: 'one-treatment', factors: ['etch'] });
   expect(finding!.message).toContain('all of gum and tannic 1:1 and nothing else. No cause can be assigned');
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { LeavingList } from '../../records/rack.ts';
-import type { OutboxView, UnsentEvent } from './bench/runOutbox.ts';
+import type { ToSendView, UnsentEvent } from './bench/logToSend.ts';
 import { LeavingDesk } from './leavingDesk.ts';
 import { stepKey } from './stepKey.ts';
 
@@ -36,7 +36,7 @@ function aShelf() {
   };
 }
 
-/** A desk whose outboxes only hold what they are given. */
+/** A desk whose allToSend only hold what they are given. */
 function aDesk(
   begin: () => Promise<string> = async () => 'begun',
   { shelf = aShelf(), now = '2026-03-04T17:00:00Z' } = {},
@@ -44,12 +44,12 @@ function aDesk(
   const logged = new Map<string, UnsentEvent[]>();
   let count = 0;
   const desk = new LeavingDesk(list, {
-    outboxOf: (runId) => {
+    toSendOf: (runId) => {
       const events: UnsentEvent[] = [];
       logged.set(runId, events);
       return {
         add: (event) => void events.push(event),
-        current: (): OutboxView => ({ unsent: events, state: 'unreachable', kept: 'yes', read: true }),
+        current: (): ToSendView => ({ unsent: events, state: 'unreachable', kept: 'yes', read: true }),
         listen: () => () => {},
         drain: async () => {},
       };

@@ -1,14 +1,14 @@
 import type { LeavingList, LeavingStep } from '../../records/rack.ts';
-import type { RunOutbox, UnsentEvent } from './bench/runOutbox.ts';
+import type { LogToSend, UnsentEvent } from './bench/logToSend.ts';
 import type { DraftShelf } from './draftKeeper.ts';
 import { dropQuietTicks, keepQuietTicks, quietTicks } from './quietTicks.ts';
 import { stepKey } from './stepKey.ts';
 
-type Outbox = Pick<RunOutbox, 'add' | 'current' | 'listen' | 'drain'>;
-type Sending = ReturnType<RunOutbox['current']>;
+type ToSend = Pick<LogToSend, 'add' | 'current' | 'listen' | 'drain'>;
+type Sending = ReturnType<LogToSend['current']>;
 
 export interface LeavingParts {
-  readonly outboxOf: (runId: string) => Outbox;
+  readonly toSendOf: (runId: string) => ToSend;
   /** Begins a run of a work that has none; asked again under the same client id, it is the same run. */
   readonly begin: (workId: string, clientId: string) => Promise<string>;
   readonly newClientId: () => string;
@@ -36,7 +36,7 @@ export interface LeavingView {
 export class LeavingDesk {
   readonly #list: LeavingList;
   readonly #parts: LeavingParts;
-  readonly #outboxes = new Map<string, Outbox>();
+  readonly #allToSend = new Map<string, ToSend>();
   readonly #runs = new Map<string, Promise<string>>();
   /** Client ids of what ticks logged, by step. */
   readonly #logged = new Map<string, string>();
@@ -96,7 +96,7 @@ export class LeavingDesk {
 
   /** Sends what waits. */
   drain(): void {
-    for (const outbox of this.#outboxes.values()) void outbox.drain();
+    for (const toSend of this.#allToSend.values()) void toSend.drain();
   }
 
   #stepOf(workId: string, index: number): LeavingStep | undefined {
@@ -134,8 +134,8 @@ export class LeavingDesk {
     const { device, now } = this.#parts;
     const event = { clientId, ...said, at: now().toISOString(), actor: null, device };
     try {
-      const outbox = this.#outboxes.get(await this.#runOf(workId))!;
-      outbox.add(event);
+      const toSend = this.#allToSend.get(await this.#runOf(workId))!;
+      toSend.add(event);
       return true;
     } catch (trouble) {
       this.#show({ trouble });
@@ -156,10 +156,10 @@ export class LeavingDesk {
   }
 
   #open(workId: string, runId: string): void {
-    const outbox = this.#parts.outboxOf(runId);
+    const toSend = this.#parts.toSendOf(runId);
     this.#runs.set(workId, Promise.resolve(runId));
-    this.#outboxes.set(runId, outbox);
-    outbox.listen(() => this.#show({}));
+    this.#allToSend.set(runId, toSend);
+    toSend.listen(() => this.#show({}));
     this.#show({});
   }
 
@@ -169,9 +169,9 @@ export class LeavingDesk {
   }
 
   #sending(): Sending {
-    const all = [...this.#outboxes.values()].map((outbox) => outbox.current());
+    const all = [...this.#allToSend.values()].map((toSend) => toSend.current());
     const states = all.map(({ state }) => state);
-    const kept = all.map((outbox) => outbox.kept);
+    const kept = all.map((toSend) => toSend.kept);
     return {
       unsent: all.flatMap(({ unsent }) => unsent),
       state: states.includes('refused') ? 'refused' : states.includes('unreachable') ? 'unreachable' : 'well',

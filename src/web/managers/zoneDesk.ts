@@ -283,15 +283,15 @@ export class ZoneDesk {
   }
 
   #show(changes: Partial<DeskState>): void {
-    const next = { ...this.#state, ...changes, drawing: this.#history.present };
+    const next = { ...this.#state, ...changes, drawing: this.#history.now };
     const zone = zoneOf(next.drawing, next.picked);
     const point = zone && next.point !== null && next.point < zone.polygonMm.length ? next.point : null;
     this.#state = {
       ...next,
       picked: zone?.id ?? null,
       point,
-      canUndo: this.#history.past.length > 0,
-      canRedo: this.#history.future.length > 0,
+      canUndo: this.#history.before.length > 0,
+      canRedo: this.#history.after.length > 0,
     };
     for (const listener of this.#listeners) listener();
   }

@@ -1,8 +1,8 @@
 /** A record with the way back and the way forth. Plain data. */
 export interface History<T> {
-  readonly past: readonly T[];
-  readonly present: T;
-  readonly future: readonly T[];
+  readonly before: readonly T[];
+  readonly now: T;
+  readonly after: readonly T[];
   /** What the last step was about; a further step about the same joins it. null: the next stands alone. */
   readonly about: string | null;
 }
@@ -11,8 +11,8 @@ export interface History<T> {
 const mostSteps = 300;
 
 /** A history that begins here. */
-export function startHistory<T>(present: T): History<T> {
-  return { past: [], present, future: [], about: null };
+export function startHistory<T>(now: T): History<T> {
+  return { before: [], now, after: [], about: null };
 }
 
 /**
@@ -20,10 +20,10 @@ export function startHistory<T>(present: T): History<T> {
  * Steps with the same `about` (one drag, one run of arrow keys) are undone together; null always stands alone.
  */
 export function withStep<T>(history: History<T>, next: T, about: string | null = null): History<T> {
-  if (next === history.present) return history;
-  if (about !== null && about === history.about) return { ...history, present: next, future: [] };
-  const past = [...history.past, history.present].slice(-mostSteps);
-  return { past, present: next, future: [], about };
+  if (next === history.now) return history;
+  if (about !== null && about === history.about) return { ...history, now: next, after: [] };
+  const before = [...history.before, history.now].slice(-mostSteps);
+  return { before, now: next, after: [], about };
 }
 
 /** Ends a run of steps: the next one is undone by itself. */
@@ -33,19 +33,19 @@ export function endRun<T>(history: History<T>): History<T> {
 
 /** One step back; the same history where there is none. */
 export function undone<T>(history: History<T>): History<T> {
-  const before = history.past.at(-1);
-  if (before === undefined) return history;
+  const earlier = history.before.at(-1);
+  if (earlier === undefined) return history;
   return {
-    past: history.past.slice(0, -1),
-    present: before,
-    future: [history.present, ...history.future],
+    before: history.before.slice(0, -1),
+    now: earlier,
+    after: [history.now, ...history.after],
     about: null,
   };
 }
 
 /** One step forth again; the same history where nothing was undone. */
 export function redone<T>(history: History<T>): History<T> {
-  const [next, ...future] = history.future;
+  const [next, ...after] = history.after;
   if (next === undefined) return history;
-  return { past: [...history.past, history.present], present: next, future, about: null };
+  return { before: [...history.before, history.now], now: next, after, about: null };
 }

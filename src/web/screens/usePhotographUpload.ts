@@ -32,14 +32,14 @@ export function usePhotographUpload(side: SideName, place: PhotographPlace): Pho
       );
     },
     onLater: async (file) => {
-      const outbox = heldPhotographs(queries);
-      const before = outbox
+      const toSend = heldPhotographs(queries);
+      const before = toSend
         .current()
         .waiting.filter(
           ({ photograph: { belongs } }) =>
             belongs.to === 'comparison' && belongs.side === side && belongs.place === place,
         );
-      for (const { photograph } of before) await outbox.drop(photograph.id);
+      for (const { photograph } of before) await toSend.drop(photograph.id);
       await holdPhotograph(queries, file, shownAs[side](), { to: 'comparison', side, place });
     },
     onTrouble: setTrouble,

@@ -4,7 +4,7 @@ import type { TrialPatchRow } from '../answer/trialPatches.ts';
 import { countUnits, levelNames, unitOf } from '../answer/trialUnits.ts';
 import { listWords } from '../listWords.ts';
 
-/** What went otherwise than planned, held against who got what: in one arm only, no cause can be assigned. */
+/** What went otherwise than planned, held against who got what: with one treatment only, no cause can be assigned. */
 export function auditDeviations(
   rows: readonly TrialPatchRow[],
   factors: readonly TestFactor[],
@@ -39,7 +39,7 @@ function deviationIn(
   if (whole && others.length > 0)
     return [
       {
-        code: 'one-arm',
+        code: 'one-treatment',
         weight: 'no-cause',
         factors: [factor.name],
         sets: [hit, others],
@@ -52,7 +52,7 @@ function deviationIn(
   const left = rows.filter((row) => row.levels[factor.name] === hit[0] && !touched.includes(row));
   return [
     {
-      code: 'part-of-arm',
+      code: 'part-of-treatment',
       weight: 'caution',
       factors: [factor.name],
       message: `${what}: part of ${hit[0]!} only. Without it ${hit[0]!} rests on ${countUnits(left, unit)} ${unit}${countUnits(left, unit) === 1 ? '' : 's'}.`,
@@ -67,7 +67,7 @@ function countOf(rows: readonly TrialPatchRow[], factor: TestFactor, level: stri
 
 function everywhere(what: string): AuditFinding {
   return {
-    code: 'several-arms',
+    code: 'several-treatments',
     weight: 'note',
     factors: [],
     message: `${what}: all patches alike. Differences between what was tried stand; how much holds at all was found under that.`,
@@ -77,7 +77,7 @@ function everywhere(what: string): AuditFinding {
 
 function spread(what: string): AuditFinding {
   return {
-    code: 'several-arms',
+    code: 'several-treatments',
     weight: 'note',
     factors: [],
     message: `${what}: some patches of several kinds. Differences stand, with more scatter.`,

@@ -49,7 +49,7 @@ it('an etch that lay too long, and a strip laid late, touch the patches in them'
   expect(deviations.map(({ what }) => what)).toEqual(['Etch was laid a minute or more later than planned']);
   const stone = { stone: 'T-1', sizeMm: [150, 120] as const, factors: etchAndMedium, findings, prints: 1 };
   const { audit } = answerTestStone([stone], deviations);
-  expect(audit.find(({ code }) => code === 'one-arm')).toMatchObject({
+  expect(audit.find(({ code }) => code === 'one-treatment')).toMatchObject({
     weight: 'no-cause',
     factors: ['etch'],
   });

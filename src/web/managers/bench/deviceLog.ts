@@ -1,6 +1,6 @@
 import type { RunEvent } from '../../../records/run.ts';
 import { eventMoments } from '../../../studio/bench/eventMoments.ts';
-import type { UnsentEvent } from './runOutbox.ts';
+import type { UnsentEvent } from './logToSend.ts';
 
 export interface DeviceLogInput {
   /** Those that the server kept, in order. */

@@ -1,12 +1,12 @@
 import { say } from '../../words/say.ts';
 import { heldIdOf } from './heldName.ts';
 import type { HeldPull } from './heldPull.ts';
-import type { PhotographOutboxView } from './photographOutbox.ts';
+import type { PhotographsToSendView } from './photographsToSend.ts';
 
 /** What a pull that was entered here still lacks until it can be read, each as a sentence. */
 export function missingWords(
   { typed }: HeldPull,
-  { waiting }: Pick<PhotographOutboxView, 'waiting'>,
+  { waiting }: Pick<PhotographsToSendView, 'waiting'>,
 ): readonly string[] {
   if (typed.way !== 'camera') return [];
   const held = typed.photographs.flatMap(({ photograph }) => heldIdOf(photograph) ?? []);

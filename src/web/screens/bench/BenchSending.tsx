@@ -1,29 +1,29 @@
-import type { OutboxView } from '../../managers/bench/runOutbox.ts';
+import type { ToSendView } from '../../managers/bench/logToSend.ts';
 import { momentText } from '../../managers/localMoment.ts';
 import { say } from '../../words/say.ts';
 
 /** Whatever it is that waits. */
-type Sending = Pick<OutboxView, 'state' | 'kept'> & { readonly unsent: { readonly length: number } };
+type Sending = Pick<ToSendView, 'state' | 'kept'> & { readonly unsent: { readonly length: number } };
 
 /**
  * How much is not sent yet, and what becomes of it; unseen while all goes through. Where the page was opened without the
  * server, how old what it shows is.
  */
 export function BenchSending({
-  outbox,
+  toSend,
   heldSince = null,
 }: {
-  outbox: Sending;
+  toSend: Sending;
   /** When this device heard last what is shown, ms since 1970; null where the page heard it itself. */
   heldSince?: number | null;
 }) {
-  const { unsent, state } = outbox;
+  const { unsent, state } = toSend;
   const shown = unsent.length > 1 || (unsent.length > 0 && state !== 'well');
   return (
     <>
       {heldSince !== null && <p className="bench-sending">{heldWords(heldSince)}</p>}
       <p role="status" className={shown ? 'bench-sending' : 'unseen'}>
-        {shown ? sendingWords(outbox) : say('All is sent and kept.')}
+        {shown ? sendingWords(toSend) : say('All is sent and kept.')}
       </p>
       {state === 'unreachable' && !isSecureContext && (
         <p className="bench-sending">

@@ -80,7 +80,7 @@ export function EtchLead({
         label={say('{stone} from above, with its zones', { stone: work.stone.name })}
       />
       <div className="bench-hands">
-        <BenchSending outbox={bench.outbox} heldSince={bench.heldSince} />
+        <BenchSending toSend={bench.toSend} heldSince={bench.heldSince} />
         {warning !== null && (
           <p className="bench-warning" role="alert">
             {told(warning)}

@@ -94,7 +94,7 @@ export function StageLead({
         label={say('{stone} from above, with its zones', { stone: work.stone.name })}
       />
       <div className={view.phase === 'open' ? 'bench-hands stage-hands open' : 'bench-hands stage-hands'}>
-        <BenchSending outbox={bench.outbox} heldSince={bench.heldSince} />
+        <BenchSending toSend={bench.toSend} heldSince={bench.heldSince} />
         {view.cautions.length > 0 && (
           <ul className="stage-cautions" aria-label={say('To mind')}>
             {view.cautions.map((words) => (

@@ -9,7 +9,7 @@ import { runState } from '../../../studio/bench/runState.ts';
 import { holdRunEvent, mergedEvents, readRunEvents, runEventsKey, sendRunEvent } from '../../client/runs.ts';
 import type { BenchTap } from '../../managers/bench/benchTaps.ts';
 import { deviceLog, lastOwn } from '../../managers/bench/deviceLog.ts';
-import type { OutboxView, UnsentEvent } from '../../managers/bench/runOutbox.ts';
+import type { ToSendView, UnsentEvent } from '../../managers/bench/logToSend.ts';
 import { useClock } from './useClock.ts';
 import { useSentLog } from './useSentLog.ts';
 
@@ -23,7 +23,7 @@ export interface BenchLog {
   readonly events: readonly RunEvent[];
   /** The last event of this device that still counts. */
   readonly last: RunEvent | null;
-  readonly outbox: OutboxView;
+  readonly toSend: ToSendView;
   readonly failed: unknown;
   /** When this device last heard the log, ms since 1970, where the server is out of reach since the page opened. */
   readonly heldSince: number | null;
@@ -47,7 +47,7 @@ export interface BenchLogInput {
 export function useBenchLog({ run, work, plan, second, aheadMs, who }: BenchLogInput): BenchLog {
   const queries = useQueryClient();
   const { id } = run;
-  const { kept, outbox, device, failed, heldSince, add } = useSentLog<UnsentEvent, RunEvent>({
+  const { kept, toSend, device, failed, heldSince, add } = useSentLog<UnsentEvent, RunEvent>({
     of: 'run',
     id,
     queryKey: runEventsKey(id),
@@ -57,8 +57,8 @@ export function useBenchLog({ run, work, plan, second, aheadMs, who }: BenchLogI
     onKept: (event) => holdRunEvent(queries, id, event),
   });
   const log = useMemo(
-    () => kept && deviceLog({ kept, unsent: outbox.unsent, device, aheadMs }),
-    [kept, outbox.unsent, device, aheadMs],
+    () => kept && deviceLog({ kept, unsent: toSend.unsent, device, aheadMs }),
+    [kept, toSend.unsent, device, aheadMs],
   );
   const planned = useMemo(
     () => ({ first: plan?.plan ?? null, seconds: second.map((one) => onThisClock(one, aheadMs)) }),
@@ -79,7 +79,7 @@ export function useBenchLog({ run, work, plan, second, aheadMs, who }: BenchLogI
     state,
     events: log ?? [],
     last,
-    outbox,
+    toSend,
     failed,
     heldSince,
     log: (...taps) => {

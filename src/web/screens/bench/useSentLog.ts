@@ -3,7 +3,7 @@ import { useEffect, useState, useSyncExternalStore } from 'react';
 import { heardOrHeld } from '../../client/heardOrHeld.ts';
 import { FailedRequest } from '../../client/shownFailure.ts';
 import { deviceName, newClientId } from '../../managers/bench/clientIds.ts';
-import { type OutboxView, RunOutbox } from '../../managers/bench/runOutbox.ts';
+import { LogToSend, type ToSendView } from '../../managers/bench/logToSend.ts';
 import { holdAnswer } from '../../managers/held/answerShelf.ts';
 import type { LogKind } from '../../managers/held/heldTap.ts';
 import { tapShelfOf } from '../../managers/held/tapShelf.ts';
@@ -36,7 +36,7 @@ export interface SentLogParts<Unsent extends Logged, Kept> {
 export interface SentLog<Unsent extends Logged, Kept> {
   /** As the server has it, or last had it; undefined until that and what is unsent here are read. */
   readonly kept: readonly Kept[] | undefined;
-  readonly outbox: OutboxView<Unsent>;
+  readonly toSend: ToSendView<Unsent>;
   /** What this device is called in the log. */
   readonly device: string;
   readonly failed: unknown;
@@ -56,9 +56,9 @@ export function useSentLog<Unsent extends Logged, Kept>(
   const queries = useQueryClient();
   const { of, id, queryKey } = parts;
   const [device] = useState(() => deviceName(localStorage));
-  const [outbox] = useState(
+  const [toSend] = useState(
     () =>
-      new RunOutbox<Unsent, Kept>({
+      new LogToSend<Unsent, Kept>({
         shelf: tapShelfOf(of, id),
         send: parts.send,
         isRefusal: (thrown) => thrown instanceof FailedRequest,
@@ -66,9 +66,9 @@ export function useSentLog<Unsent extends Logged, Kept>(
         onKept: parts.onKept,
       }),
   );
-  const held = useSyncExternalStore(outbox.listen, outbox.current);
+  const held = useSyncExternalStore(toSend.listen, toSend.current);
   useEffect(() => {
-    const drain = () => void outbox.drain();
+    const drain = () => void toSend.drain();
     drain();
     const again = setInterval(drain, againMs);
     addEventListener('online', drain);
@@ -76,7 +76,7 @@ export function useSentLog<Unsent extends Logged, Kept>(
       clearInterval(again);
       removeEventListener('online', drain);
     };
-  }, [outbox]);
+  }, [toSend]);
   const shelfKey = `log ${id}`;
   const [heldSince, setHeldSince] = useState<number | null>(null);
   const read = useQuery({
@@ -99,12 +99,12 @@ export function useSentLog<Unsent extends Logged, Kept>(
   }, [kept, heldSince, shelfKey]);
   return {
     kept: held.read ? kept : undefined,
-    outbox: held,
+    toSend: held,
     device,
     failed: kept ? null : read.error,
     heldSince,
     add: (said, actor) =>
-      outbox.add({
+      toSend.add({
         ...said,
         clientId: newClientId(),
         at: new Date().toISOString(),

@@ -67,7 +67,7 @@ function OpenPress({ edition, ledger, state }: { edition: Edition; ledger: Ledge
     <div className="press">
       <PressNow edition={edition} state={state} />
       <div className="press-hands">
-        <BenchSending outbox={ledger.outbox} heldSince={ledger.heldSince} />
+        <BenchSending toSend={ledger.toSend} heldSince={ledger.heldSince} />
         {done && <LookAndNumber editionId={edition.id} lit />}
         <PressHands editionId={edition.id} ledger={ledger} state={state} done={done} />
         <UnsentPhotographs

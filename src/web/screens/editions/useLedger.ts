@@ -10,7 +10,7 @@ import {
   readLedger,
   sendLedgerEntry,
 } from '../../client/editions.ts';
-import type { OutboxView } from '../../managers/bench/runOutbox.ts';
+import type { ToSendView } from '../../managers/bench/logToSend.ts';
 import { keepWho, readWho } from '../../managers/bench/whoHere.ts';
 import { shownLedger, type UnsentEntry } from '../../managers/editions/shownLedger.ts';
 import { useClock } from '../bench/useClock.ts';
@@ -28,7 +28,7 @@ export interface Ledger {
   readonly entries: readonly LedgerEntry[];
   /** The last entry of this device that still counts. */
   readonly last: LedgerEntry | null;
-  readonly outbox: OutboxView<UnsentEntry>;
+  readonly toSend: ToSendView<UnsentEntry>;
   readonly failed: unknown;
   /** When this device last heard the ledger, ms since 1970, where the server is out of reach since the page opened. */
   readonly heldSince: number | null;
@@ -42,7 +42,7 @@ export interface Ledger {
 export function useLedger(id: string): Ledger {
   const queries = useQueryClient();
   const [who, setWho] = useState(() => readWho(localStorage));
-  const { kept, outbox, device, failed, heldSince, add } = useSentLog<UnsentEntry, LedgerEntry>({
+  const { kept, toSend, device, failed, heldSince, add } = useSentLog<UnsentEntry, LedgerEntry>({
     of: 'ledger',
     id,
     queryKey: ledgerKey(id),
@@ -52,7 +52,7 @@ export function useLedger(id: string): Ledger {
     onKept: (entry) => holdLedgerEntry(queries, id, entry),
   });
   const now = useClock(lookMs);
-  const entries = useMemo(() => kept && shownLedger(kept, outbox.unsent), [kept, outbox.unsent]);
+  const entries = useMemo(() => kept && shownLedger(kept, toSend.unsent), [kept, toSend.unsent]);
   const state = useMemo(() => (entries ? ledgerState(entries, new Date(now)) : null), [entries, now]);
   const last = useMemo(() => (entries ? lastOwnEntry(entries, device) : null), [entries, device]);
   return {
@@ -60,7 +60,7 @@ export function useLedger(id: string): Ledger {
     now: new Date(now),
     entries: entries ?? [],
     last,
-    outbox,
+    toSend,
     failed,
     heldSince,
     who,

@@ -17,8 +17,8 @@ export function TakenPicture({
   widthPx: number;
   alt: string;
 } & ImgHTMLAttributes<HTMLImageElement>) {
-  const outbox = heldPhotographs(useQueryClient());
-  const { waiting } = useSyncExternalStore(outbox.listen, outbox.current);
+  const toSend = heldPhotographs(useQueryClient());
+  const { waiting } = useSyncExternalStore(toSend.listen, toSend.current);
   const id = heldIdOf(photograph);
   if (id === null) return <img {...rest} src={previewAddress(photograph, widthPx)} alt={alt} />;
   const held = waiting.find((shown) => shown.photograph.id === id);

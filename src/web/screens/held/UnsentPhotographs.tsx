@@ -2,7 +2,7 @@ import './UnsentPhotographs.css';
 import { useQueryClient } from '@tanstack/react-query';
 import { type ReactNode, useSyncExternalStore } from 'react';
 import type { PhotographBelongs } from '../../managers/held/heldPhotograph.ts';
-import type { ShownPhotograph } from '../../managers/held/photographOutbox.ts';
+import type { ShownPhotograph } from '../../managers/held/photographsToSend.ts';
 import { Button } from '../../parts/Button.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
@@ -16,8 +16,8 @@ const mostShown = 3;
 /** The photographs that were taken here and are not entered yet, each with its picture and what becomes of it. */
 export function UnsentPhotographs({ of = () => true }: { of?: (belongs: PhotographBelongs) => boolean }) {
   const queries = useQueryClient();
-  const outbox = heldPhotographs(queries);
-  const { waiting, unreachable } = useSyncExternalStore(outbox.listen, outbox.current);
+  const toSend = heldPhotographs(queries);
+  const { waiting, unreachable } = useSyncExternalStore(toSend.listen, toSend.current);
   const pulls = useSyncExternalStore(heldPulls(queries).listen, heldPulls(queries).current).waiting ?? [];
   // what belongs to a pull that waits is shown with it
   const entered = new Set(pulls.map(({ pull }) => pull.typed.id));
@@ -39,12 +39,12 @@ export function UnsentPhotographs({ of = () => true }: { of?: (belongs: Photogra
             </p>
             <p role="status">{stateWords(each, unreachable)}</p>
             {each.photograph.kept !== null && (
-              <Button kind="quiet" onClick={() => void outbox.drop(each.photograph.id)}>
+              <Button kind="quiet" onClick={() => void toSend.drop(each.photograph.id)}>
                 {say('Take it off this list')}
               </Button>
             )}
             {each.refusal && !each.refusal.forAll && (
-              <Button kind="quiet" onClick={() => void outbox.drop(each.photograph.id)}>
+              <Button kind="quiet" onClick={() => void toSend.drop(each.photograph.id)}>
                 {say('Throw this photograph away')}
               </Button>
             )}

@@ -10,8 +10,8 @@ import { unsentPullWords } from './unsentPullWords.ts';
 
 /** The pulls that were entered here and are not sent yet; each leads to what it lacks. */
 export function UnsentPulls({ work = null }: { work?: string | null }) {
-  const outbox = heldPulls(useQueryClient());
-  const view = useSyncExternalStore(outbox.listen, outbox.current);
+  const toSend = heldPulls(useQueryClient());
+  const view = useSyncExternalStore(toSend.listen, toSend.current);
   const shown = (view.waiting ?? []).filter(({ pull }) => work === null || pull.workId === work);
   if (shown.length === 0) return null;
   return (

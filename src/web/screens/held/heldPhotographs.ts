@@ -4,11 +4,11 @@ import { addPhotograph } from '../../client/photographs.ts';
 import { FailedRequest } from '../../client/shownFailure.ts';
 import { newClientId } from '../../managers/bench/clientIds.ts';
 import type { PhotographBelongs } from '../../managers/held/heldPhotograph.ts';
-import { PhotographOutbox } from '../../managers/held/photographOutbox.ts';
 import { photographShelf } from '../../managers/held/photographShelf.ts';
-import { ledgerOutboxOf } from '../rack/runOutboxOf.ts';
+import { PhotographsToSend } from '../../managers/held/photographsToSend.ts';
+import { ledgerToSendOf } from '../rack/runToSendOf.ts';
 
-const ofPage = new WeakMap<QueryClient, PhotographOutbox>();
+const ofPage = new WeakMap<QueryClient, PhotographsToSend>();
 
 /** What would be said of any other photograph too. */
 const forAll: ReadonlySet<string> = new Set([
@@ -20,10 +20,10 @@ const forAll: ReadonlySet<string> = new Set([
 ]);
 
 /** The photographs that this browser holds until the server has them; one to a page. */
-export function heldPhotographs(queries: QueryClient): PhotographOutbox {
+export function heldPhotographs(queries: QueryClient): PhotographsToSend {
   const known = ofPage.get(queries);
   if (known) return known;
-  const outbox = new PhotographOutbox({
+  const toSend = new PhotographsToSend({
     shelf: photographShelf,
     send: async ({ blob, fileName }, onShare) =>
       (await addPhotograph(blob, onShare, { name: fileName, tries: 2 })).id,
@@ -42,14 +42,14 @@ export function heldPhotographs(queries: QueryClient): PhotographOutbox {
           }
         : null,
   });
-  ofPage.set(queries, outbox);
-  return outbox;
+  ofPage.set(queries, toSend);
+  return toSend;
 }
 
 async function bringLedger(queries: QueryClient, editionId: string): Promise<void> {
-  const outbox = ledgerOutboxOf(queries, editionId);
-  await outbox.drain();
-  if (outbox.current().unsent.length > 0) throw new TypeError('the ledger is not sent yet');
+  const toSend = ledgerToSendOf(queries, editionId);
+  await toSend.drain();
+  if (toSend.current().unsent.length > 0) throw new TypeError('the ledger is not sent yet');
 }
 
 /** Holds a photograph that was taken now; resolves with its id on this device. */

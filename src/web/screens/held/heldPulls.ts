@@ -3,20 +3,20 @@ import { addPull, holdPull, proofsKey } from '../../client/pulls.ts';
 import { FailedRequest } from '../../client/shownFailure.ts';
 import { heldPullShelf } from '../../managers/held/heldPullShelf.ts';
 import { photographShelf } from '../../managers/held/photographShelf.ts';
-import { PullOutbox } from '../../managers/held/pullOutbox.ts';
+import { PullsToSend } from '../../managers/held/pullsToSend.ts';
 import { heldPhotographs } from './heldPhotographs.ts';
 
-const ofPage = new WeakMap<QueryClient, PullOutbox>();
+const ofPage = new WeakMap<QueryClient, PullsToSend>();
 
 /** What would be said of any other pull too. */
 const forAll: ReadonlySet<string> = new Set(['not-paired', 'storage-full', 'internal']);
 
 /** The pulls that this browser holds until the server has them; one to a page. */
-export function heldPulls(queries: QueryClient): PullOutbox {
+export function heldPulls(queries: QueryClient): PullsToSend {
   const known = ofPage.get(queries);
   if (known) return known;
   const photographs = heldPhotographs(queries);
-  const outbox = new PullOutbox({
+  const toSend = new PullsToSend({
     shelf: heldPullShelf,
     photographs: async () => {
       const lying = new Map((await photographShelf.read()).map((one) => [one.id, one]));
@@ -39,6 +39,6 @@ export function heldPulls(queries: QueryClient): PullOutbox {
       for (const { workId } of pulls) void queries.invalidateQueries({ queryKey: proofsKey(workId) });
     },
   });
-  ofPage.set(queries, outbox);
-  return outbox;
+  ofPage.set(queries, toSend);
+  return toSend;
 }

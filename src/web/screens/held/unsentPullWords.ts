@@ -1,4 +1,4 @@
-import type { ShownPull } from '../../managers/held/pullOutbox.ts';
+import type { ShownPull } from '../../managers/held/pullsToSend.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 

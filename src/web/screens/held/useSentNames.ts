@@ -8,8 +8,8 @@ export function useSentNames<Taken extends { readonly photograph: string }>(
   photographs: readonly Taken[],
   onNamed: (photographs: readonly Taken[]) => void,
 ): void {
-  const outbox = heldPhotographs(useQueryClient());
-  const { waiting } = useSyncExternalStore(outbox.listen, outbox.current);
+  const toSend = heldPhotographs(useQueryClient());
+  const { waiting } = useSyncExternalStore(toSend.listen, toSend.current);
   const sent = new Map(waiting.map(({ photograph }) => [photograph.id, photograph.kept]));
   const named = photographs.map((taken) => {
     const kept = sent.get(heldIdOf(taken.photograph) ?? '') ?? null;

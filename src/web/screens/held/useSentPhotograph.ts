@@ -8,8 +8,8 @@ export function useSentPhotograph(
   isMine: (belongs: PhotographBelongs) => boolean,
   takeUp: (photograph: HeldPhotograph, kept: string) => Promise<void>,
 ): void {
-  const outbox = heldPhotographs(useQueryClient());
-  const { waiting } = useSyncExternalStore(outbox.listen, outbox.current);
+  const toSend = heldPhotographs(useQueryClient());
+  const { waiting } = useSyncExternalStore(toSend.listen, toSend.current);
   const ready = waiting.find(({ photograph }) => photograph.kept !== null && isMine(photograph.belongs));
   const taken = useRef<string | null>(null);
   useEffect(() => {
@@ -17,7 +17,7 @@ export function useSentPhotograph(
     const { id, kept } = ready.photograph;
     taken.current = id;
     takeUp(ready.photograph, kept!).then(
-      () => outbox.drop(id),
+      () => toSend.drop(id),
       () => {
         taken.current = null;
       },

@@ -2,15 +2,15 @@ import { useQueryClient } from '@tanstack/react-query';
 import { useSyncExternalStore } from 'react';
 import { Link } from 'wouter';
 import { missingWords } from '../../managers/held/missingWords.ts';
-import type { ShownPull } from '../../managers/held/pullOutbox.ts';
+import type { ShownPull } from '../../managers/held/pullsToSend.ts';
 import { say } from '../../words/say.ts';
 import { heldPhotographs } from '../held/heldPhotographs.ts';
 import { TakenPicture } from '../held/TakenPicture.tsx';
 
 /** A pull that is not sent yet, among those that are kept: its picture as it was taken, and what it lacks first. */
 export function UnsentLaidOut({ shown, unreachable }: { shown: ShownPull; unreachable: boolean }) {
-  const outbox = heldPhotographs(useQueryClient());
-  const pictures = useSyncExternalStore(outbox.listen, outbox.current);
+  const toSend = heldPhotographs(useQueryClient());
+  const pictures = useSyncExternalStore(toSend.listen, toSend.current);
   const { pull, refusal } = shown;
   const { typed, workId } = pull;
   const first = typed.photographs[0];

@@ -6,7 +6,7 @@ import type { Pull } from '../../../records/pull.ts';
 import { newClientId } from '../../managers/bench/clientIds.ts';
 import { heldIdOf } from '../../managers/held/heldName.ts';
 import { missingWords } from '../../managers/held/missingWords.ts';
-import type { ShownPull } from '../../managers/held/pullOutbox.ts';
+import type { ShownPull } from '../../managers/held/pullsToSend.ts';
 import { draftOfTyped, nextPull } from '../../managers/proofs/pullDraft.ts';
 import { pullFactsTyped, pullFactWords } from '../../managers/proofs/pullFacts.ts';
 import { shelvedPull, shelvePull } from '../../managers/proofs/pullShelf.ts';
@@ -26,9 +26,9 @@ import { unsentPullWords } from '../held/unsentPullWords.ts';
 export function UnsentPull({ shown, kept }: { shown: ShownPull; kept: readonly Pull[] }) {
   const queries = useQueryClient();
   const [, go] = useLocation();
-  const outbox = heldPulls(queries);
+  const toSend = heldPulls(queries);
   const photographs = heldPhotographs(queries);
-  const { unreachable, waiting } = useSyncExternalStore(outbox.listen, outbox.current);
+  const { unreachable, waiting } = useSyncExternalStore(toSend.listen, toSend.current);
   const pictures = useSyncExternalStore(photographs.listen, photographs.current);
   const [throwing, setThrowing] = useState(false);
   const { pull, refusal } = shown;
@@ -46,14 +46,14 @@ export function UnsentPull({ shown, kept }: { shown: ShownPull; kept: readonly P
   ];
   const free = Math.max(0, ...numbers) + 1;
   const hold = async (changes: Partial<typeof typed>) => {
-    await outbox.hold({ ...pull, typed: { ...typed, ...changes } });
+    await toSend.hold({ ...pull, typed: { ...typed, ...changes } });
     void sendHeld(queries);
   };
   const takeBack = async () => {
     // Under an id of its own: should the server have it after all, it says that the number is taken.
     const id = newClientId();
     shelvePull(window.localStorage, workId, { typed: { ...typed, id }, step: 'number' });
-    await outbox.drop(typed.id, { withPhotographs: false });
+    await toSend.drop(typed.id, { withPhotographs: false });
     go(`${at}/new`);
   };
   return (
@@ -137,7 +137,7 @@ export function UnsentPull({ shown, kept }: { shown: ShownPull; kept: readonly P
                 <Button
                   kind="danger"
                   onClick={() => {
-                    void outbox.drop(typed.id, { withPhotographs: true });
+                    void toSend.drop(typed.id, { withPhotographs: true });
                     go(at);
                   }}
                 >

@@ -1,6 +1,6 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useSyncExternalStore } from 'react';
-import type { ShownPull } from '../../managers/held/pullOutbox.ts';
+import type { ShownPull } from '../../managers/held/pullsToSend.ts';
 import { heldPulls } from '../held/heldPulls.ts';
 
 /** The pulls of a work that were entered here and are not sent yet. */
@@ -10,8 +10,8 @@ export function useUnsentPulls(work: string): {
   /** Whether this browser has not told yet what it holds. */
   readonly looking: boolean;
 } {
-  const outbox = heldPulls(useQueryClient());
-  const { waiting, unreachable } = useSyncExternalStore(outbox.listen, outbox.current);
+  const toSend = heldPulls(useQueryClient());
+  const { waiting, unreachable } = useSyncExternalStore(toSend.listen, toSend.current);
   const unsent = (waiting ?? []).filter(({ pull }) => pull.workId === work);
   return { unsent, unreachable, looking: waiting === null };
 }

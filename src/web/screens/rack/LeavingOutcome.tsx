@@ -1,5 +1,5 @@
 import type { LeavingList, RackLine } from '../../../records/rack.ts';
-import type { OutboxView } from '../../managers/bench/runOutbox.ts';
+import type { ToSendView } from '../../managers/bench/logToSend.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { GumMark } from '../../parts/GumMark.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
@@ -19,7 +19,7 @@ export function LeavingOutcome({
   before: readonly RackLine[];
   list: LeavingList;
   open: number;
-  sending: OutboxView;
+  sending: ToSendView;
 }) {
   const rack = useRack();
   const lineOf = (lines: readonly RackLine[], workId: string) =>
@@ -42,7 +42,7 @@ export function LeavingOutcome({
         </ButtonLink>
       </PageHead>
       <div className="leaving-foot">
-        <BenchSending outbox={sending} />
+        <BenchSending toSend={sending} />
         {!sent && <p>{say('The rack says so once it is sent.')}</p>}
         {list.stones.length === 0 && <p>{say('No stone’s log keeps what was ticked for the room.')}</p>}
         {open > 0 && (

@@ -71,7 +71,7 @@ export function LeavingTicks({ list, before }: { list: LeavingList; before: read
       )}
       <div className="leaving-foot">
         {view.trouble !== null && <FailureNotice failure={shownFailure(view.trouble)} />}
-        <BenchSending outbox={view.sending} />
+        <BenchSending toSend={view.sending} />
         <Button kind={open === 0 ? 'act' : 'plain'} onClick={() => void desk.leave()}>
           {open === 0 ? say('All done: leave') : say('Leave with {open} open', { open })}
         </Button>

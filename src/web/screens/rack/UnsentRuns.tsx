@@ -1,12 +1,12 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
-import type { RunOutbox } from '../../managers/bench/runOutbox.ts';
+import type { LogToSend } from '../../managers/bench/logToSend.ts';
 import { unsentLogs } from '../../managers/held/tapShelf.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { say } from '../../words/say.ts';
 import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
 import { UnsentPulls } from '../held/UnsentPulls.tsx';
-import { ledgerOutboxOf, runOutboxOf } from './runOutboxOf.ts';
+import { ledgerToSendOf, runToSendOf } from './runToSendOf.ts';
 
 /** How often what is unsent is tried again, ms. */
 const againMs = 2000;
@@ -22,18 +22,18 @@ export function UnsentRuns() {
   const queries = useQueryClient();
   const [left, setLeft] = useState<Waiting>({ count: 0, refused: false });
   useEffect(() => {
-    const outboxes = new Map<string, Pick<RunOutbox, 'drain'> & { current(): Pending }>();
+    const allToSend = new Map<string, Pick<LogToSend, 'drain'> & { current(): Pending }>();
     let stopped = false;
     const drain = async () => {
       // another page may log meanwhile; one that keeps nothing has nothing to send
       const logs = await unsentLogs().catch(() => []);
       for (const { log, of } of logs) {
-        if (!outboxes.has(log))
-          outboxes.set(log, of === 'run' ? runOutboxOf(queries, log) : ledgerOutboxOf(queries, log));
+        if (!allToSend.has(log))
+          allToSend.set(log, of === 'run' ? runToSendOf(queries, log) : ledgerToSendOf(queries, log));
       }
-      await Promise.all([...outboxes.values()].map((outbox) => outbox.drain()));
+      await Promise.all([...allToSend.values()].map((toSend) => toSend.drain()));
       if (stopped) return;
-      const views = [...outboxes.values()].map((outbox) => outbox.current());
+      const views = [...allToSend.values()].map((toSend) => toSend.current());
       setLeft({
         count: views.reduce((sum, { unsent }) => sum + unsent.length, 0),
         refused: views.some(({ unsent, state }) => unsent.length > 0 && state === 'refused'),

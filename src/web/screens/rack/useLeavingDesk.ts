@@ -4,7 +4,7 @@ import type { LeavingList } from '../../../records/rack.ts';
 import { beginRun } from '../../client/rack.ts';
 import { deviceName, newClientId } from '../../managers/bench/clientIds.ts';
 import { LeavingDesk } from '../../managers/leavingDesk.ts';
-import { runOutboxOf } from './runOutboxOf.ts';
+import { runToSendOf } from './runToSendOf.ts';
 
 /** How often what is unsent is tried again, ms. */
 const againMs = 2000;
@@ -15,7 +15,7 @@ export function useLeavingDesk(list: LeavingList) {
   const [desk] = useState(
     () =>
       new LeavingDesk(list, {
-        outboxOf: (runId) => runOutboxOf(queries, runId),
+        toSendOf: (runId) => runToSendOf(queries, runId),
         begin: async (workId, clientId) => (await beginRun(workId, clientId)).id,
         newClientId,
         device: deviceName(localStorage),

@@ -14,7 +14,7 @@ export interface PullRefusal {
   readonly forAll: boolean;
 }
 
-export interface PullOutboxParts {
+export interface PullsToSendParts {
   readonly shelf: HeldPullShelf;
   /** The photographs that this browser holds; rejects where that cannot be known. */
   readonly photographs: () => Promise<readonly HeldPhotograph[]>;
@@ -37,7 +37,7 @@ export interface ShownPull {
   readonly refusal: PullRefusal | null;
 }
 
-export interface PullOutboxView {
+export interface PullsToSendView {
   /** In the order in which they were entered; null until the browser has looked. */
   readonly waiting: readonly ShownPull[] | null;
   /** Whether the server could not be reached at the last attempt. */
@@ -48,17 +48,17 @@ export interface PullOutboxView {
  * Holds pulls that were entered to their end until the server has them, across reloads. They are sent in order, each after
  * its photographs. One that is refused for what it is steps aside until a person changes it or lets go of it.
  */
-export class PullOutbox {
-  readonly #parts: PullOutboxParts;
+export class PullsToSend {
+  readonly #parts: PullsToSendParts;
   readonly #listeners = new Set<() => void>();
-  #view: PullOutboxView = { waiting: null, unreachable: false };
+  #view: PullsToSendView = { waiting: null, unreachable: false };
   #busy = false;
 
-  constructor(parts: PullOutboxParts) {
+  constructor(parts: PullsToSendParts) {
     this.#parts = parts;
   }
 
-  readonly current = (): PullOutboxView => this.#view;
+  readonly current = (): PullsToSendView => this.#view;
 
   /** Calls `listener` after every change; returns the function that stops that. */
   readonly listen = (listener: () => void): (() => void) => {
@@ -178,7 +178,7 @@ export class PullOutbox {
     });
   }
 
-  #show(change: Partial<PullOutboxView>): void {
+  #show(change: Partial<PullsToSendView>): void {
     this.#view = { ...this.#view, ...change };
     for (const listener of this.#listeners) listener();
   }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { RunEvent, RunEventInput } from '../../../records/run.ts';
-import { RunOutbox, type UnsentEvent } from './runOutbox.ts';
+import { LogToSend, type UnsentEvent } from './logToSend.ts';
 
 const event = (clientId: string): UnsentEvent => ({
   clientId,
@@ -56,38 +56,38 @@ function aServer() {
   return server;
 }
 
-function anOutbox(shelf = aShelf(), server = aServer()) {
+function aSender(shelf = aShelf(), server = aServer()) {
   const told: RunEvent[] = [];
-  const outbox = new RunOutbox<UnsentEvent, RunEvent>({
+  const toSend = new LogToSend<UnsentEvent, RunEvent>({
     shelf,
     send: server.send,
     isRefusal: (thrown) => thrown instanceof Error && thrown.message === 'refused',
     now: () => new Date('2026-03-04T10:00:00Z'),
     onKept: (kept) => told.push(kept),
   });
-  return { outbox, shelf, server, told };
+  return { toSend, shelf, server, told };
 }
 
 const settled = () => new Promise((done) => setTimeout(done));
 const ids = (events: readonly { readonly clientId: string }[]) => events.map(({ clientId }) => clientId);
 
-describe('the outbox of a run', () => {
+describe('what a run has to send', () => {
   it('sends at once, saying when it sent', async () => {
-    const { outbox, server, told } = anOutbox();
-    outbox.add(event('a'));
+    const { toSend, server, told } = aSender();
+    toSend.add(event('a'));
     await settled();
     expect(server.kept[0]?.sentAt).toBe('2026-03-04T10:00:00.000Z');
     expect(ids(told)).toEqual(['a']);
-    expect(outbox.current()).toEqual({ unsent: [], state: 'well', kept: 'yes', read: true });
+    expect(toSend.current()).toEqual({ unsent: [], state: 'well', kept: 'yes', read: true });
   });
 
   it('keeps what the server can’t take yet over a reload, and sends it in order', async () => {
-    const { outbox, shelf, server } = anOutbox();
+    const { toSend, shelf, server } = aSender();
     server.reach = false;
-    for (const id of ['a', 'b', 'c']) outbox.add(event(id));
+    for (const id of ['a', 'b', 'c']) toSend.add(event(id));
     await settled();
-    expect(outbox.current().state).toBe('unreachable');
-    const again = anOutbox(shelf, server).outbox;
+    expect(toSend.current().state).toBe('unreachable');
+    const again = aSender(shelf, server).toSend;
     await settled();
     expect(ids(again.current().unsent)).toEqual(['a', 'b', 'c']);
     server.reach = true;
@@ -99,103 +99,103 @@ describe('the outbox of a run', () => {
   });
 
   it('asks again under the same id where the answer got lost', async () => {
-    const { outbox, server } = anOutbox();
+    const { toSend, server } = aSender();
     server.loseAnswers = 1;
-    outbox.add(event('a'));
+    toSend.add(event('a'));
     await settled();
-    expect(outbox.current().unsent).toHaveLength(1);
-    await outbox.drain();
+    expect(toSend.current().unsent).toHaveLength(1);
+    await toSend.drain();
     expect(ids(server.kept)).toEqual(['a']);
   });
 
   it('sends one at a time, however often it is asked', async () => {
-    const { outbox, server } = anOutbox();
-    outbox.add(event('a'));
-    outbox.add(event('b'));
-    await Promise.all([outbox.drain(), outbox.drain()]);
+    const { toSend, server } = aSender();
+    toSend.add(event('a'));
+    toSend.add(event('b'));
+    await Promise.all([toSend.drain(), toSend.drain()]);
     await settled();
     expect(ids(server.kept)).toEqual(['a', 'b']);
   });
 
   it('goes on in the page where storage is full, and says so', async () => {
-    const { outbox, shelf, server } = anOutbox();
+    const { toSend, shelf, server } = aSender();
     server.reach = false;
     shelf.full = true;
-    outbox.add(event('a'));
-    outbox.add(event('b'));
+    toSend.add(event('a'));
+    toSend.add(event('b'));
     await settled();
-    expect(outbox.current().kept).toBe('no');
+    expect(toSend.current().kept).toBe('no');
     expect(shelf.lying).toEqual([]);
-    expect(ids(outbox.current().unsent)).toEqual(['a', 'b']);
+    expect(ids(toSend.current().unsent)).toEqual(['a', 'b']);
     server.reach = true;
-    await outbox.drain();
+    await toSend.drain();
     expect(ids(server.kept)).toEqual(['a', 'b']);
   });
 
   it('writes down, in order, what storage refused, once it has room', async () => {
-    const { outbox, shelf, server } = anOutbox();
+    const { toSend, shelf, server } = aSender();
     server.reach = false;
     shelf.full = true;
-    for (const id of ['a', 'b']) outbox.add(event(id));
+    for (const id of ['a', 'b']) toSend.add(event(id));
     await settled();
     shelf.full = false;
-    outbox.add(event('c'));
+    toSend.add(event('c'));
     await settled();
-    expect(outbox.current().kept).toBe('yes');
+    expect(toSend.current().kept).toBe('yes');
     expect(ids(shelf.lying)).toEqual(['a', 'b', 'c']);
   });
 
   it('says that it keeps a tap only once the browser has written it down, and sends it all the same', async () => {
-    const { outbox, shelf, server } = anOutbox();
+    const { toSend, shelf, server } = aSender();
     let written = () => {};
     shelf.slow = new Promise((resolve) => {
       written = resolve;
     });
     server.reach = false;
-    outbox.add(event('a'));
+    toSend.add(event('a'));
     await settled();
-    expect(outbox.current()).toMatchObject({ state: 'unreachable', kept: 'not yet' });
+    expect(toSend.current()).toMatchObject({ state: 'unreachable', kept: 'not yet' });
     server.reach = true;
-    await outbox.drain();
+    await toSend.drain();
     expect(ids(server.kept)).toEqual(['a']);
     written();
     await settled();
-    expect(outbox.current()).toMatchObject({ unsent: [], kept: 'yes' });
+    expect(toSend.current()).toMatchObject({ unsent: [], kept: 'yes' });
     expect(shelf.lying, 'what was sent in the meantime lies there no more').toEqual([]);
   });
 
   it('does not send again what a second page of this browser sent', async () => {
-    const { outbox, shelf, server } = anOutbox();
+    const { toSend, shelf, server } = aSender();
     server.reach = false;
-    outbox.add(event('a'));
+    toSend.add(event('a'));
     await settled();
     server.reach = true;
-    await anOutbox(shelf, server).outbox.drain();
+    await aSender(shelf, server).toSend.drain();
     await settled();
-    await outbox.drain();
-    expect(outbox.current().unsent).toEqual([]);
+    await toSend.drain();
+    expect(toSend.current().unsent).toEqual([]);
     expect(ids(server.kept)).toEqual(['a']);
   });
 
   it('takes up what a second page of this browser added', async () => {
-    const { outbox, shelf, server } = anOutbox();
+    const { toSend, shelf, server } = aSender();
     server.reach = false;
-    outbox.add(event('a'));
+    toSend.add(event('a'));
     await settled();
-    const second = anOutbox(shelf, server).outbox;
+    const second = aSender(shelf, server).toSend;
     second.add(event('b'));
     await settled();
-    outbox.add(event('c'));
+    toSend.add(event('c'));
     await settled();
-    await outbox.drain();
-    expect(ids(outbox.current().unsent)).toEqual(['a', 'b', 'c']);
+    await toSend.drain();
+    expect(ids(toSend.current().unsent)).toEqual(['a', 'b', 'c']);
   });
 
   it('holds what is refused and says so', async () => {
-    const { outbox, server } = anOutbox();
+    const { toSend, server } = aSender();
     server.refuse = true;
-    outbox.add(event('a'));
+    toSend.add(event('a'));
     await settled();
-    expect(outbox.current()).toMatchObject({ state: 'refused', unsent: [{ clientId: 'a' }] });
+    expect(toSend.current()).toMatchObject({ state: 'refused', unsent: [{ clientId: 'a' }] });
   });
 });

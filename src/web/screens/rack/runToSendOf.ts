@@ -4,7 +4,7 @@ import { holdLedgerEntry, sendLedgerEntry } from '../../client/editions.ts';
 import { rackChanged } from '../../client/rack.ts';
 import { holdRunEvent, sendRunEvent } from '../../client/runs.ts';
 import { FailedRequest } from '../../client/shownFailure.ts';
-import { RunOutbox } from '../../managers/bench/runOutbox.ts';
+import { LogToSend } from '../../managers/bench/logToSend.ts';
 import type { UnsentEntry } from '../../managers/editions/shownLedger.ts';
 import { tapShelfOf } from '../../managers/held/tapShelf.ts';
 
@@ -14,8 +14,8 @@ const shared = {
 } as const;
 
 /** What this browser holds unsent of a run; what is sent changes the rack. */
-export function runOutboxOf(queries: QueryClient, runId: string): RunOutbox {
-  return new RunOutbox({
+export function runToSendOf(queries: QueryClient, runId: string): LogToSend {
+  return new LogToSend({
     ...shared,
     shelf: tapShelfOf('run', runId),
     send: (event) => sendRunEvent(runId, event),
@@ -27,8 +27,8 @@ export function runOutboxOf(queries: QueryClient, runId: string): RunOutbox {
 }
 
 /** What this browser holds unsent of an edition's ledger. */
-export function ledgerOutboxOf(queries: QueryClient, editionId: string): RunOutbox<UnsentEntry, LedgerEntry> {
-  return new RunOutbox({
+export function ledgerToSendOf(queries: QueryClient, editionId: string): LogToSend<UnsentEntry, LedgerEntry> {
+  return new LogToSend({
     ...shared,
     shelf: tapShelfOf('ledger', editionId),
     send: (entry) => sendLedgerEntry(editionId, entry),

@@ -4,7 +4,7 @@ import { nextPull } from '../proofs/pullDraft.ts';
 import { heldName } from './heldName.ts';
 import type { HeldPhotograph } from './heldPhotograph.ts';
 import type { HeldPull } from './heldPull.ts';
-import { PullOutbox } from './pullOutbox.ts';
+import { PullsToSend } from './pullsToSend.ts';
 
 const now = '2026-03-04T10:00:00.000Z';
 
@@ -42,7 +42,7 @@ function aRoom() {
     refuse: new Map<string, string>(),
   };
   const page = () =>
-    new PullOutbox({
+    new PullsToSend({
       shelf: {
         read: async () => [...room.pulls],
         put: async (pull) => {
@@ -83,16 +83,16 @@ function aRoom() {
 describe('pulls that wait', () => {
   it('are sent in order once their photographs are, and then held no more with them', async () => {
     const room = aRoom();
-    const outbox = room.page();
+    const toSend = room.page();
     room.photographs = [taken('a', 'one', null)];
-    await outbox.hold(entered('one', 4, [heldName('a'), heldName('thrown away')]));
-    await outbox.hold(entered('two', 5));
-    await outbox.drain();
+    await toSend.hold(entered('one', 4, [heldName('a'), heldName('thrown away')]));
+    await toSend.hold(entered('two', 5));
+    await toSend.drain();
     expect([...room.kept.keys()], 'the first waits for its photograph').toEqual(['two']);
     room.photographs = [taken('a', 'one', 'kept a')];
-    await outbox.drain();
+    await toSend.drain();
     expect(room.kept.get('one')!.photographs).toMatchObject([{ photograph: 'kept a', takenAt: now }]);
-    expect([outbox.current().waiting, room.pulls, room.photographs]).toEqual([[], [], []]);
+    expect([toSend.current().waiting, room.pulls, room.photographs]).toEqual([[], [], []]);
   });
 
   it('are kept once where the answer got lost, by a later page too', async () => {
@@ -115,29 +115,29 @@ describe('pulls that wait', () => {
 
   it('that are refused step aside and stay until they are changed', async () => {
     const room = aRoom();
-    const outbox = room.page();
+    const toSend = room.page();
     room.refuse.set('one', 'pull-number-taken');
-    await outbox.hold(entered('one', 4));
-    await outbox.hold(entered('two', 5));
-    await outbox.drain();
-    await outbox.drain();
+    await toSend.hold(entered('one', 4));
+    await toSend.hold(entered('two', 5));
+    await toSend.drain();
+    await toSend.drain();
     expect([...room.kept.keys()]).toEqual(['two']);
     expect(room.asked, 'what is refused is not asked over and over').toBe(2);
-    expect(outbox.current().waiting).toMatchObject([{ refusal: { code: 'pull-number-taken' } }]);
+    expect(toSend.current().waiting).toMatchObject([{ refusal: { code: 'pull-number-taken' } }]);
     room.refuse.clear();
-    await outbox.hold(entered('one', 6));
-    await outbox.drain();
+    await toSend.hold(entered('one', 6));
+    await toSend.drain();
     expect(room.kept.get('one')!.number).toBe(6);
   });
 
   it('have a photograph sent anew that the server no longer has', async () => {
     const room = aRoom();
-    const outbox = room.page();
+    const toSend = room.page();
     room.photographs = [taken('a', 'one', 'kept a')];
     room.refuse.set('one', 'photograph-unknown');
-    await outbox.hold(entered('one', 4, [heldName('a')]));
-    await outbox.drain();
+    await toSend.hold(entered('one', 4, [heldName('a')]));
+    await toSend.drain();
     expect(room.again).toEqual(['a']);
-    expect(outbox.current().waiting).toMatchObject([{ refusal: null }]);
+    expect(toSend.current().waiting).toMatchObject([{ refusal: null }]);
   });
 });

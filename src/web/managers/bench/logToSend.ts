@@ -7,12 +7,12 @@ export type UnsentEvent = Omit<RunEventInput, 'sentAt'>;
 /** How the last attempt to send went; whatever failed is tried again at the next `drain`. */
 type SendingState = 'well' | 'unreachable' | 'refused';
 
-/** The least that an outbox must know of what it holds. */
+/** The least that must be known of what is held. */
 interface Sendable {
   readonly clientId: string;
 }
 
-export interface OutboxParts<Unsent extends Sendable = UnsentEvent, Kept = RunEvent> {
+export interface ToSendParts<Unsent extends Sendable = UnsentEvent, Kept = RunEvent> {
   readonly shelf: TapShelf<Unsent>;
   /** Resolves with the event once it is kept. */
   readonly send: (event: Unsent & { readonly sentAt: string }) => Promise<Kept>;
@@ -22,7 +22,7 @@ export interface OutboxParts<Unsent extends Sendable = UnsentEvent, Kept = RunEv
   readonly onKept: (event: Kept) => void;
 }
 
-export interface OutboxView<Unsent extends Sendable = UnsentEvent> {
+export interface ToSendView<Unsent extends Sendable = UnsentEvent> {
   /** In the order in which they happened. */
   readonly unsent: readonly Unsent[];
   readonly state: SendingState;
@@ -39,8 +39,8 @@ export interface OutboxView<Unsent extends Sendable = UnsentEvent> {
  * Holds what was logged here until the server has it, in order, across reloads. One event is under way at a time; an
  * answer that got lost is asked for again under the same client id. Sending never waits for the browser's storage.
  */
-export class RunOutbox<Unsent extends Sendable = UnsentEvent, Kept = RunEvent> {
-  readonly #parts: OutboxParts<Unsent, Kept>;
+export class LogToSend<Unsent extends Sendable = UnsentEvent, Kept = RunEvent> {
+  readonly #parts: ToSendParts<Unsent, Kept>;
   readonly #listeners = new Set<() => void>();
   readonly #opened: Promise<void>;
   /** Ids that lie on the shelf, as far as this page knows. */
@@ -48,15 +48,15 @@ export class RunOutbox<Unsent extends Sendable = UnsentEvent, Kept = RunEvent> {
   /** Ids that the server acknowledged to this page. */
   readonly #sent = new Set<string>();
   #shelving: Promise<void> = Promise.resolve();
-  #view: OutboxView<Unsent> = { unsent: [], state: 'well', kept: 'yes', read: false };
+  #view: ToSendView<Unsent> = { unsent: [], state: 'well', kept: 'yes', read: false };
   #busy = false;
 
-  constructor(parts: OutboxParts<Unsent, Kept>) {
+  constructor(parts: ToSendParts<Unsent, Kept>) {
     this.#parts = parts;
     this.#opened = this.#takeUp().then(() => this.#show({ read: true }));
   }
 
-  readonly current = (): OutboxView<Unsent> => this.#view;
+  readonly current = (): ToSendView<Unsent> => this.#view;
 
   /** Calls `listener` after every change; returns the function that stops that. */
   readonly listen = (listener: () => void): (() => void) => {
@@ -145,7 +145,7 @@ export class RunOutbox<Unsent extends Sendable = UnsentEvent, Kept = RunEvent> {
     this.#show({ unsent: [...written, ...added, ...unwritten] });
   }
 
-  #show(change: Partial<OutboxView<Unsent>>): void {
+  #show(change: Partial<ToSendView<Unsent>>): void {
     this.#view = { ...this.#view, ...change };
     for (const listener of this.#listeners) listener();
   }

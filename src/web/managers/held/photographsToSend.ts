@@ -1,7 +1,7 @@
 import type { HeldPhotograph } from './heldPhotograph.ts';
 import type { PhotographShelf } from './photographShelf.ts';
 
-export interface PhotographOutboxParts {
+export interface PhotographsToSendParts {
   readonly shelf: PhotographShelf;
   /** Resolves with the id of the kept photograph; the same one however often it is asked. */
   readonly send: (photograph: HeldPhotograph, onShare: (share: number) => void) => Promise<string>;
@@ -29,7 +29,7 @@ export interface ShownPhotograph {
   readonly refusal: PhotographRefusal | null;
 }
 
-export interface PhotographOutboxView {
+export interface PhotographsToSendView {
   /** In the order in which they were taken. */
   readonly waiting: readonly ShownPhotograph[];
   /** Whether the server could not be reached at the last attempt. */
@@ -40,18 +40,18 @@ export interface PhotographOutboxView {
  * Holds photographs until the server has them and they are entered where they belong, in order, across reloads. One is
  * under way at a time. One that is refused for what it is steps aside, so that it does not hold up those behind it.
  */
-export class PhotographOutbox {
-  readonly #parts: PhotographOutboxParts;
+export class PhotographsToSend {
+  readonly #parts: PhotographsToSendParts;
   readonly #listeners = new Set<() => void>();
   readonly #done = new Set<string>();
-  #view: PhotographOutboxView = { waiting: [], unreachable: false };
+  #view: PhotographsToSendView = { waiting: [], unreachable: false };
   #busy = false;
 
-  constructor(parts: PhotographOutboxParts) {
+  constructor(parts: PhotographsToSendParts) {
     this.#parts = parts;
   }
 
-  readonly current = (): PhotographOutboxView => this.#view;
+  readonly current = (): PhotographsToSendView => this.#view;
 
   /** Calls `listener` after every change; returns the function that stops that. */
   readonly listen = (listener: () => void): (() => void) => {
@@ -174,7 +174,7 @@ export class PhotographOutbox {
     this.#show({ waiting });
   }
 
-  #show(change: Partial<PhotographOutboxView>): void {
+  #show(change: Partial<PhotographsToSendView>): void {
     this.#view = { ...this.#view, ...change };
     for (const listener of this.#listeners) listener();
   }

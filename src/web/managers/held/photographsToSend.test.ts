@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { HeldPhotograph, PhotographBelongs } from './heldPhotograph.ts';
-import { PhotographOutbox } from './photographOutbox.ts';
+import { PhotographsToSend } from './photographsToSend.ts';
 
 const ofWork: PhotographBelongs = { to: 'work', workId: 'low', state: 'drawn' };
 
@@ -67,8 +67,8 @@ function aServer() {
   return server;
 }
 
-function anOutbox(shelf = aShelf(), server = aServer()) {
-  const outbox = new PhotographOutbox({
+function aSender(shelf = aShelf(), server = aServer()) {
+  const toSend = new PhotographsToSend({
     shelf,
     send: server.send,
     enter: server.enter,
@@ -81,82 +81,82 @@ function anOutbox(shelf = aShelf(), server = aServer()) {
             forAll: (thrown as Error).message === 'too many',
           },
   });
-  return { outbox, shelf, server };
+  return { toSend, shelf, server };
 }
 
 const settled = () => new Promise((done) => setTimeout(done));
 
 describe('photographs that wait', () => {
   it('are sent and entered in order, and then held no more', async () => {
-    const { outbox, shelf, server } = anOutbox();
+    const { toSend, shelf, server } = aSender();
     server.reach = false;
-    for (const id of ['a', 'b', 'c']) await outbox.add(taken(id));
+    for (const id of ['a', 'b', 'c']) await toSend.add(taken(id));
     await settled();
-    expect(outbox.current()).toMatchObject({ unreachable: true, waiting: [{ kept: true }, {}, {}] });
+    expect(toSend.current()).toMatchObject({ unreachable: true, waiting: [{ kept: true }, {}, {}] });
     server.reach = true;
-    await outbox.drain();
+    await toSend.drain();
     expect(server.entered).toEqual(['kept a', 'kept b', 'kept c']);
-    expect([outbox.current().waiting, shelf.lying]).toEqual([[], []]);
-    expect(outbox.current().unreachable).toBe(false);
+    expect([toSend.current().waiting, shelf.lying]).toEqual([[], []]);
+    expect(toSend.current().unreachable).toBe(false);
   });
 
   it('are taken up by a later page, and entered once where the answer got lost', async () => {
-    const { outbox, shelf, server } = anOutbox();
+    const { toSend, shelf, server } = aSender();
     server.loseAnswer = true;
-    await outbox.add(taken('a'));
+    await toSend.add(taken('a'));
     await settled();
     expect(shelf.lying).toHaveLength(1);
-    await anOutbox(shelf, server).outbox.drain();
+    await aSender(shelf, server).toSend.drain();
     expect(server.entered).toEqual(['kept a']);
     expect(shelf.lying).toEqual([]);
-    await outbox.drain();
-    expect(outbox.current().waiting, 'another page brought it').toEqual([]);
+    await toSend.drain();
+    expect(toSend.current().waiting, 'another page brought it').toEqual([]);
   });
 
   it('that are no good step aside until a person lets go of them; a full day holds up all', async () => {
-    const { outbox, server } = anOutbox();
+    const { toSend, server } = aSender();
     server.refuse.add('a');
-    await outbox.add(taken('a'));
-    await outbox.add(taken('b'));
+    await toSend.add(taken('a'));
+    await toSend.add(taken('b'));
     await settled();
     expect(server.entered).toEqual(['kept b']);
-    expect(outbox.current().waiting).toMatchObject([{ refusal: { message: 'no picture' } }]);
-    await outbox.drop('a');
-    expect(outbox.current().waiting).toEqual([]);
+    expect(toSend.current().waiting).toMatchObject([{ refusal: { message: 'no picture' } }]);
+    await toSend.drop('a');
+    expect(toSend.current().waiting).toEqual([]);
     server.full = true;
-    await outbox.add(taken('c'));
-    await outbox.add(taken('d'));
+    await toSend.add(taken('c'));
+    await toSend.add(taken('d'));
     await settled();
-    expect(outbox.current().waiting.map(({ refusal }) => refusal?.message ?? null)).toEqual([
+    expect(toSend.current().waiting.map(({ refusal }) => refusal?.message ?? null)).toEqual([
       'too many',
       null,
     ]);
   });
 
   it('say so where the browser keeps nothing, and are sent from the page', async () => {
-    const { outbox, shelf, server } = anOutbox();
+    const { toSend, shelf, server } = aSender();
     shelf.full = true;
     server.reach = false;
-    await outbox.add(taken('a'));
+    await toSend.add(taken('a'));
     await settled();
-    expect(outbox.current().waiting).toMatchObject([{ kept: false }]);
+    expect(toSend.current().waiting).toMatchObject([{ kept: false }]);
     shelf.full = false;
-    await outbox.drain();
-    expect(outbox.current().waiting, 'there is room again').toMatchObject([{ kept: true }]);
+    await toSend.drain();
+    expect(toSend.current().waiting, 'there is room again').toMatchObject([{ kept: true }]);
     shelf.full = true;
     server.reach = true;
-    await outbox.drain();
+    await toSend.drain();
     expect(server.entered).toEqual(['kept a']);
   });
 
   it('for something that is not saved yet wait, sent, for the screen that takes them up', async () => {
-    const { outbox, shelf, server } = anOutbox();
-    await outbox.add(taken('a', { to: 'pull-draft', workId: 'low', pull: 'p1' }));
+    const { toSend, shelf, server } = aSender();
+    await toSend.add(taken('a', { to: 'pull-draft', workId: 'low', pull: 'p1' }));
     await settled();
-    await outbox.drain();
+    await toSend.drain();
     expect(server.sent).toEqual(['a']);
     expect(shelf.lying).toMatchObject([{ id: 'a', kept: 'kept a' }]);
-    await outbox.drop('a');
+    await toSend.drop('a');
     expect(shelf.lying).toEqual([]);
   });
 });
