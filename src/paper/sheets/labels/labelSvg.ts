@@ -10,6 +10,9 @@ const kindWords: Readonly<Record<Label['kind'], string>> = {
   print: 'Print',
 };
 
+/** Seven points, in mm: smaller letters can't be read. */
+const pathSize = 2.5;
+
 /**
  * A label as part of an SVG whose unit is a millimetre, from its own top left corner.
  * @param address what the code leads to
@@ -34,13 +37,17 @@ export function labelSvg(label: Label, address: string, widthMm: number, heightM
   );
 }
 
-/** The path in two lines, broken before the id, so that it can be typed where no camera is. */
+/** The path whole, broken before the id and, where that has no room, within it, so that it can be typed where no camera is. */
 function pathSvg(path: string, left: number, heightMm: number, room: number): string {
   const cut = path.lastIndexOf('/') + 1;
-  return [path.slice(0, cut), path.slice(cut)]
+  const id = path.slice(cut);
+  const middle = id.indexOf('-', id.length / 2) + 1;
+  const ids = fitText(id, room, pathSize) === id ? [id] : [id.slice(0, middle), id.slice(middle)];
+  const lines = [path.slice(0, cut), ...ids];
+  return lines
     .map(
       (line, index) =>
-        `<text x="${left}" y="${heightMm - 6 + 2.8 * index}" font-size="2.2" fill="${chartInk.soft}">${svgText(asWritten(fitText(line, room, 2.2)))}</text>`,
+        `<text x="${left}" y="${heightMm - 3.1 - 2.9 * (lines.length - 1 - index)}" font-size="${pathSize}" fill="${chartInk.soft}">${svgText(asWritten(fitText(line, room, pathSize)))}</text>`,
     )
     .join('');
 }
