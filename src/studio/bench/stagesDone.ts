@@ -1,5 +1,5 @@
 import type { ExpectedTime, RunFact, Spent, StageDone } from '../../records/bench.ts';
-import type { LineStage, RunEvent } from '../../records/run.ts';
+import { correctionStages, type LineStage, type RunEvent } from '../../records/run.ts';
 import type { Moment } from './eventMoments.ts';
 import { lineRule } from './lineStages.ts';
 import { isoOf, type PlacedEvent } from './placedEvents.ts';
@@ -19,7 +19,7 @@ export interface StageTold {
 /** The stages in which etch is laid. */
 export const etches: readonly LineStage[] = ['first-etch', 'second-etch', 'second-etch-quick', 'spot-etch'];
 /** Stages beside the line, which may come at any time. */
-export const corrections: readonly LineStage[] = ['hone', 'scrape', 'spot-etch', 'counter-etch', 'redraw'];
+export const corrections: readonly LineStage[] = correctionStages;
 
 /**
  * The stages that a log tells, in order. A stage of the line ends where it is said to, or where the next begins;
