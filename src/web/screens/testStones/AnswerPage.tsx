@@ -160,8 +160,9 @@ function headlineOf({ holds, audit, contrasts }: TestStoneAnswer): string {
     : say('Nothing is certain yet');
 }
 
-/** A question that is a finding without its full stop is told as that finding. */
+/** A question that is a finding without its full stop is told as that finding; whole sentences as they are. */
 function questionWords(question: string): string {
+  if (/[.?]$/.test(question)) return told(question);
   const finding = `${question}.`;
   const words = told(finding);
   const said = words === finding ? told(question) : words;

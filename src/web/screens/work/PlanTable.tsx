@@ -4,6 +4,7 @@ import type { KeptPlan } from '../../../records/keptPlan.ts';
 import { areaDoubts, areaDoubtWords, doubtWords, filmDoubtMl } from '../../../studio/etch/areaDoubt.ts';
 import { benchRun } from '../../../studio/etch/benchRun.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
+import { groundId } from '../../../studio/etch/planAreas.ts';
 import { StrengthSwatch } from '../../parts/StrengthSwatch.tsx';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
@@ -68,7 +69,7 @@ export function PlanTable({
             {zone.parts.length === 0 ? (
               <PlanRow
                 row={zone}
-                name={zone.name}
+                name={zone.id === groundId ? told(zone.name) : zone.name}
                 liftAt={liftAt.get(zone.id) ?? null}
                 doubtCm2={doubts.get(zone.id) ?? null}
                 filmMm={filmMm}
