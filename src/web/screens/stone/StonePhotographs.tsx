@@ -6,13 +6,12 @@ import type { StoneEntry } from '../../../records/stoneEntry.ts';
 import { addPhotograph, previewAddress } from '../../client/photographs.ts';
 import { FailedRequest, type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { saveStone } from '../../client/stones.ts';
-import { AddPhotograph } from '../../parts/AddPhotograph.tsx';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { photographStateWords } from '../../parts/photographStateWords.ts';
 import { say } from '../../words/say.ts';
-import { TakeHere } from '../camera/TakeHere.tsx';
+import { PhotographWays } from '../camera/PhotographWays.tsx';
 import { holdPhotograph } from '../held/heldPhotographs.ts';
 import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
 import { useKeptStone } from './useKeptStone.ts';
@@ -115,10 +114,10 @@ export function StonePhotographs({ stone }: { stone: StoneEntry }) {
       {trouble && <FailureNotice failure={trouble} />}
       {!stone.archived && (
         <div className="stone-photographs-add">
-          <AddPhotograph share={share} onPicture={(file) => void add(file)} />
-          <TakeHere
+          <PhotographWays
+            words={say('Add a photograph')}
+            share={share}
             thing={{ name: stone.name, sizeMm: [stone.widthMm, stone.heightMm], sizeOf: 'stone' }}
-            disabled={share !== null}
             onPhotographs={(file) => void add(file)}
           />
         </div>

@@ -5,11 +5,10 @@ import { useSearch } from 'wouter';
 import type { AttachedPhotograph } from '../../../records/attachedPhotograph.ts';
 import { addPhotograph } from '../../client/photographs.ts';
 import { FailedRequest, type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
-import { AddPhotograph } from '../../parts/AddPhotograph.tsx';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { say } from '../../words/say.ts';
-import { TakeHere } from '../camera/TakeHere.tsx';
+import { PhotographWays } from '../camera/PhotographWays.tsx';
 import { holdPhotograph } from '../held/heldPhotographs.ts';
 import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
 import { MarksView } from './MarksView.tsx';
@@ -114,18 +113,15 @@ export function PhotographsView({ desk }: { desk: WorkDesk }) {
                 </ButtonLink>
               )
             )}
-            <AddPhotograph
+            <PhotographWays
+              words={say('Add a photograph')}
               kind={photographs.length === 0 ? 'act' : 'plain'}
               share={share}
-              onPicture={(file) => void add(file)}
-            />
-            <TakeHere
               thing={{
                 name: work.stone.name,
                 sizeMm: [work.stone.widthMm, work.stone.heightMm],
                 sizeOf: 'stone',
               }}
-              disabled={share !== null}
               onPhotographs={(file) => void add(file)}
             />
           </div>
