@@ -73,7 +73,7 @@ function stagePart(stage: CourseStage, number: number, { for: hands }: TestCours
 function linesTable(lines: readonly CourseLine[]): SheetContent {
   return plainTable(
     [150, '*'],
-    lines.map(({ what, where }) => [what, asWritten(where.join(', '))]),
+    lines.map(({ what, where }) => [what, asWritten(where.join('; '))]),
     { head: ['what', 'where'], fontSize: 10 },
   );
 }
@@ -84,7 +84,7 @@ function elsewherePart({ elsewhere }: TestCourse): SheetContent[] {
     partName('Beside the line'),
     plainTable(
       [110, 130, '*'],
-      elsewhere.map(({ treatment, what, where }) => [treatment, what, asWritten(where.join(', '))]),
+      elsewhere.map(({ treatment, what, where }) => [treatment, what, asWritten(where.join('; '))]),
       { head: ['varied', 'what', 'where'], fontSize: 10 },
     ),
   ];

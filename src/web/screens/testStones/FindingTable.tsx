@@ -25,7 +25,7 @@ export function FindingTable({
       <thead>
         <tr>
           <th scope="col">{say('Patch')}</th>
-          <th scope="col">{say('It')}</th>
+          <th scope="col">{say('What became of it')}</th>
           {factors.map((name) => (
             <th key={name} scope="col">
               {told(name)}

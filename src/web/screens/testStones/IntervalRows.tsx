@@ -42,7 +42,7 @@ export function IntervalRows({
 }
 
 function wordsOf(value: number, low: number | null, high: number | null): string {
-  const percent = (share: number) => Math.round(share * 100);
+  const percent = (share: number) => String(Math.round(share * 100)).replace('-', '−');
   return low === null || high === null
     ? say('{percent} %, how far it may be off is not known', { percent: percent(value) })
     : say('{percent} % ({percent2} to {percent3})', {

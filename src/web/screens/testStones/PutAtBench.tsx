@@ -51,9 +51,16 @@ export function PutAtBench({
     ({ widthMm, heightMm }) => widthMm >= width && heightMm >= height,
   );
   const carried = liveWork(fitting.find(({ id }) => id === chosen));
+  const waitsFor = settled
+    ? null
+    : chosen === '' && name.trim() === ''
+      ? say('Choose a stone, or name the new one.')
+      : carried !== null && !over
+        ? say('Say first whether the work that it carries is over.')
+        : null;
   const ready = async (event: FormEvent) => {
     event.preventDefault();
-    if (chosen === '' && name.trim() === '') return;
+    if (waitsFor !== null) return;
     const put = await saving.send(async () => {
       const id =
         chosen === '' ? (await addStone({ name: name.trim(), widthMm: width, heightMm: height })).id : chosen;
@@ -131,15 +138,10 @@ export function PutAtBench({
         onChoose={setTannic}
       />
       {saving.trouble && <FailureNotice failure={saving.trouble} />}
-      <Button
-        kind={settled ? 'plain' : 'act'}
-        type="submit"
-        disabled={
-          saving.pending || (chosen === '' && name.trim() === '') || (!settled && carried !== null && !over)
-        }
-      >
+      <Button kind={settled ? 'plain' : 'act'} type="submit" disabled={saving.pending || waitsFor !== null}>
         {saving.pending ? say('Finding an order that can be kept …') : words}
       </Button>
+      {waitsFor !== null && <p className="soft">{waitsFor}</p>}
     </form>
   );
 }

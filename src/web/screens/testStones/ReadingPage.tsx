@@ -34,7 +34,13 @@ function Unread({ stone, reading, saving, keep }: TestStonePageParts & { reading
   const stopped = stoppedPrints(reading.prints);
   const typed =
     stone.list?.sealed === true || stone.patches.some(({ treatment }) => Object.keys(treatment).length > 0);
-  const next = typed ? 'photographs' : 'patches';
+  // a planned one that nobody has put on a stone yet has its steps before it
+  const unmade = stone.planned !== undefined && stone.workId === null && stone.drawn === null;
+  const [next, nextWords] = unmade
+    ? ['steps', say('To the steps')]
+    : typed
+      ? ['photographs', say('To the photographs')]
+      : ['patches', say('Say what each patch got')];
   return (
     <>
       <PageHead
@@ -45,13 +51,13 @@ function Unread({ stone, reading, saving, keep }: TestStonePageParts & { reading
         <PrintsBeingRead reading={reading} />
       ) : (
         <EmptyPage
-          title={titleOf(stopped)}
+          title={unmade ? say('First it is drawn and etched') : titleOf(stopped)}
           act={
             canGoOn(stopped) ? (
               <ReadAgain stone={stone} saving={saving} keep={keep} kind="act" />
             ) : (
               <ButtonLink kind="act" href={`/test-stones/${stone.id}/${next}`}>
-                {typed ? say('To the photographs') : say('Say what each patch got')}
+                {nextWords}
               </ButtonLink>
             )
           }
@@ -60,13 +66,21 @@ function Unread({ stone, reading, saving, keep }: TestStonePageParts & { reading
             stopped.map((print) => <p key={print.print}>{stoppedWords(print)}</p>)
           ) : (
             <p>
-              {stone.list?.sealed === true
+              {unmade
                 ? say(
-                    'Who got what is sealed, and need not be known to read it: add a photograph of the drawn stone and one of a print, with the same four corners on both.',
+                    'The steps say on which stone, and what each patch gets. Photograph it drawn, before it is etched, and then a print.',
                   )
-                : say(
-                    'Say what each patch got; then add a photograph of the drawn stone and one of a print, with the same four corners on both.',
-                  )}
+                : stone.list?.sealed === true
+                  ? say(
+                      'Who got what is sealed, and need not be known to read it: add a photograph of the drawn stone and one of a print, with the same four corners on both.',
+                    )
+                  : typed
+                    ? say(
+                        'Add a photograph of the drawn stone and one of a print, with the same four corners on both.',
+                      )
+                    : say(
+                        'Say what each patch got; then add a photograph of the drawn stone and one of a print, with the same four corners on both.',
+                      )}
             </p>
           )}
         </EmptyPage>

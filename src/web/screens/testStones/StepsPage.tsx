@@ -76,7 +76,7 @@ function Stages({ course: { stages, elsewhere } }: { course: TestCourse }) {
             <b>{told(name)}</b>
             {lines.map(({ what, where }) => (
               <p key={what}>
-                {told(what)}: {where.map(told).join(', ')}
+                {told(what)}: {where.map(told).join('; ')}
               </p>
             ))}
             {stage === 'draw' && <p>{say('As the sheet for whoever draws says.')}</p>}
@@ -87,7 +87,7 @@ function Stages({ course: { stages, elsewhere } }: { course: TestCourse }) {
       </ol>
       {elsewhere.map(({ treatment, what, where }) => (
         <p key={`${treatment} ${what}`}>
-          {treatment}, {told(what)}: {where.map(told).join(', ')}
+          {treatment}, {told(what)}: {where.map(told).join('; ')}
         </p>
       ))}
     </section>
