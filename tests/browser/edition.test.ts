@@ -209,6 +209,20 @@ describeInBrowser('an edition', (pages) => {
     const gummed = { clientId: 'gum S-65', kind: 'gummed', payload: {}, at: new Date().toISOString() };
     await sent('POST', `/api/runs/${run.id}/events`, gummed);
     await page.getByRole('heading', { name: 'Paused, under gum' }).waitFor();
+    // the stone grained, every page of the work says so, and none lights a step that cannot be taken
+    for (const kind of ['stage-started', 'stage-ended'])
+      await sent('POST', `/api/runs/${run.id}/events`, {
+        clientId: `${kind} S-65`,
+        kind,
+        payload: { stage: 'regrain' },
+        at: new Date().toISOString(),
+      });
+    for (const view of ['', '/edition', '/proofs']) {
+      await page.goto(`${inject('address')}/works/${work.id}${view}`);
+      await page.getByText('Grained away:').waitFor();
+      if (view !== '') expect(await page.locator('.button.act').count(), view).toBe(0);
+    }
+    await expectSoundScreen(page, 'the proofs of a work that is grained away');
   });
 
   it('a print is photographed, read beside the approved pull, and its edition taken off and brought back', async () => {

@@ -9,7 +9,7 @@ import { sayRich } from '../words/sayRich.ts';
 const rooms: readonly { readonly name: string; readonly href: string; readonly within: RegExp }[] = [
   { name: say('Rack'), href: '/', within: /^\/($|leaving(\/|$))/ },
   { name: say('Stones'), href: '/stones', within: /^\/stones(\/|$)/ },
-  { name: say('Works'), href: '/works', within: /^\/(works|changes)(\/|$)/ },
+  { name: say('Works'), href: '/works', within: /^\/(works|changes|editions)(\/|$)/ },
   { name: say('Week'), href: '/week', within: /^\/(week|studio)(\/|$)/ },
   { name: say('Comparisons'), href: '/comparisons', within: /^\/(comparisons|new)(\/|$)/ },
   { name: say('Test stones'), href: '/test-stones', within: /^\/test-stones(\/|$)/ },

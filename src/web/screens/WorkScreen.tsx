@@ -7,6 +7,7 @@ import { FailedRequest, shownFailure } from '../client/shownFailure.ts';
 import { openWork, workKey } from '../client/works.ts';
 import { ButtonLink } from '../parts/Button.tsx';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
+import { GrainedAway } from '../parts/GrainedAway.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { say } from '../words/say.ts';
 import { DaysView } from './days/DaysView.tsx';
@@ -75,6 +76,11 @@ function OpenWork({ entry, view }: { entry: WorkEntry; view: string }) {
         <ToTheBench work={entry} />
       </nav>
       <GumNow work={entry.id} />
+      {entry.stage === 'regrained' && (
+        <div className="gum-now">
+          <GrainedAway work={entry} />
+        </div>
+      )}
       <ViewOf desk={desk} view={view} />
     </>
   );

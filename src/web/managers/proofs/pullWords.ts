@@ -7,10 +7,10 @@ import { say } from '../../words/say.ts';
 /** What each kind of pull is called. */
 export const pullKindWords: Readonly<Record<PullKind, string>> = {
   'trial-proof': say('trial proof'),
-  proof: 'proof',
+  proof: say('proof'),
   candidate: say('for approval'),
   edition: say('edition'),
-  other: 'other',
+  other: say('other'),
 };
 
 /** The answer of a series as a headline. */

@@ -15,6 +15,7 @@ import { Notice } from '../../parts/Notice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { Told } from '../../parts/Told.tsx';
 import { say } from '../../words/say.ts';
+import { toldText } from '../../words/toldText.ts';
 import { UnsentPhotographs } from '../held/UnsentPhotographs.tsx';
 import { useSaving } from '../useSaving.ts';
 import { DriftSection } from './DriftSection.tsx';
@@ -99,6 +100,7 @@ function Choosing({
     });
   const ageTrouble = numberTrouble(age, 0, 1e7);
   const numbered = prints.filter(({ kind }) => kind === 'edition').length;
+  const good = impressions.filter(({ verdict }) => verdict === 'good').length;
   const open = openMatters({ ...edition, prints }, state);
   return (
     <>
@@ -124,21 +126,25 @@ function Choosing({
         <DriftSection edition={edition} state={state} ledger={ledger} readings={readings.data ?? null} />
         <section className="edition-part">
           <h2 className="big">{say('Choose and number')}</h2>
-          <p>{dryBackWords(state)}</p>
+          <p>{toldText(dryBackWords(state))}</p>
           {readings.data && (
             <PrintPictures work={edition.workId} readings={readings.data} impressions={impressions} />
           )}
           <p className="edition-files">
             <Button
+              kind={chosen === null && numbered === 0 && good >= edition.size ? 'act' : 'plain'}
               onClick={() =>
                 setChosen(suggestPrints(impressions, edition.size, edition.artistProofs, prints))
               }
             >
               {say('Number the good ones in order')}
             </Button>
-            <Button onClick={() => setChosen(destroyRest(impressions, prints))}>
-              {say('Destroy the rest')}
-            </Button>
+            {/* before any is given, the rest would be all of them */}
+            {prints.length > 0 && (
+              <Button onClick={() => setChosen(destroyRest(impressions, prints))}>
+                {say('Destroy the rest')}
+              </Button>
+            )}
           </p>
           <div className="fields">
             <Field
@@ -179,7 +185,7 @@ function Choosing({
                       n={impression.n}
                       actor={ledger.who?.trim() || null}
                       ageMinutes={typedNumber(age)}
-                      className="button plain"
+                      className="button quiet"
                     />
                   )
                 }

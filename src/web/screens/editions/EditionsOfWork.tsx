@@ -16,17 +16,22 @@ import { PlanEdition } from './PlanEdition.tsx';
 export function EditionsOfWork({ work }: { work: WorkEntry }) {
   const found = useQuery({ queryKey: editionsKey(work.id), queryFn: () => listEditions(work.id) });
   const editions = (found.data ?? []).filter(({ archived }) => !archived);
+  const gone = work.stage === 'regrained';
   const shelved = (found.data ?? []).filter(({ archived }) => archived);
   return (
     <>
       <PageHead
         stamp={`${work.stone.name} · ${work.title}`}
         headline={
-          editions.length === 0 ? say('How many prints shall there be?') : say('Editions of this work')
+          editions.length > 0
+            ? say('Editions of this work')
+            : gone
+              ? say('No edition was planned')
+              : say('How many prints shall there be?')
         }
       />
       <div className="edition-body">
-        <NoApproval workId={work.id} />
+        {!gone && <NoApproval workId={work.id} />}
         {found.isError && <FailureNotice failure={shownFailure(found.error)} />}
         {editions.length > 0 && (
           <ul className="edition-lines">
@@ -40,7 +45,12 @@ export function EditionsOfWork({ work }: { work: WorkEntry }) {
             ))}
           </ul>
         )}
-        {found.data && <PlanEdition work={work} first={editions.length === 0} />}
+        {found.data && !gone && <PlanEdition work={work} first={editions.length === 0} />}
+        {found.data && gone && (
+          <Fold title={say('Enter an edition that was printed before')}>
+            <PlanEdition work={work} first={false} />
+          </Fold>
+        )}
         {shelved.length > 0 && (
           <Fold title={say('{count} taken off this work', { count: shelved.length })}>
             <ul className="edition-lines">

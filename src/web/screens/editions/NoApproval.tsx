@@ -3,15 +3,17 @@ import { Link } from 'wouter';
 import { workStages } from '../../../records/work.ts';
 import { approvalsKey, listApprovals } from '../../client/series.ts';
 import { openWork, workKey } from '../../client/works.ts';
+import { GrainedAway } from '../../parts/GrainedAway.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { workStageWords } from '../../parts/stageWords.ts';
 import { say } from '../../words/say.ts';
 
-/** Says plainly that an edition would be printed to no standard: no pull is good to print, or the stone is not there yet. */
+/** Says plainly where no edition can be printed: the stone was grained, no pull is good to print, or it is not there yet. */
 export function NoApproval({ workId, linked = true }: { workId: string; linked?: boolean }) {
   const approvals = useQuery({ queryKey: approvalsKey(workId), queryFn: () => listApprovals(workId) });
   const work = useQuery({ queryKey: workKey(workId), queryFn: () => openWork(workId) });
   if (!approvals.data || !work.data) return null;
+  if (work.data.stage === 'regrained') return <GrainedAway work={work.data} linked={linked} />;
   if (approvals.data.some(({ withdrawn }) => withdrawn === null)) return null;
   const { stage } = work.data;
   const early = workStages.indexOf(stage) < workStages.indexOf('proofs');

@@ -2,17 +2,18 @@ import { useRef, useState } from 'react';
 import { askFile } from '../../client/askFile.ts';
 import { reportFile } from '../../client/reports.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
-import { Button } from '../../parts/Button.tsx';
+import { Button, type ButtonKind } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Waiting } from '../../parts/Waiting.tsx';
 import { say } from '../../words/say.ts';
 
 type Form = Parameters<typeof reportFile>[1];
 
-const forms: readonly (readonly [Form, string])[] = [
-  ['pdf', say('PDF')],
-  ['docx', say('To edit (DOCX)')],
-  ['html', say('HTML')],
+/** What is handed out most leads. */
+const forms: readonly (readonly [Form, string, ButtonKind])[] = [
+  ['pdf', say('The report as PDF'), 'plain'],
+  ['docx', say('To edit (DOCX)'), 'quiet'],
+  ['html', say('As one page (HTML)'), 'quiet'],
 ];
 
 /** A report as a file to hand out: setting it takes a while, is said to, and can be stopped. */
@@ -40,8 +41,8 @@ export function ReportFiles({ id, title }: { id: string; title: string }) {
   return (
     <div className="report-files">
       {setting === null ? (
-        forms.map(([form, words]) => (
-          <Button key={form} onClick={() => void set(form)}>
+        forms.map(([form, words, kind]) => (
+          <Button key={form} kind={kind} onClick={() => void set(form)}>
             {words}
           </Button>
         ))

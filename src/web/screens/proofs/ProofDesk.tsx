@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import { answerWarnings, seriesHeadline } from '../../managers/proofs/pullWords.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { EmptyPage } from '../../parts/EmptyPage.tsx';
+import { GrainedAway } from '../../parts/GrainedAway.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
@@ -28,13 +29,14 @@ export function ProofDesk({ work, proofs }: ProofsPageParts) {
   const latest = pulls.at(-1);
   if (!latest) return <FirstPull work={work} proofs={proofs} />;
   const { answer, readAgain } = series;
+  const gone = work.stage === 'regrained';
   const measured = pulls.some(({ photographs }) => photographs.some(({ measuring }) => measuring?.tones));
   const again = readAgain && pulls.find(({ number }) => number === readAgain.pull);
   return (
     <div className="proof-desk">
       <PageHead stamp={<ProofsStamp work={work} />} headline={seriesHeadline(series)}>
-        <ButtonLink kind="act" href={`${at}/new`}>
-          {say('Add a pull')}
+        <ButtonLink kind={gone ? 'plain' : 'act'} href={`${at}/new`}>
+          {gone ? say('Add a pull from before') : say('Add a pull')}
         </ButtonLink>
       </PageHead>
       <PullsLaidOut work={work} proofs={proofs} />
@@ -43,6 +45,7 @@ export function ProofDesk({ work, proofs }: ProofsPageParts) {
         <ApprovalLines work={work} proofs={proofs} />
       </div>
       <div className="proof-words">
+        <GrainedAway work={work} />
         <LaidAside work={work} />
         <section aria-label={say('The answer')}>
           <p className="proof-reason">{told(answer.reason)}</p>

@@ -15,6 +15,7 @@ import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { SecondEtchBoard } from './SecondEtchBoard.tsx';
 import { SecondEtchPlanned } from './SecondEtchPlanned.tsx';
+import { ToTheBench } from './ToTheBench.tsx';
 import type { WorkDesk } from './useWorkDesk.ts';
 import { WorkPage } from './WorkPage.tsx';
 
@@ -43,7 +44,7 @@ export function SecondEtchView({ desk }: { desk: WorkDesk }) {
   const [busy, setBusy] = useState(false);
   const zones = [
     ...work.zones.map(({ id, name }, index) => ({ id, name, letter: zoneLetter(index) })),
-    { id: groundId, name: say('ground'), letter: 'G' },
+    { id: groundId, name: say('Ground'), letter: 'G' },
   ];
   const readingOf = (id: string): Reading =>
     read[id] ?? last?.zones.find((zone) => zone.id === id)?.reading ?? 'not read';
@@ -61,12 +62,17 @@ export function SecondEtchView({ desk }: { desk: WorkDesk }) {
       });
       await queries.invalidateQueries({ queryKey: secondEtchesKey(work.id) });
       setRead({});
+      setLine(null);
+      setTable(null);
     } catch (thrown) {
       setTrouble(shownFailure(thrown));
     } finally {
       setBusy(false);
     }
   };
+  const changed = Object.keys(read).length > 0 || line !== null || table !== null;
+  // once it is planned, what comes next is at the stone
+  const ready = last !== null && !changed && work.stage !== 'regrained';
   const failed = trouble ?? (found.isError ? shownFailure(found.error) : null);
   return (
     <WorkPage
@@ -122,7 +128,12 @@ export function SecondEtchView({ desk }: { desk: WorkDesk }) {
           />
           {failed && <FailureNotice failure={failed} />}
           <div className="work-act">
-            <Button kind="act" disabled={busy} onClick={() => void make()}>
+            {ready && <ToTheBench work={work} kind="act" words={say('Go on at the stone')} />}
+            <Button
+              kind={ready || work.stage === 'regrained' ? 'plain' : 'act'}
+              disabled={busy}
+              onClick={() => void make()}
+            >
               {busy
                 ? say('Planning …')
                 : last
