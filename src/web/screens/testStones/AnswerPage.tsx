@@ -235,6 +235,6 @@ function shareWords({ share }: TreatmentHold): string {
   const percent = (value: number) => Math.round(value * 100);
   return say(
     '{low} to {high} %, from {units} {unit, select, stone {{units, plural, one {stone} other {stones}}} strip {{units, plural, one {strip} other {strips}}} square {{units, plural, one {square} other {squares}}} other {{units, plural, one {patch} other {patches}}}}',
-    { low: percent(share.exactLow), high: percent(share.exactHigh), units: share.units, unit: share.unit },
+    { low: percent(share.low), high: percent(share.high), units: share.units, unit: share.unit },
   );
 }

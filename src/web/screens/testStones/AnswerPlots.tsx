@@ -32,8 +32,8 @@ export function AnswerPlots({
           {
             label: `${told(factor)}: ${told(name)}`,
             value: share.value,
-            low: share.exactLow,
-            high: share.exactHigh,
+            low: share.low,
+            high: share.high,
           },
         ],
   );
