@@ -4,6 +4,7 @@ import { type FigureSources, figureSources } from './figureSources.ts';
 import { gapsOf, type WorkRecords } from './gaps.ts';
 import { protocolComparison, protocolEtches, protocolMaterials, protocolStages } from './protocolParts.ts';
 import { protocolPoured } from './protocolPoured.ts';
+import { secondEtchesInForce } from './secondEtchesInForce.ts';
 
 export interface ProtocolInput extends WorkRecords {
   /** Oldest first. */
@@ -64,7 +65,7 @@ export function workProtocolOf(input: ProtocolInput): WorkProtocol {
     materials: plan ? protocolMaterials(plan, sources) : [],
     etches: plan ? protocolEtches(plan, runs, sources) : [],
     poured: protocolPoured(work.stone, plan, runs, sources),
-    secondEtches: input.secondEtches.map((second) => ({
+    secondEtches: secondEtchesInForce(input.secondEtches, runs).map((second) => ({
       line: second.plan.line,
       zones: second.plan.zones.map(({ name, strength, etch, why }) => ({ name, strength, etch, why })),
     })),
