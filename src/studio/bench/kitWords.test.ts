@@ -5,6 +5,8 @@ it('says what is known of a tool, and leaves out what is not', () => {
   expect(
     kitWords({ tool: 'roller', name: 'Heron', nap: 'leather', conditionedOn: null, widthMm: 350, note: '' }),
   ).toBe('Heron, leather, 350 mm, conditioned: not known');
+  const roller = { tool: 'roller', name: 'Heron', nap: 'rough', widthMm: null, note: '' } as const;
+  expect(kitWords({ ...roller, conditionedOn: '2026-02-20' })).toBe('Heron, rough, conditioned 20 Feb 2026');
   const ink = { tool: 'ink', name: 'Black', softParts: 70, stiffParts: 30, note: '' } as const;
   expect(kitWords({ ...ink, modifierPercent: 2, stringCm: null })).toBe(
     'Black, 70:30 soft:stiff, 2 % modifier',

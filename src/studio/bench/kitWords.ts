@@ -1,4 +1,5 @@
 import type { KitDraft } from '../../records/kit.ts';
+import { isoDayWords } from '../../science/calendar/dateWords.ts';
 
 /** A tool or set-up in one line, as a log keeps it: its name, then what is known; what isn't is left out. */
 export function kitWords(kit: KitDraft): string {
@@ -16,7 +17,9 @@ export function factsOf(kit: KitDraft): readonly string[] {
       return facts(
         kit.nap,
         known(kit.widthMm, (mm) => `${mm} mm`),
-        kit.conditionedOn === null ? 'conditioned: not known' : `conditioned ${kit.conditionedOn}`,
+        kit.conditionedOn === null
+          ? 'conditioned: not known'
+          : `conditioned ${isoDayWords(kit.conditionedOn)}`,
       );
     case 'ink':
       return facts(
