@@ -121,7 +121,7 @@ describe('steady', () => {
   it('pulls that scatter more than σ widen the intervals and ask whether it is the photograph', () => {
     const answer = answerSeries(asked(pulls([0.5, 0.55, 0.45, 0.5, 0.55, 0.47]), camera));
     expect(answer.steady).toBe('unknown');
-    expect(answer.reason).toMatch(/Pull differs from pull/);
+    expect(answer.reason).toMatch(/The pulls differ among themselves by 0/);
     expect(answer.warnings.join()).toMatch(/scatter 1\d\.\d times.*is it the photograph/);
   });
 });

@@ -98,7 +98,7 @@ function ranOut({ low, high }: FittedValue): boolean {
 /** What a change of next to nothing is worth: it is the course's, not the next reading's. */
 function ranOutSentence({ tones, deviation, scattered }: Fitted): string {
   if (!tones.some(({ change }) => ranOut(change))) return '';
-  const still = scattered ? 'pull still differs from pull' : 'one reading still strays';
+  const still = scattered ? 'the pulls still differ among themselves' : 'one reading still strays';
   return ` Less than 0.001 is reckoned for a course that has run out; ${still} by ${darknessWords(deviation)}.`;
 }
 
@@ -119,7 +119,7 @@ function settledWords({ value, low, high }: FittedValue, latest: number): string
 
 function noiseSentence({ deviation, scattered, compared, pullsNeeded }: Fitted): string {
   const source = scattered
-    ? `Pull differs from pull by ${darknessWords(deviation)}`
+    ? `The pulls differ among themselves by ${darknessWords(deviation)}`
     : `One reading strays by ${darknessWords(deviation)}`;
   if (pullsNeeded > worthPulling)
     return `${source}, too much for this tolerance: read by photograph, set up twice, or accept a wider tolerance.`;
