@@ -1,4 +1,4 @@
-import { dayOf, weekdayAndDayOf } from '../words/moments.ts';
+import { dayAndTimeOf, dayOf, weekdayAndDayOf } from '../words/moments.ts';
 
 /** A moment (ISO, any zone) as a day-and-time field where the reader is holds it; empty for null. */
 export function localText(iso: string | null): string {
@@ -24,4 +24,12 @@ export function dayText(iso: string): string {
 export function momentText(iso: string): string {
   const local = localText(iso);
   return local && `${weekdayAndDayOf(local)}, ${local.slice(11)}`;
+}
+
+/** A moment (ISO) as `momentText` says it while it is of this year, else with its year: `2 Dec 2025, 12:32`. */
+export function datedMomentText(iso: string, now: Date): string {
+  const local = localText(iso);
+  return local.slice(0, 4) === localText(now.toISOString()).slice(0, 4)
+    ? momentText(iso)
+    : dayAndTimeOf(local);
 }

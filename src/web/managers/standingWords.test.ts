@@ -92,6 +92,8 @@ describe('how long', () => {
   it('it stood is unknown where nobody said since when', () => {
     expect(sinceWords(null, now)).toBe('since when: not known');
     expect(sinceWords('2026-03-04T06:00:00Z', now)).toMatch(/, 3 h$/);
+    expect(sinceWords('2026-03-01T12:00:00Z', now)).toMatch(/^since Sun 1 Mar, /);
+    expect(sinceWords('2025-03-10T12:00:00Z', now)).toMatch(/^since 10 Mar 2025, \d\d:00, 359 days$/);
     expect(bestByWords(standing({ range: range({}), verdict: 'unknown' }), now)).toContain('not known');
     expect(
       bestByWords(standing({ bestBy: '2026-03-04T08:00:00Z', range: range({ bestTo: 5 }) }), now),

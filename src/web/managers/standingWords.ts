@@ -3,7 +3,7 @@ import type { Standing, StandingVerdict, WaitRange } from '../../records/bench.t
 import type { GumState, RackLine, WaitBand } from '../../records/rack.ts';
 import { gumToSee } from '../../studio/bench/gumToSee.ts';
 import { say } from '../words/say.ts';
-import { momentText } from './localMoment.ts';
+import { datedMomentText } from './localMoment.ts';
 
 /** What a wait is, as one says it beside a stone. */
 export const verdictWords: Readonly<Record<StandingVerdict, string>> = {
@@ -74,8 +74,8 @@ export function bestByWords({ bestBy, range, verdict, wet }: Standing, now: Date
   if (bestBy !== null) {
     const until = range?.bestTo === null ? say('in time') : say('best');
     return Date.parse(bestBy) < now.getTime()
-      ? say('was {until} until {moment}', { until, moment: momentText(bestBy) })
-      : say('{until} until {moment}', { until, moment: momentText(bestBy) });
+      ? say('was {until} until {moment}', { until, moment: datedMomentText(bestBy, now) })
+      : say('{until} until {moment}', { until, moment: datedMomentText(bestBy, now) });
   }
   if (range === null) return say('no time is known that would close it');
   return verdict === 'unknown' ? say('how long it waits is not known') : say('no latest time is known');
@@ -85,7 +85,7 @@ export function bestByWords({ bestBy, range, verdict, wet }: Standing, now: Date
 export function sinceWords(since: string | null, now: Date): string {
   if (since === null) return say('since when: not known');
   return say('since {moment}, {duration}', {
-    moment: momentText(since),
+    moment: datedMomentText(since, now),
     duration: durationWords((now.getTime() - Date.parse(since)) / 1000),
   });
 }

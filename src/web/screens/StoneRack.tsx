@@ -99,9 +99,9 @@ export function StoneRack() {
   );
 }
 
-/** How many stones there are and how many carry a work, in words. */
+/** How many stones there are and how many carry a work, in words; what was grained away lies on none. */
 function rackFinding(stones: readonly StoneSummary[]): string {
-  const worked = stones.filter(({ work }) => work !== null).length;
+  const worked = stones.filter(({ work }) => work !== null && work.stage !== 'regrained').length;
   const all = say('{count, plural, one {One stone} other {{count} stones}}', { count: stones.length });
   if (worked === 0)
     return say('{all}, {count, plural, one {free} other {all free}}', { all, count: stones.length });
