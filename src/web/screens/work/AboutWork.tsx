@@ -110,14 +110,14 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
             <PastFields origin={facts.origin} onOrigin={(origin) => set({ origin })} />
           )}
           {shownTrouble && <FailureNotice failure={shownTrouble} />}
-          <div className="work-act">
+          <Button kind="quiet" onClick={() => void archive()}>
+            {work.archived ? say('Bring it back') : say('Put the work by')}
+          </Button>
+          <div className={notSaved === null ? 'work-act' : 'work-act resting'}>
             <Button kind="act" type="submit" disabled={desk.saving || notSaved !== null}>
               {desk.saving ? say('Saving …') : say('Save')}
             </Button>
             {notSaved !== null && <p className="soft">{notSaved}</p>}
-            <Button kind="quiet" onClick={() => void archive()}>
-              {work.archived ? say('Bring it back') : say('Put the work by')}
-            </Button>
           </div>
         </form>
       }

@@ -100,7 +100,7 @@ export function PhotographsView({ desk }: { desk: WorkDesk }) {
           </ul>
           <UnsentPhotographs of={(belongs) => belongs.to === 'work' && belongs.workId === work.id} />
           {shownTrouble && <FailureNotice failure={shownTrouble} />}
-          <div className="work-act">
+          <div className="work-act photographs-act">
             {unmarked ? (
               <Button kind="act" onClick={() => setMarking(unmarked.photograph)}>
                 {say('Set its four marks')}
