@@ -1,5 +1,5 @@
 import './TimeStrips.css';
-import { type CSSProperties, Fragment } from 'react';
+import { type CSSProperties, Fragment, useState } from 'react';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { type TimeStrip, timeStrip } from '../../managers/timeStrip.ts';
@@ -8,9 +8,10 @@ import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
 import { actionWords } from './planWords.ts';
 
-/** The schedule as strips of time: what each person's hands do, and how long each zone lies wet. */
+/** The schedule in words, and as strips of time: what each person's hands do, and how long each zone lies wet. */
 export function TimeStrips({ kept: { plan } }: { kept: KeptPlan }) {
   const strip = timeStrip(plan);
+  const [roomy] = useState(() => window.matchMedia('(min-width: 901px)').matches);
   const { skewSeconds, longestUntouchedSeconds } = plan.schedule;
   if (!strip) return null;
   const minutes = Array.from({ length: strip.lengthSeconds / 60 + 1 }, (_, minute) => minute);
@@ -25,66 +26,68 @@ export function TimeStrips({ kept: { plan } }: { kept: KeptPlan }) {
           { longestUntouchedSeconds, skewSeconds },
         )}
       </p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a strip wider than the window is moved by keys */}
-      <div className="strips" role="group" aria-label={say('Strips of time')} tabIndex={0}>
-        <div className="strips-inside" style={{ '--seconds': strip.lengthSeconds } as CSSProperties}>
-          <div className="strip-minutes" aria-hidden="true">
-            {minutes.map((minute) => (
-              <span key={minute} style={{ '--at': minute * 60 } as CSSProperties}>
-                {minute}:00
-              </span>
-            ))}
-          </div>
-          {strip.persons.map(({ person, touches }) => (
-            <Fragment key={person}>
-              <p className="strip-name">
-                {say('{count, plural, one {One person} other {Person {person}}}', {
-                  count: strip.persons.length,
-                  person,
-                })}
-              </p>
-              <div className="strip-hands" aria-hidden="true">
-                {touches.map(({ from, to, action, letter }) => (
-                  <span
-                    key={`${from} ${letter}`}
-                    className={`touch ${action}`}
-                    title={`${minutesSeconds(from)} ${actionWords[action]} ${letter}`}
-                    style={{ '--at': from, '--for': to - from } as CSSProperties}
-                  >
-                    {letter}
-                  </span>
-                ))}
-              </div>
-            </Fragment>
-          ))}
-          <p className="strip-name">{say('Lying wet')}</p>
-          <ul className="strip-zones" aria-hidden="true">
-            {strip.zones.map(({ id, letter, layFrom, layTo, endsAt }) => (
-              <li key={id} style={{ '--at': layFrom, '--for': endsAt - layFrom } as CSSProperties}>
-                <i style={{ '--for': layTo - layFrom } as CSSProperties} />
-                <b>{letter}</b>
-                <span>{minutesSeconds(endsAt - layTo)}</span>
-              </li>
-            ))}
-          </ul>
-        </div>
-      </div>
-      <p className="strip-legend soft" aria-hidden="true">
-        {sayRich('<span>A</span> lay <span2>A</span2> move <span3>A</span3> lift', {
-          span: (words) => <span className="touch lay">{words}</span>,
-          span2: (words) => <span className="touch move">{words}</span>,
-          span3: (words) => <span className="touch lift">{words}</span>,
-        })}
-      </p>
       <EveryTouch strip={strip} />
+      <Fold title={say('Strips of time')} open={roomy}>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a strip wider than the window is moved by keys */}
+        <div className="strips" role="group" aria-label={say('Strips of time')} tabIndex={0}>
+          <div className="strips-inside" style={{ '--seconds': strip.lengthSeconds } as CSSProperties}>
+            <div className="strip-minutes" aria-hidden="true">
+              {minutes.map((minute) => (
+                <span key={minute} style={{ '--at': minute * 60 } as CSSProperties}>
+                  {minute}:00
+                </span>
+              ))}
+            </div>
+            {strip.persons.map(({ person, touches }) => (
+              <Fragment key={person}>
+                <p className="strip-name">
+                  {say('{count, plural, one {One person} other {Person {person}}}', {
+                    count: strip.persons.length,
+                    person,
+                  })}
+                </p>
+                <div className="strip-hands" aria-hidden="true">
+                  {touches.map(({ from, to, action, letter }) => (
+                    <span
+                      key={`${from} ${letter}`}
+                      className={`touch ${action}`}
+                      title={`${minutesSeconds(from)} ${actionWords[action]} ${letter}`}
+                      style={{ '--at': from, '--for': to - from } as CSSProperties}
+                    >
+                      {letter}
+                    </span>
+                  ))}
+                </div>
+              </Fragment>
+            ))}
+            <p className="strip-name">{say('Lying wet')}</p>
+            <ul className="strip-zones" aria-hidden="true">
+              {strip.zones.map(({ id, letter, layFrom, layTo, endsAt }) => (
+                <li key={id} style={{ '--at': layFrom, '--for': endsAt - layFrom } as CSSProperties}>
+                  <i style={{ '--for': layTo - layFrom } as CSSProperties} />
+                  <b>{letter}</b>
+                  <span>{minutesSeconds(endsAt - layTo)}</span>
+                </li>
+              ))}
+            </ul>
+          </div>
+        </div>
+        <p className="strip-legend soft" aria-hidden="true">
+          {sayRich('<span>A</span> lay <span2>A</span2> move <span3>A</span3> lift', {
+            span: (words) => <span className="touch lay">{words}</span>,
+            span2: (words) => <span className="touch move">{words}</span>,
+            span3: (words) => <span className="touch lift">{words}</span>,
+          })}
+        </p>
+      </Fold>
     </section>
   );
 }
 
-/** The same in words, for those who read it out. */
+/** Every touch by its time, as it is read out at the stone. */
 function EveryTouch({ strip }: { strip: TimeStrip }) {
   return (
-    <Fold title={say('Every touch in words')}>
+    <Fold title={say('Every touch in words')} open>
       {strip.persons.map(({ person, touches }) => (
         <ol key={person} className="every-touch" aria-label={say('Person {person}', { person })}>
           {touches.map(({ from, action, letter }) => (
