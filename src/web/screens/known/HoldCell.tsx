@@ -26,37 +26,12 @@ export function HoldCell({ etch, hold }: { etch: string; hold: KnownHold | null 
     <li className="known-cell">
       <h3>{told(etch)}</h3>
       <p className="known-verdict">{verdicts[verdict]}</p>
-      <svg className="known-bar" viewBox="0 0 100 14" preserveAspectRatio="none" aria-hidden="true">
-        <defs>
-          <pattern
-            id="known-some"
-            width="3"
-            height="3"
-            patternUnits="userSpaceOnUse"
-            patternTransform="rotate(45)"
-          >
-            <rect width="1.1" height="3" fill="var(--ink)" />
-          </pattern>
-          <pattern
-            id="known-little"
-            width="6"
-            height="6"
-            patternUnits="userSpaceOnUse"
-            patternTransform="rotate(45)"
-          >
-            <rect width="0.8" height="3" fill="var(--ink)" />
-          </pattern>
-        </defs>
-        <rect className="known-range" x="0" y="1" width="100" height="12" />
-        <rect
-          className="known-interval"
-          x={100 * share.low}
-          y="1"
-          width={Math.max(1, 100 * (share.high - share.low))}
-          height="12"
-          fill={certainty === 'sure' ? 'var(--ink)' : `url(#known-${certainty})`}
+      <div className="known-line" aria-hidden="true">
+        <i
+          className={`known-range ${certainty}`}
+          style={{ left: `${100 * share.low}%`, width: `${Math.max(1, 100 * (share.high - share.low))}%` }}
         />
-      </svg>
+      </div>
       <p className="known-figure">
         {percent(share.low)}–{percent(share.high)} % <span className="soft">{say('hold')}</span>
       </p>
