@@ -18,7 +18,7 @@ describeInBrowser('the proof desk', (pages) => {
     await page.getByText('A print is laid on its drawn stone').waitFor();
     await expectSoundScreen(page, 'a proof desk without pulls');
     await page.setViewportSize(phone);
-    await page.getByRole('link', { name: 'Add a pull' }).click();
+    await page.getByRole('link', { name: 'Enter a pull' }).click();
     await asked(page, 'Which pull is it?');
     await expectSoundScreen(page, 'which pull');
     await page.setViewportSize(phone);
@@ -75,7 +75,7 @@ describeInBrowser('the proof desk', (pages) => {
       eye: { lights: 0.1, middles: 0.5, darks: 0.9, ageMinutes: 5 },
     });
     await page.setViewportSize(phone);
-    await page.getByRole('link', { name: 'Add the next pull' }).click();
+    await page.getByRole('link', { name: 'Enter the next pull' }).click();
     await expect
       .poll(() => page.getByRole('group', { name: 'Number on the stone' }).textContent())
       .toContain('2');
@@ -152,7 +152,7 @@ describeInBrowser('the proof desk', (pages) => {
       .getByText(/by eye/)
       .first()
       .waitFor();
-    expect(await page.getByRole('link', { name: 'Add a pull' }).count()).toBe(1);
+    expect(await page.getByRole('link', { name: 'Enter a pull' }).count()).toBe(1);
     const over = await page.evaluate(() => document.documentElement.scrollHeight - window.innerHeight);
     expect(over).toBeLessThanOrEqual(0);
     await expectSoundScreen(page, 'a proof desk with pulls told by eye');

@@ -189,7 +189,7 @@ describe.skipIf(chromiumPath === null || ownAddresses().length === 0)(
       await read(`/api/works/${work.id}/pulls`, postJson({ number: 1, paper: { words: 'rag 250' } }));
       await hand.goto(at);
       await head(hand, /./);
-      await hand.getByRole('link', { name: 'Add a pull' }).click();
+      await hand.getByRole('link', { name: 'Enter a pull' }).click();
       await head(hand, 'Which pull is it?');
       await context.setOffline(true);
       await press(hand, 'Next');
@@ -252,7 +252,7 @@ describe.skipIf(chromiumPath === null || ownAddresses().length === 0)(
       await hand.getByText('not sent yet').first().waitFor({ state: 'detached' });
       await context.setOffline(false);
       await hand.goto(at);
-      await hand.getByRole('link', { name: 'Add a pull' }).waitFor();
+      await hand.getByRole('link', { name: 'Enter a pull' }).waitFor();
       expect(await hand.getByText('not sent yet').count()).toBe(0);
       expect((await pulls()).map(({ number }) => number)).toEqual([1, 2, 3]);
     }, 280_000);

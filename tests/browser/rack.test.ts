@@ -15,11 +15,14 @@ describeInBrowser('the rack', (pages) => {
     const line = page.getByRole('listitem').filter({ hasText: 'S-71' });
     await line.getByText('gummed or not: not known', { exact: true }).waitFor();
     await expectSoundScreen(page, 'a rack with unknown states');
-    const { log } = await begunRun(work.id);
+    const { id, log } = await begunRun(work.id);
     await log('stage-started', { stage: 'proofs' });
     await line.getByText('gum now', { exact: true }).waitFor();
     await page.getByRole('heading', { level: 1, name: /^Gum S-71/ }).waitFor();
     expect(await page.getByRole('listitem').first().textContent()).toContain('S-71');
+    expect(await page.getByRole('link', { name: 'To S-71’s bench' }).getAttribute('href')).toBe(
+      `/bench/${id}`,
+    );
     await line.getByText('How long it may wait').click();
     await line.getByText('gum whenever pausing over 15 min (common practice, no source)').waitFor();
     await expectSoundScreen(page, 'a rack that asks for gum');

@@ -15,7 +15,7 @@ export const pullKindWords: Readonly<Record<PullKind, string>> = {
 
 /** The answer of a series as a headline. */
 export function seriesHeadline({ answer, pulls }: Pick<WorkSeries, 'answer' | 'pulls'>): string {
-  if (pulls.length === 0) return say('Add the first pull');
+  if (pulls.length === 0) return say('Enter the first pull');
   const { state, since, plateau } = answer;
   switch (state) {
     case 'steady':

@@ -71,7 +71,7 @@ export function EditionPage({ edition }: { edition: Edition }) {
       >
         {finished ? (
           <ButtonLink kind="act" href={`/editions/${edition.id}/curate`}>
-            {say('To its prints')}
+            {say('Its prints')}
           </ButtonLink>
         ) : (
           <ButtonLink kind="act" href={`/editions/${edition.id}/press`}>

@@ -16,10 +16,10 @@ import { PressLedger } from './PressLedger.tsx';
 
 const views = [
   { path: '', name: say('Plan and papers') },
-  { path: 'curate', name: say('Drift and numbers') },
+  { path: 'curate', name: say('Its prints') },
 ] as const;
 
-/** One edition: its plan and papers, its ledger at the press, its drift and numbers. */
+/** One edition: its plan and papers, its ledger at the press, its prints with their drift and numbers. */
 export default function EditionScreen({ id, view }: { id: string; view: string }) {
   const found = useQuery({
     queryKey: editionKey(id),

@@ -182,7 +182,7 @@ function TwoSignatures({ work, proofs: { series, pulls, settings } }: ProofsPage
         <LeftOut work={work} settings={settings} />
         <p>
           <ButtonLink kind="act" href={`/works/${work.id}/proofs/new`}>
-            {pulls.length === 0 ? say('Add a pull') : say('Add the next pull')}
+            {pulls.length === 0 ? say('Enter a pull') : say('Enter the next pull')}
           </ButtonLink>
         </p>
         <RestsOn work={work} pulls={resting} />

@@ -36,7 +36,7 @@ export function ProofDesk({ work, proofs }: ProofsPageParts) {
     <div className="proof-desk">
       <PageHead stamp={<ProofsStamp work={work} />} headline={seriesHeadline(series)}>
         <ButtonLink kind={gone ? 'plain' : 'act'} href={`${at}/new`}>
-          {gone ? say('Add a pull from before') : say('Add a pull')}
+          {gone ? say('Enter a pull from before') : say('Enter a pull')}
         </ButtonLink>
       </PageHead>
       <PullsLaidOut work={work} proofs={proofs} />
@@ -102,7 +102,7 @@ function FirstPull({ work, proofs }: ProofsPageParts) {
         act={
           <p>
             <ButtonLink kind="act" href={`${at}/new`}>
-              {say('Add a pull')}
+              {say('Enter a pull')}
             </ButtonLink>
           </p>
         }

@@ -150,7 +150,7 @@ export function PullAnswer({ work, proofs, pull }: ProofsPageParts & { pull: Pul
               {say('Measure it again')}
             </Button>
           )}
-          <ButtonLink href={`${at}/new`}>{say('Add the next pull')}</ButtonLink>
+          <ButtonLink href={`${at}/new`}>{say('Enter the next pull')}</ButtonLink>
         </div>
       </div>
     </div>

@@ -14,11 +14,18 @@ export function PullsLaidOut({ work, proofs: { pulls, series, approvals } }: Pro
   const { unsent, unreachable } = useUnsentPulls(work.id);
   const count = pulls.length + unsent.length;
   useEffect(() => {
-    if (count > 0 && laid.current) laid.current.scrollLeft = laid.current.scrollWidth;
+    if (count === 0 || !laid.current) return;
+    laid.current.scrollLeft = laid.current.scrollWidth;
+    markWhatLiesBeyond(laid.current);
   }, [count]);
   const standard = approvals.find(({ withdrawn }) => withdrawn === null)?.pull ?? null;
   return (
-    <ol ref={laid} className="pulls-laid" aria-label={say('The pulls, each as on the stone')}>
+    <ol
+      ref={laid}
+      className="pulls-laid"
+      aria-label={say('The pulls, each as on the stone')}
+      onScroll={(event) => markWhatLiesBeyond(event.currentTarget)}
+    >
       {pulls.map((pull) => {
         const read = series.pulls.find(({ id }) => id === pull.id);
         return (
@@ -70,4 +77,11 @@ export function PullsLaidOut({ work, proofs: { pulls, series, approvals } }: Pro
       ))}
     </ol>
   );
+}
+
+/** At an edge behind which more pulls lie, the row fades. */
+function markWhatLiesBeyond(row: HTMLElement): void {
+  const after = row.scrollWidth - row.clientWidth - row.scrollLeft;
+  row.toggleAttribute('data-more-before', row.scrollLeft > 1);
+  row.toggleAttribute('data-more-after', after > 1);
 }

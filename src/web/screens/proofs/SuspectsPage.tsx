@@ -33,7 +33,7 @@ export function SuspectsPage({ work }: ProofsPageParts) {
         <div className="proofs-body">
           <FailureNotice failure={shownFailure(suspects.error)} />
           <ButtonLink kind="act" href={`/works/${work.id}/proofs/new`}>
-            {say('Add a pull')}
+            {say('Enter a pull')}
           </ButtonLink>
         </div>
       </>

@@ -71,7 +71,7 @@ export function UnsentPull({ shown, kept }: { shown: ShownPull; kept: readonly P
         }
       >
         <ButtonLink kind={refusal ? 'plain' : 'act'} href={`${at}/new`}>
-          {begun ? say('Go on with the pull begun') : say('Add the next pull')}
+          {begun ? say('Go on with the pull begun') : say('Enter the next pull')}
         </ButtonLink>
       </PageHead>
       <div className="unsent-pull">

@@ -25,14 +25,20 @@ export function RackScreen() {
   const lines = rack.data?.lines ?? [];
   const now = new Date(rack.dataUpdatedAt);
   const empty = rack.isSuccess && lines.length === 0;
+  const pressing = lines.find(({ standing, runId }) => standing.gumNow && runId !== null);
   return (
     <>
       <PageHead
         stamp={say('The rack')}
         headline={lines.length > 0 ? rackFinding(lines) : say('How the stones stand')}
       >
+        {pressing && (
+          <ButtonLink kind="act" href={`/bench/${pressing.runId}`}>
+            {say('To {stoneName}’s bench', { stoneName: pressing.stoneName })}
+          </ButtonLink>
+        )}
         {lines.length > 0 && (
-          <ButtonLink kind="act" href="/leaving">
+          <ButtonLink kind={pressing ? 'plain' : 'act'} href="/leaving">
             {say('Leaving now')}
           </ButtonLink>
         )}
