@@ -97,6 +97,6 @@ async function expectFinding(page: Page): Promise<void> {
   await page.getByRole('table', { name: /^Tone ladder, / }).waitFor();
   await page.getByText('Take it with you').click();
   const whole = page.waitForEvent('download');
-  await page.getByRole('link', { name: 'Everything in one archive (ZIP)' }).click();
+  await page.getByRole('link', { name: 'Everything in one file (ZIP)' }).click();
   expect((await whole).suggestedFilename()).toMatch(/\.zip$/);
 }

@@ -80,7 +80,7 @@ describeInBrowser('phones', (pages) => {
       await laptop.getByText('No longer let in: 1').click();
       await picture(laptop, 'phones-shut');
       // nothing is touched on the phone but the way to another room: its next question is refused
-      await hand.getByRole('button', { name: 'All rooms' }).click();
+      await hand.getByRole('button', { name: 'All pages' }).click();
       await hand.getByRole('link', { name: 'Works', exact: true }).click();
       await hand.getByRole('heading', { name: 'Type the code' }).waitFor();
     },

@@ -61,6 +61,6 @@ export const servingFailures = {
   },
   internal: {
     sentence: 'Something went wrong inside: {why}.',
-    remedy: 'Try again; if it stays, tell the maintainers.',
+    remedy: 'Try again; if it stays, tell whoever looks after Stonetone here.',
   },
 } as const satisfies Record<string, FailureEntry>;

@@ -50,7 +50,7 @@ export function failureFromBody(status: number, body: unknown): ShownFailure {
   return {
     code: `status-${status}`,
     message: say('Stonetone answered in a way this page does not know ({status}).', { status }),
-    remedy: say('Load the page again; if it stays, tell the maintainers.'),
+    remedy: say('Load the page again; if it stays, tell whoever looks after Stonetone here.'),
   };
 }
 

@@ -157,7 +157,7 @@ export function LiftPicture({
         className="lift-area"
         role="group"
         aria-label={say(
-          'The stone with its print. Arrow keys move it, plus and minus bring it closer and farther, 0 shows all.',
+          'The stone with its print. Arrow keys move it, plus and minus bring it closer and farther.',
         )}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is moved and brought closer by keys
         tabIndex={0}

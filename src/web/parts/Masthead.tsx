@@ -44,7 +44,7 @@ export function Masthead() {
           onClick={() => setUnfoldedAt(unfolded ? null : path)}
         >
           {here && <b>{here.name}</b>}
-          <span>{unfolded ? say('Fold the rooms') : say('All rooms')}</span>
+          <span>{unfolded ? say('Close') : say('All pages')}</span>
         </button>
         <div className="masthead-rooms">
           {rooms.map((room) => (

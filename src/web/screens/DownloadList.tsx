@@ -28,7 +28,7 @@ export function DownloadList({ entry }: { entry: ComparisonEntry }) {
     <Fold title={say('Take it with you')}>
       <ul className="download-list">
         <li>
-          <a href={comparisonDownload(entry.id)}>{say('Everything in one archive (ZIP)')}</a>
+          <a href={comparisonDownload(entry.id)}>{say('Everything in one file (ZIP)')}</a>
         </li>
         {files.map((name) => (
           <li key={name}>

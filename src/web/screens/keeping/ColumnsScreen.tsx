@@ -16,7 +16,7 @@ export default function ColumnsScreen() {
   return (
     <>
       <PageHead
-        stamp={<Link href="/keeping">{say('Keeping')}</Link>}
+        stamp={<Link href="/keeping">{say('Copies and labels')}</Link>}
         headline={say('What the tables hold')}
       />
       <div className="entry-body columns">

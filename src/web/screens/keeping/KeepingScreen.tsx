@@ -42,7 +42,10 @@ export default function KeepingScreen() {
   const state = copies.data;
   return (
     <>
-      <PageHead stamp={say('Keeping')} headline={state ? copiesHeadline(state) : say('What is kept')}>
+      <PageHead
+        stamp={say('Copies and labels')}
+        headline={state ? copiesHeadline(state) : say('What is kept')}
+      >
         {state && state.folder !== null && (
           <Button kind="act" disabled={state.busy !== null} onClick={() => void act(copyNow())}>
             {state.busy?.act === 'copying' ? say('Copying …') : say('Copy now')}

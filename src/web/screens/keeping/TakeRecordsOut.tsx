@@ -41,7 +41,7 @@ export function TakeRecordsOut() {
       </h2>
       <p>
         {say(
-          'Everything that was typed, logged and measured, of one moment: a table (CSV) and a list (JSON) of each kind, in one archive. Photographs are no part of it; a copy holds those.',
+          'Everything that was typed, logged and measured, of one moment: a table (CSV) and a list (JSON) of each kind, in one file (ZIP). Photographs are no part of it; a copy holds those.',
         )}
       </p>
       {sealed.data && sealed.data.length > 0 && (

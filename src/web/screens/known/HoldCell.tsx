@@ -50,7 +50,7 @@ export function HoldCell({ etch, hold }: { etch: string; hold: KnownHold | null 
       </p>
       <p className="soft">{sources(testStones, works)}</p>
       <p className="soft">
-        {say('leaning on its medium’s other etches: {share} % ({low}–{high} %)', {
+        {say('Reckoned together with the other etches of this medium: {share} % ({low}–{high} %)', {
           share: percent(pooled),
           low: percent(pooledLow),
           high: percent(pooledHigh),
@@ -62,8 +62,16 @@ export function HoldCell({ etch, hold }: { etch: string; hold: KnownHold | null 
 
 function sources(testStones: number, works: number): string {
   const parts = [
-    ...(testStones > 0 ? [say('{testStones} from test stones', { testStones })] : []),
-    ...(works > 0 ? [say('{works} from works', { works })] : []),
+    ...(testStones > 0
+      ? [
+          say('{testStones, plural, one {on one test stone} other {on {testStones} test stones}}', {
+            testStones,
+          }),
+        ]
+      : []),
+    ...(works > 0
+      ? [say('{works, plural, one {on one work’s stone} other {on the stones of {works} works}}', { works })]
+      : []),
   ];
   return parts.join(', ');
 }

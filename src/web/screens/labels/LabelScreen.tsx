@@ -37,7 +37,7 @@ export default function LabelScreen() {
   return (
     <>
       <PageHead
-        stamp={sayRich('<link>Keeping</link> · labels', {
+        stamp={sayRich('<link>Copies and labels</link> · labels', {
           link: (words) => <Link href="/keeping">{words}</Link>,
         })}
         headline={labelCountWords(count)}

@@ -1,13 +1,10 @@
 import { useState } from 'react';
 import type { LineStage } from '../../../records/run.ts';
-import { lineStages } from '../../../studio/bench/lineStages.ts';
 import { doorCardAddress, startCardAddress } from '../../client/materials.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';
-import { told } from '../../words/told.ts';
-
-const stages = lineStages.map(({ stage, name }) => [stage, told(name)] as const);
+import { stageOptions } from './stageOptions.ts';
 
 /** The cards that are set from the register: for the door, and for beside the stone in a stage that is chosen. */
 export function CardLinks() {
@@ -22,7 +19,7 @@ export function CardLinks() {
       <Choice
         label={say('Card beside the stone for')}
         value={stage}
-        options={stages}
+        options={stageOptions}
         onChoose={(chosen) => setStage(chosen as LineStage)}
       />
       <a href={startCardAddress(stage)}>

@@ -1,6 +1,5 @@
 import type { HazardClass, Material } from '../../../records/material.ts';
 import type { LineStage } from '../../../records/run.ts';
-import { lineStages } from '../../../studio/bench/lineStages.ts';
 import { hazardWords } from '../../../studio/room/hazardWords.ts';
 import { type MaterialTyped, materialFieldWords } from '../../managers/room/materialForm.ts';
 import { Field } from '../../parts/Field.tsx';
@@ -10,12 +9,12 @@ import { Words } from '../../parts/Words.tsx';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import type { TypedForm } from '../useTypedForm.ts';
+import { stageOptions } from './stageOptions.ts';
 
 const hazards = Object.entries(hazardWords).map(([hazard, words]) => [hazard, told(words)]) as [
   HazardClass,
   string,
 ][];
-const stages = lineStages.map(({ stage, name }) => [stage, told(name)] as const);
 
 /** The fields of a material, in the order in which its safety data sheet says them. */
 export function MaterialFields({ form }: { form: TypedForm<Material, MaterialTyped> }) {
@@ -69,7 +68,7 @@ export function MaterialFields({ form }: { form: TypedForm<Material, MaterialTyp
       <Ticks
         label={materialFieldWords.stages}
         values={words('stages') as LineStage[]}
-        options={stages}
+        options={stageOptions}
         onTick={(ticked) => form.set({ stages: ticked.join(' ') })}
       />
       {line('protection')}

@@ -20,7 +20,7 @@ export default function ReportList() {
     <EntryListPage
       list={{ key: reportsKey, read: listReports, itemsOf: (page) => page.reports }}
       head={() => ({
-        stamp: say('Papers'),
+        stamp: say('Reports'),
         headline: say('Reports'),
         act: { href: '/reports/new', words: say('Begin a report') },
         emptyTitle: say('No report is begun yet'),

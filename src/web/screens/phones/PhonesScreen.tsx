@@ -66,7 +66,11 @@ function Unreachable({ open }: { open: boolean }) {
   }
   return (
     <EmptyPage title={say('Stonetone answers this machine alone.')} act={null}>
-      <p>{say('To use a phone at the stone, stop Stonetone where you started it and start it again with')}</p>
+      <p>
+        {say(
+          'To use a phone at the stone, ask whoever looks after this machine to stop Stonetone and start it again with this line:',
+        )}
+      </p>
       <p className="phones-command">
         <code>npm start -- --lan --certificate self</code>
       </p>

@@ -21,7 +21,7 @@ export default function ProtocolList() {
     <EntryListPage
       list={{ key: protocolsKey, read: listProtocols, itemsOf: (page) => page.protocols }}
       head={() => ({
-        stamp: <Link href="/keeping">{say('Keeping')}</Link>,
+        stamp: <Link href="/keeping">{say('Copies and labels')}</Link>,
         headline: say('Protocols of other studios'),
         act: { href: '/protocols/new', words: say('Bring one in') },
         emptyTitle: say('None was brought in yet'),

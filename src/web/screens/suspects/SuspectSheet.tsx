@@ -95,9 +95,9 @@ export function littleRead({ seen, unknown }: SuspectsAnswer): boolean {
 }
 
 function roomWords(cases: number): string {
-  if (cases === 0) return say('no case of this room was closed yet');
+  if (cases === 0) return say('no fault was traced to its cause here yet');
   return say(
-    '{cases, plural, one {one settled case} other {{cases} settled cases}} of this room moved where each starts',
+    '{cases, plural, one {one fault that was traced to its cause here moved} other {{cases} faults that were traced to their causes here moved}} where each suspect starts',
     { cases },
   );
 }

@@ -166,7 +166,9 @@ function PlanForm({ first }: { first: TestPlanEntry | null }) {
           </p>
           <Choice
             label={say('The control: what the others are compared with')}
-            hint={say('Best something that you know, on every stone; None counts like any other.')}
+            hint={say(
+              'Take something that you know, and lay it on every stone. If you choose none, each is compared with every other.',
+            )}
             value={typed.control ?? ''}
             options={[
               ['', say('none: each with every other')],

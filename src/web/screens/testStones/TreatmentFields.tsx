@@ -58,8 +58,8 @@ export function TreatmentFields({
           <Picks<Reach>
             label={
               name.trim()
-                ? say('{name} is given at once to', { name: told(name.trim()) })
-                : say('It is given at once to')
+                ? say('What gets one kind of “{name}” throughout?', { name: told(name.trim()) })
+                : say('What gets one kind of it throughout?')
             }
             value={reach}
             options={reaches}
@@ -67,7 +67,7 @@ export function TreatmentFields({
           />
           {treatments.length > 1 && (
             <Button kind="quiet" onClick={() => onTreatments(treatments.filter((each) => each.id !== id))}>
-              {name.trim() ? say('Leave out {name}', { name: told(name.trim()) }) : say('Leave out it')}
+              {name.trim() ? say('Leave out {name}', { name: told(name.trim()) }) : say('Leave it out')}
             </Button>
           )}
         </section>

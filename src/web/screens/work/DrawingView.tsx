@@ -116,7 +116,7 @@ function saveWords({ unsaved, saving, state, broughtBack, work }: WorkDesk): str
   if (unsaved)
     return broughtBack && !state.canRedo
       ? say('Not saved yet. What was unsaved at the last visit is on the desk.')
-      : say('Not saved yet; a reload keeps it.');
+      : say('Not saved yet; kept in this window, also when the page is loaded again.');
   return work.zones.length > 0 ? say('Saved.') : say('The ground is etched all over until zones are drawn.');
 }
 
