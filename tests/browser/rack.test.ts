@@ -91,7 +91,7 @@ describeInBrowser('leaving now', (pages) => {
     await expect.poll(() => keptKinds(id)).toEqual(['stage-started', 'gummed', 'undo']);
     await gum.click();
     await page.getByRole('checkbox', { name: /^roller scraped/ }).click();
-    await page.getByRole('button', { name: /^Leave with \d+ open$/ }).click();
+    await page.getByRole('button', { name: /^Leave, \d+ not done$/ }).click();
 
     const outcome = page.getByRole('listitem').filter({ hasText: 'S-74' });
     await outcome.getByText('was: proofs until steady under way, inked, not gummed').waitFor();
@@ -107,8 +107,14 @@ describeInBrowser('leaving now', (pages) => {
   it('keeps through a reload what no log holds, and is a touch away from the bench', async () => {
     const work = await startedWork('S-76', { stage: 'rolled-up', title: 'Drain' });
     const { id, log } = await begunRun(work.id);
-    await log('stage-started', { stage: 'proofs' });
+    await log('stage-started', { stage: 'proofs' }, 2 * hour);
+    await log('stage-ended', { stage: 'proofs' }, hour);
     const page = await pages.atDesk(`/bench/${id}`);
+    // it stands inked and bare: gum is lit before what follows
+    await page.getByText('This stone wants gum now: gum it, buff it tight.').waitFor();
+    await expectSoundScreen(page, 'a bench whose stone wants gum');
+    await page.locator('.bench-target.first', { hasText: 'Gummed' }).click();
+    await page.locator('.bench-target.first', { hasText: /^Begin: / }).waitFor();
     await page.getByRole('link', { name: 'Leaving now' }).click();
     const cover = page
       .getByRole('region', { name: 'S-76, Drain' })
@@ -120,7 +126,7 @@ describeInBrowser('leaving now', (pages) => {
     await cover.waitFor();
     expect(await cover.getAttribute('aria-checked')).toBe('true');
     expect(await roller.getAttribute('aria-checked')).toBe('true');
-    expect(await keptKinds(id)).toEqual(['stage-started']);
+    expect(await keptKinds(id)).toEqual(['stage-started', 'stage-ended', 'gummed']);
   });
 
   it('closed before it was sent, is sent by the rack of the same browser', async () => {

@@ -86,11 +86,17 @@ export const beginTap: BenchTap = {
   place: null,
 };
 
+/** The stone was gummed between two stages, or within one. */
+export const gummedTap: BenchTap = { kind: 'gummed', payload: {}, words: say('Gummed'), place: null };
+
+/** What a trouble says of which nothing was said yet. */
+export const troubleAtStone = say('trouble at the stone');
+
 /** Something is wrong at a place, told with one touch; what it was can be said later. */
 export function troubleTap(place: string | null): BenchTap {
   return {
     kind: 'trouble',
-    payload: { place, words: say('trouble at the stone') },
+    payload: { place, words: troubleAtStone },
     words: say('Trouble'),
     place,
   };

@@ -4,6 +4,7 @@ import { pouredWords } from '../../../studio/bench/pouredWords.ts';
 import { stagePast } from '../../../studio/bench/stagePast.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
+import { troubleAtStone } from './benchTaps.ts';
 import { clockOf } from './spanWords.ts';
 import { noteWords } from './troubleKinds.ts';
 
@@ -25,6 +26,9 @@ export function eventWords(event: RunEvent, letterOf: (place: string) => string)
         : say('buffed');
     case 'trouble': {
       const { place, words } = event.payload;
+      if (words === troubleAtStone) {
+        return place ? say('trouble at {letterOf}', { letterOf: letterOf(place) }) : words;
+      }
       return place
         ? say('trouble at {letterOf}: {words}', { letterOf: letterOf(place), words })
         : say('trouble: {words}', { words });

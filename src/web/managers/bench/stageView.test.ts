@@ -41,6 +41,33 @@ function aBench() {
 }
 
 describe('a stage at the bench', () => {
+  it('offers gum to a stone that is inked and bare, until it is logged gummed', () => {
+    const bench = aBench();
+    expect(bench.look(0).gum).toBeNull();
+    bench.log(0, 'stage-started', { stage: 'roll-up' });
+    bench.log(600, 'stage-ended', { stage: 'roll-up' });
+    expect(bench.look(601)).toMatchObject({
+      phase: 'next',
+      gum: { tap: { kind: 'gummed', payload: {}, words: 'Gummed' }, first: false },
+      spoken: 'Next: trial proofs',
+    });
+    expect(bench.look(1560)).toMatchObject({
+      gum: { first: true },
+      first: [{ kind: 'stage-started' }],
+      spoken: 'This stone wants gum now: gum it, buff it tight.',
+    });
+    bench.log(1600, 'gummed', {});
+    expect(bench.look(1601).gum).toBeNull();
+  });
+
+  it('asks no gum of a stone in hand, nor of one that an etch covers next', () => {
+    const bench = aBench();
+    bench.log(0, 'stage-started', { stage: 'second-powder' });
+    expect(bench.look(1000).gum).toMatchObject({ first: false });
+    bench.log(1200, 'stage-ended', { stage: 'second-powder' });
+    expect(bench.look(9999)).toMatchObject({ stage: 'second-etch', gum: { first: false } });
+  });
+
   it('is offered, then runs by its timestamp, and is called from its least time on every minute', () => {
     const bench = aBench();
     expect(bench.look(0)).toMatchObject({ phase: 'next', headline: 'Next: rosin, then talc', seconds: null });

@@ -4,10 +4,12 @@ import type { WorkStage } from '../../../records/work.ts';
 import { lineCourse } from '../../../studio/bench/lineCourse.ts';
 import { type LineRule, lineRule } from '../../../studio/bench/lineStages.ts';
 import { stageCautions } from '../../../studio/bench/stageCautions.ts';
+import { etches } from '../../../studio/bench/stagesDone.ts';
+import { gumAfterSeconds } from '../../../studio/editions/ledgerState.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { momentText } from '../localMoment.ts';
-import type { BenchTap } from './benchTaps.ts';
+import { type BenchTap, gummedTap } from './benchTaps.ts';
 import { clockOf, expectedWords, spanRange, spokenSpan } from './spanWords.ts';
 
 /** All that the bench says of a stage of the line at one moment. */
@@ -34,6 +36,11 @@ export interface StageView {
   readonly cautions: readonly string[];
   /** What the space bar, the pedal and the large target log, one after the other; empty where nothing is left. */
   readonly first: readonly BenchTap[];
+  /**
+   * What logs a stone gummed that is inked and bare; null where it asks for no gum. It comes `first` where the stone
+   * stands between two stages as long as at a press that stands, unless an etch covers it next.
+   */
+  readonly gum: { readonly tap: BenchTap; readonly first: boolean } | null;
   /** What the voice says at this moment; it is said anew whenever it changes. */
   readonly spoken: string;
 }
@@ -75,10 +82,12 @@ export function stageView(
       early: null,
       cautions: [],
       first: [],
+      gum: gumOf(state, null),
       spoken: say('Nothing is left in the line'),
     };
   }
   const rule = lineRule(next);
+  const gum = gumOf(state, next);
   const headline = withAmount(say('Next: {rule}', { rule: told(rule.name) }), next, faceMm2);
   return {
     phase: 'next',
@@ -91,7 +100,8 @@ export function stageView(
     early: rule.waiting ? null : opensAt(state),
     cautions: stageCautions(next),
     first: [beginTap(next)],
-    spoken: headline,
+    gum,
+    spoken: gum?.first ? gumWanted : headline,
   };
 }
 
@@ -109,8 +119,23 @@ const grainedAway: StageView = {
   early: null,
   cautions: [],
   first: [],
+  gum: null,
   spoken: say('Grained away'),
 };
+
+/** What a stone that stands inked and bare asks for. */
+export const gumWanted = say('This stone wants gum now: gum it, buff it tight.');
+
+function gumOf(
+  { standing, at }: Pick<RunState, 'standing' | 'at'>,
+  next: LineStage | null,
+): StageView['gum'] {
+  if (!standing.gumNow) return null;
+  const { since } = standing;
+  const stood = since === null ? null : (Date.parse(at) - Date.parse(since)) / 1000;
+  const etchedNext = next !== null && etches.includes(next);
+  return { tap: gummedTap, first: !etchedNext && (stood === null || stood > gumAfterSeconds) };
+}
 
 /** What begins a stage. */
 export function beginTap(stage: LineStage): BenchTap {
@@ -163,6 +188,7 @@ function openView(open: StageDone, state: Pick<RunState, 'at' | 'standing'>, fac
     early,
     cautions: stageCautions(open.stage),
     first: leave,
+    gum: state.standing.gumNow ? { tap: gummedTap, first: false } : null,
     spoken: spokenOf(rule, headline, seconds),
   };
 }

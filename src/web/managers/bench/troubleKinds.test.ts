@@ -8,6 +8,7 @@ it('a trouble waits to be said what it was, and the log then shows it', () => {
   expect(troubleUntold(events)).toBe(false);
   log('trouble', { place: null, words: 'trouble at the stone' }, { s: 1 });
   expect(troubleUntold(events)).toBe(true);
+  expect(eventWords(events[0]!, String)).toBe('trouble at the stone');
   log('note', { about: 'trouble', words: 'etch ran over the edge: near the reeds' }, { s: 9 });
   expect(troubleUntold(events)).toBe(false);
   expect(eventWords(events[1]!, String)).toBe('the trouble was: etch ran over the edge: near the reeds');

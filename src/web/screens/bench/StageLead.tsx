@@ -8,7 +8,7 @@ import { type BenchTap, troubleTap } from '../../managers/bench/benchTaps.ts';
 import { shownFactWords } from '../../managers/bench/benchView.ts';
 import { eventWords } from '../../managers/bench/logWords.ts';
 import { clockOf } from '../../managers/bench/spanWords.ts';
-import type { StageView } from '../../managers/bench/stageView.ts';
+import { gumWanted, type StageView } from '../../managers/bench/stageView.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { BenchOutcome } from './BenchOutcome.tsx';
@@ -48,6 +48,8 @@ export function StageLead({
   const offered = `${view.phase} ${view.stage}`;
   const sure = early === null || asked === offered;
   const [asking, setAsking] = useState(false);
+  const gum = view.gum?.tap ?? null;
+  const gumFirst = view.gum?.first ?? false;
   const touchFirst = () => {
     if (view.phase === 'next' && view.stage === 'regrain') setAsking(true);
     else if (sure) tap(...view.first);
@@ -58,8 +60,10 @@ export function StageLead({
     else if (what === 'trouble') tap(trouble);
     // a key that was meant for something else leaves the drawing where it is
     else if (asking) setAsking(false);
+    else if (gum && gumFirst) tap(gum);
     else if (view.first.length > 0) touchFirst();
   }, panelOpen);
+  const offers = early !== null && sure ? askedAgain(view.first, unplanned) : view.first;
   const etched = restsAfter[view.stage ?? 'regrain'] ? contactsOfLast(state) : [];
   return (
     <div className="bench-top">
@@ -75,6 +79,7 @@ export function StageLead({
             </span>
           </div>
         )}
+        {gumFirst && <p className="stage-gum">{gumWanted}</p>}
         <h1>{view.headline}</h1>
         {(time ?? early) && <p className="stage-time">{upperFirst(time?.words ?? early!)}.</p>}
         {endSign && (
@@ -124,12 +129,14 @@ export function StageLead({
           />
         ) : (
           <BenchTargets
-            first={early !== null && sure ? askedAgain(view.first, unplanned) : view.first}
-            lit={early === null}
-            others={[]}
+            first={gum && gumFirst ? [gum] : offers}
+            lit={gumFirst || early === null}
+            others={gumFirst ? offers.slice(0, 1) : gum ? [gum] : []}
             trouble={trouble}
             undo={bench.last && eventWords(bench.last, letterOf)}
-            onTap={(touched, ...also) => (touched?.kind === 'trouble' ? tap(touched, ...also) : touchFirst())}
+            onTap={(touched, ...also) =>
+              touched?.kind === 'trouble' || touched === gum ? tap(touched!, ...also) : touchFirst()
+            }
             onUndo={bench.undo}
           />
         )}

@@ -73,7 +73,7 @@ export function LeavingTicks({ list, before }: { list: LeavingList; before: read
         {view.trouble !== null && <FailureNotice failure={shownFailure(view.trouble)} />}
         <BenchSending toSend={view.sending} />
         <Button kind={open === 0 ? 'act' : 'plain'} onClick={() => void desk.leave()}>
-          {open === 0 ? say('All done: leave') : say('Leave with {open} open', { open })}
+          {open === 0 ? say('All done: leave') : say('Leave, {open} not done', { open })}
         </Button>
         <p className="soft">
           {say(
