@@ -171,7 +171,7 @@ describeInBrowser('the bench', (pages) => {
     await page.getByText('This stone was etched already: etch it again, from this plan?').waitFor();
     await expectSoundScreen(page, 'a plan of a stone that was etched');
     await page.getByRole('button', { name: 'No, leave it' }).click();
-    await page.getByRole('button', { name: 'Go on at the stone' }).click();
+    await page.locator('.plan-begin').getByRole('button', { name: 'Go to the bench' }).click();
     await page.getByRole('heading', { name: /^Next: ink full and dry/ }).waitFor();
   });
 

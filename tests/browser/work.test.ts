@@ -239,7 +239,7 @@ describeInBrowser('a work', (pages) => {
     await page.getByRole('button', { name: 'Plan the second etch' }).click();
     await page.getByText('lights are lost: gum only, so that no more goes').waitFor();
     // planned, it leads on; changed, it is planned anew first
-    await page.getByText('Go on at the stone').waitFor();
+    await page.locator('.work-act').getByText('Go to the bench').waitFor();
     await expectSoundScreen(page, 'a second etch');
     for (const view of ['photographs', 'about']) {
       await page.goto(new URL(`/works/${id}/${view}`, page.url()).href);

@@ -97,7 +97,7 @@ describe('how long', () => {
     expect(bestByWords(standing({ range: range({}), verdict: 'unknown' }), now)).toContain('not known');
     expect(
       bestByWords(standing({ bestBy: '2026-03-04T08:00:00Z', range: range({ bestTo: 5 }) }), now),
-    ).toMatch(/^was best until/);
+    ).toMatch(/^it was best until/);
     const lies = standing({ verdict: 'now', wet: true });
     expect(`${verdictWords[lies.verdict]}: ${bestByWords(lies, now)}`).toBe(
       'now: etch lies on the stone and does not wait',

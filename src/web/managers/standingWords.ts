@@ -72,10 +72,13 @@ export function bestByWords({ bestBy, range, verdict, wet }: Standing, now: Date
   if (verdict === 'now')
     return wet ? say('etch lies on the stone and does not wait') : say('it is under way');
   if (bestBy !== null) {
-    const until = range?.bestTo === null ? say('in time') : say('best');
-    return Date.parse(bestBy) < now.getTime()
-      ? say('was {until} until {moment}', { until, moment: datedMomentText(bestBy, now) })
-      : say('{until} until {moment}', { until, moment: datedMomentText(bestBy, now) });
+    const moment = datedMomentText(bestBy, now);
+    const past = Date.parse(bestBy) < now.getTime();
+    if (range?.bestTo === null)
+      return past
+        ? say('it was in time until {moment}', { moment })
+        : say('in time until {moment}', { moment });
+    return past ? say('it was best until {moment}', { moment }) : say('best until {moment}', { moment });
   }
   if (range === null) return say('no time is known that would close it');
   return verdict === 'unknown' ? say('how long it waits is not known') : say('no latest time is known');

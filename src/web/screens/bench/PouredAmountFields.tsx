@@ -57,7 +57,6 @@ export function PouredAmountFields({
     });
   const asPlanned = plannedMl !== null && value === plannedMl;
   const set = value > 0;
-  const first = (lit: boolean) => (lit && !again ? 'bench-target first' : 'bench-target');
   return (
     <>
       {offered.length > 0 && (
@@ -83,7 +82,7 @@ export function PouredAmountFields({
         >
           −
         </button>
-        <output>{set ? said : `– ${unit}`}</output>
+        <output>{set ? said : <small>{say('not said')}</small>}</output>
         <button
           type="button"
           className="bench-target"
@@ -112,7 +111,7 @@ export function PouredAmountFields({
         {set && (
           <button
             type="button"
-            className={first(true)}
+            className={again ? 'bench-target' : 'bench-target first'}
             onClick={() => pour(asPlanned ? 'as planned' : 'measured')}
           >
             {asPlanned
@@ -129,7 +128,7 @@ export function PouredAmountFields({
             {say('Remembered: about {said}', { said })}
           </button>
         )}
-        <button type="button" className={first(!set)} onClick={() => pour('not measured')}>
+        <button type="button" className="bench-target" onClick={() => pour('not measured')}>
           {say('Used, not measured')}
         </button>
       </div>

@@ -57,7 +57,7 @@ export function BeginAtStone({ kept, work }: { kept: KeptPlan; work: WorkEntry }
             ? say('This stone was etched already: etch it again, from this plan?')
             : say('This stone was etched already. Next in the line: {next}.', { next: etched.next })}
         </p>
-        {!asking && <ToTheBench work={work} kind="act" words={say('Go on at the stone')} />}
+        {!asking && <ToTheBench work={work} kind="act" />}
         <Button disabled={busy || runs.isPending} onClick={() => (asking ? void begin() : setAsking(true))}>
           {asking ? say('Yes, etch it again') : say('Etch it again …')}
         </Button>

@@ -128,7 +128,7 @@ export function SecondEtchView({ desk }: { desk: WorkDesk }) {
           />
           {failed && <FailureNotice failure={failed} />}
           <div className="work-act">
-            {ready && <ToTheBench work={work} kind="act" words={say('Go on at the stone')} />}
+            {ready && <ToTheBench work={work} kind="act" />}
             <Button
               kind={ready || work.stage === 'regrained' ? 'plain' : 'act'}
               disabled={busy}

@@ -9,16 +9,8 @@ import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { say } from '../../words/say.ts';
 
-/** The way from a work to its bench, planned or not: to the newest run, or to one that begins now; `words` say what waits there. */
-export function ToTheBench({
-  work,
-  kind = 'plain',
-  words = say('Go to the bench'),
-}: {
-  work: WorkEntry;
-  kind?: 'act' | 'plain';
-  words?: string;
-}) {
+/** The way from a work to its bench, planned or not: to the newest run, or to one that begins now. */
+export function ToTheBench({ work, kind = 'plain' }: { work: WorkEntry; kind?: 'act' | 'plain' }) {
   const [, goTo] = useLocation();
   const queries = useQueryClient();
   const runs = useQuery({ queryKey: runsKey(work.id), queryFn: () => listRuns(work.id), staleTime: 0 });
@@ -40,6 +32,7 @@ export function ToTheBench({
     }
   };
   const newest = runs.data?.[0];
+  const words = say('Go to the bench');
   return (
     <div className="work-bench">
       {trouble && <FailureNotice failure={trouble} />}

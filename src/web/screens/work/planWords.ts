@@ -25,7 +25,7 @@ function keptWords({ plan, request }: KeptPlan): string {
   const end = Math.max(0, ...plan.schedule.steps.map(({ to }) => to));
   switch (plan.schedule.feasible) {
     case true:
-      return say('{who} can keep this etch, in {minutesSeconds} minutes', {
+      return say('{who} can keep this etch, in {minutesSeconds}', {
         who,
         minutesSeconds: minutesSeconds(end),
       });
