@@ -67,7 +67,7 @@ describeInBrowser('a whole day at the bench', (pages) => {
 
     // it rests overnight, without a tap; the page is loaded again
     await page.getByRole('heading', { name: 'Rest under gum' }).waitFor();
-    await page.getByText(/^Too soon: open from/).waitFor();
+    await page.getByText(/^Too soon: it may go on from/).waitFor();
     await touchFirst(page, 'Begin: washout');
     await page.getByRole('button', { name: /^Too soon: touch again/ }).waitFor();
     await expectSoundScreen(page, 'a rest that is not over');

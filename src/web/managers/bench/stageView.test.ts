@@ -99,7 +99,7 @@ describe('a stage at the bench', () => {
     ]);
     bench.log(55, 'stage-ended', { stage: 'base' });
     bench.log(55, 'stage-started', { stage: 'base-rest' });
-    expect(bench.look(120).early).toMatch(/^too soon: open from /);
+    expect(bench.look(120).early).toMatch(/^too soon: it may go on from /);
     expect(bench.look(3600 * 20)).toMatchObject({ headline: 'Rest under base and gum', early: null });
     expect(bench.look(3600 * 20).time!.words).toMatch(/^best until /);
     expect(bench.look(3600 * 20).first).toMatchObject([

@@ -212,7 +212,7 @@ function opensAt({ standing }: Pick<RunState, 'standing'>): string | null {
   const { verdict, range, since } = standing;
   if (verdict !== 'too-soon' || range === null || since === null) return null;
   const from = new Date(Date.parse(since) + range.openFrom * 1000).toISOString();
-  return say('too soon: open from {moment}', { moment: momentText(from) });
+  return say('too soon: it may go on from {moment}', { moment: momentText(from) });
 }
 
 /** Washout for a face of 0.2 m², ml: from memory, varies. */
