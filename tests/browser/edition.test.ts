@@ -38,7 +38,7 @@ describeInBrowser('an edition', (pages) => {
     await expectSoundScreen(page, 'an edition planned');
     const id = page.url().split('/').at(-1)!;
 
-    await page.getByRole('link', { name: 'Its prints' }).click();
+    await page.getByRole('link', { name: 'Its prints', exact: true }).click();
     await page.getByRole('heading', { name: 'Nothing is printed yet' }).waitFor();
     await expectSoundScreen(page, 'an edition with nothing printed');
     await page.getByRole('link', { name: 'To the press' }).click();
@@ -57,7 +57,7 @@ describeInBrowser('an edition', (pages) => {
     await page.getByText('Slab charged 7 prints ago.').waitFor();
     await logged(id, 8);
     await page.getByRole('link', { name: 'To the edition' }).click();
-    await page.getByRole('link', { name: 'Its prints' }).click();
+    await page.getByRole('link', { name: 'Its prints', exact: true }).click();
 
     await page.getByText('No photograph: type how a print reads').click();
     await page.getByLabel('Its darks').fill('0.82');
@@ -252,7 +252,7 @@ describeInBrowser('an edition', (pages) => {
     await page.getByLabel('Lost at every tear').fill('3');
     await page.getByRole('button', { name: 'Save' }).click();
     await page.getByText('Saved.').waitFor();
-    await page.getByRole('link', { name: 'Its prints' }).click();
+    await page.getByRole('link', { name: 'Its prints', exact: true }).click();
     await page.getByLabel('Photographs of prints: taken after pulling').fill('5');
     await page.locator('.print-mark .print-photograph input').setInputFiles(print);
     await page

@@ -108,7 +108,7 @@ function HowFar({
   const open = openMatters(edition, state!);
   return (
     <section className="edition-part">
-      <h2 className="big">{say('Its prints')}</h2>
+      <h2 className="big">{say('How far it is')}</h2>
       <CountWords count={count} />
       {edition.prints.length > 0 && (
         <ul className="edition-said" aria-label={say('Still open')}>
