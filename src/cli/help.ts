@@ -55,7 +55,7 @@ stonetone suspects in.json
     Names suspects behind a fault with what speaks for and against each, and the separating tests that settle most a
     minute: {features, log?, outcomes?} or {comparisons: [folder or record, …], log?, outcomes?}. Never a verdict.
 
-stonetone room air --ach 6 --removal 0.99
+stonetone room air --air-changes 6 --removal 0.99
 stonetone room settle --micron 5 --density 1.07 --metres 2
 stonetone room vapour --json in.json
 stonetone room lift --json in.json

@@ -20,7 +20,7 @@ interface AskedNumber {
 }
 
 const airNumbers = {
-  ach: { example: '6', wanted: 'a number above 0, at most 1000', fits: (n) => n > 0 && n <= 1000 },
+  'air-changes': { example: '6', wanted: 'a number above 0, at most 1000', fits: (n) => n > 0 && n <= 1000 },
   removal: { example: '0.99', wanted: 'a share above 0 and below 1', fits: (n) => n > 0 && n < 1 },
 } satisfies Record<string, AskedNumber>;
 
@@ -62,7 +62,7 @@ async function answerOf(what: string | undefined, words: readonly string[]): Pro
 
 function airOf(words: readonly string[]): Result<RoomAnswer> {
   const given = readNumbers(words, airNumbers);
-  return given.ok ? ok(airClearing(given.value.ach, given.value.removal)) : given;
+  return given.ok ? ok(airClearing(given.value['air-changes'], given.value.removal)) : given;
 }
 
 function settleOf(words: readonly string[]): Result<RoomAnswer> {

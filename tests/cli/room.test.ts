@@ -43,7 +43,7 @@ describe('stonetone room', () => {
   });
 
   it('air: the printed 46 minutes at 6 air changes for 99 %, up to ten times that', async () => {
-    const answer = await answered('air', '--ach', '6', '--removal', '0.99');
+    const answer = await answered('air', '--air-changes', '6', '--removal', '0.99');
     expect(Math.round(answer.value)).toBe(46);
     expect(answer.range.high / answer.value).toBeCloseTo(10, 9);
     expect(answer.unit).toBe('min');
@@ -79,10 +79,20 @@ describe('stonetone room', () => {
   it.each<readonly [string, readonly string[], FailureCode, RegExp]>([
     ['nothing asked', [], 'argument-missing', /air, settle, vapour or lift/],
     ['something else', ['dust'], 'argument-unknown', /dust/],
-    ['no air changes', ['air', '--removal', '0.99'], 'argument-missing', /--ach/],
-    ['still air', ['air', '--ach', '0', '--removal', '0.99'], 'argument-malformed', /--ach.*above 0/],
-    ['per cent', ['air', '--ach', '6', '--removal', '99'], 'argument-malformed', /--removal.*below 1/],
-    ['a word', ['air', '--ach', 'six', '--removal', '0.9'], 'argument-malformed', /six/],
+    ['no air changes', ['air', '--removal', '0.99'], 'argument-missing', /--air-changes/],
+    [
+      'still air',
+      ['air', '--air-changes', '0', '--removal', '0.99'],
+      'argument-malformed',
+      /--air-changes.*above 0/,
+    ],
+    [
+      'per cent',
+      ['air', '--air-changes', '6', '--removal', '99'],
+      'argument-malformed',
+      /--removal.*below 1/,
+    ],
+    ['a word', ['air', '--air-changes', 'six', '--removal', '0.9'], 'argument-malformed', /six/],
     [
       'no size',
       ['settle', '--micron', '0', '--density', '1', '--metres', '2'],

@@ -98,7 +98,7 @@ export const benchKinds: readonly ExportKind[] = [
   },
   {
     name: 'edition_prints',
-    words: 'What was made of impressions when editions were curated.',
+    words: 'What was made of the prints of editions.',
     table: 'edition_prints',
     order: 'edition_id, kind, number, impression',
     columns: [

@@ -88,7 +88,7 @@ export const workKinds: readonly ExportKind[] = [
   },
   {
     name: 'etch_tables',
-    words: 'Etch tables in all their versions.',
+    words: 'Etch tables in every issue.',
     table: 'etch_table_versions',
     order: 'table_id, version',
     columns: [

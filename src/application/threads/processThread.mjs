@@ -16,7 +16,7 @@ function start(module, data) {
     : new Worker(new URL(module), options);
   worker.on('message', (message) => process.send(message));
   worker.on('error', (error) => crashed(error instanceof Error ? error.message : String(error)));
-  worker.on('exit', (code) => crashed(`the thread ended with ${code} and no answer`));
+  worker.on('exit', (code) => crashed(`it ended without an answer (${code})`));
 }
 
 process.on('message', (message) => {

@@ -42,7 +42,7 @@ it('tells of an error thrown, of an exit, of a process that was ended from outsi
   });
   expect(await ends('exit.mjs', `process.exit(3);`)).toMatchObject({ why: expect.stringContaining('3') });
   const killed = await ends('killed.mjs', `process.kill(process.pid, 'SIGKILL');`);
-  expect(killed).toEqual({ kind: 'crashed', why: 'its process ended with SIGKILL' });
+  expect(killed).toEqual({ kind: 'crashed', why: 'it ended without an answer (SIGKILL)' });
   const busy = runInProcess(await moduleOf('busy.mjs', `for (;;);`), {});
   await busy.terminate();
   expect(await busy.end).toEqual({ kind: 'terminated' });

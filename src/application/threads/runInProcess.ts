@@ -54,7 +54,7 @@ export function runInProcess<Note, Answer>(
     });
     void gone.then(() => {
       if (terminated) resolve({ kind: 'terminated' });
-      else resolve({ kind: 'crashed', why: `its process ended with ${exit}` });
+      else resolve({ kind: 'crashed', why: `it ended without an answer (${exit})` });
     });
   });
   child.send({ kind: 'start', module: module.href, data }, () => {});

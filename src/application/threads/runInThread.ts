@@ -58,7 +58,7 @@ export function runInThread<Note, Answer>(
     worker.on('exit', (code) => {
       if (crash !== null) resolve({ kind: 'crashed', why: crash });
       else if (terminated) resolve({ kind: 'terminated' });
-      else resolve({ kind: 'crashed', why: `the thread ended with ${code} and no answer` });
+      else resolve({ kind: 'crashed', why: `it ended without an answer (${code})` });
     });
   });
   let terminated = false;
