@@ -1,3 +1,4 @@
+import './PullsLaidOut.css';
 import { useQuery } from '@tanstack/react-query';
 import { coverageGrey } from '../../../paper/charts/chartInk.ts';
 import { seriesTones } from '../../../records/proofSeries.ts';

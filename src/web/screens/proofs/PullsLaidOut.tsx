@@ -1,3 +1,4 @@
+import './PullsLaidOut.css';
 import { useEffect, useRef } from 'react';
 import { Link } from 'wouter';
 import { isBeingRead, pullAgeWords, pullKindWords, readingTrouble } from '../../managers/proofs/pullWords.ts';
