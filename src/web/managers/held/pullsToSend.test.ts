@@ -40,11 +40,17 @@ function aRoom() {
     reach: true,
     loseAnswer: false,
     refuse: new Map<string, string>(),
+    /** What a read waits for, once it has seen what lies there. */
+    readAfter: Promise.resolve(),
   };
   const page = () =>
     new PullsToSend({
       shelf: {
-        read: async () => [...room.pulls],
+        read: async () => {
+          const seen = [...room.pulls];
+          await room.readAfter;
+          return seen;
+        },
         put: async (pull) => {
           const at = room.pulls.findIndex(({ typed }) => typed.id === pull.typed.id);
           if (at >= 0) room.pulls[at] = pull;
@@ -139,5 +145,20 @@ describe('pulls that wait', () => {
     await toSend.drain();
     expect(room.again).toEqual(['a']);
     expect(toSend.current().waiting).toMatchObject([{ refusal: null }]);
+  });
+
+  it('does not bring back what was thrown away while it looked', async () => {
+    const room = aRoom();
+    const page = room.page();
+    await page.hold(entered('a', 1));
+    let seen = () => {};
+    room.readAfter = new Promise((done) => {
+      seen = done;
+    });
+    const looked = page.takeUp();
+    await page.drop('a', { withPhotographs: true });
+    seen();
+    await looked;
+    expect(page.current().waiting).toEqual([]);
   });
 });

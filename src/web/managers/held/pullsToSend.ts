@@ -53,6 +53,8 @@ export class PullsToSend {
   readonly #listeners = new Set<() => void>();
   #view: PullsToSendView = { waiting: null, unreachable: false };
   #busy = false;
+  /** How often this page itself changed what lies there: what was read meanwhile is of before. */
+  #changes = 0;
 
   constructor(parts: PullsToSendParts) {
     this.#parts = parts;
@@ -73,6 +75,7 @@ export class PullsToSend {
     } catch {
       return false;
     }
+    this.#changes++;
     const { id } = pull.typed;
     const fresh: ShownPull = { pull, sending: false, refusal: null };
     const waiting = this.#view.waiting ?? [];
@@ -89,6 +92,7 @@ export class PullsToSend {
   async drop(id: string, { withPhotographs }: { readonly withPhotographs: boolean }): Promise<void> {
     const held = withPhotographs ? await this.#photographsOf(id) : [];
     await this.#parts.shelf.drop(id, held);
+    this.#changes++;
     this.#show({ waiting: (this.#view.waiting ?? []).filter(({ pull }) => pull.typed.id !== id) });
     this.#parts.onGone(held);
   }
@@ -96,8 +100,12 @@ export class PullsToSend {
   /** Reads what lies there, as another page of this browser may have left it. */
   async takeUp(): Promise<void> {
     let lying: readonly HeldPull[];
+    let changes: number;
     try {
-      lying = await this.#parts.shelf.read();
+      do {
+        changes = this.#changes;
+        lying = await this.#parts.shelf.read();
+      } while (changes !== this.#changes);
     } catch {
       if (this.#view.waiting === null) this.#show({ waiting: [] });
       return;
