@@ -225,6 +225,8 @@ describe.skipIf(chromiumPath === null || ownAddresses().length === 0)(
       await press(hand, 'Enter it as pull 3');
       await expect.poll(async () => (await pulls()).map(({ number }) => number)).toEqual([1, 2, 3]);
       expect((await pulls())[2]!.photographs).toHaveLength(1);
+      // the line is cut only once the page has heard of it too
+      await hand.getByRole('heading', { name: /is kept here/ }).waitFor({ state: 'detached' });
 
       // one more is taken back and changed, and at last thrown away: nothing of it is sent
       await hand.goto(`${at}/new`);
