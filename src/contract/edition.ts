@@ -4,10 +4,10 @@ import {
   type Edition,
   type EditionDraft,
   type EditionPaper,
-  type EditionQuestion,
-  type LedgerEntryInput,
   printKinds,
 } from '../records/edition.ts';
+import type { EditionQuestion } from '../records/editionPlan.ts';
+import type { LedgerEntryInput } from '../records/ledger.ts';
 import {
   changesTo,
   daySchema,

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, inject, it } from 'vitest';
-import type { Edition, LedgerEntry } from '../../src/records/edition.ts';
+import type { Edition } from '../../src/records/edition.ts';
+import type { LedgerEntry } from '../../src/records/ledger.ts';
 import { describeInBrowser, desk } from './pages.ts';
 import { keptPair } from './pair.ts';
 import { printedWork, pulled, sent, uploaded } from './pulls.ts';

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { EditionPlan } from '../../src/records/edition.ts';
+import type { EditionPlan } from '../../src/records/editionPlan.ts';
 import { aBench, type Bench, expectFailure, stonetone } from './stonetone.ts';
 
 let bench: Bench;

@@ -1,9 +1,11 @@
 import { expect, it } from 'vitest';
 import type { RunState } from '../../src/records/bench.ts';
 import type { EditionDocumentation, RecordedAt } from '../../src/records/documentation.ts';
-import type { Edition, EditionPlan, LedgerEntry } from '../../src/records/edition.ts';
+import type { Edition } from '../../src/records/edition.ts';
+import type { EditionPlan } from '../../src/records/editionPlan.ts';
 import type { EditionStart } from '../../src/records/editionStart.ts';
 import type { KeptPlan } from '../../src/records/keptPlan.ts';
+import type { LedgerEntry } from '../../src/records/ledger.ts';
 import type { WorkEntry } from '../../src/records/workEntry.ts';
 import { isoDayWords } from '../../src/science/calendar/dateWords.ts';
 import { ledgerState } from '../../src/studio/editions/ledgerState.ts';

@@ -1,6 +1,7 @@
 import { beforeAll, expect, it } from 'vitest';
-import type { Edition, LedgerEntry } from '../../src/records/edition.ts';
+import type { Edition } from '../../src/records/edition.ts';
 import type { EditionReadings } from '../../src/records/editionReadings.ts';
+import type { LedgerEntry } from '../../src/records/ledger.ts';
 import type { PullChange, PullEntry } from '../../src/records/pullTones.ts';
 import type { KeptSeriesSettings, WorkSeries } from '../../src/records/workSeries.ts';
 import { encodePicture } from '../../src/sample/render/encodePicture.ts';

@@ -1,7 +1,8 @@
 import { unzipSync } from 'fflate';
 import { expect, it } from 'vitest';
-import type { Edition, LedgerEntry } from '../../src/records/edition.ts';
+import type { Edition } from '../../src/records/edition.ts';
 import type { KeptAt } from '../../src/records/keptAt.ts';
+import type { LedgerEntry } from '../../src/records/ledger.ts';
 import type { Material } from '../../src/records/material.ts';
 import type { Report } from '../../src/records/report.ts';
 import type { ReportFigure, SetReport } from '../../src/records/setReport.ts';

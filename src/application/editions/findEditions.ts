@@ -1,6 +1,7 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
-import type { Edition, LedgerEntry } from '../../records/edition.ts';
+import type { Edition } from '../../records/edition.ts';
+import type { LedgerEntry } from '../../records/ledger.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { noSuchWork } from '../works/findWork.ts';
 

@@ -1,4 +1,5 @@
-import type { Edition, LedgerEntry } from '../../records/edition.ts';
+import type { Edition } from '../../records/edition.ts';
+import type { LedgerEntry } from '../../records/ledger.ts';
 import type { Pull, PullPhotograph } from '../../records/pull.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { ledgerState } from '../../studio/editions/ledgerState.ts';

@@ -1,6 +1,6 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
-import type { LedgerEntry, LedgerEntryInput } from '../../records/edition.ts';
+import type { LedgerEntry, LedgerEntryInput } from '../../records/ledger.ts';
 import { photographLogged } from '../../studio/editions/photographLogged.ts';
 import type { Announcer } from '../announcing.ts';
 import type { SavingParts } from '../saving.ts';

@@ -1,5 +1,5 @@
 import { fail, ok, type Result } from '../../foundation/result.ts';
-import type { EditionPlan, RoomPast } from '../../records/edition.ts';
+import type { EditionPlan, RoomPast } from '../../records/editionPlan.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { planEdition } from '../../studio/editions/editionPlan.ts';
 import { roomPast } from '../../studio/editions/roomPast.ts';

@@ -1,4 +1,4 @@
-import type { TearDown, TornPiece } from '../../records/edition.ts';
+import type { TearDown, TornPiece } from '../../records/editionPlan.ts';
 import { chartFont, chartInk, svgText } from './chartInk.ts';
 
 export interface TearDownOptions {

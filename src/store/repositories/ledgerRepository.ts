@@ -1,5 +1,5 @@
 import type { Kysely } from 'kysely';
-import type { LedgerEntry } from '../../records/edition.ts';
+import type { LedgerEntry } from '../../records/ledger.ts';
 import type { LedgerEntryTable } from '../database/editionTables.ts';
 import type { Tables } from '../database/tables.ts';
 import { ledgerEntryFromRow } from './storedLedgerEntry.ts';

@@ -1,4 +1,4 @@
-import type { LedgerEntry } from '../../records/edition.ts';
+import type { LedgerEntry } from '../../records/ledger.ts';
 import type { LedgerEntryTable } from '../database/editionTables.ts';
 
 /** An entry of a ledger as its row has it. */

@@ -1,5 +1,5 @@
 import { type Kysely, sql } from 'kysely';
-import type { LedgerEntry } from '../../records/edition.ts';
+import type { LedgerEntry } from '../../records/ledger.ts';
 import type { RunEvent, RunSummary } from '../../records/run.ts';
 import type { KeptStone } from '../../records/stoneEntry.ts';
 import type { Work, WorkStage } from '../../records/work.ts';

@@ -1,4 +1,4 @@
-import type { LedgerEntry } from '../../records/edition.ts';
+import type { LedgerEntry } from '../../records/ledger.ts';
 
 /** The entries that still count, in order: what was undone is left out, and undoing an undo restores. */
 export function countingEntries(all: readonly LedgerEntry[]): readonly LedgerEntry[] {

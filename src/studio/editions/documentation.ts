@@ -5,8 +5,9 @@ import type {
   EditionDocumentation,
   RecordedAt,
 } from '../../records/documentation.ts';
-import type { Edition, LedgerEntry, LedgerState, PrintKind } from '../../records/edition.ts';
+import type { Edition, PrintKind } from '../../records/edition.ts';
 import type { KeptPlan } from '../../records/keptPlan.ts';
+import type { LedgerEntry, LedgerState } from '../../records/ledger.ts';
 import type { WorkEntry } from '../../records/workEntry.ts';
 import { isoDayWords } from '../../science/calendar/dateWords.ts';
 import { etches } from '../bench/stagesDone.ts';

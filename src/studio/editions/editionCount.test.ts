@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { Impression } from '../../records/edition.ts';
+import type { Impression } from '../../records/ledger.ts';
 import { editionCount } from './editionCount.ts';
 import { sheetsFor } from './sheetCount.ts';
 

@@ -1,4 +1,6 @@
-import type { Edition, LedgerState, SheetPart } from '../../records/edition.ts';
+import type { Edition } from '../../records/edition.ts';
+import type { SheetPart } from '../../records/editionPlan.ts';
+import type { LedgerState } from '../../records/ledger.ts';
 import { artistProofsFor, goodPrintsWanted } from './sheetCount.ts';
 
 /** How far the printing of an edition is: the same figures wherever they are said. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { EditionPaper, EditionQuestion } from '../../records/edition.ts';
+import type { EditionPaper } from '../../records/edition.ts';
+import type { EditionQuestion } from '../../records/editionPlan.ts';
 import { planEdition } from './editionPlan.ts';
 import { spoilageRate } from './spoilage.ts';
 

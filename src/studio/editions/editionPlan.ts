@@ -1,5 +1,6 @@
 import type { Measured } from '../../foundation/measured.ts';
-import type { EditionPlan, EditionQuestion, SheetMm, TearDown } from '../../records/edition.ts';
+import type { SheetMm } from '../../records/edition.ts';
+import type { EditionPlan, EditionQuestion, TearDown } from '../../records/editionPlan.ts';
 import { inkForPulls } from '../ink/inkMix.ts';
 import { dampGrowth } from './dampGrowth.ts';
 import { pressMinutes } from './pressMinutes.ts';

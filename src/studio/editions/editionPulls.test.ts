@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import type { Measured } from '../../foundation/measured.ts';
-import type { Impression } from '../../records/edition.ts';
+import type { Impression } from '../../records/ledger.ts';
 import { editionPulls } from './editionPulls.ts';
 import type { PrintTones } from './printTones.ts';
 

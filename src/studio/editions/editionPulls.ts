@@ -1,5 +1,6 @@
 import type { Measured } from '../../foundation/measured.ts';
-import type { Impression, ToneReading } from '../../records/edition.ts';
+import type { ToneReading } from '../../records/edition.ts';
+import type { Impression } from '../../records/ledger.ts';
 import { type SeriesTone, seriesTones } from '../../records/proofSeries.ts';
 import { sameAge } from '../proofs/comparablePulls.ts';
 import type { EditionPull } from './drift.ts';

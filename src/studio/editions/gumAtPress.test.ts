@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { LedgerEntry } from '../../records/edition.ts';
+import type { LedgerEntry } from '../../records/ledger.ts';
 import { gumAtPress } from './gumAtPress.ts';
 import { ledgerState } from './ledgerState.ts';
 import { pressHand } from './pressHand.ts';

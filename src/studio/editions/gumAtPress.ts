@@ -1,5 +1,5 @@
 import type { Standing } from '../../records/bench.ts';
-import type { LedgerState } from '../../records/edition.ts';
+import type { LedgerState } from '../../records/ledger.ts';
 import { gumAfterSeconds } from './ledgerState.ts';
 
 /**

@@ -1,5 +1,6 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
-import { type CuratedPrint, type Impression, numberedKinds, type PrintKind } from '../../records/edition.ts';
+import { type CuratedPrint, numberedKinds, type PrintKind } from '../../records/edition.ts';
+import type { Impression } from '../../records/ledger.ts';
 import { printKindWords, printLabel } from './printLabels.ts';
 
 /** Kinds that leave the room under somebody's name: a torn sheet can't be one. */

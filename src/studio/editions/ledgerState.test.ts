@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import type { CuratedPrint, LedgerEntry, LedgerKind, LedgerPayloads } from '../../records/edition.ts';
+import type { CuratedPrint } from '../../records/edition.ts';
+import type { LedgerEntry, LedgerKind, LedgerPayloads } from '../../records/ledger.ts';
 import { countingEntries, lastOwnEntry } from './countingEntries.ts';
 import { editionPulls } from './editionPulls.ts';
 import { judgePrints } from './judgePrints.ts';

@@ -1,4 +1,4 @@
-import type { Impression, LedgerEntry, LedgerPayloads, LedgerState } from '../../records/edition.ts';
+import type { Impression, LedgerEntry, LedgerPayloads, LedgerState } from '../../records/ledger.ts';
 import { countingEntries } from './countingEntries.ts';
 import { photographLogged } from './photographLogged.ts';
 

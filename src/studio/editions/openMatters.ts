@@ -1,4 +1,5 @@
-import type { Edition, LedgerState } from '../../records/edition.ts';
+import type { Edition } from '../../records/edition.ts';
+import type { LedgerState } from '../../records/ledger.ts';
 
 /** Prints read at ages that differ by more than this share of the older aren't compared; from a day on all are dry. Our rule. */
 const ageSlack = 0.25;

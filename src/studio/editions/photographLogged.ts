@@ -1,4 +1,4 @@
-import type { LedgerEntry } from '../../records/edition.ts';
+import type { LedgerEntry } from '../../records/ledger.ts';
 import type { PullPhotograph } from '../../records/pull.ts';
 
 /** A photograph of an impression as an entry of the ledger has it. */

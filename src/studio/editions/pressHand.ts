@@ -1,4 +1,4 @@
-import type { LedgerEntry } from '../../records/edition.ts';
+import type { LedgerEntry } from '../../records/ledger.ts';
 import { countingEntries } from './countingEntries.ts';
 
 /** What was done to the stone at the press last: printing lays it bare, a pause under gum covers it. */

@@ -1,4 +1,5 @@
-import type { LedgerEntry, RoomPast } from '../../records/edition.ts';
+import type { RoomPast } from '../../records/editionPlan.ts';
+import type { LedgerEntry } from '../../records/ledger.ts';
 import { countingEntries } from './countingEntries.ts';
 import { ledgerState } from './ledgerState.ts';
 

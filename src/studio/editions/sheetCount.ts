@@ -1,4 +1,4 @@
-import type { SheetPart } from '../../records/edition.ts';
+import type { SheetPart } from '../../records/editionPlan.ts';
 
 /** Proofs until three in a row are good to print. Our rule. */
 const goodToPrintSheets = 3;

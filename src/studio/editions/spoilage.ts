@@ -1,5 +1,5 @@
 import type { Measured } from '../../foundation/measured.ts';
-import type { RoomPast } from '../../records/edition.ts';
+import type { RoomPast } from '../../records/editionPlan.ts';
 import { wilson } from '../../science/statistics/proportionInterval.ts';
 
 /** Spoiled sheets as a share of the edition until this room has its own. Our rule. */

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { Impression } from '../../records/edition.ts';
+import type { Impression } from '../../records/ledger.ts';
 import { judgePrints } from './judgePrints.ts';
 import { destroyRest, suggestPrints } from './suggestPrints.ts';
 

@@ -1,4 +1,5 @@
-import type { CuratedPrint, Impression, PrintKind } from '../../records/edition.ts';
+import type { CuratedPrint, PrintKind } from '../../records/edition.ts';
+import type { Impression } from '../../records/ledger.ts';
 import { artistProofsFor } from './sheetCount.ts';
 
 /**

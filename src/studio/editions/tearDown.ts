@@ -1,4 +1,5 @@
-import type { EditionPaper, GrainSide, SheetMm, TearDown, TornPiece } from '../../records/edition.ts';
+import type { EditionPaper, GrainSide, SheetMm } from '../../records/edition.ts';
+import type { TearDown, TornPiece } from '../../records/editionPlan.ts';
 
 interface Asked extends Pick<EditionPaper, 'sheetGrain' | 'pieceGrain' | 'tearLossMm'> {
   readonly sheetMm: SheetMm;

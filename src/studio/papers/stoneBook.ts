@@ -1,5 +1,6 @@
-import type { Edition, LedgerEntry } from '../../records/edition.ts';
+import type { Edition } from '../../records/edition.ts';
 import type { KeptPlan, KeptSecondEtch } from '../../records/keptPlan.ts';
+import type { LedgerEntry } from '../../records/ledger.ts';
 import type { Pull } from '../../records/pull.ts';
 import type { BookChapter, BookEntry } from '../../records/stoneBook.ts';
 import type { KeptStone } from '../../records/stoneEntry.ts';

@@ -1,14 +1,9 @@
 import type { QueryClient } from '@tanstack/react-query';
-import type {
-  CuratedPrint,
-  Edition,
-  EditionDraft,
-  EditionPlan,
-  LedgerEntry,
-  LedgerEntryInput,
-} from '../../records/edition.ts';
+import type { CuratedPrint, Edition, EditionDraft } from '../../records/edition.ts';
+import type { EditionPlan } from '../../records/editionPlan.ts';
 import type { EditionReadings } from '../../records/editionReadings.ts';
 import type { EditionStart } from '../../records/editionStart.ts';
+import type { LedgerEntry, LedgerEntryInput } from '../../records/ledger.ts';
 import { ask, withJson } from './ask.ts';
 import { proofsKey } from './pulls.ts';
 

@@ -1,6 +1,6 @@
 import type { QueryClient } from '@tanstack/react-query';
 import type { ComparisonEntry, ComparisonState, MeasuringProgress } from '../../records/comparisonEntry.ts';
-import type { LedgerEntry } from '../../records/edition.ts';
+import type { LedgerEntry } from '../../records/ledger.ts';
 import type { TestStoneReading } from '../../records/patchReading.ts';
 import type { PullEntry } from '../../records/pullTones.ts';
 import type { RunEvent } from '../../records/run.ts';

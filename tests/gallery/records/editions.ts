@@ -1,5 +1,6 @@
 import type { EditionDocumentation } from '../../../src/records/documentation.ts';
-import type { EditionDraft, LedgerEntry } from '../../../src/records/edition.ts';
+import type { EditionDraft } from '../../../src/records/edition.ts';
+import type { LedgerEntry } from '../../../src/records/ledger.ts';
 import type { WorkEntry } from '../../../src/records/workEntry.ts';
 import { documentationOf } from '../../../src/studio/editions/documentation.ts';
 import { type EditionPull, editionDrift, type ToneDrift } from '../../../src/studio/editions/drift.ts';

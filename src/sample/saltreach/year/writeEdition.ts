@@ -1,14 +1,8 @@
 import { createEdition, curateEdition } from '../../../application/editions/changeEdition.ts';
 import { logImpression } from '../../../application/editions/logImpression.ts';
 import { normalDraw, seededRandom } from '../../../foundation/random.ts';
-import type {
-  CuratedPrint,
-  EditionDraft,
-  LedgerKind,
-  LedgerPayloads,
-  PrintKind,
-  ToneReading,
-} from '../../../records/edition.ts';
+import type { CuratedPrint, EditionDraft, PrintKind, ToneReading } from '../../../records/edition.ts';
+import type { LedgerKind, LedgerPayloads } from '../../../records/ledger.ts';
 import { must } from './must.ts';
 import { dayMs, minuteMs, type YearParts } from './yearClock.ts';
 

@@ -1,5 +1,6 @@
 import type { ComparisonEntry } from '../../../records/comparisonEntry.ts';
-import type { Edition, LedgerEntry } from '../../../records/edition.ts';
+import type { Edition } from '../../../records/edition.ts';
+import type { LedgerEntry } from '../../../records/ledger.ts';
 import type { Material } from '../../../records/material.ts';
 import type { Report } from '../../../records/report.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';

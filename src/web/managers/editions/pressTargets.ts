@@ -1,4 +1,4 @@
-import type { LedgerState } from '../../../records/edition.ts';
+import type { LedgerState } from '../../../records/ledger.ts';
 
 /** What one touch of a large target at the press does. */
 export type PressAct = 'good' | 'second' | 'torn' | 'resume' | 'gummed' | 'charged' | 'short-pause';

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { LedgerEntry } from '../../../records/edition.ts';
+import type { LedgerEntry } from '../../../records/ledger.ts';
 import { mergedEntries } from '../../client/editions.ts';
 import { shownLedger, type UnsentEntry } from './shownLedger.ts';
 

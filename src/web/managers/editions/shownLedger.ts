@@ -1,4 +1,4 @@
-import type { LedgerEntry, LedgerEntryInput } from '../../../records/edition.ts';
+import type { LedgerEntry, LedgerEntryInput } from '../../../records/ledger.ts';
 
 /** What waits to be sent: all that is needed but the moment of sending. */
 export type UnsentEntry = Omit<LedgerEntryInput, 'sentAt'>;

@@ -1,6 +1,7 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
-import type { CuratedPrint, Edition, LedgerState, Verdict } from '../../../records/edition.ts';
+import type { CuratedPrint, Edition } from '../../../records/edition.ts';
+import type { LedgerState, Verdict } from '../../../records/ledger.ts';
 import { judgePrints } from '../../../studio/editions/judgePrints.ts';
 import { dryBackWords, openMatters } from '../../../studio/editions/openMatters.ts';
 import { destroyRest, suggestPrints } from '../../../studio/editions/suggestPrints.ts';

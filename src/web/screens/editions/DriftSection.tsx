@@ -1,7 +1,8 @@
 import { type FormEvent, useState } from 'react';
 import { Link } from 'wouter';
-import type { Edition, LedgerState } from '../../../records/edition.ts';
+import type { Edition } from '../../../records/edition.ts';
 import type { EditionReadings } from '../../../records/editionReadings.ts';
+import type { LedgerState } from '../../../records/ledger.ts';
 import { editionDrift } from '../../../studio/editions/drift.ts';
 import { editionPulls } from '../../../studio/editions/editionPulls.ts';
 import { photographedTones } from '../../../studio/editions/printTones.ts';

@@ -1,6 +1,6 @@
 import type { Measured } from '../../../foundation/measured.ts';
 import { tearDownSvg } from '../../../paper/charts/tearDown.ts';
-import type { EditionPlan } from '../../../records/edition.ts';
+import type { EditionPlan } from '../../../records/editionPlan.ts';
 import { svgInWords } from '../../../words/inWords.ts';
 import { Figure } from '../../parts/Figure.tsx';
 import { Fold } from '../../parts/Fold.tsx';

@@ -1,4 +1,5 @@
-import type { Edition, LedgerState } from '../../../records/edition.ts';
+import type { Edition } from '../../../records/edition.ts';
+import type { LedgerState } from '../../../records/ledger.ts';
 import type { EditionCount } from '../../../studio/editions/editionCount.ts';
 import { say } from '../../words/say.ts';
 import { sayRich } from '../../words/sayRich.ts';

@@ -1,4 +1,4 @@
-import type { Verdict } from '../../../records/edition.ts';
+import type { Verdict } from '../../../records/ledger.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { PressWords } from './PressWords.tsx';

@@ -1,4 +1,4 @@
-import type { LedgerEntry } from '../../../records/edition.ts';
+import type { LedgerEntry } from '../../../records/ledger.ts';
 import { say } from '../../words/say.ts';
 import { PressWords } from './PressWords.tsx';
 

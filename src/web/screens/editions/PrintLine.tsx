@@ -1,12 +1,6 @@
 import type { ReactNode } from 'react';
-import {
-  type CuratedPrint,
-  type Impression,
-  numberedKinds,
-  type PrintKind,
-  printKinds,
-  type Verdict,
-} from '../../../records/edition.ts';
+import { type CuratedPrint, numberedKinds, type PrintKind, printKinds } from '../../../records/edition.ts';
+import type { Impression, Verdict } from '../../../records/ledger.ts';
 import { ageWords } from '../../../studio/editions/openMatters.ts';
 import { printKindWords, printLabel } from '../../../studio/editions/printLabels.ts';
 import { Choice } from '../../parts/Choice.tsx';

@@ -1,8 +1,8 @@
 import '../proofs/Proofs.css';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'wouter';
-import type { Impression } from '../../../records/edition.ts';
 import type { EditionReadings } from '../../../records/editionReadings.ts';
+import type { Impression } from '../../../records/ledger.ts';
 import type { PullEntry } from '../../../records/pullTones.ts';
 import { ageWords } from '../../../studio/editions/openMatters.ts';
 import { openWork, workKey } from '../../client/works.ts';

@@ -1,5 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
-import type { Edition, EditionPlan, LedgerState } from '../../../records/edition.ts';
+import type { Edition } from '../../../records/edition.ts';
+import type { EditionPlan } from '../../../records/editionPlan.ts';
+import type { LedgerState } from '../../../records/ledger.ts';
 import { type EditionCount, editionCount } from '../../../studio/editions/editionCount.ts';
 import { editionPlanKey, openEditionPlan } from '../../client/editions.ts';
 

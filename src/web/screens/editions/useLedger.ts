@@ -1,6 +1,6 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useMemo, useState } from 'react';
-import type { LedgerEntry, LedgerKind, LedgerPayloads, LedgerState } from '../../../records/edition.ts';
+import type { LedgerEntry, LedgerKind, LedgerPayloads, LedgerState } from '../../../records/ledger.ts';
 import { lastOwnEntry } from '../../../studio/editions/countingEntries.ts';
 import { ledgerState } from '../../../studio/editions/ledgerState.ts';
 import {

@@ -1,5 +1,5 @@
 import type { QueryClient } from '@tanstack/react-query';
-import type { LedgerEntry } from '../../../records/edition.ts';
+import type { LedgerEntry } from '../../../records/ledger.ts';
 import { holdLedgerEntry, sendLedgerEntry } from '../../client/editions.ts';
 import { rackChanged } from '../../client/rack.ts';
 import { holdRunEvent, sendRunEvent } from '../../client/runs.ts';
