@@ -1,0 +1,68 @@
+import { column, type ExportKind, edited, zoned } from './exportColumn.ts';
+
+/** Test stones, the plans that they were made of, and what was seen on them. */
+export const testStoneKinds: readonly ExportKind[] = [
+  {
+    name: 'test_stones',
+    words: 'Test stones: patches, what each got, and their photographs.',
+    table: 'test_stones',
+    order: 'created_at, id',
+    columns: edited(
+      column('name', 'as the studio calls it'),
+      column('stoneId', 'its stone in stones; empty: not kept here'),
+      column('workId', 'the work in works that its etch and proofs are logged under'),
+      column('drawnOn', 'day on which it was drawn'),
+      column('sizeMm', 'width and height of what the corners enclose', 'mm'),
+      column('grid', 'the grid that patches were last laid by', 'mm'),
+      column('factors', 'what was varied, and to what each was given at once'),
+      column('patches', 'outline (mm), intention and treatment of each patch'),
+      column('drawn', 'photograph of the drawn stone in photographs, with its corners (px)'),
+      column('ruler', 'two marks of a ruler on it (px) and how far apart they are (mm)'),
+      column('prints', 'photographs of its prints, each with its comparison in comparisons'),
+      column('judgedBy', 'the print whose findings are the stone’s; empty: the last that was read'),
+      column('note', 'what was noted'),
+      column(
+        'planned',
+        'the plan in test_plans that it was made of, and the seal of its list; empty: of none',
+      ),
+    ),
+  },
+  {
+    name: 'test_plans',
+    words: 'Planned tests: what is to be known, with what, and the test stones that were made of them.',
+    table: 'test_plans',
+    order: 'created_at, id',
+    columns: edited(
+      column('title', 'what one wants to know'),
+      column('treatments', 'what is varied: levels, kind, and to what each is given at once'),
+      column('control', 'the level that the others are compared with; empty: all pairs'),
+      column('widthMm', 'width of the stone', 'mm'),
+      column('heightMm', 'height of the stone', 'mm'),
+      column('stones', 'how many stones'),
+      column('patchRepeats', 'patches alike in a strip'),
+      column('stripRepeats', 'strips alike on a stone'),
+      column('lay', 'how patches lie where nothing is given to whole strips: blocked or row-column'),
+      column('blocks', 'how a stone is parted into blocks'),
+      column('wanted', 'smallest difference of coverage that matters', '0..1'),
+      column('cameraPixels', 'long side of the photograph', 'px'),
+      column('seed', 'number that the lots are drawn from'),
+      column('ownEtches', 'etches that are in no table: parts by volume and time of contact (s)'),
+      column('testStones', 'test stones in test_stones that were made of it'),
+    ),
+  },
+  {
+    name: 'test_stone_events',
+    words: 'Readings of patches put right by hand, lists opened, and blind readings by eye.',
+    table: 'test_stone_events',
+    order: 'test_stone_id, sequence',
+    columns: [
+      column('testStoneId', 'its test stone in test_stones'),
+      column('sequence', '1 for the first of a test stone'),
+      column('clientId', 'its own; a blind reading’s id where it began one'),
+      column('kind', 'corrected, list-opened, sitting-begun, seen'),
+      column('at', 'when it was kept', zoned),
+      column('actor', 'whose hand or eye it was'),
+      column('payload', 'print, patch, hold, why; or sitting, patch, hold'),
+    ],
+  },
+];
