@@ -1,32 +1,17 @@
-import type { Contact, RunState } from '../../../records/bench.ts';
+import type { RunState } from '../../../records/bench.ts';
 import type { LineStage } from '../../../records/run.ts';
-import { endSigns } from '../../../studio/etch/endSigns.ts';
-import { liftedRank } from '../../../studio/etch/etchOrder.ts';
 import { midSentenceFirst } from '../../words/midSentence.ts';
 import { say } from '../../words/say.ts';
-import { told } from '../../words/told.ts';
 import { type BenchTap, type BenchTaps, placeTap } from './benchTaps.ts';
-import { type BenchPlace, type BenchView, buffingView, shownFactWords } from './benchView.ts';
+import type { BenchPlace, BenchView } from './benchView.ts';
+import { buffingView } from './buffingView.ts';
+import { type Due, dueOf, inOrderLifted, type Lit, type Lying, lyingAt, soonest } from './freeEtchDue.ts';
 import type { FreePlace } from './freePlaces.ts';
-import { layWords, liftWords, moveWords } from './stepWords.ts';
-
-/** How long before its gap is over a place is called to be moved, or before its most to be lifted, seconds: our rule. */
-const callAhead = 8;
+import { shownFactWords } from './shownFacts.ts';
+import { layWords, liftWords, moveWords, signWords } from './stepWords.ts';
 
 /** Whose screen it is where two are there, from 1; null: all places are one person's. */
 export type FreeHands = 1 | 2 | null;
-
-/** One place and what lies on it now. */
-interface Lying {
-  readonly place: FreePlace;
-  readonly contact: Contact | null;
-  /** Seconds since it was laid, and until it must be moved again; null where it does not lie, or no gap is known. */
-  readonly on: number | null;
-  readonly dueIn: number | null;
-  /** Seconds until it is to be lifted, and until it may lie no longer; negative after that. Null likewise. */
-  readonly liftIn: number | null;
-  readonly mostIn: number | null;
-}
 
 /**
  * What the bench shows of an etch that no schedule leads, by the same rules as one that has a schedule: everything is
@@ -80,10 +65,7 @@ export function freeEtchView(
         ? say('How long {name} may lie is not known', { name: unknown.place.name })
         : say('Next: {lowered}', { lowered: midSentenceFirst(liftWords(asked.place.name)) }),
     stayOff: null,
-    endSign:
-      lit?.kind === 'moved'
-        ? say('Look: {move}.', { move: told(endSigns.move) })
-        : say('Until: {signs}.', { signs: told(lit?.kind === 'laid' ? endSigns.lay : endSigns.lift) }),
+    endSign: signWords(lit === null ? 'lift' : signOf[lit.kind]),
     next:
       lit?.kind === 'laid' || !toLay
         ? null
@@ -99,52 +81,8 @@ export function freeEtchView(
   };
 }
 
-interface Lit {
-  readonly kind: 'moved' | 'lifted' | 'laid';
-  readonly one: Lying;
-}
-
-/** What is asked of one pair of hands. */
-interface Due {
-  readonly lit: Lit | null;
-  readonly toLay: Lying | null;
-  readonly wet: readonly Lying[];
-  /** What is lifted next, where its time is known and it is theirs. */
-  readonly coming: Lying | null;
-}
-
-/**
- * What may lie no longer is lifted before all else, then comes moving, then laying; lifting waits until all is laid, and
- * keeps its order over the whole stone, whosever hands they are.
- */
-function dueOf(own: readonly Lying[], all: readonly Lying[]): Due {
-  const wet = own.filter(({ on }) => on !== null);
-  const toLay = own.find(({ contact }) => contact === null) ?? null;
-  const overdue = wet.find(({ mostIn }) => mostIn !== null && mostIn <= callAhead);
-  const toMove = soonest(wet.filter(({ dueIn }) => dueIn !== null && dueIn <= callAhead));
-  const allLaid = all.every(({ contact }) => contact !== null);
-  const still = inOrderLifted(all.filter(({ on, liftIn }) => on !== null && liftIn !== null));
-  const first = still[0];
-  // of equal strength each may be lifted by whose it is
-  const turn = still.find(
-    (one) => own.includes(one) && liftedRank(one.place.strength) === liftedRank(first!.place.strength),
-  );
-  const coming = turn ?? null;
-  const toLift = allLaid && coming !== null && coming.liftIn! <= 0 ? coming : null;
-  const lit: Lit | null = overdue
-    ? { kind: 'lifted', one: overdue }
-    : // what is lifted now needs no move before it
-      toMove && toMove !== toLift
-      ? { kind: 'moved', one: toMove }
-      : toLay
-        ? { kind: 'laid', one: toLay }
-        : toLift && { kind: 'lifted', one: toLift };
-  return { lit, toLay, wet, coming };
-}
-
-function inOrderLifted(lying: readonly Lying[]): readonly Lying[] {
-  return lying.toSorted((a, b) => liftedRank(a.place.strength) - liftedRank(b.place.strength));
-}
+/** By what sign each ends. */
+const signOf = { laid: 'lay', moved: 'move', lifted: 'lift' } as const;
 
 function litWords({ kind, one: { place } }: Lit): string {
   switch (kind) {
@@ -196,32 +134,11 @@ function waiting(due: Due) {
     counting: 'left',
     words: say('Wait for the other hands'),
     stayOff: null,
-    endSign: say('Until: {lift}.', { lift: told(endSigns.lift) }),
+    endSign: signWords('lift'),
     next: null,
     nextSeconds: null,
     taps: { first: null, others: tapsOf(due).others },
   } as const;
-}
-
-function lyingAt(place: FreePlace, contacts: readonly Contact[], now: number): Lying {
-  const contact = contacts.findLast((one) => one.place === place.id) ?? null;
-  if (contact === null || contact.liftedAt !== null)
-    return { place, contact, on: null, dueIn: null, liftIn: null, mostIn: null };
-  const on = (now - Date.parse(contact.laidAt)) / 1000;
-  const untouched = Math.max(0, (now - Date.parse(contact.touchedAt)) / 1000);
-  const { gapSeconds: gap, contactSeconds: asked } = place;
-  return {
-    place,
-    contact,
-    on,
-    dueIn: gap === null ? null : Math.ceil(gap - (untouched % gap)),
-    liftIn: asked === null ? null : Math.ceil((asked.wanted ?? asked.low) - on),
-    mostIn: asked === null || asked.high === null ? null : Math.ceil(asked.high - on),
-  };
-}
-
-function soonest(lying: readonly Lying[]): Lying | null {
-  return lying.toSorted((a, b) => a.dueIn! - b.dueIn!)[0] ?? null;
 }
 
 function shown({ place, contact, on, dueIn }: Lying, lit: Lying | null): BenchPlace {

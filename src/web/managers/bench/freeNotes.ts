@@ -1,7 +1,7 @@
 import type { KeptPlan } from '../../../records/keptPlan.ts';
 import type { LineStage } from '../../../records/run.ts';
 import { say } from '../../words/say.ts';
-import { unruledWords } from './benchView.ts';
+import { unruledWords } from './unruledWords.ts';
 
 /** What is to be known from the beginning of an etch that no schedule leads. */
 export function freeNotes(stage: LineStage, plan: KeptPlan | null): readonly string[] {

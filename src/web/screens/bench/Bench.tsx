@@ -8,11 +8,11 @@ import { benchAreas } from '../../managers/bench/benchAreas.ts';
 import { benchLead } from '../../managers/bench/benchLead.ts';
 import { type BenchSenses, keepSenses, readSenses } from '../../managers/bench/benchSenses.ts';
 import type { BenchTap } from '../../managers/bench/benchTaps.ts';
-import { benchView } from '../../managers/bench/benchView.ts';
 import { type FreeHands, freeEtchView } from '../../managers/bench/freeEtchView.ts';
 import { freeNotes } from '../../managers/bench/freeNotes.ts';
 import { freePlaces } from '../../managers/bench/freePlaces.ts';
 import { liftFacts, newestLiftFact } from '../../managers/bench/liftFacts.ts';
+import { plannedEtchView } from '../../managers/bench/plannedEtchView.ts';
 import { stageView } from '../../managers/bench/stageView.ts';
 import { troubleUntold } from '../../managers/bench/troubleKinds.ts';
 import { keepWho, readWho } from '../../managers/bench/whoHere.ts';
@@ -60,7 +60,7 @@ export function Bench({
   const etch =
     state &&
     (lead?.kind === 'scheduled'
-      ? benchView(kept!.plan, state, person)
+      ? plannedEtchView(kept!.plan, state, person)
       : lead?.kind === 'free'
         ? freeEtchView(
             freePlaces({ stage: lead.stage, work, planned: { first: kept?.plan ?? null, seconds: second } }),

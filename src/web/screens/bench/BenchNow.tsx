@@ -2,7 +2,6 @@ import './BenchNow.css';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import type { BenchView } from '../../managers/bench/benchView.ts';
 import { say } from '../../words/say.ts';
-import { told } from '../../words/told.ts';
 
 const countingWords = {
   left: say('time left'),
@@ -31,7 +30,7 @@ export function BenchNow({ view, stamp }: { view: BenchView; stamp: string }) {
       <h1>
         {words}. {stayOff && <strong>{stayOff}.</strong>}
       </h1>
-      <p className="bench-sign">{endSign && told(endSign)}</p>
+      <p className="bench-sign">{endSign}</p>
     </section>
   );
 }

@@ -5,10 +5,11 @@ import type { RunState } from '../../../records/bench.ts';
 import type { LineStage } from '../../../records/run.ts';
 import { cautionsDefer } from '../../../studio/bench/stageCautions.ts';
 import { type BenchTap, troubleTap } from '../../managers/bench/benchTaps.ts';
-import { shownFactWords } from '../../managers/bench/benchView.ts';
 import { eventWords } from '../../managers/bench/logWords.ts';
+import { shownFactWords } from '../../managers/bench/shownFacts.ts';
 import { clockOf } from '../../managers/bench/spanWords.ts';
 import { gumWanted, type StageView } from '../../managers/bench/stageView.ts';
+import { untilWords } from '../../managers/bench/stepWords.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { BenchOutcome } from './BenchOutcome.tsx';
@@ -84,9 +85,7 @@ export function StageLead({
         {(time ?? early) && <p className="stage-time">{upperFirst(time?.words ?? early!)}.</p>}
         {endSign && (
           <p className="stage-sign">
-            {view.phase === 'open'
-              ? say('Until: {endSign}.', { endSign })
-              : say('It is done when: {endSign}.', { endSign })}
+            {view.phase === 'open' ? untilWords(endSign) : say('It is done when: {endSign}.', { endSign })}
           </p>
         )}
         <p className="bench-sign">{view.expected}</p>

@@ -5,8 +5,8 @@ import type { Work } from '../../../records/work.ts';
 import { aPlan, begin, logOf } from '../../../studio/bench/benchLog.testing.ts';
 import { foldRun } from '../../../studio/bench/foldRun.ts';
 import { runState } from '../../../studio/bench/runState.ts';
-import { benchView } from './benchView.ts';
 import { deviceLog, lastOwn } from './deviceLog.ts';
+import { plannedEtchView } from './plannedEtchView.ts';
 
 const planned = aPlan();
 const kept: KeptPlan = {
@@ -31,7 +31,7 @@ function aBench() {
     look(seconds: number) {
       const fold = foldRun(book.events, { first: kept.plan, seconds: [] });
       const now = new Date(begin + seconds * 1000);
-      return benchView(kept.plan, runState({ run, work, plan: kept, fold, now }), 1);
+      return plannedEtchView(kept.plan, runState({ run, work, plan: kept, fold, now }), 1);
     },
   };
 }
@@ -57,7 +57,7 @@ describe('what the bench shows', () => {
     const plan = { ...kept.plan, zones: [first!, ...others, unruled] };
     const fold = foldRun([], { first: plan, seconds: [] });
     const state = runState({ run, work, plan: { ...kept, plan }, fold, now: new Date(begin) });
-    expect(benchView(plan, state, 1).facts).toEqual([
+    expect(plannedEtchView(plan, state, 1).facts).toEqual([
       'W, Wash: no rule in this plan, so nothing here leads its etch',
     ]);
     expect(aBench().look(0).facts).toEqual([]);
@@ -204,7 +204,7 @@ describe('two people at one screen', () => {
         fold: foldRun(events, { first: plan.plan, seconds: [] }),
         now,
       });
-      return benchView(plan.plan, state, 1);
+      return plannedEtchView(plan.plan, state, 1);
     };
     expect(look(22).taps.first?.words).toBe('A laid');
     log('laid', { place: 'sky' }, { s: 10 });
