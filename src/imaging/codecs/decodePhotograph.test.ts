@@ -197,13 +197,13 @@ describe('pictures that must be refused, with a sentence', () => {
     expect(heavy.ok ? '' : heavy.error.code).toBe('file-too-large');
     const tiny = await encodePng({ widthPx: 8, heightPx: 8, channels: 1, codes: gradient(8, 8, 1) });
     expect((await refusal(tiny, 'tiny.png')).code).toBe('picture-too-small');
-    const least = { widthPx: 16, heightPx: 75, channels: 1, codes: gradient(16, 75, 1) } as const;
-    const exact = { megapixels: 0.0012, megabytes: 1 };
+    const least = { widthPx: 16, heightPx: 100, channels: 1, codes: gradient(16, 100, 1) } as const;
+    const exact = { megapixels: 0.0016, megabytes: 1 };
     const small = await decodePhotograph(await encodePng(least), 'small.png', exact);
     expect(small.ok).toBe(true);
     for (const [widthPx, heightPx, code] of [
-      [15, 75, 'picture-too-small'],
-      [16, 76, 'picture-too-large'],
+      [15, 100, 'picture-too-small'],
+      [18, 89, 'picture-too-large'],
     ] as const) {
       const codes = gradient(widthPx, heightPx, 1);
       const read = await decodePhotograph(
