@@ -6,11 +6,12 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { say } from '../../words/say.ts';
 import { EtchBoard } from './EtchBoard.tsx';
+import { EtchMinutes } from './EtchMinutes.tsx';
 import { PlanChoicesForm } from './PlanChoicesForm.tsx';
 import { PlanSide } from './PlanSide.tsx';
 import { PlanTable } from './PlanTable.tsx';
 import { planHeadline } from './planWords.ts';
-import { TimeStrips } from './TimeStrips.tsx';
+
 import type { WorkDesk } from './useWorkDesk.ts';
 import { WorkPage } from './WorkPage.tsx';
 
@@ -54,7 +55,7 @@ export function EtchView({ desk }: { desk: WorkDesk }) {
         kept && (
           <>
             <PlanTable kept={kept} pointed={pointed} onPoint={setPointed} />
-            <TimeStrips kept={kept} />
+            <EtchMinutes kept={kept} />
           </>
         )
       }

@@ -1,10 +1,4 @@
-import type {
-  EtchPart,
-  EtchSchedule,
-  PlannedPart,
-  PlannedZone,
-  ScheduleStep,
-} from '../../../records/etch.ts';
+import type { EtchPart, EtchSchedule, PlannedPart, PlannedZone } from '../../../records/etch.ts';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { unruledZones } from '../../../studio/etch/laidRows.ts';
@@ -70,12 +64,6 @@ export function contactRange(contact: PlannedZone['contactSeconds']): string {
 export function plannedContact({ layTo, endsAt }: Pick<PlannedZone | PlannedPart, 'layTo' | 'endsAt'>) {
   return layTo === null || endsAt === null ? null : minutesSeconds(endsAt - layTo);
 }
-
-export const actionWords: Readonly<Record<ScheduleStep['action'], string>> = {
-  lay: say('lay'),
-  move: say('move'),
-  lift: say('lift'),
-};
 
 export const changeTitles: Readonly<Record<EtchSchedule['changes'][number]['change'], string>> = {
   'second-person': say('A second person'),
