@@ -50,6 +50,8 @@ describe('reminders', () => {
 
   it('say nothing overnight, of a bare stone, or of what nobody knows', () => {
     expect(remindersOf([line({ since: '2026-03-19T17:00:00Z' })], now)).toEqual([]);
+    expect(remindersOf([line({ since: '2026-03-17T09:00:01Z' })], now)).toEqual([]);
+    expect(remindersOf([line({ since: '2026-03-17T09:00:00Z' })], now)).toHaveLength(1);
     expect(
       remindersOf([line({ gummed: 'no' }), line({ gummed: 'unknown' }), line({ since: null })], now),
     ).toEqual([]);

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { borderCheck } from './borderCheck.ts';
 import { levelVerdict } from './levelVerdict.ts';
+import { liftingCaution } from './liftingCaution.ts';
 import { stoneMassKg } from './stoneMass.ts';
 
 test('a stone of 40 × 50 × 8 cm weighs about 42 kg (dry bulk density near 2.61, from trade data and 1.4 % absorption)', () => {
@@ -55,4 +56,32 @@ test('ends need more border than sides, and which edges are ends turns with the 
   });
   expect(borderCheck(stone, image, 'top').scraperMm).toEqual({ least: 370, most: 390 });
   expect(borderCheck(stone, { topLeftMm: [3, 30], bottomRightMm: [397, 470] }, 'top').scraperMm).toBeNull();
+});
+
+test('a border as wide as asked is enough, a hair less is not; an end reaches 10 mm past where the scraper lands', () => {
+  const stone = { widthMm: 400, heightMm: 500 };
+  const exact = { topLeftMm: [15, 25], bottomRightMm: [385, 475] } as const;
+  const enoughAt = (image: Parameters<typeof borderCheck>[1], landingMm?: number) =>
+    Object.values(borderCheck(stone, image, 'top', landingMm).enough);
+  expect(enoughAt(exact)).toEqual([true, true, true, true]);
+  expect(enoughAt({ topLeftMm: [14.9, 24.9], bottomRightMm: [385.1, 475.1] })).toEqual([
+    false,
+    false,
+    false,
+    false,
+  ]);
+  const wide = { topLeftMm: [15, 40], bottomRightMm: [385, 460] } as const;
+  expect(enoughAt(wide, 30)).toEqual([true, true, true, true]);
+  expect(enoughAt(wide, 30.1)).toEqual([false, true, false, true]);
+  expect(borderCheck(stone, exact, 'top', 20).sentences[0]).toContain('it should be 30 mm');
+});
+
+test('a stone is lifted by the upper end of what it may weigh', () => {
+  const mass = (value: number, high: number) =>
+    liftingCaution({ value, low: value - 1, high, basis: 'typed', warnings: [] });
+  expect(mass(14, 15)).toContain('One person');
+  expect(mass(14, 15.1)).toContain('Two people');
+  expect(mass(48, 50)).toContain('Two people');
+  expect(mass(48, 50.1)).toContain('Not by hand');
+  expect(liftingCaution(null)).toContain('too heavy to lift alone');
 });
