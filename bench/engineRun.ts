@@ -19,7 +19,7 @@ const measured = await measureComparison(
   input,
   {
     progress: ({ stage }) => void (begun.has(stage) || begun.set(stage, performance.now())),
-    cancelled: () => false,
+    stopped: () => false,
   },
   new Date(),
 );

@@ -17,7 +17,7 @@ export async function measurePair(pair: BenchPair): Promise<ScoredCase> {
 async function measure(input: MeasureInput): Promise<MeasuredComparison> {
   const measured = await measureComparison(
     input,
-    { progress: () => undefined, cancelled: () => false },
+    { progress: () => undefined, stopped: () => false },
     new Date(),
   );
   if (!measured.ok) throw new Error(`${measured.error.code}: ${measured.error.message}`);

@@ -9,7 +9,7 @@ const measured = await measureComparison(
   await sampleMeasureInput(),
   {
     progress: () => undefined,
-    cancelled: () => false,
+    stopped: () => false,
   },
   new Date(),
 );

@@ -28,7 +28,7 @@ export async function readTestStoneCase(seed: number, megapixels: number): Promi
   const started = performance.now();
   const read = await readTestPhotographs(
     { ...input, ruler: null, patches, factors: [{ name: 'medium', givenTo: 'patch' }] },
-    { progress: () => undefined, cancelled: () => false },
+    { progress: () => undefined, stopped: () => false },
   );
   const seconds = (performance.now() - started) / 1000;
   if (!read.ok) throw new Error(read.error.message);

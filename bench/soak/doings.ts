@@ -79,13 +79,13 @@ async function compare(
   const proof = { photograph: await take('print'), corners: corners.print };
   const request = { title: `soak ${compared}`, sizeMm, zones, stone, proof };
   const { id } = await caller.want<ComparisonEntry>('POST', '/api/comparisons', request);
-  let wanted = giveUpThis ? 'cancelled' : 'measured';
+  let wanted = giveUpThis ? 'stopped' : 'measured';
   for (let asked = false; ; await sleep(250)) {
     const { state, failure } = await caller.want<ComparisonEntry>('GET', `/api/comparisons/${id}`);
     if (state === wanted) break;
     if (state === 'measuring' && giveUpThis && !asked) {
       asked = true;
-      const answer = await caller.ask('POST', `/api/comparisons/${id}/cancel`);
+      const answer = await caller.ask('DELETE', `/api/comparisons/${id}/measuring`);
       // it may have been done just then
       if (answer.status >= 400) wanted = 'measured';
     } else if (state !== 'waiting' && state !== 'measuring' && !(asked && state === 'measured')) {
@@ -142,13 +142,17 @@ async function papers(room: Room, get: (path: string) => Promise<void>): Promise
   await get(all[room.papers % all.length]!);
 }
 
-type Copies = { busy: object | null; failed: object | null; copies: { day: string; check: object | null }[] };
+type Copies = {
+  busy: object | null;
+  notMade: object | null;
+  copies: { day: string; check: object | null }[];
+};
 
 async function backup(caller: Caller): Promise<void> {
   const idle = async () => {
     for (;;) {
       const state = await caller.want<Copies>('GET', '/api/copies');
-      if (state.failed) throw new Error(`the copy failed: ${JSON.stringify(state.failed)}`);
+      if (state.notMade) throw new Error(`the copy failed: ${JSON.stringify(state.notMade)}`);
       if (state.busy === null) return state;
       await sleep(500);
     }

@@ -31,7 +31,7 @@ const stageBegins: Record<MeasuringStage, number> = {
  * Measures what printed against what was drawn: reads both photographs, brings the print onto the stone, reads tones, and
  * makes the record with its pictures and sheets.
  * @param measuredAt the day that stands on the sheet.
- * @returns a refused pair (wrong way round, no match) as a record too; failures of input, and `cancelled`.
+ * @returns a refused pair (wrong way round, no match) as a record too; failures of input, and `stopped`.
  */
 export async function measureComparison(
   input: MeasureInput,
@@ -54,7 +54,7 @@ export async function measureComparison(
     proofCorners: input.proof.corners,
     proofCornersInOrder: input.cornersInOrder ?? false,
     onProgress: (share) => report('matching', share, stageBegins.tones),
-    cancelled: hooks.cancelled,
+    stopped: hooks.stopped,
   });
   const matched = registration.ok && registration.value.verdict === 'ok';
   const stoneRead = matched ? await aside?.done() : undefined;
@@ -124,9 +124,9 @@ async function measuredComparison(
     ...(stoneRead !== undefined && { stoneRead }),
     parameters: parametersOf(input),
     onProgress: (share) => report(share < 0.9 ? 'tones' : 'maps', share < 0.9 ? share : 0, stageBegins.maps),
-    cancelled: hooks.cancelled,
+    stopped: hooks.stopped,
   });
-  if (!tone) return fail(failure('cancelled'));
+  if (!tone) return fail(failure('stopped'));
   report('sheets');
   const record = measuredRecord(input, registered, tone);
   const pictured = (side: 'stone' | 'proof'): PicturedSide => ({
@@ -141,7 +141,7 @@ async function measuredComparison(
   const pictures = await coding;
   if (evidence) pictures.set('evidence.json', evidence);
   if (registered.partial) pictures.set('sheet.png', await sheetMask(registered.covered));
-  if (hooks.cancelled()) return fail(failure('cancelled'));
+  if (hooks.stopped()) return fail(failure('stopped'));
   const sheets = await comparisonSheets(record, titleOf(input), measuredAt, {
     stone: pictures.get('stone.jpg')!,
     proof: pictures.get('proof.jpg')!,

@@ -10,12 +10,12 @@ import type { MeasuringQueue } from './measuring/measuringQueue.ts';
 export async function removeComparison(
   parts: {
     readonly store: Pick<Store, 'comparisons'>;
-    readonly queue: Pick<MeasuringQueue, 'cancel'>;
+    readonly queue: Pick<MeasuringQueue, 'stopMeasuring'>;
     readonly now: () => Date;
   },
   id: string,
 ): Promise<Result<null>> {
   if (!(await parts.store.comparisons.archive(id, parts.now().toISOString()))) return noSuchComparison();
-  parts.queue.cancel(id);
+  parts.queue.stopMeasuring(id);
   return ok(null);
 }

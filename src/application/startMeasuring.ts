@@ -5,7 +5,7 @@ import type { ComparisonEvents } from './measuring/comparisonEvents.ts';
 import type { MeasuringQueue } from './measuring/measuringQueue.ts';
 
 /**
- * Puts a comparison that is done, failed or cancelled into the measuring queue again. Where nothing changed that its
+ * Puts a comparison that is done, not done or stopped into the measuring queue again. Where nothing changed that its
  * result depends on, the kept result is taken. One that waits or is being measured stays as it is.
  */
 export async function startMeasuring(
@@ -17,7 +17,7 @@ export async function startMeasuring(
   },
   id: string,
 ): Promise<Result<null>> {
-  const moved = await parts.store.comparisons.move(id, ['measured', 'refused', 'failed', 'cancelled'], {
+  const moved = await parts.store.comparisons.move(id, ['measured', 'refused', 'not-done', 'stopped'], {
     to: 'waiting',
     finding: null,
     failure: null,

@@ -38,7 +38,7 @@ export async function compare(words: readonly string[]): Promise<number> {
   if (!input.ok) return reportFailure(input.error);
   const measured = await measureComparison(
     input.value,
-    { progress: showProgress, cancelled: () => false },
+    { progress: showProgress, stopped: () => false },
     new Date(),
   );
   endProgress();

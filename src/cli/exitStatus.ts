@@ -38,7 +38,7 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'chips-malformed': 2,
   'chip-outside': 2,
   'output-unwritable': 2,
-  cancelled: 1,
+  stopped: 1,
   'not-found': 2,
   'stale-save': 2,
   archived: 2,

@@ -60,7 +60,7 @@ export async function trialRead(words: readonly string[]): Promise<Result<string
       chips: chips.value,
       ruler: list.value.ruler,
     },
-    { progress: showProgress, cancelled: () => false },
+    { progress: showProgress, stopped: () => false },
   );
   endProgress();
   if (!read.ok) return read;

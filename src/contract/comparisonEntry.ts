@@ -9,8 +9,8 @@ export const comparisonStateSchema = z.enum([
   'measuring',
   'measured',
   'refused',
-  'failed',
-  'cancelled',
+  'not-done',
+  'stopped',
 ]);
 
 export const measuringProgressSchema = z.object({

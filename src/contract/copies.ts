@@ -31,7 +31,7 @@ const busySchema = z.object({
 export const copiesStateSchema = z.object({
   folder: z.string().nullable().describe('null: none are made'),
   lastGood: z.object({ file: z.string(), madeAt: momentSchema }).nullable(),
-  failed: z.object({ at: momentSchema, failure: failureBodySchema }).nullable(),
+  notMade: z.object({ at: momentSchema, failure: failureBodySchema }).nullable(),
   busy: busySchema.nullable(),
   copies: z.array(copySchema),
   keeps: z.object({ days: count, weeks: count, months: count }),

@@ -38,7 +38,7 @@ export interface ComparisonRequest {
 
 export type MeasuringStage = 'reading' | 'matching' | 'light' | 'tones' | 'maps' | 'sheets';
 
-export type ComparisonState = 'waiting' | 'measuring' | 'measured' | 'refused' | 'failed' | 'cancelled';
+export type ComparisonState = 'waiting' | 'measuring' | 'measured' | 'refused' | 'not-done' | 'stopped';
 
 export interface MeasuringProgress {
   readonly stage: MeasuringStage;

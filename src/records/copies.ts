@@ -38,7 +38,7 @@ export interface CopiesState {
   /** The newest that was verified whole; null where there is none. */
   readonly lastGood: { readonly file: string; readonly madeAt: string } | null;
   /** Why today's could not be made, or was not whole; null while all is well. */
-  readonly failed: { readonly at: string; readonly failure: Failure } | null;
+  readonly notMade: { readonly at: string; readonly failure: Failure } | null;
   readonly busy: CopyBusy | null;
   /** Those in the folder, newest first. */
   readonly copies: readonly DailyCopy[];

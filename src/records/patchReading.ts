@@ -81,7 +81,7 @@ export interface TestStoneCaution {
 export interface PrintReading {
   readonly print: string;
   readonly name: string;
-  readonly state: 'not-asked' | 'waiting' | 'measuring' | 'measured' | 'refused' | 'failed' | 'cancelled';
+  readonly state: 'not-asked' | 'waiting' | 'measuring' | 'measured' | 'refused' | 'not-done' | 'stopped';
   /** The comparison that reads it, of which the event stream tells; null before it was asked for. */
   readonly comparison: string | null;
   /** How far its reading has come; null while nothing is being read of it. */

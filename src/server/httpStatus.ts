@@ -32,7 +32,7 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'chips-malformed': 422,
   'chip-outside': 422,
   'output-unwritable': 507,
-  cancelled: 409,
+  stopped: 409,
   'not-found': 404,
   'stale-save': 409,
   archived: 409,

@@ -13,13 +13,13 @@ describeInBrowser('daily copies', (pages) => {
     const page = await pages.onPhone('/leaving');
     const file = '/media/copies/stonetone-2026-11-25.tar';
     const lastGood = { file, madeAt: '2026-11-25T03:00:00.000Z' };
-    const failed = { at: '2026-11-26T03:00:00.000Z', failure };
-    const state = { folder: '/media/copies', lastGood, failed: null as object | null };
+    const notMade = { at: '2026-11-26T03:00:00.000Z', failure };
+    const state = { folder: '/media/copies', lastGood, notMade: null as object | null };
     await page.route('**/api/copies', (route) => route.fulfill({ json: state }));
     await page.goto(new URL('/', page.url()).href);
     await page.getByRole('heading', { level: 1 }).waitFor();
     expect(await page.getByText('could not be made').count()).toBe(0);
-    state.failed = failed;
+    state.notMade = notMade;
     await page.reload();
     await page.getByText('Today’s copy of the records could not be made.').waitFor();
     await page.getByText(/Free space on it.*The last good copy is of 25 Nov 2026/).waitFor();

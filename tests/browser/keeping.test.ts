@@ -79,7 +79,7 @@ describeInBrowser('keeping', (pages) => {
     const state = {
       folder: '/media/copies',
       lastGood: { file, madeAt: check.madeAt },
-      failed: {
+      notMade: {
         at: '2026-11-26T03:00:00.000Z',
         failure: {
           code: 'disk-full',

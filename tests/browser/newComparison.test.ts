@@ -8,7 +8,7 @@ import { keptPair } from './pair.ts';
 const pair = keptPair('measured');
 
 describeInBrowser('a new comparison by mouse', (pages) => {
-  it('goes from two photographs to a finding, over a cancelled measurement', async () => {
+  it('goes from two photographs to a finding, over a measurement that was stopped', async () => {
     const page = await pages.atDesk('/comparisons');
     await page.getByRole('link', { name: 'Compare a print' }).click();
 

@@ -51,10 +51,10 @@ describeInBrowser('the screens of comparisons, each at a desk and on a phone', (
     await expectSoundScreen(page, 'size');
   });
 
-  it('being measured, cancelled, deleted', async () => {
+  it('being measured, stopped, deleted', async () => {
     // A size that no other check uses: nothing is known of it, so that it is measured and not looked up.
     const { id } = await enteredComparison(
-      'S-02 Washes, to be cancelled',
+      'S-02 Washes, to be stopped',
       { ...pair, sizeMm: [404, 303] },
       pair,
     );
@@ -63,13 +63,13 @@ describeInBrowser('the screens of comparisons, each at a desk and on a phone', (
     await expectSoundScreen(page, 'being measured');
     await page.getByRole('button', { name: 'Stop the measurement' }).click();
     await page.getByRole('heading', { name: 'Stopped before it was measured' }).waitFor();
-    await expectSoundScreen(page, 'cancelled');
+    await expectSoundScreen(page, 'stopped');
     await page.getByRole('button', { name: 'Throw this comparison away' }).click();
     await page.getByRole('dialog').waitFor();
     await expectSoundScreen(page, 'asking before it is thrown away');
     await page.getByRole('button', { name: 'Throw it away' }).click();
     await page.getByRole('heading', { name: 'What printed, against what was drawn' }).waitFor();
-    await page.getByText('S-02 Washes, to be cancelled').waitFor({ state: 'detached' });
+    await page.getByText('S-02 Washes, to be stopped').waitFor({ state: 'detached' });
   });
 });
 

@@ -91,7 +91,7 @@ describeInBrowser('reading a test stone', (pages) => {
     await page.getByRole('button', { name: 'Go on reading' }).click();
     await page.getByRole('heading', { name: 'The patches are being read' }).waitFor();
     const reading = await (await fetch(`${address}/api/test-stones/${id}/reading`)).json();
-    expect((reading as TestStoneReading).prints.map(({ state }) => state)).not.toContain('cancelled');
+    expect((reading as TestStoneReading).prints.map(({ state }) => state)).not.toContain('stopped');
   });
 });
 

@@ -44,7 +44,7 @@ it('one copy a day, which comes back whole; older ones thin out, what was broken
   await onDay(26);
   expect((await readdir(folder)).sort()).toEqual(['mine.txt', 'stonetone-2026-11-26.tar']);
   const file = join(folder, 'stonetone-2026-11-26.tar');
-  expect(await copies.state()).toMatchObject({ lastGood: { file }, failed: null });
+  expect(await copies.state()).toMatchObject({ lastGood: { file }, notMade: null });
   const again = join(await folderUnderTest(), 'again');
   expect(await restoreBackup(file, again)).toMatchObject({ ok: true });
   const before = await filesBelow(dataFolder);
@@ -64,13 +64,13 @@ it('a copy that fails is told, on screen and in the log, nothing older goes, and
   const good = join(folder, 'stonetone-2026-11-26.tar');
   await rm(folder, { recursive: true });
   await onDay(27);
-  expect((await copies.state()).failed).toMatchObject({ failure: { code: 'output-unwritable' } });
+  expect((await copies.state()).notMade).toMatchObject({ failure: { code: 'output-unwritable' } });
   expect((await copies.state()).lastGood).toMatchObject({ file: good });
   expect(complaints).toEqual([expect.stringMatching(/^The daily copy failed: .*is not there/)]);
   await mkdir(folder);
   await onDay(27);
   expect(await copies.state()).toMatchObject({
-    failed: null,
+    notMade: null,
     lastGood: { file: expect.stringMatching(/27\.tar$/) },
   });
 });
@@ -83,9 +83,9 @@ it('a copy that was cut off is no copy: it is told, and made again', async () =>
   await truncate(file, (await stat(file)).size >> 1);
   expect(await lastGoodCopy(folder)).toMatchObject({ file: join(folder, 'stonetone-2026-11-26.tar') });
   await onDay(27);
-  expect((await copies.state()).failed).toMatchObject({ failure: { code: 'backup-cut-off' } });
+  expect((await copies.state()).notMade).toMatchObject({ failure: { code: 'backup-cut-off' } });
   await onDay(27);
-  expect(await copies.state()).toMatchObject({ failed: null, lastGood: { file } });
+  expect(await copies.state()).toMatchObject({ notMade: null, lastGood: { file } });
 });
 
 it('a damaged database names the last good copy, also where nobody says where the copies are', async () => {
@@ -117,7 +117,7 @@ it('a server says how its copies stand', async () => {
   expect(await server.json<CopiesState>('/api/copies')).toEqual({
     folder: null,
     lastGood: null,
-    failed: null,
+    notMade: null,
     busy: null,
     copies: [],
     keeps: { days: 7, weeks: 4, months: 12 },

@@ -63,7 +63,7 @@ it('a full disk is told with the last good copy, nothing older goes, and the nex
   for (const limits of [{ mostBlocks: 700 }, { mostBlocks: 700, anew: true }]) {
     const { state, complained } = await started(27, limits).ended;
     expect(state, complained).toMatchObject({
-      failed: { failure: { code: 'disk-full' } },
+      notMade: { failure: { code: 'disk-full' } },
       lastGood: { file: good },
     });
     expect(complained).toMatch(/^The daily copy failed: The disk of .* takes nothing more/);
@@ -71,10 +71,10 @@ it('a full disk is told with the last good copy, nothing older goes, and the nex
   }
   // today's own is not lost either where a new one is asked for
   const { state } = await started(26, { mostBlocks: 700, anew: true }).ended;
-  expect(state).toMatchObject({ failed: { failure: { code: 'disk-full' } }, lastGood: { file: good } });
+  expect(state).toMatchObject({ notMade: { failure: { code: 'disk-full' } }, lastGood: { file: good } });
   expect((await readFile(good)).equals(before)).toBe(true);
   const healed = await started(27).ended;
-  expect(healed.state).toMatchObject({ failed: null, lastGood: { file: join(folder, nameOf(27)) } });
+  expect(healed.state).toMatchObject({ notMade: null, lastGood: { file: join(folder, nameOf(27)) } });
   expect((await readdir(folder)).sort()).toEqual([nameOf(26), nameOf(27)]);
 });
 
@@ -85,7 +85,7 @@ it('a folder that can only be read is told, and is not chosen', async () => {
   const { state, complained } = await started(27, { withoutRights: true }).ended;
   const good = join(folder, nameOf(26));
   expect(state, complained).toMatchObject({
-    failed: { failure: { code: 'output-unwritable', message: expect.stringContaining('not allowed') } },
+    notMade: { failure: { code: 'output-unwritable', message: expect.stringContaining('not allowed') } },
     lastGood: { file: good },
   });
   expect(await readdir(folder)).toEqual([nameOf(26)]);
@@ -120,7 +120,7 @@ it('a database that was damaged meanwhile is told with the last good copy, and n
   await writeFile(database, bytes);
   const { state, complained } = await started(27).ended;
   expect(state, complained).toMatchObject({
-    failed: { failure: { code: 'database-damaged', message: expect.stringContaining(database) } },
+    notMade: { failure: { code: 'database-damaged', message: expect.stringContaining(database) } },
     lastGood: { file: join(folder, nameOf(26)), madeAt: morningOf(26) },
   });
   expect(await readdir(folder)).toEqual([nameOf(26)]);
@@ -140,5 +140,5 @@ it('killed on the way, the copies that were there are whole, and the next one is
   }
   await mkdir(folder, { recursive: true });
   const { state, complained } = await started(28).ended;
-  expect(state, complained).toMatchObject({ failed: null, lastGood: { file: join(folder, nameOf(28)) } });
+  expect(state, complained).toMatchObject({ notMade: null, lastGood: { file: join(folder, nameOf(28)) } });
 });

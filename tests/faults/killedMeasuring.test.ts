@@ -7,7 +7,7 @@ import { layGrid } from '../../src/studio/trials/reading/layGrid.ts';
 import { aPicture, folderUnderTest, postJson, serverUnderTest } from '../server/serverUnderTest.ts';
 import { killServer, serveInProcess } from './serverProcess.ts';
 
-const ended = /^(measured|refused|failed)$/;
+const ended = /^(measured|refused|not-done)$/;
 const grid = {
   rows: 1,
   columns: 2,

@@ -45,7 +45,7 @@ describe('the demo pair "Low Water"', () => {
       await sampleMeasureInput(),
       {
         progress: () => undefined,
-        cancelled: () => false,
+        stopped: () => false,
       },
       new Date('2026-11-26T09:40:00Z'),
     );

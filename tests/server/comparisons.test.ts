@@ -36,8 +36,8 @@ describe('a comparison', () => {
     const server = await serverUnderTest();
     const failing = await server.comparison('fails.png');
     const crashing = await server.comparison('crash.png');
-    expect((await server.until(failing.id, 'failed')).failure).toMatchObject({ code: 'corners-not-found' });
-    const crashed = await server.until(crashing.id, 'failed');
+    expect((await server.until(failing.id, 'not-done')).failure).toMatchObject({ code: 'corners-not-found' });
+    const crashed = await server.until(crashing.id, 'not-done');
     expect(crashed.failure).toMatchObject({
       code: 'measuring-crashed',
       message: expect.stringContaining('the heap is full'),

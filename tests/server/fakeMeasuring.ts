@@ -9,14 +9,14 @@ import { aRecord, heldZone } from './aRecord.ts';
 
 /** Stands in for the engine: what it does is said by the stone's file name. */
 const job = workerData as MeasuringJob;
-const flag = new Int32Array(job.cancelFlag);
+const flag = new Int32Array(job.stopFlag);
 const behaviour = job.stone.fileName.split('.')[0]!;
 
 note({ stage: 'reading', fraction: 0.1 });
 switch (behaviour) {
   case 'slow':
     while (Atomics.load(flag, 0) === 0) await setTimeout(5);
-    answer(fail(failure('cancelled')));
+    answer(fail(failure('stopped')));
     break;
   case 'deaf':
     for (;;);

@@ -6,7 +6,7 @@ import { openStore } from '../../src/store/openStore.ts';
 import { aRecord } from './aRecord.ts';
 import { aPicture, folderUnderTest, type ServerUnderTest, serverUnderTest } from './serverUnderTest.ts';
 
-const cancel = (server: ServerUnderTest, id: string) =>
+const stop = (server: ServerUnderTest, id: string) =>
   server.call(`/api/comparisons/${id}/measuring`, { method: 'DELETE' });
 const measure = (server: ServerUnderTest, id: string) =>
   server.call(`/api/comparisons/${id}/measuring`, { method: 'POST' });
@@ -19,12 +19,12 @@ describe('the measuring queue', () => {
     const third = await server.comparison('stone.png');
     await server.until(first.id, 'measuring');
     expect((await server.until(second.id, 'waiting', 'measured')).state).toBe('waiting');
-    expect((await cancel(server, third.id)).status).toBe(202);
-    expect((await server.until(third.id, 'cancelled', 'measured')).state).toBe('cancelled');
-    await cancel(server, first.id);
-    await server.until(first.id, 'cancelled');
+    expect((await stop(server, third.id)).status).toBe(202);
+    expect((await server.until(third.id, 'stopped', 'measured')).state).toBe('stopped');
+    await stop(server, first.id);
+    await server.until(first.id, 'stopped');
     await server.until(second.id, 'measured');
-    expect((await server.until(third.id, 'cancelled', 'measured')).state).toBe('cancelled');
+    expect((await server.until(third.id, 'stopped', 'measured')).state).toBe('stopped');
   });
 
   it('ends a thread that does not listen, and goes on with the next', async () => {
@@ -32,9 +32,9 @@ describe('the measuring queue', () => {
     const deaf = await server.comparison('deaf.png');
     const next = await server.comparison('stone.png');
     await server.until(deaf.id, 'measuring');
-    expect((await cancel(server, deaf.id)).status).toBe(202);
-    expect((await cancel(server, deaf.id)).status).toBe(202);
-    await server.until(deaf.id, 'cancelled');
+    expect((await stop(server, deaf.id)).status).toBe(202);
+    expect((await stop(server, deaf.id)).status).toBe(202);
+    await server.until(deaf.id, 'stopped');
     await server.until(next.id, 'measured');
   });
 
@@ -50,12 +50,12 @@ describe('the measuring queue', () => {
     await server.until(next.id, 'measured');
   });
 
-  it('measures again what was cancelled or failed, and takes a kept result where nothing changed', async () => {
+  it('measures again what was stopped or not done, and takes a kept result where nothing changed', async () => {
     const server = await serverUnderTest();
     const failed = await server.comparison('fails.png');
-    await server.until(failed.id, 'failed');
+    await server.until(failed.id, 'not-done');
     expect((await measure(server, failed.id)).status).toBe(202);
-    await server.until(failed.id, 'failed');
+    await server.until(failed.id, 'not-done');
     const first = await server.comparison('stone.png');
     const measured = await server.until(first.id, 'measured');
     expect((await measure(server, first.id)).status).toBe(202);
@@ -77,10 +77,10 @@ describe('the measuring queue', () => {
       const headers = { 'content-type': 'application/json' };
       const init = { method: 'POST', headers, body: JSON.stringify(body) };
       const { id } = await next.json<ComparisonEntry>('/api/comparisons', init);
-      return (await next.until(id, 'measured', 'failed')).state;
+      return (await next.until(id, 'measured', 'not-done')).state;
     };
     expect(await send({ ...request, title: 'another title' })).toBe('measured');
-    expect(await send({ ...request, sizeMm: [300, 401] })).toBe('failed');
+    expect(await send({ ...request, sizeMm: [300, 401] })).toBe('not-done');
   });
 
   it('goes on at the next start with what was waiting or being measured', async () => {
@@ -92,7 +92,7 @@ describe('the measuring queue', () => {
     await server.stop();
     const next = await serverUnderTest({ dataFolder });
     await next.until(running.id, 'measuring');
-    await cancel(next, running.id);
+    await stop(next, running.id);
     await next.until(waiting.id, 'measured');
   });
 
@@ -115,7 +115,7 @@ describe('the measuring queue', () => {
     await second.stop();
     await interrupt(1);
     const third = await serverUnderTest({ dataFolder });
-    expect((await third.until(id, 'failed')).failure?.code).toBe('measuring-crashed');
+    expect((await third.until(id, 'not-done')).failure?.code).toBe('measuring-crashed');
   });
 });
 

@@ -190,12 +190,12 @@ it('tells how far its reading has come, is stopped, and goes on when asked again
   while (running.progress === null);
   expect(running).toMatchObject({ progress: { stage: 'reading', fraction: 0.1 }, patches: [] });
   expect((await readings('DELETE')).status).toBe(202);
-  const stopped = await printIn(studio, id, 'cancelled');
+  const stopped = await printIn(studio, id, 'stopped');
   expect(stopped).toMatchObject({ comparison: running.comparison, progress: null, reason: null });
   expect((await readings('POST')).status).toBe(202);
   expect((await printIn(studio, id, 'measuring')).comparison).not.toBe(running.comparison);
   await readings('DELETE');
-  await printIn(studio, id, 'cancelled');
+  await printIn(studio, id, 'stopped');
   expect((await readings('DELETE', 'nowhere')).status).toBe(404);
 });
 
@@ -219,7 +219,7 @@ it('goes on being read after the program was killed; cut off twice, it says so a
   await second.stop();
   await interrupt(1);
   const third = await studioUnderTest({ dataFolder });
-  expect((await printIn(third, id, 'failed')).reason).toContain('ended 2 times while');
+  expect((await printIn(third, id, 'not-done')).reason).toContain('ended 2 times while');
   await third.send('POST', `/api/test-stones/${id}/readings`);
   await printIn(third, id, 'measured');
 });

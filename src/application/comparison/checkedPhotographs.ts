@@ -6,11 +6,11 @@ import type { MeasureInput, MeasuringHooks } from './measureInput.ts';
 
 /**
  * All photographs of a measurement, decoded, once what was given is known to be sound and to lie on them.
- * @returns failures of input, and `cancelled`
+ * @returns failures of input, and `stopped`
  */
 export async function checkedPhotographs(
   input: MeasureInput,
-  { cancelled }: Pick<MeasuringHooks, 'cancelled'>,
+  { stopped }: Pick<MeasuringHooks, 'stopped'>,
 ): Promise<Result<DecodedPhotographs>> {
   const unusable = argumentsFailure(input);
   if (unusable) return fail(unusable);
@@ -18,5 +18,5 @@ export async function checkedPhotographs(
   if (!decoded.ok) return decoded;
   const misplaced = picturesFailure(input, decoded.value);
   if (misplaced) return fail(misplaced);
-  return cancelled() ? fail(failure('cancelled')) : decoded;
+  return stopped() ? fail(failure('stopped')) : decoded;
 }

@@ -39,7 +39,7 @@ export interface MeasureInput {
 /** How a running measurement talks to whoever started it. */
 export interface MeasuringHooks {
   progress(progress: MeasuringProgress): void;
-  cancelled(): boolean;
+  stopped(): boolean;
 }
 
 export interface MeasuredComparison {

@@ -44,14 +44,14 @@ const firstAfterMs = 10_000;
 interface Known {
   readonly folder: string | null;
   readonly lastGood: GoodCopy | null;
-  readonly failed: CopiesState['failed'];
+  readonly notMade: CopiesState['notMade'];
   /** The day whose copy was made and read back. */
   readonly done: string;
 }
 
-const nothingKnown = { lastGood: null, failed: null, done: '' } as const;
+const nothingKnown = { lastGood: null, notMade: null, done: '' } as const;
 
-/** Begins to make copies: one soon, then one a day, off the main thread. A failed one is tried again every hour. */
+/** Begins to make copies: one soon, then one a day, off the main thread. One that was not made is tried again every hour. */
 export function createDailyCopies({ dataFolder, folder, now, complain }: DailyCopiesParts): DailyCopies {
   const desk = createThreadDesk(1);
   const copyModule = threadModule(import.meta.url, 'copyThread');
@@ -89,12 +89,12 @@ export function createDailyCopies({ dataFolder, folder, now, complain }: DailyCo
     if (!made.ok) return tell(place, at, made.error);
     const { check, ...good } = made.value;
     checks.set(good.file, check);
-    known = { folder: place, lastGood: good, failed: null, done: copyDay(at) };
+    known = { folder: place, lastGood: good, notMade: null, done: copyDay(at) };
   }
 
   async function tell(place: string, at: Date, error: Failure): Promise<void> {
     const lastGood = known.lastGood ?? (await lastGoodCopy(place));
-    known = { ...known, lastGood, failed: { at: at.toISOString(), failure: error } };
+    known = { ...known, lastGood, notMade: { at: at.toISOString(), failure: error } };
     complain(`The daily copy failed: ${error.message} ${error.remedy}`);
   }
 
@@ -122,13 +122,13 @@ export function createDailyCopies({ dataFolder, folder, now, complain }: DailyCo
   first.unref();
   return {
     async state() {
-      const { folder: place, lastGood, failed } = known;
+      const { folder: place, lastGood, notMade } = known;
       const keeps = keptCopies;
       if (place === null)
         return {
           folder: null,
           lastGood,
-          failed,
+          notMade,
           busy: null,
           copies: [],
           keeps,
@@ -139,7 +139,7 @@ export function createDailyCopies({ dataFolder, folder, now, complain }: DailyCo
       return {
         folder: place,
         lastGood,
-        failed,
+        notMade,
         busy: busy && { ...busy, bytes: written },
         copies: await copiesThere(place, checks),
         keeps,

@@ -25,7 +25,7 @@ async function jobSide(store: Photographs, side: ComparisonSide): Promise<JobSid
 export async function jobOf(
   store: Photographs & Pick<Store, 'folder'>,
   request: ComparisonRequest,
-): Promise<Omit<MeasuringJob, 'cancelFlag'>> {
+): Promise<Omit<MeasuringJob, 'stopFlag'>> {
   return {
     stone: await jobSide(store, request.stone),
     proof: await jobSide(store, request.proof),

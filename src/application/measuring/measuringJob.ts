@@ -26,7 +26,7 @@ export interface MeasuringJob {
   /** Where only patches are read: what other readings left for this one, and this leaves for others. */
   readonly patches?: PartsPlace;
   /** One 32-bit number, seen by both threads: 0 go on, 1 stop. */
-  readonly cancelFlag: SharedArrayBuffer;
+  readonly stopFlag: SharedArrayBuffer;
 }
 
 /** What a measuring thread leaves. */

@@ -25,7 +25,7 @@ async function sideOf(side: JobSide): Promise<MeasureSide> {
 }
 
 const job = workerData as MeasuringJob;
-const cancelFlag = new Int32Array(job.cancelFlag);
+const stopFlag = new Int32Array(job.stopFlag);
 
 const input: MeasureInput = {
   stone: await sideOf(job.stone),
@@ -35,7 +35,7 @@ const input: MeasureInput = {
   chips: job.chips,
   ...(job.cornersInOrder && { cornersInOrder: true }),
 };
-const hooks: MeasuringHooks = { progress: note, cancelled: () => Atomics.load(cancelFlag, 0) === 1 };
+const hooks: MeasuringHooks = { progress: note, stopped: () => Atomics.load(stopFlag, 0) === 1 };
 
 answer(
   job.patches

@@ -16,7 +16,7 @@ export async function resumeInterrupted(store: Pick<Store, 'comparisons'>): Prom
       comparison.id,
       ['measuring'],
       interruptions > interruptionsAllowed
-        ? { to: 'failed', failure: failure('measuring-crashed', { why }), interruptions: 0 }
+        ? { to: 'not-done', failure: failure('measuring-crashed', { why }), interruptions: 0 }
         : { to: 'waiting', interruptions },
     );
   }

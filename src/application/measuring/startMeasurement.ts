@@ -5,10 +5,10 @@ import { runInProcess } from '../threads/runInProcess.ts';
 import type { ThreadEnd } from '../threads/runInThread.ts';
 
 export interface RunningMeasurement<Value> {
-  /** Never rejects: a crash is a `measuring-crashed`, a cancel a `cancelled`. */
+  /** Never rejects: a crash is a `measuring-crashed`, one that was stopped a `stopped`. */
   readonly outcome: Promise<Result<Value>>;
   /** Asks the thread to stop, and ends it where it stands if it has not stopped after the grace. */
-  cancel(): void;
+  stop(): void;
 }
 
 /** How long a thread may take to stop by itself. OpenCV calls cannot be interrupted, and take a second or so. */
@@ -19,7 +19,7 @@ function answerOf<Value>(end: ThreadEnd<Result<Value>>): Result<Value> {
     case 'answered':
       return end.answer;
     case 'terminated':
-      return fail(failure('cancelled'));
+      return fail(failure('stopped'));
     case 'crashed':
       return fail(failure('measuring-crashed', { why: end.why }));
     default:
@@ -30,7 +30,7 @@ function answerOf<Value>(end: ThreadEnd<Result<Value>>): Result<Value> {
 /**
  * Measures in a process of its own.
  *
- * @param module the thread's module: takes the job with a `cancelFlag` (one 32-bit number seen by both threads: 0 go on, 1
+ * @param module the thread's module: takes the job with a `stopFlag` (one 32-bit number seen by both threads: 0 go on, 1
  * stop), notes its progress, answers a result
  */
 export function startMeasurement<Value>(
@@ -48,7 +48,7 @@ export function startMeasurement<Value>(
   });
   return {
     outcome,
-    cancel() {
+    stop() {
       thread.askToStop();
       grace ??= setTimeout(() => void thread.terminate(), graceMs);
     },

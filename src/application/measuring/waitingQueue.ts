@@ -6,15 +6,15 @@ import { type RunningMeasurement, startMeasurement } from './startMeasurement.ts
 /** How something ends that was not measured. */
 export type UnmeasuredMove =
   | { readonly to: 'waiting' }
-  | { readonly to: 'cancelled'; readonly interruptions: 0 }
-  | { readonly to: 'failed'; readonly failure: Failure; readonly interruptions: 0 };
+  | { readonly to: 'stopped'; readonly interruptions: 0 }
+  | { readonly to: 'not-done'; readonly failure: Failure; readonly interruptions: 0 };
 
 /** What a thread left, or how it ended without. */
 export type Measured<Value> =
   | { readonly value: Value; readonly ended: null }
   | { readonly value: null; readonly ended: UnmeasuredMove };
 
-/** Measures in a thread; tells its progress, and ends it where it is cancelled or the program closes. */
+/** Measures in a thread; tells its progress, and ends it where it is stopped or the program closes. */
 export type MeasureInThread = <Value>(module: URL, job: object) => Promise<Measured<Value>>;
 
 /** What a queue is of: `Waiting` as the database lists it, `Taken` once it is its turn. */
@@ -38,7 +38,7 @@ export interface WaitingQueue {
   /** Looks for what waits; to be called whenever something was put into the state `waiting`. */
   wake(): void;
   /** Stops measuring this, if it is what is being measured; its state changes once it has stopped. */
-  cancel(key: string): void;
+  stopMeasuring(key: string): void;
   /** How far what is being measured has come; null for anything else. */
   progressOf(key: string): MeasuringProgress | null;
   /** Ends the running measurement, which waits again and resumes at the next start. */
@@ -49,7 +49,7 @@ interface Current {
   readonly key: string;
   measurement: RunningMeasurement<unknown> | null;
   progress: MeasuringProgress | null;
-  cancelled: boolean;
+  stopped: boolean;
 }
 
 /** Screens need no more than this many ms between two steps of the same stage. */
@@ -75,7 +75,7 @@ export function createWaitingQueue<Waiting, Taken, Move extends { readonly to: C
     if (stopping) return;
     const taken = await parts.take(waiting);
     if (taken === null) return;
-    const job: Current = { key: parts.keyOf(waiting), measurement: null, progress: null, cancelled: false };
+    const job: Current = { key: parts.keyOf(waiting), measurement: null, progress: null, stopped: false };
     current = job;
     parts.tell(taken, 'measuring', null);
     const move = await parts
@@ -92,10 +92,10 @@ export function createWaitingQueue<Waiting, Taken, Move extends { readonly to: C
     return async <Value>(module: URL, data: object): Promise<Measured<Value>> => {
       const measurement = startMeasurement<Value>(module, data, noteProgress(job, tell));
       job.measurement = measurement;
-      if (job.cancelled || stopping) measurement.cancel();
+      if (job.stopped || stopping) measurement.stop();
       const outcome = await measurement.outcome;
       if (stopping && !outcome.ok) return { value: null, ended: { to: 'waiting' } };
-      return job.cancelled ? { value: null, ended: cancelled } : measuredOf(outcome);
+      return job.stopped ? { value: null, ended: stopped } : measuredOf(outcome);
     };
   }
 
@@ -104,31 +104,31 @@ export function createWaitingQueue<Waiting, Taken, Move extends { readonly to: C
       // a failing database must not end the queue: the next wake tries again
       work = work.then(measureWaiting).catch((error: unknown) => console.error(`${parts.name}:`, error));
     },
-    cancel(key) {
+    stopMeasuring(key) {
       if (current?.key !== key) return;
-      current.cancelled = true;
-      current.measurement?.cancel();
+      current.stopped = true;
+      current.measurement?.stop();
     },
     progressOf: (key) => (current?.key === key ? current.progress : null),
     async stop() {
       stopping = true;
-      current?.measurement?.cancel();
+      current?.measurement?.stop();
       await work;
     },
   };
 }
 
-const cancelled = { to: 'cancelled', interruptions: 0 } as const;
+const stopped = { to: 'stopped', interruptions: 0 } as const;
 
 function measuredOf<Value>(outcome: Result<Value>): Measured<Value> {
   if (outcome.ok) return { value: outcome.value, ended: null };
-  if (outcome.error.code === 'cancelled') return { value: null, ended: cancelled };
-  return { value: null, ended: { to: 'failed', failure: outcome.error, interruptions: 0 } };
+  if (outcome.error.code === 'stopped') return { value: null, ended: stopped };
+  return { value: null, ended: { to: 'not-done', failure: outcome.error, interruptions: 0 } };
 }
 
 function failedWith(error: unknown): UnmeasuredMove {
   const why = error instanceof Error ? error.message : String(error);
-  return { to: 'failed', failure: failure('internal', { why }), interruptions: 0 };
+  return { to: 'not-done', failure: failure('internal', { why }), interruptions: 0 };
 }
 
 function noteProgress(job: Current, tell: (progress: MeasuringProgress) => void) {

@@ -23,7 +23,7 @@ export interface PictureDesk {
   keepPyramid(id: string, madeIn: string): Promise<void>;
   /** The rectangle on a kept photograph; worked out once while the program runs. */
   cornersOf(photograph: StoredPhotograph): Promise<Result<CornerSuggestion>>;
-  /** Tones of zones on a kept photograph, and the washes named split by them; `cancelled` where it is called off. */
+  /** Tones of zones on a kept photograph, and the washes named split by them; `stopped` where it is called off. */
   tonesOf(
     photograph: StoredPhotograph,
     place: TonePlace,

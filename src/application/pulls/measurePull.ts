@@ -59,7 +59,7 @@ const nothing = {
 /**
  * Reads one photograph of a pull: brings it onto the drawn stone, and measures darkness against its own paper. A stone is
  * read likewise, against its own bare ground. Heavy: meant for a thread.
- * @returns a refused print (wrong way round, no match) as a record too; the faults of decoding, `corners-not-found`, `cancelled`
+ * @returns a refused print (wrong way round, no match) as a record too; the faults of decoding, `corners-not-found`, `stopped`
  */
 export async function measurePull(job: PullJob, hooks: MeasuringHooks): Promise<Result<MeasuredPull>> {
   hooks.progress({ stage: 'reading', fraction: begins.reading });
@@ -67,7 +67,7 @@ export async function measurePull(job: PullJob, hooks: MeasuringHooks): Promise<
   const [stone, second] = await Promise.all([decode(job.stone), other ? decode(other) : null]);
   if (!stone.ok) return stone;
   if (second && !second.ok) return second;
-  if (hooks.cancelled()) return fail(failure('cancelled'));
+  if (hooks.stopped()) return fail(failure('stopped'));
   hooks.progress({ stage: 'matching', fraction: begins.matching });
   if (job.kind === 'stone') return stoneRead(job, stone.value, second?.value ?? null, hooks);
   return printRead(job, stone.value, second!.value, hooks);
@@ -112,7 +112,7 @@ function onStone(
         stage: 'matching',
         fraction: begins.matching + share * (begins.tones - begins.matching),
       }),
-    cancelled: hooks.cancelled,
+    stopped: hooks.stopped,
   });
 }
 
@@ -156,7 +156,7 @@ function read(
   { errorMm, registered }: Placing,
   hooks: MeasuringHooks,
 ): Result<MeasuredPull> {
-  if (hooks.cancelled()) return fail(failure('cancelled'));
+  if (hooks.stopped()) return fail(failure('stopped'));
   hooks.progress({ stage: 'tones', fraction: begins.tones });
   const side = readSide(input);
   const name = input.side === 'stone' ? 'stone' : 'print';

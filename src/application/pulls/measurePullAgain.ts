@@ -11,7 +11,7 @@ interface Parts {
   readonly now: () => Date;
 }
 
-/** Puts the photographs of a pull back into the measuring queue: after a cancel, a failure, or a change of the stone's photograph. */
+/** Puts the photographs of a pull back into the measuring queue: after it was stopped, a failure, or a change of the stone's photograph. */
 export async function measurePullAgain(
   parts: Parts,
   workId: string,
@@ -26,7 +26,7 @@ export async function measurePullAgain(
 }
 
 /** Stops measuring the photographs of a pull, waiting ones too. What was measured stays. */
-export async function cancelPullMeasuring(
+export async function stopPullMeasuring(
   parts: Parts,
   workId: string,
   pullId: string,
@@ -35,8 +35,8 @@ export async function cancelPullMeasuring(
   const found = await pullOfWork(store, workId, pullId);
   if (!found.ok) return found;
   for (const { photograph } of await store.pullMeasurings.ofPull(pullId)) {
-    await store.pullMeasurings.move(pullId, photograph, ['waiting'], { to: 'cancelled' });
-    pullQueue.cancel(pullId, photograph);
+    await store.pullMeasurings.move(pullId, photograph, ['waiting'], { to: 'stopped' });
+    pullQueue.stopMeasuring(pullId, photograph);
   }
   return ok(await pullEntryOf(parts, store, found.value.pull));
 }

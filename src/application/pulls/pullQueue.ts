@@ -25,7 +25,7 @@ export interface PullQueueParts {
 export interface PullQueue {
   /** Looks for waiting photographs; to be called whenever one was put into the state `waiting`. */
   wake(): void;
-  cancel(pullId: string, photograph: string): void;
+  stopMeasuring(pullId: string, photograph: string): void;
   progressOf(pullId: string, photograph: string): MeasuringProgress | null;
   /** Reads a stone at once, in its turn; what was read before is not read again. */
   read(job: KeyedJob): Promise<Result<PullTones>>;
@@ -54,10 +54,10 @@ export function createPullQueue(parts: PullQueueParts): PullQueue {
     inThread: MeasureInThread,
   ): Promise<MeasuringMove | UnmeasuredMove> {
     const shown = pull.photographs.find((one) => one.photograph === photograph);
-    if (!shown) return { to: 'cancelled' };
+    if (!shown) return { to: 'stopped' };
     const owner = (await store.works.find(pull.workId))!;
     const keyed = await printJob({ store }, owner, await settingsOf(store, owner), shown);
-    if (!keyed.ok) return { to: 'failed', failure: keyed.error, interruptions: 0 };
+    if (!keyed.ok) return { to: 'not-done', failure: keyed.error, interruptions: 0 };
     const { key } = keyed.value;
     const known = await store.pullFiles.record(key);
     if (known === null) {
@@ -86,7 +86,7 @@ export function createPullQueue(parts: PullQueueParts): PullQueue {
 
   return {
     wake: queue.wake,
-    cancel: (pullId, photograph) => queue.cancel(keyOf(pullId, photograph)),
+    stopMeasuring: (pullId, photograph) => queue.stopMeasuring(keyOf(pullId, photograph)),
     progressOf: (pullId, photograph) => queue.progressOf(keyOf(pullId, photograph)),
     read: ({ key, job }) =>
       parts.turn(async () => {

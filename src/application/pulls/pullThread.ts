@@ -3,7 +3,7 @@ import { answer, note } from '../threads/answer.ts';
 import { measurePull } from './measurePull.ts';
 import type { PullJob } from './pullJob.ts';
 
-const { cancelFlag, ...job } = workerData as PullJob & { readonly cancelFlag: SharedArrayBuffer };
-const flag = new Int32Array(cancelFlag);
+const { stopFlag, ...job } = workerData as PullJob & { readonly stopFlag: SharedArrayBuffer };
+const flag = new Int32Array(stopFlag);
 
-answer(await measurePull(job as PullJob, { progress: note, cancelled: () => Atomics.load(flag, 0) === 1 }));
+answer(await measurePull(job as PullJob, { progress: note, stopped: () => Atomics.load(flag, 0) === 1 }));

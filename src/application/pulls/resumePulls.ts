@@ -14,7 +14,7 @@ export async function resumePulls({ pullMeasurings }: Pick<Store, 'pullMeasuring
       photograph,
       ['measuring'],
       interruptions > interruptionsAllowed
-        ? { to: 'failed', failure: failure('measuring-crashed', { why }), interruptions: 0 }
+        ? { to: 'not-done', failure: failure('measuring-crashed', { why }), interruptions: 0 }
         : { to: 'waiting', interruptions },
     );
   }

@@ -75,7 +75,7 @@ async function standsAlready(
   request: ComparisonRequest,
 ): Promise<boolean> {
   const kept = comparisonId === null ? null : await store.comparisons.find(comparisonId);
-  if (kept === null || kept.state === 'failed' || kept.state === 'cancelled') return false;
+  if (kept === null || kept.state === 'not-done' || kept.state === 'stopped') return false;
   return sameReading(kept.request, request);
 }
 

@@ -19,7 +19,7 @@ export type AnswerParts = ReadingParts & ReadRunParts;
 /**
  * What test stones answer together, each by the print that it is judged by; stones that aren't read count for nothing. The
  * logs of their works say what went otherwise than planned. Worked out in a thread of its own.
- * @returns `cancelled` where who waits ended it, `list-sealed` where nobody may see yet what patches of one got, `not-found` for a stone that is not kept here, `internal` where the thread broke
+ * @returns `stopped` where who waits ended it, `list-sealed` where nobody may see yet what patches of one got, `not-found` for a stone that is not kept here, `internal` where the thread broke
  */
 export async function readTestStoneAnswer(
   parts: AnswerParts,

@@ -2,14 +2,14 @@
 // Plain JavaScript, so that it starts from source as it does when built.
 import { Worker } from 'node:worker_threads';
 
-const cancelFlag = new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT);
+const stopFlag = new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT);
 
 function crashed(why) {
   process.send({ kind: 'crash', why });
 }
 
 function start(module, data) {
-  const options = { workerData: { ...data, cancelFlag }, execArgv: [] };
+  const options = { workerData: { ...data, stopFlag }, execArgv: [] };
   const fromSource = /\.m?ts$/.test(new URL(module).pathname);
   const worker = fromSource
     ? new Worker(new URL('./sourceThread.mjs', import.meta.url), { ...options, argv: [module] })
@@ -21,6 +21,6 @@ function start(module, data) {
 
 process.on('message', (message) => {
   if (message.kind === 'start') start(message.module, message.data);
-  else Atomics.store(new Int32Array(cancelFlag), 0, 1);
+  else Atomics.store(new Int32Array(stopFlag), 0, 1);
 });
 process.on('disconnect', () => process.exit());

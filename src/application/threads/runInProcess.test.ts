@@ -50,7 +50,7 @@ it('tells of an error thrown, of an exit, of a process that was ended from outsi
 
 it('raises the flag of a module that is asked to stop, even while it computes', async () => {
   const body = `parentPort.postMessage({ kind: 'note', note: 'begun' });
-    const flag = new Int32Array(workerData.cancelFlag);
+    const flag = new Int32Array(workerData.stopFlag);
     while (Atomics.load(flag, 0) === 0);
     parentPort.postMessage({ kind: 'answer', answer: 'stopped' });`;
   const running = runInProcess<string, string>(await moduleOf('stops.mjs', body), {}, () =>

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import type { RunningThread, ThreadEnd, ThreadMessage } from './runInThread.ts';
 
 export interface RunningProcess<Answer> extends RunningThread<Answer> {
-  /** Raises the module's `cancelFlag`; whether it looks there is its own affair. */
+  /** Raises the module's `stopFlag`; whether it looks there is its own affair. */
   askToStop(): void;
 }
 
@@ -13,7 +13,7 @@ type Said<Note, Answer> = ThreadMessage<Note, Answer> | { readonly kind: 'crash'
  * Runs a module as `runInThread` does, in a process of its own: whatever memory pictures took is given back whole when it
  * ends, and what breaks there, or takes all memory, breaks nothing else. It goes with this process, however this one ends.
  *
- * @param data handed over as the thread's `workerData`, with a `cancelFlag` beside (one 32-bit number: 0 go on, 1 stop); data,
+ * @param data handed over as the thread's `workerData`, with a `stopFlag` beside (one 32-bit number: 0 go on, 1 stop); data,
  * notes and answer are copied, so that none may hold shared memory
  */
 export function runInProcess<Note, Answer>(

@@ -28,5 +28,5 @@ it('gives up what takes for ever, says so, and has its place for the next one', 
   const stopped = desk.run(endless, null, { withinMs: 60_000, late });
   await new Promise((resolve) => setTimeout(resolve, 20));
   await desk.stop();
-  expect(await stopped).toMatchObject({ ok: false, error: { code: 'cancelled' } });
+  expect(await stopped).toMatchObject({ ok: false, error: { code: 'stopped' } });
 });

@@ -6,12 +6,12 @@ import { type RunningThread, runInThread } from './runInThread.ts';
 /** Heavy work off the main thread, so many pieces at a time, each in a thread of its own. */
 export interface ThreadDesk {
   /**
-   * Waits for a place, runs a module on `data`, and hands over its answer; `cancelled`, `internal` or what the limit says
+   * Waits for a place, runs a module on `data`, and hands over its answer; `stopped`, `internal` or what the limit says
    * without one.
    * @param called aborted, it calls the work off, begun or not
    */
   run<Answer>(module: URL, data: unknown, limit?: TimeLimit, called?: AbortSignal): Promise<Result<Answer>>;
-  /** Ends all work where it stands; what is asked for later is cancelled. */
+  /** Ends all work where it stands; what is asked for later is stopped. */
   stop(): Promise<void>;
 }
 
@@ -41,7 +41,7 @@ export function createThreadDesk(
       called?: AbortSignal,
     ): Promise<Result<Answer>> {
       return limited(async () => {
-        if (stopped || called?.aborted) return fail(failure('cancelled'));
+        if (stopped || called?.aborted) return fail(failure('stopped'));
         const thread = start<Answer>(module, data);
         threads.add(thread);
         let late = false;
@@ -62,7 +62,7 @@ export function createThreadDesk(
           case 'answered':
             return ok(end.answer);
           case 'terminated':
-            return fail(limit && late ? limit.late : failure('cancelled'));
+            return fail(limit && late ? limit.late : failure('stopped'));
           case 'crashed':
             return fail(failure('internal', { why: end.why }));
           default:

@@ -28,7 +28,7 @@ it('work is ended when whoever waits goes away, also before its turn, and the ne
   const early = ask('early', () => undefined);
   early.ending.abort();
   const last = ask('last', () => undefined);
-  expect(await endless.end).toMatchObject({ ok: false, error: { code: 'cancelled' } });
-  expect(await early.end).toMatchObject({ ok: false, error: { code: 'cancelled' } });
+  expect(await endless.end).toMatchObject({ ok: false, error: { code: 'stopped' } });
+  expect(await early.end).toMatchObject({ ok: false, error: { code: 'stopped' } });
   expect(await last.end).toEqual({ ok: true, value: 'last' });
 });

@@ -18,7 +18,7 @@ type Turn = <T>(job: () => Promise<T>) => Promise<T>;
 
 /**
  * Has a thread of its own work something out, in its turn, while somebody waits or nobody does.
- * @returns `cancelled` where who waits ended it, `internal` where the thread broke
+ * @returns `stopped` where who waits ended it, `internal` where the thread broke
  */
 export async function workInThread<Answer>(
   turn: Turn,
@@ -36,5 +36,5 @@ export async function workInThread<Answer>(
     return end;
   });
   if (ended?.kind === 'answered') return ok(ended.answer);
-  return fail(ended?.kind === 'crashed' ? failure('internal', { why: ended.why }) : failure('cancelled'));
+  return fail(ended?.kind === 'crashed' ? failure('internal', { why: ended.why }) : failure('stopped'));
 }

@@ -27,7 +27,7 @@ const oneAtATime = limitConcurrency(1);
 /**
  * A trial laid out, with what it could notice and the seal of its list, worked out in a thread. Nothing is kept: the same wish
  * gives the same layout. A wish that names no scatter gets this room's own, as far as its test stones tell it.
- * @returns `trial-does-not-fit`, `patches-too-many`, `cancelled`, or `internal` where the thread broke
+ * @returns `trial-does-not-fit`, `patches-too-many`, `stopped`, or `internal` where the thread broke
  */
 export async function designOfTrial(
   parts: ReadingParts,

@@ -22,7 +22,7 @@ export interface ZoneTonesParts {
 /**
  * Reads mean and darkest tone of a work's zones from a photograph of its stone. Nothing is saved: the person accepts.
  * @param called aborted, it calls the reading off
- * @returns `not-found`, `reference-unknown` for a photograph that is not attached, `cancelled`, or the faults of `tonePlace`
+ * @returns `not-found`, `reference-unknown` for a photograph that is not attached, `stopped`, or the faults of `tonePlace`
  */
 export async function measureZoneTones(
   { store, desk }: ZoneTonesParts,

@@ -36,6 +36,6 @@ export const argumentFailures = {
     sentence: 'No rectangle could be found on the {photo} photograph: {why}.',
     remedy: 'Set its four corners by hand.',
   },
-  cancelled: { sentence: 'The measurement was stopped.', remedy: 'Start it again when you are ready.' },
+  stopped: { sentence: 'The measurement was stopped.', remedy: 'Start it again when you are ready.' },
   'not-found': { sentence: 'There is no {what} here.', remedy: 'Go back to the list and choose again.' },
 } as const satisfies Record<string, FailureEntry>;

@@ -36,7 +36,7 @@ export interface RegisterInput {
   /** For tones alone: the likeliest position is asked first, and the passes are spared. */
   readonly sparing?: SparingPasses;
   readonly onProgress?: (fraction: number) => void;
-  readonly cancelled?: () => boolean;
+  readonly stopped?: () => boolean;
 }
 
 export interface Registered {
@@ -72,12 +72,12 @@ const samplesAcross = 25;
 
 /**
  * Brings the print onto the stone: eight starts ranked by evidence, then a smooth stretch in passes.
- * @returns a failure where the stone's rectangle can't be found, or when cancelled; a refusal is a verdict, not a failure.
+ * @returns a failure where the stone's rectangle can't be found, or when stopped; a refusal is a verdict, not a failure.
  */
 export function register(input: RegisterInput): Result<Registration> {
   const progress = (fraction: number): boolean => {
     input.onProgress?.(fraction);
-    return !(input.cancelled?.() ?? false);
+    return !(input.stopped?.() ?? false);
   };
   const stoneCorners = input.stoneCorners ?? suggestCorners(input.stone, input.sizeMm)?.corners ?? null;
   const stoneMap = stoneCorners && mapOfCorners(input.sizeMm, stoneCorners);
@@ -92,10 +92,10 @@ export function register(input: RegisterInput): Result<Registration> {
   const outline = sheetOutline(input.proof);
   const stone = buildGreyPyramid(input.stone);
   const print = buildGreyPyramid(input.proof);
-  if (!progress(0.1)) return fail(failure('cancelled'));
+  if (!progress(0.1)) return fail(failure('stopped'));
   const search = searchStarts(stone, stoneMap.homography, print, input.sizeMm);
   const starts = startsOf(input, search, outline);
-  if (!progress(0.35)) return fail(failure('cancelled'));
+  if (!progress(0.35)) return fail(failure('stopped'));
   const refused = refusalOf(starts);
   if (refused) return ok(refused);
   const refined = refineStretch(
@@ -107,7 +107,7 @@ export function register(input: RegisterInput): Result<Registration> {
     (done) => progress(0.35 + 0.55 * done),
     input.sparing ?? null,
   );
-  if (input.cancelled?.()) return fail(failure('cancelled'));
+  if (input.stopped?.()) return fail(failure('stopped'));
   if (!refined) return ok(noMatch('too few places of the drawing could be found on the print'));
   const covered = coveredBySheet(refined.map, outline, input.proof, input.sizeMm);
   const errors = statedErrors(refined.fit, input.sizeMm, covered);

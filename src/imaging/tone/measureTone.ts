@@ -37,7 +37,7 @@ export interface ToneInput {
   readonly stoneRead?: SideTone | null;
   readonly parameters: ComparisonParameters;
   readonly onProgress?: (fraction: number) => void;
-  readonly cancelled?: () => boolean;
+  readonly stopped?: () => boolean;
 }
 
 type ToneFields =
@@ -60,11 +60,11 @@ export interface ToneResult extends Pick<ComparisonRecord, ToneFields> {
   readonly rasters: { readonly stone: ColourRaster | null; readonly proof: ColourRaster | null };
 }
 
-/** Measures tones on two registered photographs. null where cancelled. */
+/** Measures tones on two registered photographs. null where stopped. */
 export function measureTone(input: ToneInput): ToneResult | null {
   const step = (fraction: number) => {
     input.onProgress?.(fraction);
-    return input.cancelled?.() ?? false;
+    return input.stopped?.() ?? false;
   };
   const stoneInput = stoneSideInput(input);
   const proofInput = sideInput(input, 'proof');

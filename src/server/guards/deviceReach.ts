@@ -22,7 +22,7 @@ const deviceWrites: ReadonlySet<string> = new Set([
   'POST /api/works/:id/pulls',
   'PATCH /api/works/:id/pulls/:pull',
   'POST /api/works/:id/pulls/:pull/measure',
-  'POST /api/works/:id/pulls/:pull/cancel',
+  'POST /api/works/:id/pulls/:pull/stop',
   'POST /api/works/:id/approvals',
   'POST /api/works/:id/suspects/outcomes',
   'POST /api/comparisons',

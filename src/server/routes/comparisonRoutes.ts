@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import { cancelMeasuring } from '../../application/cancelMeasuring.ts';
 import { createComparison } from '../../application/createComparison.ts';
 import { listComparisons } from '../../application/listComparisons.ts';
 import type { Services } from '../../application/openServices.ts';
 import { readComparison } from '../../application/readComparison.ts';
 import { removeComparison } from '../../application/removeComparison.ts';
 import { startMeasuring } from '../../application/startMeasuring.ts';
+import { stopMeasuring } from '../../application/stopMeasuring.ts';
 import { comparisonEntrySchema, comparisonListSchema } from '../../contract/comparisonEntry.ts';
 import { comparisonRequestSchema } from '../../contract/comparisonRequest.ts';
 import type { App } from '../app.ts';
@@ -20,7 +20,7 @@ const listQuery = z.object({
   limit: z.coerce.number().int().min(1).max(200).default(50),
 });
 
-/** Comparisons: list, set up, read, remove, measure, cancel. */
+/** Comparisons: list, set up, read, remove, measure, stop. */
 export function addComparisonRoutes(app: App, services: Services): void {
   app.get(
     '/api/comparisons',
@@ -107,14 +107,14 @@ export function addComparisonRoutes(app: App, services: Services): void {
     {
       schema: {
         tags,
-        summary: 'Cancel measuring; the event stream tells when it has stopped',
+        summary: 'Stop measuring; the event stream tells when it has stopped',
         params,
         response: { 202: z.null(), ...refusals },
       },
     },
     async (request, reply) => {
-      const cancelled = await cancelMeasuring(services, request.params.id);
-      return cancelled.ok ? reply.code(202).send(null) : sendFailure(reply, cancelled.error);
+      const stopped = await stopMeasuring(services, request.params.id);
+      return stopped.ok ? reply.code(202).send(null) : sendFailure(reply, stopped.error);
     },
   );
 }

@@ -3,7 +3,7 @@ import type { Services } from '../../application/openServices.ts';
 import { archivePull, changePull } from '../../application/pulls/changePull.ts';
 import { createPull } from '../../application/pulls/createPull.ts';
 import { listPulls, readPull } from '../../application/pulls/findPulls.ts';
-import { cancelPullMeasuring, measurePullAgain } from '../../application/pulls/measurePullAgain.ts';
+import { measurePullAgain, stopPullMeasuring } from '../../application/pulls/measurePullAgain.ts';
 import { archivingSchema, idSchema } from '../../contract/common.ts';
 import { newPullSchema, pullSaveSchema } from '../../contract/pull.ts';
 import { pullEntrySchema } from '../../contract/pullTones.ts';
@@ -106,7 +106,7 @@ export function addPullRoutes(app: App, services: Services): void {
 
   for (const [path, summary, act] of [
     ['measure', 'Measure the photographs of a pull again', measurePullAgain],
-    ['cancel', 'Stop measuring the photographs of a pull', cancelPullMeasuring],
+    ['stop', 'Stop measuring the photographs of a pull', stopPullMeasuring],
   ] as const) {
     app.post(
       `/api/works/:id/pulls/:pull/${path}`,

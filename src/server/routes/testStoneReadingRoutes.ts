@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import type { Services } from '../../application/openServices.ts';
-import { cancelTestReadings } from '../../application/testStones/cancelTestReadings.ts';
 import { findingsTable } from '../../application/testStones/findingsTable.ts';
 import { logTestStoneEvent, readTestStoneEvents } from '../../application/testStones/logTestStoneEvent.ts';
 import { measureTestPrints } from '../../application/testStones/measureTestPrints.ts';
@@ -11,6 +10,7 @@ import {
   shownTestStone,
   shownTestStoneReading,
 } from '../../application/testStones/shownTestStone.ts';
+import { stopTestReadings } from '../../application/testStones/stopTestReadings.ts';
 import { readTestStone } from '../../application/testStones/testStones.ts';
 import { idSchema } from '../../contract/common.ts';
 import {
@@ -62,7 +62,7 @@ export function addTestStoneReadingRoutes(app: App, services: Services): void {
       },
     },
     async (request, reply) => {
-      const stopped = await cancelTestReadings(services, request.params.id);
+      const stopped = await stopTestReadings(services, request.params.id);
       return stopped.ok ? reply.code(202).send(null) : sendFailure(reply, stopped.error);
     },
   );

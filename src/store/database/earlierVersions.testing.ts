@@ -9,6 +9,10 @@ export const dataOfVersions: readonly (readonly string[])[] = [
   [
     `INSERT INTO comparisons (id, title, created_at, state, request_json, queued_at, interruptions)
      VALUES ('two', 'High Water', '2026-02-02T04:00:00.000Z', 'waiting', '{"zones":[]}', '2026-02-02T04:00:00.000Z', 1)`,
+    `INSERT INTO comparisons (id, title, created_at, state, request_json, queued_at)
+     VALUES ('burnt-out', 'Spring Tide', '2026-02-03T04:00:00.000Z', 'failed', '{"zones":[]}', '2026-02-03T04:00:00.000Z')`,
+    `INSERT INTO comparisons (id, title, created_at, state, request_json, queued_at)
+     VALUES ('left-off', 'Neap Tide', '2026-02-04T04:00:00.000Z', 'cancelled', '{"zones":[]}', '2026-02-04T04:00:00.000Z')`,
   ],
   [],
   [
@@ -96,5 +100,9 @@ export const dataOfVersions: readonly (readonly string[])[] = [
   [
     `INSERT INTO test_plans VALUES ('planned', '2026-03-18T00:00:00.000Z', '2026-03-18T00:00:00.000Z', 2, 0, 0, 't-5', 0,
       '{"title":"T-5","treatments":[],"testStones":[]}')`,
+  ],
+  [
+    `INSERT INTO comparisons (id, title, created_at, state, request_json, queued_at)
+     VALUES ('blurred', 'Ebb', '2026-03-19T00:00:00.000Z', 'not-done', '{"zones":[]}', '2026-03-19T00:00:00.000Z')`,
   ],
 ];

@@ -171,6 +171,10 @@ describe('migrations', () => {
       const photographs = await database.selectFrom('comparison_photographs').selectAll().execute();
       expect(photographs).toEqual([{ comparison_id: 'one', photograph_id: 'aa' }]);
       if (version >= 2) expect(await comparisons.find('two')).toMatchObject({ interruptions: 1 });
+      if (version >= 2) {
+        expect(await comparisons.find('burnt-out')).toMatchObject({ state: 'not-done' });
+        expect(await comparisons.find('left-off')).toMatchObject({ state: 'stopped' });
+      }
       if (version < 3) {
         const found = await comparisons.list({ search: 'lost low', after: null, limit: 10 });
         expect(found?.comparisons.map((entry) => entry.id)).toEqual(['one']);

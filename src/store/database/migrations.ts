@@ -10,6 +10,7 @@ import { pullMigration } from './pullMigration.ts';
 import { pullSuspectMigration } from './pullSuspectMigration.ts';
 import { recordMigration } from './recordMigration.ts';
 import { runMigration } from './runMigration.ts';
+import { stoppedMigration } from './stoppedMigration.ts';
 import { studioMigration } from './studioMigration.ts';
 import { suspectMigration } from './suspectMigration.ts';
 import { testPlanMigration } from './testPlanMigration.ts';
@@ -78,4 +79,5 @@ export const migrations: readonly (readonly string[])[] = [
   testStoneMigration,
   deviceMigration,
   testPlanMigration,
+  stoppedMigration,
 ];

@@ -55,8 +55,8 @@ describe('comparisons', () => {
     const put = aComparison('one', { sample: true });
     await store.comparisons.add(put);
     expect(await store.comparisons.find('one')).toEqual(put);
-    const failure = { code: 'cancelled', message: 'm', remedy: 'r', path: 'p' } as const;
-    const change = { to: 'failed', failure, queuedAt: '2026-01-02T00:00:00.000Z' } as const;
+    const failure = { code: 'stopped', message: 'm', remedy: 'r', path: 'p' } as const;
+    const change = { to: 'not-done', failure, queuedAt: '2026-01-02T00:00:00.000Z' } as const;
     expect(await store.comparisons.move('one', ['waiting'], change)).toBe(true);
     const { to, ...rest } = change;
     expect(await store.comparisons.find('one')).toEqual({ ...put, ...rest, state: to });

@@ -37,7 +37,7 @@ export function startMeasuring(id: string): Promise<void> {
 }
 
 /** Stops a measurement that waits or runs. */
-export function cancelMeasuring(id: string): Promise<void> {
+export function stopMeasuring(id: string): Promise<void> {
   return ask(`/api/comparisons/${id}/measuring`, { method: 'DELETE' });
 }
 

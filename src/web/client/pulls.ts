@@ -59,7 +59,7 @@ export function archivePull(
 }
 
 /** Has the photographs of a pull measured again, or no further. */
-export function tellMeasuring(work: string, pull: string, act: 'measure' | 'cancel'): Promise<PullEntry> {
+export function tellMeasuring(work: string, pull: string, act: 'measure' | 'stop'): Promise<PullEntry> {
   return ask(`/api/works/${work}/pulls/${pull}/${act}`, { method: 'POST' });
 }
 

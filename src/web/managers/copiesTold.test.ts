@@ -5,7 +5,7 @@ import { busyWords, checkWords, copiesHeadline } from './copiesTold.ts';
 const state: CopiesState = {
   folder: '/media/copies',
   lastGood: null,
-  failed: null,
+  notMade: null,
   busy: null,
   copies: [],
   keeps: { days: 7, weeks: 4, months: 12 },
@@ -29,8 +29,8 @@ it('tells a failure before anything else, and never a copy that nobody read back
     'No copy is known to be whole',
   );
   expect(copiesHeadline({ ...state, copies, lastGood: good })).toMatch(/^Copied whole on 26 Nov/);
-  const failed = { at: good.madeAt, failure };
-  expect(copiesHeadline({ ...state, copies, lastGood: good, failed })).toBe(
+  const notMade = { at: good.madeAt, failure };
+  expect(copiesHeadline({ ...state, copies, lastGood: good, notMade })).toBe(
     'The last copy could not be made',
   );
 });

@@ -5,9 +5,9 @@ import { dayOf } from '../words/moments.ts';
 import { say } from '../words/say.ts';
 
 /** How copies stand, in one line. */
-export function copiesHeadline({ folder, lastGood, failed, copies }: CopiesState): string {
+export function copiesHeadline({ folder, lastGood, notMade, copies }: CopiesState): string {
   if (folder === null) return say('No copies are made');
-  if (failed) return say('The last copy could not be made');
+  if (notMade) return say('The last copy could not be made');
   if (lastGood) return say('Copied whole on {day}', { day: dayWords(lastGood.madeAt) });
   if (copies.some(({ check }) => check?.failure)) return say('No copy is known to be whole');
   return copies.length > 0 ? say('No copy was read back yet today') : say('No copy is made yet');

@@ -12,8 +12,8 @@ const askEveryMs = 600_000;
 /** Says that the daily copy failed, and which is the last good one; nothing while all is well. */
 export function CopiesNotice() {
   const copies = useQuery({ queryKey: copiesKey, queryFn: readCopies, refetchInterval: askEveryMs });
-  const failed = copies.data?.failed;
-  if (!failed) return null;
+  const notMade = copies.data?.notMade;
+  if (!notMade) return null;
   const good = copies.data?.lastGood;
   return (
     <div className="list-foot">
@@ -22,8 +22,8 @@ export function CopiesNotice() {
           ? sayRich(
               '{message} {remedy} It is tried again every hour. The last good copy is of {day}: {file}. <link>See the copies</link>',
               {
-                message: failed.failure.message,
-                remedy: failed.failure.remedy,
+                message: notMade.failure.message,
+                remedy: notMade.failure.remedy,
                 day: dayText(good.madeAt),
                 file: good.file,
                 link: (words) => <Link href="/keeping">{words}</Link>,
@@ -32,8 +32,8 @@ export function CopiesNotice() {
           : sayRich(
               '{message} {remedy} It is tried again every hour. There is no good copy yet. <link>See the copies</link>',
               {
-                message: failed.failure.message,
-                remedy: failed.failure.remedy,
+                message: notMade.failure.message,
+                remedy: notMade.failure.remedy,
                 link: (words) => <Link href="/keeping">{words}</Link>,
               },
             )}

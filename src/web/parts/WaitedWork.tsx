@@ -8,19 +8,19 @@ import { Button } from './Button.tsx';
 export function WaitedWork({
   id,
   words,
-  onCancel,
+  onStop,
 }: {
   /** The id that the work was asked for by. */
   id: string;
   words: string;
-  onCancel: () => void;
+  onStop: () => void;
 }) {
   const { data: share } = useQuery<number>({ queryKey: workShareKey(id), queryFn: skipToken, gcTime: 0 });
   return (
     <div className="waited-work" role="status">
       <p>{words}</p>
       <progress aria-label={words} max={1} value={share} />
-      <Button onClick={onCancel}>{say('Stop it')}</Button>
+      <Button onClick={onStop}>{say('Stop it')}</Button>
     </div>
   );
 }

@@ -27,9 +27,9 @@ export function stateWords({ state, progress }: Pick<ComparisonSummary, 'state' 
       return say('Measured');
     case 'refused':
       return say('Could not be compared');
-    case 'failed':
+    case 'not-done':
       return say('The measurement stopped');
-    case 'cancelled':
+    case 'stopped':
       return say('Stopped before it was measured');
     default: {
       const unheard: never = state;

@@ -45,8 +45,8 @@ export default function ComparisonScreen({ id, page }: { id: string; page: strin
       if (page !== '') return <NotFound within={`/comparisons/${id}`} />;
       return entry.record ? <Result entry={entry} record={entry.record} /> : <Unmeasured entry={entry} />;
     case 'refused':
-    case 'failed':
-    case 'cancelled':
+    case 'not-done':
+    case 'stopped':
       return <Unmeasured entry={entry} />;
     default: {
       const unheard: never = entry.state;

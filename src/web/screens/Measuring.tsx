@@ -1,7 +1,7 @@
 import './Measuring.css';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
-import { cancelMeasuring } from '../client/comparisons.ts';
+import { stopMeasuring } from '../client/comparisons.ts';
 import { entryKey } from '../client/events.ts';
 import { shownFailure } from '../client/shownFailure.ts';
 import { Button } from '../parts/Button.tsx';
@@ -15,8 +15,8 @@ import { LayingDown } from './LayingDown.tsx';
 /** A comparison that waits or is being measured: its stages in words, and the way to stop it. */
 export function Measuring({ entry }: { entry: ComparisonEntry }) {
   const queries = useQueryClient();
-  const cancel = useMutation({
-    mutationFn: () => cancelMeasuring(entry.id),
+  const stop = useMutation({
+    mutationFn: () => stopMeasuring(entry.id),
     onSuccess: () => queries.invalidateQueries({ queryKey: entryKey(entry.id) }),
   });
   const { progress } = entry;
@@ -55,9 +55,9 @@ export function Measuring({ entry }: { entry: ComparisonEntry }) {
             ? say('Stonetone measures one pair at a time. You may leave this page; it goes on.')
             : say('You may leave this page; it goes on, and the finding will stand among the comparisons.')}
         </p>
-        {cancel.isError && <FailureNotice failure={shownFailure(cancel.error)} />}
-        <Button onClick={() => cancel.mutate()} disabled={cancel.isPending}>
-          {cancel.isPending ? say('Stopping …') : say('Stop the measurement')}
+        {stop.isError && <FailureNotice failure={shownFailure(stop.error)} />}
+        <Button onClick={() => stop.mutate()} disabled={stop.isPending}>
+          {stop.isPending ? say('Stopping …') : say('Stop the measurement')}
         </Button>
       </div>
     </>

@@ -16,7 +16,7 @@ import { DownloadList } from './DownloadList.tsx';
 import { unmeasuredWords } from './unmeasuredWords.ts';
 import { useSetUpAnew } from './useSetUpAnew.ts';
 
-/** A comparison with nothing measured: refused, stopped or cancelled. Why, and what to do. */
+/** A comparison with nothing measured: refused, not done or stopped. Why, and what to do. */
 export function Unmeasured({ entry }: { entry: ComparisonEntry }) {
   const queries = useQueryClient();
   const again = useMutation({

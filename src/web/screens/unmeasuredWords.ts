@@ -8,7 +8,7 @@ export interface UnmeasuredWords {
   readonly first: 'anew' | 'again';
 }
 
-/** Words for a comparison that was refused, stopped or cancelled; the record's and failure's own words come first. */
+/** Words for a comparison that was refused, not done or stopped; the record's and failure's own words come first. */
 export function unmeasuredWords(
   entry: Pick<ComparisonEntry, 'state' | 'record' | 'failure'>,
 ): UnmeasuredWords {
@@ -38,7 +38,7 @@ export function unmeasuredWords(
       ],
       first: 'anew',
     };
-  if (entry.state === 'cancelled')
+  if (entry.state === 'stopped')
     return { why: say('Photographs, marks and size are kept as they were.'), remedies: [], first: 'again' };
   const remedy = entry.failure?.remedy;
   const often = entry.failure?.code === 'internal' || entry.failure?.code.startsWith('measuring');

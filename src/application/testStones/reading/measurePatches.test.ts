@@ -41,7 +41,7 @@ it('takes over what an earlier reading left, to the same result, and tells its s
   const read = async () => {
     const stages: MeasuringStage[] = [];
     const progress = ({ stage }: { readonly stage: MeasuringStage }) => void stages.push(stage);
-    const measured = await measurePatches(input, parts, { progress, cancelled: () => false });
+    const measured = await measurePatches(input, parts, { progress, stopped: () => false });
     if (!measured.ok) throw new Error(measured.error.message);
     return { ...measured.value, stages };
   };
@@ -69,7 +69,7 @@ it('takes over what an earlier reading left, to the same result, and tells its s
 it('stops when it is told to, without a result', async () => {
   const stopped = await measurePatches(await keptPair(), keptPartsIn(null), {
     progress: () => {},
-    cancelled: () => true,
+    stopped: () => true,
   });
-  expect(stopped).toMatchObject({ ok: false, error: { code: 'cancelled' } });
+  expect(stopped).toMatchObject({ ok: false, error: { code: 'stopped' } });
 });

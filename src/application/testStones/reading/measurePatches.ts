@@ -18,7 +18,7 @@ const begins = { reading: 0, matching: 0.06, tones: 0.55, sheets: 0.95 } as cons
 /**
  * Reads the patches of a test stone off its photograph and a print's, and nothing else: no maps of change, no curves, no
  * evidence of faults, no sheet. Heavy: meant for a thread.
- * @returns a refused pair (wrong way round, no match) as a record too; failures of input, and `cancelled`.
+ * @returns a refused pair (wrong way round, no match) as a record too; failures of input, and `stopped`.
  */
 export async function measurePatches(
   input: MeasureInput,
@@ -37,11 +37,11 @@ export async function measurePatches(
   try {
     const placed = await placePrint(input, photos, corners, parts, {
       progress: (share) => tell('matching', begins.matching + share * (begins.tones - begins.matching)),
-      cancelled: hooks.cancelled,
+      stopped: hooks.stopped,
     });
     if (!placed.ok) return placed;
     if (placed.value.verdict !== 'ok') return ok(withRecord(refusedRecord(input, placed.value), []));
-    if (hooks.cancelled()) return fail(failure('cancelled'));
+    if (hooks.stopped()) return fail(failure('stopped'));
     tell('tones');
     const { proofMap: map, covered, errorMm } = placed.value;
     const print = await readPatchSide({
@@ -61,7 +61,7 @@ export async function measurePatches(
     tell('sheets');
     // it was laid onto the stone, so the stone's corners are there
     const drawn = await stone!.done();
-    if (hooks.cancelled()) return fail(failure('cancelled'));
+    if (hooks.stopped()) return fail(failure('stopped'));
     const record = patchRecord(input, placed.value, drawn.tones, print.tones);
     hooks.progress({ stage: 'sheets', fraction: 1 });
     return ok(

@@ -20,7 +20,7 @@ export async function placePrint(
   photos: DecodedPhotographs,
   stoneCorners: Corners | null,
   parts: KeptParts,
-  hooks: Pick<MeasuringHooks, 'cancelled'> & { readonly progress: (share: number) => void },
+  hooks: Pick<MeasuringHooks, 'stopped'> & { readonly progress: (share: number) => void },
 ): Promise<Result<Registration>> {
   const key = partKey(
     'place',
@@ -41,7 +41,7 @@ export async function placePrint(
     proofCornersInOrder: cornersInOrder,
     sparing,
     onProgress: hooks.progress,
-    cancelled: hooks.cancelled,
+    stopped: hooks.stopped,
   });
   if (placed.ok) await parts.keep(key, placed.value);
   return placed;

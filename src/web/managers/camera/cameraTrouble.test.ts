@@ -14,7 +14,7 @@ test.each([
   ['OverconstrainedError', 'none'],
   ['NotReadableError', 'busy'],
   ['AbortError', 'busy'],
-  ['TypeError', 'failed'],
+  ['TypeError', 'unopened'],
 ])('%s', (name, trouble) => {
   expect(cameraTroubleOf(new DOMException('', name))).toBe(trouble);
 });

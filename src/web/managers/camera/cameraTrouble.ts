@@ -6,7 +6,7 @@ export type CameraTrouble =
   | 'none'
   | 'busy'
   | 'taken-away'
-  | 'failed';
+  | 'unopened';
 
 /**
  * What stands in the way before a camera is asked for: browsers give it only to https and to this machine itself.
@@ -33,6 +33,6 @@ export function cameraTroubleOf(thrown: unknown): CameraTrouble {
     case 'AbortError':
       return 'busy';
     default:
-      return 'failed';
+      return 'unopened';
   }
 }

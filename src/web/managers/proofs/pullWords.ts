@@ -71,9 +71,9 @@ export function readingTrouble(pull: Pick<PullEntry, 'photographs'>): string | n
   for (const { measuring } of pull.photographs) {
     if (measuring?.state === 'refused')
       return measuring.tones?.reason ?? say('It could not be laid on the stone.');
-    if (measuring?.state === 'failed')
+    if (measuring?.state === 'not-done')
       return [measuring.failure?.message, measuring.failure?.remedy].filter(Boolean).join(' ');
-    if (measuring?.state === 'cancelled') return say('Its measurement was stopped.');
+    if (measuring?.state === 'stopped') return say('Its measurement was stopped.');
   }
   return null;
 }

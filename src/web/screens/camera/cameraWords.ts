@@ -98,7 +98,7 @@ export const troubleWords: Readonly<
     title: say('The camera went away.'),
     remedy: say('Nothing that you kept is lost. Connect it and try again, or choose a photograph.'),
   },
-  failed: {
+  unopened: {
     title: say('The camera could not be opened.'),
     remedy: say('Try again, or choose a photograph.'),
   },

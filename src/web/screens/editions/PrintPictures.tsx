@@ -73,7 +73,7 @@ function readWords({ photographs }: PullEntry): string {
       return say('read {age}', { age });
     case 'refused':
       return say('not read: {reason}', { reason: last.measuring.tones?.reason ?? say('it was not found') });
-    case 'failed':
+    case 'not-done':
       return say('not read: {message}', { message: last.measuring.failure?.message ?? say('it failed') });
     case 'waiting':
     case 'measuring':

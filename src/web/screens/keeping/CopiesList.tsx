@@ -18,7 +18,7 @@ export function CopiesList({
   state: CopiesState;
   act: (asked: Promise<CopiesState>) => Promise<boolean>;
 }) {
-  const { folder, failed, lastGood, copies, sameDisk, keeps } = state;
+  const { folder, notMade, lastGood, copies, sameDisk, keeps } = state;
   if (folder === null)
     return (
       <p>
@@ -29,21 +29,21 @@ export function CopiesList({
     );
   return (
     <>
-      {failed && (
-        <Notice kind="caution" title={failed.failure.message}>
+      {notMade && (
+        <Notice kind="caution" title={notMade.failure.message}>
           {lastGood
             ? say(
                 '{remedy} It is tried again every hour; last tried {day}. The last good copy is of {day2}: {file}.',
                 {
-                  remedy: failed.failure.remedy,
-                  day: dayWords(failed.at),
+                  remedy: notMade.failure.remedy,
+                  day: dayWords(notMade.at),
                   day2: dayWords(lastGood.madeAt),
                   file: lastGood.file,
                 },
               )
             : say('{remedy} It is tried again every hour; last tried {day}. There is no good copy yet.', {
-                remedy: failed.failure.remedy,
-                day: dayWords(failed.at),
+                remedy: notMade.failure.remedy,
+                day: dayWords(notMade.at),
               })}
         </Notice>
       )}

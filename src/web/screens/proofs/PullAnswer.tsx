@@ -28,7 +28,7 @@ export function PullAnswer({ work, proofs, pull }: ProofsPageParts & { pull: Pul
   const changed = useProofsChanged(work.id);
   const telling = useSaving<PullEntry>();
   const at = `/works/${work.id}/proofs`;
-  const tell = async (act: 'measure' | 'cancel') => {
+  const tell = async (act: 'measure' | 'stop') => {
     if (await telling.send(() => tellMeasuring(work.id, pull.id, act))) await changed();
   };
   const stamp = <ProofsStamp work={work} here={say('Pull {number}', { number: pull.number })} />;
@@ -78,7 +78,7 @@ export function PullAnswer({ work, proofs, pull }: ProofsPageParts & { pull: Pul
           <p className="soft">{say('You may leave this page; it goes on.')}</p>
           {telling.trouble && <FailureNotice failure={telling.trouble} />}
           <div className="add-pull-acts">
-            <Button onClick={() => void tell('cancel')} disabled={telling.pending}>
+            <Button onClick={() => void tell('stop')} disabled={telling.pending}>
               {say('Stop the measurement')}
             </Button>
           </div>

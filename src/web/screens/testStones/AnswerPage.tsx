@@ -40,14 +40,14 @@ export function AnswerPage({ stone }: TestStonePageParts) {
   });
   const queries = useQueryClient();
   const [work] = useState(workId);
-  const [cancelled, setCancelled] = useState(false);
+  const [stopped, setStopped] = useState(false);
   const asked = useQuery({
     queryKey: testStoneAnswerKey(stone.id),
     queryFn: ({ signal }) => readTestStoneAnswer(stone.id, work, signal),
-    enabled: !cancelled,
+    enabled: !stopped,
   });
-  const cancel = () => {
-    setCancelled(true);
+  const stop = () => {
+    setStopped(true);
     void queries.cancelQueries({ queryKey: testStoneAnswerKey(stone.id) });
   };
   if (asked.error)
@@ -56,14 +56,14 @@ export function AnswerPage({ stone }: TestStonePageParts) {
         <FailureNotice failure={shownFailure(asked.error)} />
       </div>
     );
-  if (cancelled && !asked.data)
+  if (stopped && !asked.data)
     return (
       <>
         <PageHead stamp={stone.name} headline={say('No answer yet')} />
         <EmptyPage
           title={say('The answer was not worked out')}
           act={
-            <Button kind="act" onClick={() => setCancelled(false)}>
+            <Button kind="act" onClick={() => setStopped(false)}>
               {say('Work it out')}
             </Button>
           }
@@ -75,7 +75,7 @@ export function AnswerPage({ stone }: TestStonePageParts) {
   if (!asked.data || !reading.data)
     return (
       <div className="list-foot">
-        <WaitedWork id={work} words={say('The answer is being worked out.')} onCancel={cancel} />
+        <WaitedWork id={work} words={say('The answer is being worked out.')} onStop={stop} />
       </div>
     );
   const { findings, judgedBy } = reading.data;

@@ -195,7 +195,7 @@ function PlanForm({ first }: { first: TestPlanEntry | null }) {
             <WaitedWork
               id={work}
               words={say('It is drawn by lot, and tried at low, middle and high scatter: a few seconds.')}
-              onCancel={() => ending.current.abort()}
+              onStop={() => ending.current.abort()}
             />
           )}
         </form>

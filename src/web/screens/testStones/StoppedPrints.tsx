@@ -9,17 +9,17 @@ import type { TestStonePageParts } from './testStonePageParts.ts';
 
 /** Prints whose reading ended without findings, in their order. */
 export function stoppedPrints(prints: readonly PrintReading[]): readonly PrintReading[] {
-  return prints.filter(({ state }) => state === 'refused' || state === 'failed' || state === 'cancelled');
+  return prints.filter(({ state }) => state === 'refused' || state === 'not-done' || state === 'stopped');
 }
 
 /** Whether the same photographs could be read if asked again: those that were refused were read, and don't fit. */
 export function canGoOn(prints: readonly PrintReading[]): boolean {
-  return prints.some(({ state }) => state === 'failed' || state === 'cancelled');
+  return prints.some(({ state }) => state === 'not-done' || state === 'stopped');
 }
 
 /** Why a print has no findings. */
 export function stoppedWords({ name, state, reason }: PrintReading): string {
-  if (state === 'cancelled') return say('{name}: its reading was stopped before it was done.', { name });
+  if (state === 'stopped') return say('{name}: its reading was stopped before it was done.', { name });
   return reason === null
     ? say('{name}: its reading was cut off before it was done.', { name })
     : `${name}: ${told(reason).replace(/\.$/, '')}.`;

@@ -1,8 +1,8 @@
 import { fail, ok, type Result } from '../../foundation/result.ts';
 import type { Store } from '../../store/openStore.ts';
-import { cancelMeasuring } from '../cancelMeasuring.ts';
 import type { ComparisonEvents } from '../measuring/comparisonEvents.ts';
 import type { MeasuringQueue } from '../measuring/measuringQueue.ts';
+import { stopMeasuring } from '../stopMeasuring.ts';
 import { noSuchTestStone } from './noSuchTestStone.ts';
 
 /**
@@ -10,10 +10,10 @@ import { noSuchTestStone } from './noSuchTestStone.ts';
  * stays; what was stopped can be asked for again.
  * @returns `not-found` without the test stone
  */
-export async function cancelTestReadings(
+export async function stopTestReadings(
   parts: {
     readonly store: Pick<Store, 'testStones' | 'comparisons'>;
-    readonly queue: Pick<MeasuringQueue, 'cancel'>;
+    readonly queue: Pick<MeasuringQueue, 'stopMeasuring'>;
     readonly events: Pick<ComparisonEvents, 'announce'>;
   },
   id: string,
@@ -21,6 +21,6 @@ export async function cancelTestReadings(
   const stone = await parts.store.testStones.find(id);
   if (stone === null) return fail(noSuchTestStone());
   for (const { comparisonId } of stone.prints)
-    if (comparisonId !== null) await cancelMeasuring(parts, comparisonId);
+    if (comparisonId !== null) await stopMeasuring(parts, comparisonId);
   return ok(null);
 }

@@ -8,18 +8,18 @@ import type { MeasuringQueue } from './measuring/measuringQueue.ts';
  * Takes a comparison out of the measuring queue, or stops measuring it: its state changes at once where it waited,
  * and a moment later where it was being measured. One that is neither stays as it is.
  */
-export async function cancelMeasuring(
+export async function stopMeasuring(
   parts: {
     readonly store: Pick<Store, 'comparisons'>;
-    readonly queue: Pick<MeasuringQueue, 'cancel'>;
+    readonly queue: Pick<MeasuringQueue, 'stopMeasuring'>;
     readonly events: Pick<ComparisonEvents, 'announce'>;
   },
   id: string,
 ): Promise<Result<null>> {
-  if (await parts.store.comparisons.move(id, ['waiting'], { to: 'cancelled' })) {
-    parts.events.announce({ id, state: 'cancelled', progress: null });
+  if (await parts.store.comparisons.move(id, ['waiting'], { to: 'stopped' })) {
+    parts.events.announce({ id, state: 'stopped', progress: null });
     return ok(null);
   }
-  parts.queue.cancel(id);
+  parts.queue.stopMeasuring(id);
   return (await parts.store.comparisons.find(id)) === null ? noSuchComparison() : ok(null);
 }
