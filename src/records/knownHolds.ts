@@ -45,7 +45,7 @@ export interface KnownMedium {
   readonly holds: readonly KnownHold[];
   /** null where the table has no rule for it. */
   readonly advice: TableAdvice | null;
-  /** What this room found beside what the table and its sources say, in a sentence. */
+  /** What the table and its sources say, judged by what this room found, in a sentence. */
   readonly found: string;
 }
 

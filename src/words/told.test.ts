@@ -43,8 +43,18 @@ test('a name in quotation marks stays as it is typed', () => {
   );
 });
 
-test('what holds under which etch is told, however many etches there are', () => {
-  setWordsInUse({ ...english, language: 'de', told: catalogue });
+test('clauses with a semicolon between are told, however many there are', () => {
+  setWordsInUse({
+    ...english,
+    language: 'de',
+    told: {
+      ...catalogue,
+      'Here: {told}.': 'Hier: {told}.',
+      'under {a}; under {b}': 'unter {a}; unter {b}',
+      'under {etch} holds ({count})': 'unter {etch} hält ({count})',
+      'under {etch} open ({count})': 'unter {etch} offen ({count})',
+    },
+  });
   expect(
     told(
       'Here: under gum alone holds (5 of 5 stones); under X open (1 of 2 stones). The etch table has no rule for Y: test a patch first.',

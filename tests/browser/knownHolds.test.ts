@@ -55,14 +55,13 @@ describeInBrowser('what we know here', (pages) => {
     await expectSoundScreen(page, `nothing known yet, ${size}`);
     await page.route('**/api/known-holds', (route) => route.fulfill({ json: known }));
     await page.reload();
-    await page.getByRole('heading', { name: '2 of 6 settled, over 6 stones' }).waitFor();
+    await page.getByRole('heading', { name: '2 of 6 are sure, after 6 stones' }).waitFor();
     const crayon = page.getByRole('region', { name: 'crayon #2' });
     await crayon.getByText(/Sources disagree/).waitFor();
     expect(await crayon.getByRole('listitem').count()).toBe(3);
     await page
       .getByRole('region', { name: 'tusche in spirit' })
-      .getByText('not tried here')
-      .first()
+      .getByText('Not tried here: gum and tannic 1:1, tannic solution.')
       .waitFor();
     await expectSoundScreen(page, `what is known, ${size}`);
     if (!process.env.PICTURES) return;

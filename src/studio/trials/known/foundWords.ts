@@ -1,22 +1,17 @@
 import type { KnownHold, TableAdvice } from '../../../records/knownHolds.ts';
-import { unitsWords } from '../answer/answerWords.ts';
 
-/** What this room found of a medium, beside what the table and its sources say. */
+/** What the table says of a medium and its sources do, judged by what this room found. */
 export function foundWords(medium: string, holds: readonly KnownHold[], advice: TableAdvice | null): string {
-  const told = holds.map(holdWords).join('; ');
-  const here = told === '' ? `Nothing of ${medium} was read here yet.` : `Here: ${told}.`;
-  if (advice === null) return `${here} The etch table has no rule for ${medium}: test a patch first.`;
+  if (advice === null) return `The etch table has no rule for ${medium}: test a patch first.`;
   const asked = holds.find(({ etch }) => sameEtch(etch, advice.row));
-  const rule = asked
-    ? ruleWords(asked)
-    : `${advice.row}, which the table asks for, was not tried with it here.`;
+  const rule = asked ? ruleWords(asked) : 'What the table asks for was not tried with it here.';
   const sources =
     advice.sources.length > 1
       ? ` Sources disagree (${advice.sources.map(({ source, advice: says }) => `${source}: ${says}`).join('; ')}); ${
           sourcesSettled[asked?.verdict ?? 'open']
         }`
       : '';
-  return `${here} ${rule}${sources}`;
+  return `${rule}${sources}`;
 }
 
 const sourcesSettled: Readonly<Record<KnownHold['verdict'], string>> = {
@@ -26,17 +21,6 @@ const sourcesSettled: Readonly<Record<KnownHold['verdict'], string>> = {
   'fails-here': 'one stone is too few to say which is right here.',
   open: 'this room cannot say yet which is right.',
 };
-
-function holdWords({ etch, share, verdict }: KnownHold): string {
-  const said = {
-    holds: 'holds',
-    'holds-here': 'held on one stone',
-    fails: 'does not hold',
-    'fails-here': 'did not hold on one stone',
-    open: 'open',
-  }[verdict];
-  return `under ${etch} ${said} (${unitsWords(share)})`;
-}
 
 function ruleWords({ etch, verdict, share }: KnownHold): string {
   switch (verdict) {
@@ -48,7 +32,7 @@ function ruleWords({ etch, verdict, share }: KnownHold): string {
     case 'fails-here':
       return `The table's ${etch} was tried on one stone only.`;
     case 'open':
-      return `Whether the table's ${etch} holds is open: ${(100 * share.low).toFixed(0)}–${(100 * share.high).toFixed(0)} %, 19 times of 20.`;
+      return `Whether the table's ${etch} holds is not sure yet: ${(100 * share.low).toFixed(0)}–${(100 * share.high).toFixed(0)} %, 19 times of 20.`;
     default:
       return verdict satisfies never;
   }
