@@ -174,6 +174,11 @@ describe('good to print', () => {
     const given = await desk.send<Approval>('POST', at, { ...marks, printer: 'P.R.' });
     expect([given.status, given.body.restsOn, given.body.tones.middles]).toEqual([201, [1, 2, 3], 0.5]);
     await desk.pull(4, { kind: 'edition' });
+    const unread = await desk.send<Refusal>('POST', at, { pull: 4, artist: 'A.T.', printer: 'P.R.' });
+    expect([unread.body.code, unread.body.message]).toEqual([
+      'not-good-to-print',
+      expect.stringContaining('Pull 4 was not read.'),
+    ]);
     const taken = await desk.send<Approval>('POST', `${at}/${given.body.id}/withdrawal`, {
       who: 'A.T.',
       why: 'the moon closes',

@@ -105,10 +105,9 @@ function stageGaps(work: WorkEntry, runs: readonly RunState[]): string[] {
     if (!reached(work, from) || workStages.indexOf(from) <= before) return [];
     const done = told.filter(({ stage }) => stages.includes(stage));
     if (done.some(({ state, spent }) => state === 'skipped' || spent !== null)) return [];
-    const { name } = lineRule(stages[0]!);
     if (from === 'second-etch' && done.length === 0 && work.stage !== 'second-etch')
       return ['whether there was a second etch'];
-    return [`${name} time`];
+    return [stages[0] === 'base-air' ? 'time of air after the base' : `${lineRule(stages[0]!).name} time`];
   });
 }
 
