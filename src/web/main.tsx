@@ -1,6 +1,7 @@
 import '@fontsource-variable/archivo/wdth.css';
 import './look/tokens.css';
 import './look/base.css';
+import './look/marks.css';
 import { createRoot } from 'react-dom/client';
 import { keepScreens } from './keepScreens.ts';
 import { openWords } from './words/openWords.ts';

@@ -17,7 +17,10 @@ export function Notice({
   children?: ReactNode;
 }) {
   return (
-    <div className={`notice ${kind}`} role={kind === 'trouble' ? 'alert' : undefined}>
+    <div
+      className={`notice ${kind} ${kind === 'trouble' || kind === 'danger' ? 'hatched-head' : 'minded'}`}
+      role={kind === 'trouble' ? 'alert' : undefined}
+    >
       <p>
         <b>{told(title)}</b> {toldOr(children)}
       </p>

@@ -94,7 +94,7 @@ function StaleLines({ stale, words }: { stale: StaleForm; words: Readonly<Record
     </div>
   );
   return (
-    <div className="save-form-stale">
+    <div className="save-form-stale hatched-head">
       {stale.clashes.length > 0 && (
         <>
           <p className="stamp">{say('Kept meanwhile, where you typed something else')}</p>

@@ -3,6 +3,7 @@ import { skipToken, useQuery } from '@tanstack/react-query';
 import { workShareKey } from '../client/waitedWork.ts';
 import { say } from '../words/say.ts';
 import { Button } from './Button.tsx';
+import { HowFar } from './HowFar.tsx';
 
 /** A piece of work that is waited for: how far it is, and a way to end it. */
 export function WaitedWork({
@@ -19,7 +20,7 @@ export function WaitedWork({
   return (
     <div className="waited-work" role="status">
       <p>{words}</p>
-      <progress aria-label={words} max={1} value={share} />
+      <HowFar label={words} share={share} />
       <Button onClick={onStop}>{say('Stop it')}</Button>
     </div>
   );

@@ -15,9 +15,8 @@ export function Waiting({ words, onStop }: { words: string; onStop?: () => void 
     <div className="waiting">
       <div>
         <p role="status">{words}</p>
-        <p className="soft">{seconds > 0 && say('for {seconds} s', { seconds })}</p>
+        {seconds > 0 && <b>{say('for {seconds} s', { seconds })}</b>}
       </div>
-      <span className="waiting-band" aria-hidden="true" />
       {onStop && <Button onClick={onStop}>{say('Stop it')}</Button>}
     </div>
   );

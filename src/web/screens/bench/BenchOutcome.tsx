@@ -43,7 +43,7 @@ export function BenchOutcome({
       {facts.length > 0 ? (
         <ul className="bench-facts" aria-label={say('Not as planned')}>
           {facts.map((words) => (
-            <li key={words}>
+            <li key={words} className="minded">
               <Told>{words}</Told>
             </li>
           ))}

@@ -89,7 +89,9 @@ export function EtchLead({
         {facts.length > 0 && (
           <ul className="bench-facts" aria-label={say('To know')}>
             {facts.map((words) => (
-              <li key={words}>{told(words)}</li>
+              <li key={words} className="minded">
+                {told(words)}
+              </li>
             ))}
           </ul>
         )}

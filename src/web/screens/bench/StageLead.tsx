@@ -102,7 +102,9 @@ export function StageLead({
         {view.cautions.length > 0 && (
           <ul className="stage-cautions" aria-label={say('To mind')}>
             {view.cautions.map((words) => (
-              <li key={words}>{told(words)}</li>
+              <li key={words} className="minded">
+                {told(words)}
+              </li>
             ))}
             <li className="stage-defer">{told(cautionsDefer)}</li>
           </ul>

@@ -79,14 +79,14 @@ export function ShotReview({
         {seen && findings && (
           <ul className="camera-found">
             {findings.light.map((mend) => (
-              <li key={mend} className="off">
+              <li key={mend} className="off minded">
                 {lightFound(mend, seen)}
               </li>
             ))}
-            <li className={findings.sharpness.startsWith('soft') ? 'off' : undefined}>
+            <li className={findings.sharpness.startsWith('soft') ? 'off minded' : undefined}>
               {sharpnessWords[findings.sharpness]}
             </li>
-            <li className={findings.tilted ? 'off' : undefined}>
+            <li className={findings.tilted ? 'off minded' : undefined}>
               {tiltDegrees === null
                 ? say('Its tilt is not known.')
                 : say('The camera was {tiltDegrees}° ± 1° off square.', {

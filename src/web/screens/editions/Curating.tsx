@@ -197,7 +197,7 @@ function Choosing({
           {open.length > 0 && (
             <ul className="edition-said" aria-label={say('Still open')}>
               {open.map((sentence) => (
-                <li key={sentence}>
+                <li key={sentence} className="minded">
                   <Told>{sentence}</Told>
                 </li>
               ))}

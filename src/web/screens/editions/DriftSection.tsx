@@ -57,7 +57,7 @@ export function DriftSection({
       {noticed.length > 0 && (
         <ul className="edition-said" aria-label={say('Prints to look at')}>
           {noticed.map(({ words }) => (
-            <li key={words}>
+            <li key={words} className="minded">
               <Told>{words}</Told>
             </li>
           ))}

@@ -113,7 +113,9 @@ function HowFar({
       {edition.prints.length > 0 && (
         <ul className="edition-said" aria-label={say('Still open')}>
           {open.map((sentence) => (
-            <li key={sentence}>{told(sentence)}</li>
+            <li key={sentence} className="minded">
+              {told(sentence)}
+            </li>
           ))}
         </ul>
       )}

@@ -61,17 +61,6 @@ export function PullAnswer({ work, proofs, pull }: ProofsPageParts & { pull: Pul
                           b: (words) => <b>{words}</b>,
                           index: index + 1,
                         })}
-                <progress
-                  max={1}
-                  value={
-                    measuring?.state === 'measuring'
-                      ? (measuring.progress?.fraction ?? 0)
-                      : measuring?.state === 'waiting'
-                        ? 0
-                        : 1
-                  }
-                  aria-label={say('Photograph {index}', { index: index + 1 })}
-                />
               </li>
             ))}
           </ol>

@@ -100,7 +100,9 @@ export function UnsentPull({ shown, kept }: { shown: ShownPull; kept: readonly P
           )}
           <ul aria-label={say('What it lacks')}>
             {missingWords(pull, pictures).map((words) => (
-              <li key={words}>{words}</li>
+              <li key={words} className="minded">
+                {words}
+              </li>
             ))}
           </ul>
           {refusal && (

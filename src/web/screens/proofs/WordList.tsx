@@ -5,7 +5,7 @@ export function WordList({ words }: { words: readonly string[] }) {
   return (
     <ul className="proof-warnings">
       {words.map((each) => (
-        <li key={each}>
+        <li key={each} className="minded">
           <Told>{each}</Told>
         </li>
       ))}

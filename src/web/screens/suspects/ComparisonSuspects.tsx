@@ -151,7 +151,7 @@ export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
             {answer.warnings.length > 0 && (
               <ul className="proof-warnings">
                 {answer.warnings.map((words) => (
-                  <li key={words}>
+                  <li key={words} className="minded">
                     <Told>{words}</Told>
                   </li>
                 ))}

@@ -42,7 +42,7 @@ export function NotedTest({
 }) {
   const keep = useMutation({ mutationFn: onKeep });
   return (
-    <div className="noted-test" role="status">
+    <div className="noted-test minded" role="status">
       <p>
         <span className="soft">{told(test.words)}.</span> <b>{say('Noted:')}</b>{' '}
         {told(test.outcomes.find(({ outcome }) => outcome === test.outcome)?.words ?? '')}

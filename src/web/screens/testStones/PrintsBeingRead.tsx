@@ -6,6 +6,7 @@ import { shownFailure } from '../../client/shownFailure.ts';
 import { stopReading, testStoneKey } from '../../client/testStones.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
+import { HowFar } from '../../parts/HowFar.tsx';
 import { say } from '../../words/say.ts';
 
 /** What is being done with a print of a test stone. */
@@ -34,14 +35,10 @@ export function PrintsBeingRead({ reading }: { reading: TestStoneReading }) {
           <li key={print.print}>
             <b>{print.name}</b>
             {print.state === 'measuring' && (
-              <>
-                <progress
-                  max={1}
-                  value={print.progress?.fraction ?? 0}
-                  aria-label={say('How far the reading of {print} is', { print: print.name })}
-                />
-                <span className="prints-being-read-share">{percentOf(print)}</span>
-              </>
+              <HowFar
+                share={print.progress?.fraction ?? 0}
+                label={say('How far the reading of {print} is', { print: print.name })}
+              />
             )}
             <span>{stepOf(print)}</span>
           </li>
@@ -59,10 +56,6 @@ export function PrintsBeingRead({ reading }: { reading: TestStoneReading }) {
       </Button>
     </section>
   );
-}
-
-function percentOf({ progress }: PrintReading): string {
-  return `${Math.round((progress?.fraction ?? 0) * 100)} %`;
 }
 
 function stepOf({ state, progress }: PrintReading): string {

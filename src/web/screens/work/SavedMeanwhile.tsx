@@ -19,7 +19,7 @@ export function SavedMeanwhile({
 }) {
   const differences = drawingDifferences(desk.state.drawing, theirs);
   return (
-    <section className="saved-meanwhile" role="alert">
+    <section className="saved-meanwhile hatched-head" role="alert">
       <h2 className="big">{say('Somebody saved this work meanwhile')}</h2>
       <p>{say('What you drew is still on the desk, nothing of it is lost. What is kept now is newer.')}</p>
       {differences.length === 0 ? (
