@@ -165,6 +165,38 @@ it('shows a run as it stands, the rack with what can wait least first, and what 
   expect((await studio.send('GET', '/api/runs/none')).status).toBe(404);
 });
 
+it('a run without a plan knows the drawing as long as nobody has changed the work since', async () => {
+  const studio = await studioUnderTest();
+  const stone = await studio.stone('S-01');
+  const sky = {
+    id: 'sky',
+    name: 'Sky',
+    medium: 'crayon-4',
+    polygonMm: [
+      [50, 50],
+      [90, 50],
+      [90, 90],
+    ],
+  };
+  const [drawn, other] = await Promise.all([
+    studio.work(stone.id, 'Low Water', { zones: [sky] }),
+    studio.work(stone.id, 'Neap', { zones: [] }),
+  ]);
+  const begun = await studio.send<RunSummary>('POST', '/api/runs', { workId: drawn.id });
+  const changed = async () => {
+    const path = `/api/runs/${begun.body.id}/changes?since=${other.id}`;
+    return (await studio.json<{ changes: AspectChange[] }>(path)).changes.map(({ name }) => name);
+  };
+  expect(await changed()).toContain('medium of Sky');
+  const saved = await studio.send('PATCH', `/api/works/${drawn.id}`, {
+    version: 1,
+    zones: [{ ...sky, medium: 'pen' }],
+  });
+  expect(saved.status, JSON.stringify(saved.body)).toBe(200);
+  expect(await changed()).not.toContain('medium of Sky');
+  expect(await changed()).toContain('the drawing');
+});
+
 it('what was poured is kept with how it is known, and stands in the run; an amount without a measure is refused', async () => {
   const studio = await studioUnderTest();
   const run = await aRun(studio);
