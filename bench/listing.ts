@@ -46,7 +46,7 @@ function stoneOf(index: number): KeptStone {
     pressSetUp: { scraperMm: null, packing: '', pressureEighths: null },
     photographs: [],
     note: '',
-    archived: false,
+    putBy: false,
     version: 1,
     createdAt: at,
     changedAt: at,
@@ -76,7 +76,7 @@ function workOf(index: number): Work {
     zones,
     photographs: [],
     note: random() < 0.3 ? 'proofed on the heavy paper, grey by the tenth pull' : '',
-    archived: random() < 0.1,
+    putBy: random() < 0.1,
     version: 1,
     createdAt: at,
     changedAt: at,
@@ -106,7 +106,7 @@ const searches: Readonly<Record<string, () => string>> = {
   'what is nowhere': () => 'search=windmill',
   'one stage': () => `stage=${oneOf(workStages)}&search=${oneOf(things)}`,
   'one stone': () => `stone=stone-${Math.floor(random() * stones)}`,
-  'archived ones': () => `archived=yes&search=${oneOf(things)}`,
+  'putBy ones': () => `putBy=yes&search=${oneOf(things)}`,
 };
 
 async function ask(address: string, query: string): Promise<number> {

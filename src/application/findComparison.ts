@@ -3,7 +3,7 @@ import { fail, ok, type Result } from '../foundation/result.ts';
 import type { Store } from '../store/openStore.ts';
 import type { StoredComparison } from '../store/repositories/storedComparison.ts';
 
-/** The failure for a comparison that is not there, or was archived. */
+/** The failure for a comparison that is not there, or was put by. */
 export function noSuchComparison(): Result<never> {
   return fail(failure('not-found', { what: 'such comparison' }));
 }

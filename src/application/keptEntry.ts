@@ -7,7 +7,7 @@ import { refused, type Saved, type SavingParts, stale } from './saving.ts';
 /** What a record of a list carries beside what a person writes. */
 interface EntryFields {
   readonly id: string;
-  readonly archived: boolean;
+  readonly putBy: boolean;
   /** Raised at every save. */
   readonly version: number;
   readonly createdAt: string;
@@ -36,7 +36,7 @@ export function newEntry<Draft extends object>(
   return {
     ...draft,
     id: newId(),
-    archived: false,
+    putBy: false,
     version: 1,
     createdAt,
     changedAt: createdAt,
@@ -70,16 +70,16 @@ export function saveEntry<Kept extends EntryFields, Entry>(
 }
 
 /** Takes a record off its list, or brings it back; `stale-save` or `not-found`. */
-export function archiveEntry<Kept extends EntryFields, Entry>(
+export function putEntryBy<Kept extends EntryFields, Entry>(
   parts: Pick<SavingParts, 'store' | 'now'>,
   kind: EntryKind<Kept, Entry>,
   id: string,
-  { version, archived }: { readonly version: number; readonly archived: boolean },
+  { version, putBy }: { readonly version: number; readonly putBy: boolean },
 ): Promise<Saved<Entry>> {
-  return saveEntry(parts, kind, id, version, (kept) => ok({ ...kept, archived }));
+  return saveEntry(parts, kind, id, version, (kept) => ok({ ...kept, putBy }));
 }
 
 /** The refusal of a change to a record that is off its list. */
-export function isArchived(what: string) {
-  return refused(failure('archived', { what }));
+export function isPutBy(what: string) {
+  return refused(failure('put-by', { what }));
 }

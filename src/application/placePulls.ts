@@ -59,7 +59,7 @@ export async function placePulls(
 ): Promise<Result<null>> {
   const { store } = parts;
   const work = await store.works.find(workId);
-  if (work === null || !work.sample || work.archived) return ok(null);
+  if (work === null || !work.sample || work.putBy) return ok(null);
   if ((await store.pulls.find(lastId)) !== null) return ok(null);
   if ((await store.pulls.ofWork(workId)).some((pull) => !pull.sample)) return ok(null);
   const sample = await load();

@@ -33,7 +33,7 @@ export interface PlaceSampleParts extends AddPhotographParts {
 
 /**
  * Puts the invented studio's measured pair into a data folder that never had it, through the same doors as a
- * person's own. Once archived it stays away.
+ * person's own. Once put by it stays away.
  *
  * @param load called only where the pair is missing
  * @returns why one of its photographs could not be taken in

@@ -46,7 +46,7 @@ type Parts = Omit<SavingParts, 'store'> & {
 
 /**
  * Puts the invented studio's stones, kit, works and inks into a data folder that holds no stones of anybody's own, through the
- * same doors as a person's, with the plans that they were etched by. What is there already stays as it is, archived or changed; what a broken start left out
+ * same doors as a person's, with the plans that they were etched by. What is there already stays as it is, put by or changed; what a broken start left out
  * is put in at the next.
  *
  * @returns why one of them could not be kept
@@ -55,7 +55,7 @@ export async function placeStudio(parts: Parts, studio: SampleStudio): Promise<R
   const { store } = parts;
   const last = studio.inks.at(-1);
   if (last && (await store.inks.find(last.id)) !== null) return ok(null);
-  const kept = await store.stones.list({ search: '', archived: 'all', after: null, limit: 100 });
+  const kept = await store.stones.list({ search: '', putBy: 'all', after: null, limit: 100 });
   if (kept?.stones.some(({ sample }) => !sample)) return ok(null);
   if ((await store.studio.find()) === null) {
     const fault = faultOf(await saveStudio(parts, { ...studio.hours, version: 0 }));

@@ -23,7 +23,7 @@ export interface SampleTestStone {
 
 /** Test stones that are read only where they are missing. */
 export interface SampleTestStonesToPlace {
-  /** The test stone that they follow: where it is gone or archived, they stay away. */
+  /** The test stone that they follow: where it is gone or put by, they stay away. */
   readonly afterId: string;
   /** The one with photographs, and the one that is planned. */
   readonly readId: string;
@@ -43,7 +43,7 @@ export async function placeTestStones(
 ): Promise<Result<null>> {
   const { store } = parts;
   const before = await store.testStones.find(afterId);
-  if (before === null || !before.sample || before.archived) return ok(null);
+  if (before === null || !before.sample || before.putBy) return ok(null);
   const missing = async (id: string) => (await store.testStones.find(id)) === null;
   if (!(await missing(readId)) && !(await missing(plannedId))) return ok(null);
   const { read, planned } = await load();

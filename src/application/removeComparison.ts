@@ -15,7 +15,7 @@ export async function removeComparison(
   },
   id: string,
 ): Promise<Result<null>> {
-  if (!(await parts.store.comparisons.archive(id, parts.now().toISOString()))) return noSuchComparison();
+  if (!(await parts.store.comparisons.putBy(id, parts.now().toISOString()))) return noSuchComparison();
   parts.queue.stopMeasuring(id);
   return ok(null);
 }

@@ -41,7 +41,7 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   stopped: 1,
   'not-found': 2,
   'stale-save': 2,
-  archived: 2,
+  'put-by': 2,
   'reference-unknown': 2,
   'name-taken': 2,
   'stone-in-use': 2,

@@ -27,7 +27,7 @@ export const versionSchema = z
 /** What a kept record carries beside what a person writes. */
 export const keptFields = {
   id: z.string(),
-  archived: z.boolean(),
+  putBy: z.boolean(),
   version: z.int(),
   createdAt: momentSchema,
   changedAt: momentSchema,
@@ -35,15 +35,15 @@ export const keptFields = {
 };
 
 /** The two fields that take a record out of its list, or bring it back. */
-export const archivingSchema = z.object({ version: versionSchema, archived: z.boolean() });
+export const puttingBySchema = z.object({ version: versionSchema, putBy: z.boolean() });
 
 /** What every list may be asked for. */
 export const pageQuerySchema = z.object({
   search: z.string().max(200).default('').describe('Words that must all be found'),
-  archived: z
+  putBy: z
     .enum(['no', 'yes', 'all'])
     .default('no')
-    .describe('no: those in use; yes: the archived ones; all: both'),
+    .describe('no: those in use; yes: those put by; all: both'),
   after: z.string().max(400).nullable().default(null).describe('`next` of the page before'),
   limit: z.coerce.number().int().min(1).max(500).default(50),
 });

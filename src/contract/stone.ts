@@ -88,7 +88,7 @@ const stoneSummarySchema = z.object({
   widthMm: z.number(),
   heightMm: z.number(),
   colour: z.string(),
-  archived: z.boolean(),
+  putBy: z.boolean(),
   version: z.int(),
   changedAt: momentSchema,
   sample: z.boolean(),

@@ -41,11 +41,11 @@ const workSummarySchema = z.object({
   stage: workStageSchema,
   halfway: z.boolean().describe('Entered with a past of which only part is known'),
   zones: z.int(),
-  archived: z.boolean(),
+  putBy: z.boolean(),
   version: z.int(),
   changedAt: momentSchema,
   sample: z.boolean(),
-  gum: gumStateSchema.nullable().describe('Whether its stone lies under gum; null for an archived one'),
+  gum: gumStateSchema.nullable().describe('Whether its stone lies under gum; null for one that is put by'),
 }) satisfies z.ZodType<WorkSummary>;
 
 export const workListQuerySchema = pageQuerySchema.extend({

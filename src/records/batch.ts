@@ -32,7 +32,7 @@ export type BatchKind = BatchDraft['kind'];
 /** A batch as it is kept. */
 export type Batch = BatchDraft & {
   readonly id: string;
-  readonly archived: boolean;
+  readonly putBy: boolean;
   /** Raised at every save; a save must name the version it started from. */
   readonly version: number;
   readonly createdAt: string;

@@ -92,7 +92,7 @@ export interface Edition extends EditionDraft {
   readonly id: string;
   readonly workId: string;
   readonly prints: readonly CuratedPrint[];
-  readonly archived: boolean;
+  readonly putBy: boolean;
   /** Raised at every save, of the prints too; a save must name the version it started from. */
   readonly version: number;
   readonly createdAt: string;

@@ -34,7 +34,7 @@ export interface InkDraft {
 /** A mix as it is kept. */
 export interface Ink extends InkDraft {
   readonly id: string;
-  readonly archived: boolean;
+  readonly putBy: boolean;
   /** Raised at every save; a save must name the version it started from. */
   readonly version: number;
   readonly createdAt: string;

@@ -47,7 +47,7 @@ export type KitDraft =
 /** A tool or set-up as it is kept. */
 export type KitEntry = KitDraft & {
   readonly id: string;
-  readonly archived: boolean;
+  readonly putBy: boolean;
   /** Raised at every save; a save must name the version it started from. */
   readonly version: number;
   readonly createdAt: string;

@@ -38,7 +38,7 @@ export interface MaterialDraft {
 /** A material as it is kept. */
 export interface Material extends MaterialDraft {
   readonly id: string;
-  readonly archived: boolean;
+  readonly putBy: boolean;
   /** Raised at every save; a save must name the version it started from. */
   readonly version: number;
   readonly createdAt: string;

@@ -77,7 +77,7 @@ export interface NewPull extends PullDraft {
 export interface Pull extends PullDraft {
   readonly id: string;
   readonly workId: string;
-  readonly archived: boolean;
+  readonly putBy: boolean;
   /** Raised at every save; a save must name the version it started from. */
   readonly version: number;
   readonly createdAt: string;

@@ -41,7 +41,7 @@ export interface ReportDraft {
 /** A report as it is kept. */
 export interface Report extends ReportDraft {
   readonly id: string;
-  readonly archived: boolean;
+  readonly putBy: boolean;
   /** Raised at every save; a save must name the version it started from. */
   readonly version: number;
   readonly createdAt: string;

@@ -41,7 +41,7 @@ export interface Stone {
   readonly graining: readonly GrainingEntry[];
   readonly straightedge: readonly StraightedgeReading[];
   readonly pressSetUp: PressSetUp;
-  readonly archived: boolean;
+  readonly putBy: boolean;
   /** Raised at every save; a save must name the version it started from. */
   readonly version: number;
 }

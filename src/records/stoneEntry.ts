@@ -6,7 +6,7 @@ import type { StoneVerdict } from './stoneVerdicts.ts';
 import type { WorkStage } from './work.ts';
 
 /** What a person writes about a stone. */
-export interface StoneDraft extends Omit<Stone, 'id' | 'archived' | 'version'> {
+export interface StoneDraft extends Omit<Stone, 'id' | 'putBy' | 'version'> {
   readonly photographs: readonly AttachedPhotograph[];
   readonly note: string;
 }
@@ -33,7 +33,7 @@ export interface StoneSummary {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly colour: string;
-  readonly archived: boolean;
+  readonly putBy: boolean;
   readonly version: number;
   readonly changedAt: string;
   readonly sample: boolean;
@@ -47,6 +47,6 @@ export interface StoneSummary {
 export interface StoneEntry extends KeptStone {
   readonly massKg: Measured | null;
   readonly verdict: StoneVerdict;
-  /** The works on it, archived ones left out, last changed first. */
+  /** The works on it, those put by left out, last changed first. */
   readonly works: readonly WorkMention[];
 }

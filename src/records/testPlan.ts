@@ -66,7 +66,7 @@ export interface TestPlan extends TestPlanDraft {
   /** Ids of the test stones that were made of it; empty until then. */
   readonly testStones: readonly string[];
   readonly id: string;
-  readonly archived: boolean;
+  readonly putBy: boolean;
   /** Raised at every save; a save must name the version it started from. */
   readonly version: number;
   readonly createdAt: string;

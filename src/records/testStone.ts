@@ -133,7 +133,7 @@ export interface TestStone extends TestStoneDraft {
   /** Of a planned one as it is shown; while it is sealed, patches are shown without what they got. Never kept. */
   readonly list?: ListState | undefined;
   readonly id: string;
-  readonly archived: boolean;
+  readonly putBy: boolean;
   /** Raised at every save; a save must name the version it started from. */
   readonly version: number;
   readonly createdAt: string;

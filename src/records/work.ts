@@ -89,7 +89,7 @@ export type WorkInput = Omit<WorkDraft, 'stage'> & { readonly stage: WorkStage |
 /** A work as it is kept: one image's life on a stone. */
 export interface Work extends WorkDraft {
   readonly id: string;
-  readonly archived: boolean;
+  readonly putBy: boolean;
   /** Raised at every save; a save must name the version it started from. */
   readonly version: number;
   readonly createdAt: string;

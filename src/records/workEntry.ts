@@ -14,11 +14,11 @@ export interface WorkSummary {
   /** True where it was entered halfway. */
   readonly halfway: boolean;
   readonly zones: number;
-  readonly archived: boolean;
+  readonly putBy: boolean;
   readonly version: number;
   readonly changedAt: string;
   readonly sample: boolean;
-  /** Whether its stone lies under gum; null for an archived one. */
+  /** Whether its stone lies under gum; null for one that is put by. */
   readonly gum: GumState | null;
 }
 

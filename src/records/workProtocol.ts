@@ -182,7 +182,7 @@ export interface ForeignProtocol {
   readonly id: string;
   readonly protocol: WorkProtocol;
   readonly note: string;
-  readonly archived: boolean;
+  readonly putBy: boolean;
   readonly version: number;
   readonly createdAt: string;
   readonly changedAt: string;

@@ -35,7 +35,7 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   stopped: 409,
   'not-found': 404,
   'stale-save': 409,
-  archived: 409,
+  'put-by': 409,
   'reference-unknown': 422,
   'name-taken': 409,
   'stone-in-use': 409,

@@ -30,7 +30,7 @@ export const leftOutTables = [
   'test_stone_photographs',
 ] as const;
 
-const truths = new Set(['archived', 'sample', 'attached', 'starting', 'halfway']);
+const truths = new Set(['put_by', 'sample', 'attached', 'starting', 'halfway']);
 const forSearch = new Set(['search_text', 'name_key']);
 
 /**

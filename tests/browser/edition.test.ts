@@ -294,7 +294,7 @@ describeInBrowser('an edition', (pages) => {
     await page.getByRole('button', { name: 'Bring it back' }).click();
     await page.getByText('Take this edition off its work').waitFor();
     const kept = await read<Edition>(`/api/editions/${id}`);
-    expect(kept).toMatchObject({ archived: false, approvalPullId: approved.id, paper: { tearLossMm: 3 } });
+    expect(kept).toMatchObject({ putBy: false, approvalPullId: approved.id, paper: { tearLossMm: 3 } });
   });
 });
 

@@ -28,7 +28,7 @@ describeInBrowser('the kit', (pages) => {
     await page.getByRole('button', { name: 'It is no longer used' }).click();
     await page.getByRole('heading', { name: /What is worked with|The kit/ }).waitFor();
     expect(await kitNames('/api/kit')).not.toContain('Heavy bed');
-    expect(await kitNames('/api/kit?archived=yes&search=newsprints')).toEqual(['Heavy bed']);
+    expect(await kitNames('/api/kit?putBy=yes&search=newsprints')).toEqual(['Heavy bed']);
   });
 });
 

@@ -208,18 +208,18 @@ describe.skipIf(chromiumPath === null || ownAddresses().length === 0)(
       // somebody else enters a pull 2, and puts the work away
       await read(`/api/works/${work.id}/pulls`, postJson({ number: 2, paper: { words: 'newsprint' } }));
       const { version } = await read<WorkEntry>(`/api/works/${work.id}`);
-      const archived = (put: boolean, from: number) =>
-        read(`/api/works/${work.id}/archived`, {
-          ...postJson({ version: from, archived: put }),
+      const putBy = (put: boolean, from: number) =>
+        read(`/api/works/${work.id}/put-by`, {
+          ...postJson({ version: from, putBy: put }),
           method: 'PUT',
         });
-      await archived(true, version);
+      await putBy(true, version);
       await context.setOffline(false);
       await hand.getByText('Stonetone answered and does not take it.').waitFor();
       await hand.getByText('The work Spring Tide', { exact: false }).waitFor();
       await expectSoundScreen(hand, 'a pull that is not taken');
       await shot(hand, 'pull-refused');
-      await archived(false, version + 1);
+      await putBy(false, version + 1);
       await press(hand, 'Send it again');
       await hand.getByText('There is a pull 2 of this work already.', { exact: false }).waitFor();
       await press(hand, 'Enter it as pull 3');

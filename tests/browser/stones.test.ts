@@ -121,10 +121,10 @@ describeInBrowser('stones', (pages) => {
     await page.getByRole('button', { name: 'Take it off the rack' }).click();
     await page.getByRole('button', { name: 'Take it off', exact: true }).click();
     await page.getByRole('heading', { name: 'S-15 is off the rack' }).waitFor();
-    await expectSoundScreen(page, 'an archived stone');
+    await expectSoundScreen(page, 'a stone that is put by');
     await page.getByRole('button', { name: 'Put it back on the rack' }).click();
     await page.getByRole('button', { name: 'Take it off the rack' }).waitFor();
-    expect((await keptStone(id)).archived).toBe(false);
+    expect((await keptStone(id)).putBy).toBe(false);
   });
 
   it('are free again once what was on them is grained away', async () => {

@@ -157,9 +157,9 @@ describe('refused with one sentence and the path to the field, and nothing chang
     const inUse = await remove('river-crayon');
     expect([inUse.status, inUse.body.code]).toEqual([409, 'medium-in-use']);
     expect(inUse.body.message).toBe('The medium River crayon is used by the zone Sky of the work Low Water.');
-    await studio.send('PUT', `/api/works/${work.id}/archived`, { version: 1, archived: true });
+    await studio.send('PUT', `/api/works/${work.id}/put-by`, { version: 1, putBy: true });
     expect((await remove('river-crayon')).body.code).toBe('medium-in-use');
-    await studio.send('PUT', `/api/works/${work.id}/archived`, { version: 2, archived: false });
+    await studio.send('PUT', `/api/works/${work.id}/put-by`, { version: 2, putBy: false });
     await studio.send('PATCH', `/api/works/${work.id}`, { version: 3, zones: [zone] });
     expect((await remove('river-crayon')).status).toBe(204);
     expect((await remove('river-crayon')).status).toBe(404);
@@ -233,10 +233,10 @@ describe('refused with one sentence and the path to the field, and nothing chang
     for (const [method, path, body] of [
       ['GET', 'stones/x', undefined],
       ['PATCH', 'stones/x', { version: 1 }],
-      ['PUT', 'stones/x/archived', { version: 1, archived: true }],
+      ['PUT', 'stones/x/put-by', { version: 1, putBy: true }],
       ['GET', 'works/x', undefined],
       ['PATCH', 'works/x', { version: 1 }],
-      ['PUT', 'works/x/archived', { version: 1, archived: true }],
+      ['PUT', 'works/x/put-by', { version: 1, putBy: true }],
       ['GET', 'works/x/zones.json', undefined],
       ['PUT', 'works/x/zones.json', { version: 1, zones: [] }],
       ['GET', 'works/x/plans', undefined],
@@ -246,7 +246,7 @@ describe('refused with one sentence and the path to the field, and nothing chang
       ['POST', 'works/x/second-etch', { line: 'full' }],
       ['GET', 'batches/x', undefined],
       ['PATCH', 'batches/x', { version: 1, kind: 'gum' }],
-      ['PUT', 'batches/x/archived', { version: 1, archived: true }],
+      ['PUT', 'batches/x/put-by', { version: 1, putBy: true }],
       ['PATCH', 'media/x', { version: 1 }],
       ['DELETE', 'media/x', undefined],
       ['PUT', 'etch-tables/x', { version: 1, name: 'X', rows: tannicTable.rows }],

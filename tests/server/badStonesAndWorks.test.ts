@@ -77,7 +77,7 @@ describe('refused with one sentence and the path to the field, and nothing chang
     const studio = await studioUnderTest();
     const stone = await studio.stone('S-01');
     const gone = await studio.stone('S-09');
-    await studio.send('PUT', `/api/stones/${gone.id}/archived`, { version: 1, archived: true });
+    await studio.send('PUT', `/api/stones/${gone.id}/put-by`, { version: 1, putBy: true });
     const work = { title: 'Low Water', stoneId: stone.id };
     const zones = (...more: object[]) => ({ ...work, zones: [zone, ...more] });
     const second = (change: object) => zones({ ...zone, id: 'mud', ...change });
@@ -87,7 +87,7 @@ describe('refused with one sentence and the path to the field, and nothing chang
     });
     const bad: readonly Bad[] = [
       [{ ...work, stoneId: 'nowhere' }, 'reference-unknown', 'stoneId'],
-      [{ ...work, stoneId: gone.id }, 'archived', 'stoneId'],
+      [{ ...work, stoneId: gone.id }, 'put-by', 'stoneId'],
       [{ ...work, title: '' }, 'body-malformed', 'title'],
       [{ ...work, stage: 'soaked' }, 'body-malformed', 'stage'],
       [{ ...work, head: 'up' }, 'body-malformed', 'head'],

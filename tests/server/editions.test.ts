@@ -78,7 +78,7 @@ it('an edition may start from the pull that is good to print, and from the drawi
   expectNo(await studio.send('GET', '/api/works/none/edition-start'), 404, 'not-found');
 });
 
-it('an edition is entered, read, changed and archived; a stale save changes nothing', async () => {
+it('an edition is entered, read, changed and put by; a stale save changes nothing', async () => {
   const studio = await studioUnderTest();
   const edition = await anEdition(studio);
   expect(edition).toMatchObject({ version: 1, prints: [], artistProofs: null, paper: { sheetMm: null } });
@@ -96,9 +96,9 @@ it('an edition is entered, read, changed and archived; a stale save changes noth
   expect(pull.status).toBe(201);
   const approved = { version: 2, approvalPullId: pull.body.id };
   expect((await studio.send('PATCH', path, approved)).status).toBe(200);
-  const shelved = await studio.send<Edition>('PUT', `${path}/archived`, { version: 3, archived: true });
-  expect(shelved.body.archived).toBe(true);
-  expectNo(await studio.send('PATCH', path, { version: 4, artist: 'X' }), 409, 'archived');
+  const shelved = await studio.send<Edition>('PUT', `${path}/put-by`, { version: 3, putBy: true });
+  expect(shelved.body.putBy).toBe(true);
+  expectNo(await studio.send('PATCH', path, { version: 4, artist: 'X' }), 409, 'put-by');
   const list = await studio.json<{ editions: Edition[] }>(`/api/works/${edition.workId}/editions`);
   expect(list.editions.map(({ id }) => id)).toEqual([edition.id]);
   expectNo(await studio.send('GET', '/api/editions/none'), 404, 'not-found');

@@ -7,7 +7,7 @@ export type Bad = readonly [body: object, code: string, path: string];
 /** All that is kept and could be changed by a bad request. */
 async function everythingKept(studio: StudioUnderTest): Promise<unknown> {
   const lists = ['stones', 'works', 'batches', 'media', 'etch-tables'].map((list) =>
-    studio.json<object>(`/api/${list}${list === 'media' || list === 'etch-tables' ? '' : '?archived=all'}`),
+    studio.json<object>(`/api/${list}${list === 'media' || list === 'etch-tables' ? '' : '?putBy=all'}`),
   );
   return Promise.all(lists);
 }

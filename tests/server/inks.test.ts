@@ -46,10 +46,10 @@ it('keeps a mix with its shares, grams, strings and what the prints said', async
   expect(await names('?verdict=good')).toEqual(['Mudbank']);
   expect(await names(`?work=${work.id}`)).toEqual(['Mudbank']);
   expect(await names('?search=magnesium')).toEqual(['Mudbank']);
-  await studio.send('PUT', `/api/inks/${ink.id}/archived`, { version: 2, archived: true });
+  await studio.send('PUT', `/api/inks/${ink.id}/put-by`, { version: 2, putBy: true });
   expect(await names('')).toEqual(['Reeds']);
   const shelved = await studio.send<Refusal>('PATCH', `/api/inks/${ink.id}`, { version: 3, note: 'x' });
-  expect(shelved).toMatchObject({ status: 409, body: { code: 'archived' } });
+  expect(shelved).toMatchObject({ status: 409, body: { code: 'put-by' } });
   expect((await studio.send('GET', '/api/inks/none')).status).toBe(404);
 });
 

@@ -39,10 +39,10 @@ it('keeps tools and set-ups, lists them by tool, and takes them out without losi
   expect([late.status, late.body.code, late.body.current?.version]).toEqual([409, 'stale-save', 2]);
   const rollers = await studio.json<{ kit: KitEntry[] }>('/api/kit?tool=roller&search=leather');
   expect(rollers.kit.map(({ name }) => name)).toEqual(['Heron']);
-  await studio.send('PUT', `${path}/archived`, { version: 2, archived: true });
+  await studio.send('PUT', `${path}/put-by`, { version: 2, putBy: true });
   const left = await studio.json<{ kit: KitEntry[] }>('/api/kit');
   expect(left.kit.map(({ name }) => name)).toEqual(['Rag']);
-  expect((await studio.json<KitEntry>(path)).archived).toBe(true);
+  expect((await studio.json<KitEntry>(path)).putBy).toBe(true);
   expect((await studio.call('/api/kit/none')).status).toBe(404);
 });
 

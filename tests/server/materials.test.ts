@@ -15,9 +15,9 @@ it('keeps materials, and takes them out without losing them', async () => {
   expect([late.status, late.body.code, late.body.current?.version]).toEqual([409, 'stale-save', 2]);
   const burning = await studio.json<{ materials: Material[] }>('/api/materials?search=flammable');
   expect(burning.materials.map(({ name }) => name)).toEqual(['White spirit']);
-  await studio.send('PUT', `${path}/archived`, { version: 2, archived: true });
+  await studio.send('PUT', `${path}/put-by`, { version: 2, putBy: true });
   expect((await studio.json<{ materials: Material[] }>('/api/materials')).materials).toEqual([]);
-  expect((await studio.json<Material>(path)).archived).toBe(true);
+  expect((await studio.json<Material>(path)).putBy).toBe(true);
   expect((await studio.send('PATCH', path, { version: 3, name: 'x' })).status).toBe(409);
   expect((await studio.call('/api/materials/none')).status).toBe(404);
 });

@@ -25,7 +25,7 @@ function byEye(middles: number): object {
 }
 
 describe('pulls of a work', () => {
-  it('are kept with what is known and what is not, changed by version, and archived', async () => {
+  it('are kept with what is known and what is not, changed by version, and put by', async () => {
     const desk = await deskUnderTest();
     const one = await desk.pull(1, { kind: 'trial-proof', pressureEighths: 5, charges: 6 });
     expect(one).toMatchObject({ number: 1, kind: 'trial-proof', damp: null, passes: null, version: 1 });
@@ -34,15 +34,15 @@ describe('pulls of a work', () => {
     expect(saved.body).toMatchObject({ version: 2, passes: 4, pressureEighths: 5 });
     const late = await desk.send<Refusal<PullEntry>>('PATCH', at, { version: 1, passes: 9 });
     expect([late.status, late.body.code, late.body.current?.passes]).toEqual([409, 'stale-save', 4]);
-    await desk.send('PUT', `${at}/archived`, { version: 2, archived: true });
+    await desk.send('PUT', `${at}/put-by`, { version: 2, putBy: true });
     expect((await desk.send<{ pulls: unknown[] }>('GET', `${desk.path}/pulls`)).body.pulls).toEqual([]);
     const again = await desk.pull(1);
-    const back = await desk.send<Refusal>('PUT', `${at}/archived`, { version: 3, archived: false });
+    const back = await desk.send<Refusal>('PUT', `${at}/put-by`, { version: 3, putBy: false });
     expect([back.status, back.body.code]).toEqual([409, 'pull-number-taken']);
     expect(again.id).not.toBe(one.id);
   });
 
-  it('are kept once under the id that a device made, though sent again, changed or archived meanwhile', async () => {
+  it('are kept once under the id that a device made, though sent again, changed or put by meanwhile', async () => {
     const desk = await deskUnderTest();
     const id = 'a1b2c3d4e5f6a1b2c3d4e5f6';
     const one = await desk.pull(1, { id, passes: 3 });
@@ -50,8 +50,8 @@ describe('pulls of a work', () => {
     const at = `${desk.path}/pulls/${id}`;
     await desk.send('PATCH', at, { version: 1, passes: 4 });
     expect(await desk.pull(1, { id, passes: 3 })).toMatchObject({ id, version: 2, passes: 4 });
-    await desk.send('PUT', `${at}/archived`, { version: 2, archived: true });
-    expect(await desk.pull(1, { id })).toMatchObject({ id, archived: true });
+    await desk.send('PUT', `${at}/put-by`, { version: 2, putBy: true });
+    expect(await desk.pull(1, { id })).toMatchObject({ id, putBy: true });
     expect((await desk.send<{ pulls: unknown[] }>('GET', `${desk.path}/pulls`)).body.pulls).toEqual([]);
     const other = await desk.work(desk.stoneId, 'High Water');
     const strange = { id, number: 9, paper: rag };

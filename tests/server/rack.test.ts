@@ -135,7 +135,7 @@ it('what is printed and gummed at the press stands on the rack, and on the list 
   await log('undo', { clientId: 'e2' }, 2000);
   await log('paused', { gummed: true }, 1000);
   expect(await standing()).toMatchObject({ gummed: 'yes', gumNow: false });
-  await studio.send('PUT', `/api/editions/${edition.id}/archived`, { version: 1, archived: true });
+  await studio.send('PUT', `/api/editions/${edition.id}/put-by`, { version: 1, putBy: true });
   expect((await standing()).gummed).toBe('no');
 });
 

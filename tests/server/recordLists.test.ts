@@ -94,7 +94,7 @@ describe('the list of works', () => {
     ['/api/works?limit=501', 'limit'],
     ['/api/works?limit=many', 'limit'],
     ['/api/works?stage=soaked', 'stage'],
-    ['/api/works?archived=maybe', 'archived'],
+    ['/api/works?putBy=maybe', 'putBy'],
     ['/api/batches?kind=water', 'kind'],
     [`/api/works?search=${'x'.repeat(201)}`, 'search'],
   ])('%s is refused with the field', async (path, field) => {
@@ -104,19 +104,19 @@ describe('the list of works', () => {
   });
 });
 
-describe('archiving', () => {
+describe('putting by', () => {
   it('takes a work and then its stone off the lists, and brings both back whole', async () => {
     const studio = await studioUnderTest();
     const stone = await studio.stone('S-01');
     const work = await studio.work(stone.id, 'Low Water');
-    const archive = (path: string, version: number, archived: boolean) =>
-      studio.send<Refusal>('PUT', `/api/${path}/archived`, { version, archived });
-    const refused = await archive(`stones/${stone.id}`, 1, true);
+    const putBy = (path: string, version: number, putBy: boolean) =>
+      studio.send<Refusal>('PUT', `/api/${path}/put-by`, { version, putBy });
+    const refused = await putBy(`stones/${stone.id}`, 1, true);
     expect([refused.status, refused.body.code]).toEqual([409, 'stone-in-use']);
     expect(refused.body.message).toContain('Low Water');
-    expect((await archive(`works/${work.id}`, 1, true)).status).toBe(200);
+    expect((await putBy(`works/${work.id}`, 1, true)).status).toBe(200);
     expect(await titles(studio, '')).toEqual([]);
-    expect(await titles(studio, 'archived=yes')).toEqual(['Low Water']);
+    expect(await titles(studio, 'putBy=yes')).toEqual(['Low Water']);
     expect((await studio.json<StoneEntry>(`/api/stones/${stone.id}`)).works).toEqual([]);
     for (const [method, path, body] of [
       ['PATCH', '', { version: 2, note: 'no' }],
@@ -125,21 +125,21 @@ describe('archiving', () => {
       ['POST', '/second-etch', { line: 'full' }],
     ] as const) {
       const answer = await studio.send<Refusal>(method, `/api/works/${work.id}${path}`, body);
-      expect([answer.status, answer.body.code], path).toEqual([409, 'archived']);
+      expect([answer.status, answer.body.code], path).toEqual([409, 'put-by']);
     }
-    expect((await archive(`stones/${stone.id}`, 1, true)).status).toBe(200);
+    expect((await putBy(`stones/${stone.id}`, 1, true)).status).toBe(200);
     expect(await names(studio, '')).toEqual([]);
-    expect(await names(studio, 'archived=all')).toEqual(['S-01']);
-    const early = await archive(`works/${work.id}`, 2, false);
-    expect([early.status, early.body.code, early.body.path]).toEqual([409, 'archived', 'stoneId']);
+    expect(await names(studio, 'putBy=all')).toEqual(['S-01']);
+    const early = await putBy(`works/${work.id}`, 2, false);
+    expect([early.status, early.body.code, early.body.path]).toEqual([409, 'put-by', 'stoneId']);
     const again = await studio.stone('S-01');
-    const taken = await archive(`stones/${stone.id}`, 2, false);
+    const taken = await putBy(`stones/${stone.id}`, 2, false);
     expect([taken.status, taken.body.code]).toEqual([409, 'name-taken']);
-    await archive(`stones/${again.id}`, 1, true);
-    expect((await archive(`stones/${stone.id}`, 2, false)).status).toBe(200);
-    expect((await archive(`works/${work.id}`, 2, false)).status).toBe(200);
+    await putBy(`stones/${again.id}`, 1, true);
+    expect((await putBy(`stones/${stone.id}`, 2, false)).status).toBe(200);
+    expect((await putBy(`works/${work.id}`, 2, false)).status).toBe(200);
     const back = await studio.json<WorkEntry>(`/api/works/${work.id}`);
-    expect(back).toMatchObject({ archived: false, version: 3, zones: work.zones });
+    expect(back).toMatchObject({ putBy: false, version: 3, zones: work.zones });
   });
 
   it('takes a batch off the list; plans may still name it', async () => {
@@ -147,14 +147,14 @@ describe('archiving', () => {
     const draft = { kind: 'tannic', name: 'May', gramsPerLitre: 50 };
     const { body: batch } = await studio.send<BatchEntry>('POST', '/api/batches', draft);
     await studio.send('POST', '/api/batches', { kind: 'base', name: 'Base, lot 7', opened: '2026-01-05' });
-    await studio.send('PUT', `/api/batches/${batch.id}/archived`, { version: 1, archived: true });
+    await studio.send('PUT', `/api/batches/${batch.id}/put-by`, { version: 1, putBy: true });
     const list = await studio.json<{ batches: BatchEntry[] }>('/api/batches');
     expect(list.batches.map(({ name }) => name)).toEqual(['Base, lot 7']);
-    const tannic = await studio.json<{ batches: BatchEntry[] }>('/api/batches?kind=tannic&archived=all');
+    const tannic = await studio.json<{ batches: BatchEntry[] }>('/api/batches?kind=tannic&putBy=all');
     expect(tannic.batches.map(({ name }) => name)).toEqual(['May']);
     const late = { version: 2, kind: 'tannic', pH: 3 };
     const refused = await studio.send<Refusal>('PATCH', `/api/batches/${batch.id}`, late);
-    expect([refused.status, refused.body.code]).toEqual([409, 'archived']);
+    expect([refused.status, refused.body.code]).toEqual([409, 'put-by']);
     const stone = await studio.stone('S-01');
     const work = await studio.work(stone.id, 'Low Water');
     const plan = await studio.send('POST', `/api/works/${work.id}/plans`, { tannicBatchId: batch.id });

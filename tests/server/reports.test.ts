@@ -221,8 +221,8 @@ it('is saved by version, shelved, and refused where it names what is not there',
   expect(late).toMatchObject({ status: 409, body: { code: 'stale-save', current: { title: 'Empty' } } });
   const unknown = await studio.send<Refusal>('PATCH', path, { version: 2, works: ['none'] });
   expect(unknown).toMatchObject({ status: 422, body: { code: 'reference-unknown', path: 'works[0]' } });
-  const shelved = await studio.send<Report>('PUT', `${path}/archived`, { version: 2, archived: true });
-  expect(shelved.body.archived).toBe(true);
+  const shelved = await studio.send<Report>('PUT', `${path}/put-by`, { version: 2, putBy: true });
+  expect(shelved.body.putBy).toBe(true);
   expect(await studio.json('/api/reports')).toEqual({ reports: [], next: null });
   expect((await studio.call('/api/reports/none/report.pdf')).status).toBe(404);
 });

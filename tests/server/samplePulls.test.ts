@@ -61,8 +61,8 @@ it('pulls are left out where the work was changed since', async () => {
   const first = await serverUnderTest({ dataFolder, studio: sampleStudio(), pullModule });
   const path = `/api/works/${pulledWorkId}`;
   const { version } = await first.json<WorkEntry>(path);
-  const archived = { method: 'PUT', headers: { 'content-type': 'application/json' } };
-  await first.json(`${path}/archived`, { ...archived, body: JSON.stringify({ version, archived: true }) });
+  const putBy = { method: 'PUT', headers: { 'content-type': 'application/json' } };
+  await first.json(`${path}/put-by`, { ...putBy, body: JSON.stringify({ version, putBy: true }) });
   await first.stop();
   const second = await serverUnderTest({ dataFolder, studio: sampleStudio(), pulls, pullModule });
   expect((await second.json<{ pulls: unknown[] }>(`${path}/pulls`)).pulls).toEqual([]);

@@ -8,7 +8,7 @@ import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
 import { folderUnderTest, serverUnderTest } from './serverUnderTest.ts';
 import { studioUnderTest } from './studioUnderTest.ts';
 
-it('a fresh data folder holds the invented studio, once; what was changed or archived stays so', async () => {
+it('a fresh data folder holds the invented studio, once; what was changed or put by stays so', async () => {
   const dataFolder = await folderUnderTest();
   const studio = sampleStudio();
   const first = await studioUnderTest({ dataFolder, studio });
@@ -29,8 +29,8 @@ it('a fresh data folder holds the invented studio, once; what was changed or arc
   expect(testStones).toMatchObject([{ name: 'T-1', sample: true, drawn: null }]);
   expect(testStones[0]!.patches).toHaveLength(24);
   const slack = works.find(({ title }) => title === 'Slack Water')!;
-  const archived = { version: slack.version, archived: true };
-  expect((await first.send('PUT', `/api/works/${slack.id}/archived`, archived)).status).toBe(200);
+  const putBy = { version: slack.version, putBy: true };
+  expect((await first.send('PUT', `/api/works/${slack.id}/put-by`, putBy)).status).toBe(200);
   const renamed = { version: lowWater.version, title: 'Low Water, again' };
   expect((await first.send('PATCH', `/api/works/${lowWater.id}`, renamed)).status).toBe(200);
   await first.stop();

@@ -128,16 +128,16 @@ describe('two screens that save one record', () => {
     expect(media.at(-1)).toEqual(second.body.current);
   });
 
-  it('archiving counts as a save', async () => {
+  it('putting by counts as a save', async () => {
     const studio = await studioUnderTest();
     const stone = await studio.stone('S-01');
     await studio.send('PATCH', `/api/stones/${stone.id}`, { version: 1, note: 'chipped' });
-    const late = await studio.send<Refusal<StoneEntry>>('PUT', `/api/stones/${stone.id}/archived`, {
+    const late = await studio.send<Refusal<StoneEntry>>('PUT', `/api/stones/${stone.id}/put-by`, {
       version: 1,
-      archived: true,
+      putBy: true,
     });
     expect([late.status, late.body.code]).toEqual([409, 'stale-save']);
     saveRefusalSchema(stoneEntrySchema).parse(late.body);
-    expect(late.body.current).toMatchObject({ archived: false, note: 'chipped', version: 2 });
+    expect(late.body.current).toMatchObject({ putBy: false, note: 'chipped', version: 2 });
   });
 });

@@ -26,7 +26,7 @@ it('is kept half typed, gone on with, copied, and taken off the list', async () 
   expect(copy.body).toMatchObject({ title: 'Which etch, again', seed: 8, version: 1 });
   const listed = await studio.json<{ testPlans: TestPlanEntry[] }>(path);
   expect(listed.testPlans.map(({ title }) => title).sort()).toEqual(['Which etch', 'Which etch, again']);
-  await studio.send('PUT', `${path}/${copy.body.id}/archived`, { version: 1, archived: true });
+  await studio.send('PUT', `${path}/${copy.body.id}/put-by`, { version: 1, putBy: true });
   const after = await studio.json<{ testPlans: TestPlanEntry[] }>(`${path}?search=tannic`);
   expect(after.testPlans.map(({ title }) => title)).toEqual(['Which etch']);
 });

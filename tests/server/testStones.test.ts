@@ -77,8 +77,8 @@ it('is entered by hand, changed, and found by what was tried on it', async () =>
   expect(late).toMatchObject({ status: 409, body: { code: 'stale-save', current: { note: 'first one' } } });
   const found = await studio.json<{ testStones: TestStone[] }>('/api/test-stones?search=crayon');
   expect(found.testStones.map(({ name }) => name)).toEqual(['T-1']);
-  const gone = await studio.send<TestStone>('PUT', `${path}/archived`, { version: 2, archived: true });
-  expect(gone.body.archived).toBe(true);
+  const gone = await studio.send<TestStone>('PUT', `${path}/put-by`, { version: 2, putBy: true });
+  expect(gone.body.putBy).toBe(true);
   expect((await studio.json<{ testStones: TestStone[] }>('/api/test-stones')).testStones).toEqual([]);
 });
 

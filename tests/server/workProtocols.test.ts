@@ -70,13 +70,13 @@ it('another studio keeps it, reads it and shelves it; what is not one, or newer,
   expect(await other.json(path)).toEqual(kept.body);
   const sheet = await other.call(`${path}/protocol.pdf`);
   expect(sheet.headers.get('content-type')).toBe('application/pdf');
-  const shelved = await other.send<ForeignProtocol>('PUT', `${path}/archived`, {
+  const shelved = await other.send<ForeignProtocol>('PUT', `${path}/put-by`, {
     version: 1,
-    archived: true,
+    putBy: true,
   });
-  expect(shelved.body).toMatchObject({ version: 2, archived: true });
+  expect(shelved.body).toMatchObject({ version: 2, putBy: true });
   expect(await other.json('/api/protocols')).toEqual({ protocols: [], next: null });
-  const late = await other.send('PUT', `${path}/archived`, { version: 1, archived: false });
+  const late = await other.send('PUT', `${path}/put-by`, { version: 1, putBy: false });
   expect(late).toMatchObject({ status: 409, body: { code: 'stale-save' } });
 
   const refuse = async (body: unknown) =>

@@ -14,7 +14,7 @@ describe('a work', () => {
     const studio = await studioUnderTest();
     const stone = await studio.stone('S-01', { cornerThicknessMm: [80, 80, 80, 80], colour: 'grey' });
     stoneEntrySchema.parse(stone);
-    expect(stone).toMatchObject({ version: 1, archived: false, verdict: { wedge: 'even' }, works: [] });
+    expect(stone).toMatchObject({ version: 1, putBy: false, verdict: { wedge: 'even' }, works: [] });
     expect(stone.massKg?.value).toBeCloseTo(42, 0);
     const begun = await studio.work(stone.id, 'Low Water', { zones: [] });
     expect(begun).toMatchObject({ stage: 'grained', origin: { kind: 'new' }, verdicts: { groundCm2: 2000 } });

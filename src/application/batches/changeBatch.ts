@@ -1,7 +1,7 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import { ok } from '../../foundation/result.ts';
 import type { Batch, BatchDraft, BatchEntry, BatchKind } from '../../records/batch.ts';
-import { archiveEntry, type EntryKind, isArchived, newEntry, saveEntry } from '../keptEntry.ts';
+import { type EntryKind, isPutBy, newEntry, putEntryBy, saveEntry } from '../keptEntry.ts';
 import { refused, type Saved, type SavingParts, withChanges } from '../saving.ts';
 import { batchEntryOf, daysFrom } from './batchEntryOf.ts';
 import { noSuchBatch } from './findBatches.ts';
@@ -35,7 +35,7 @@ export function createBatch(parts: SavingParts, draft: BatchDraft): Promise<Save
 
 /**
  * Saves what a person changed about a batch. Plans keep what the batch said when they were made.
- * @returns `stale-save` with the batch as it is now, `archived`, `not-found`, or `body-malformed` for another kind
+ * @returns `stale-save` with the batch as it is now, `put-by`, `not-found`, or `body-malformed` for another kind
  *   or a day that has not come yet
  */
 export function changeBatch(
@@ -44,7 +44,7 @@ export function changeBatch(
   { version, ...changes }: BatchChanges,
 ): Promise<Saved<BatchEntry>> {
   return saveEntry(parts, kind, id, version, (kept) => {
-    if (kept.archived) return isArchived(`The batch ${kept.name}`);
+    if (kept.putBy) return isPutBy(`The batch ${kept.name}`);
     if (kept.kind !== changes.kind) {
       return refused(failure('body-malformed', { why: `the batch is of the kind ${kept.kind}` }, 'kind'));
     }
@@ -58,12 +58,12 @@ export function changeBatch(
  * Takes a batch off the list, or brings it back.
  * @returns `stale-save` with the batch as it is now, or `not-found`
  */
-export function archiveBatch(
+export function putBatchBy(
   parts: Parts,
   id: string,
-  change: { readonly version: number; readonly archived: boolean },
+  change: { readonly version: number; readonly putBy: boolean },
 ): Promise<Saved<BatchEntry>> {
-  return archiveEntry(parts, kind, id, change);
+  return putEntryBy(parts, kind, id, change);
 }
 
 /** A day to come is a slip of the pen; one day is let pass, for a clock that stands in another zone. */

@@ -26,7 +26,7 @@ export async function listBatches(
   return ok({ batches: page.batches.map((batch) => batchEntryOf(batch, now())), next: page.next });
 }
 
-/** One batch, archived or not; or `not-found`. */
+/** One batch, put by or not; or `not-found`. */
 export async function readBatch({ store, now }: Parts, id: string): Promise<Result<BatchEntry>> {
   const batch = await store.batches.find(id);
   return batch === null ? fail(noSuchBatch()) : ok(batchEntryOf(batch, now()));

@@ -6,7 +6,7 @@ import type { SavingParts } from '../saving.ts';
 
 /**
  * Begins a run of a work beside the plan that it follows; asked again under the same client id, gives the same run.
- * @returns `reference-unknown` with the field that names nothing, or `archived`
+ * @returns `reference-unknown` with the field that names nothing, or `put-by`
  */
 export function startRun(
   { store, now, newId }: SavingParts,
@@ -17,7 +17,7 @@ export function startRun(
     if (begun) return ok(begun);
     const work = await records.works.find(workId);
     if (work === null) return fail(failure('reference-unknown', { what: 'work', id: workId }, 'workId'));
-    if (work.archived) return fail(failure('archived', { what: `The work ${work.title}` }));
+    if (work.putBy) return fail(failure('put-by', { what: `The work ${work.title}` }));
     const plan = await planToFollow(records, workId, planId);
     if (!plan.ok) return plan;
     const startedAt = now().toISOString();

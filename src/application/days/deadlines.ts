@@ -22,7 +22,7 @@ export async function listDeadlines({ store }: Parts): Promise<readonly KeptDead
 
 /**
  * Saves what a work is to have reached by when, or takes it away.
- * @returns `not-found`, `archived`, `deadline-too-far`, or `stale-save` with what is kept now
+ * @returns `not-found`, `put-by`, `deadline-too-far`, or `stale-save` with what is kept now
  */
 export function saveDeadline(
   { store, now }: Pick<SavingParts, 'store' | 'now'>,
@@ -32,7 +32,7 @@ export function saveDeadline(
   return store.decide<KeptDeadline, SaveRefusal<KeptDeadline>>(async (records) => {
     const work = await records.works.find(workId);
     if (work === null) return refused(failure('not-found', { what: 'such work' }));
-    if (work.archived) return refused(failure('archived', { what: `The work ${work.title}` }));
+    if (work.putBy) return refused(failure('put-by', { what: `The work ${work.title}` }));
     const far = deadline && tooFar(deadline, now());
     if (far) return refused({ ...far, path: 'deadline.by' });
     const kept = (await records.deadlines.find(workId)) ?? none(workId);

@@ -4,7 +4,7 @@ import type { CuratedPrint, Edition, EditionDraft } from '../../records/edition.
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { judgePrints } from '../../studio/editions/judgePrints.ts';
 import { ledgerState } from '../../studio/editions/ledgerState.ts';
-import { archiveEntry, type EntryKind, isArchived, newEntry, saveEntry } from '../keptEntry.ts';
+import { type EntryKind, isPutBy, newEntry, putEntryBy, saveEntry } from '../keptEntry.ts';
 import { type Changes, refused, type Saved, type SavingParts, withChanges } from '../saving.ts';
 import { noSuchWork } from '../works/findWork.ts';
 import { noSuchEdition } from './findEditions.ts';
@@ -21,7 +21,7 @@ const kind: EntryKind<Edition> = {
 
 /**
  * Enters an edition of a work.
- * @returns `not-found` without the work, `archived`, or `reference-unknown` for a pull of another work
+ * @returns `not-found` without the work, `put-by`, or `reference-unknown` for a pull of another work
  */
 export function createEdition(
   parts: SavingParts,
@@ -31,7 +31,7 @@ export function createEdition(
   return parts.store.decide(async (records) => {
     const work = await records.works.find(workId);
     if (work === null) return refused(noSuchWork());
-    if (work.archived) return isArchived(`The work ${work.title}`);
+    if (work.putBy) return isPutBy(`The work ${work.title}`);
     const unknown = await judgeApproval(records, workId, draft.approvalPullId);
     if (unknown) return refused(unknown);
     const edition: Edition = newEntry(parts, { ...draft, workId, prints: [] });
@@ -42,7 +42,7 @@ export function createEdition(
 
 /**
  * Saves what a person changed about an edition.
- * @returns `stale-save` with the edition as it is now, `archived`, `not-found`, `reference-unknown`, or
+ * @returns `stale-save` with the edition as it is now, `put-by`, `not-found`, `reference-unknown`, or
  *   `curation-impossible` where its prints no longer fit its size
  */
 export function changeEdition(
@@ -51,7 +51,7 @@ export function changeEdition(
   { version, ...changes }: Changes<EditionDraft>,
 ): Promise<Saved<Edition>> {
   return saveEntry(parts, kind, id, version, async (kept, records) => {
-    if (kept.archived) return isArchived(`The edition ${kept.title}`);
+    if (kept.putBy) return isPutBy(`The edition ${kept.title}`);
     const next = withChanges<Edition>(kept, changes);
     const unknown = await judgeApproval(records, kept.workId, next.approvalPullId);
     return unknown ? refused(unknown) : judged(next, records, parts.now());
@@ -60,7 +60,7 @@ export function changeEdition(
 
 /**
  * Says what becomes of the impressions: these prints in place of those before.
- * @returns `number-given-twice`, `curation-impossible`, `stale-save` with the edition as it is now, `archived`, `not-found`
+ * @returns `number-given-twice`, `curation-impossible`, `stale-save` with the edition as it is now, `put-by`, `not-found`
  */
 export function curateEdition(
   parts: Parts,
@@ -68,7 +68,7 @@ export function curateEdition(
   { version, prints }: { readonly version: number; readonly prints: readonly CuratedPrint[] },
 ): Promise<Saved<Edition>> {
   return saveEntry(parts, kind, id, version, async (kept, records) => {
-    if (kept.archived) return isArchived(`The edition ${kept.title}`);
+    if (kept.putBy) return isPutBy(`The edition ${kept.title}`);
     const next = await judged({ ...kept, prints }, records, parts.now());
     if (next.ok) await records.editions.replacePrints(id, prints);
     return next;
@@ -76,12 +76,12 @@ export function curateEdition(
 }
 
 /** Takes an edition off its work, or brings it back; `stale-save` or `not-found`. */
-export function archiveEdition(
+export function putEditionBy(
   parts: Parts,
   id: string,
-  change: { readonly version: number; readonly archived: boolean },
+  change: { readonly version: number; readonly putBy: boolean },
 ): Promise<Saved<Edition>> {
-  return archiveEntry(parts, kind, id, change);
+  return putEntryBy(parts, kind, id, change);
 }
 
 /** A pull that is named as approved must be one of the work. */

@@ -33,7 +33,7 @@ export function listEditionsInUse({
   return store.editions.inUse(mostInUse);
 }
 
-/** One edition, archived or not; or `not-found`. */
+/** One edition, put by or not; or `not-found`. */
 export async function readEdition(
   { store }: { readonly store: Pick<Store, 'editions'> },
   id: string,

@@ -62,7 +62,7 @@ function pullOf(
     eye: null,
     faults: [],
     remarks: '',
-    archived: false,
+    putBy: false,
     version: 1,
     createdAt: at,
     changedAt: at,

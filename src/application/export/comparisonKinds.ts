@@ -27,7 +27,7 @@ export const comparisonKinds: readonly ExportKind[] = [
       column('resultKey', 'name of its result in the data folder'),
       column('queuedAt', 'when it was asked for last', zoned),
       column('interruptions', 'how often the program ended meanwhile'),
-      column('archivedAt', 'when it was taken off the list', zoned),
+      column('putByAt', 'when it was taken off the list', zoned),
     ],
   },
   {

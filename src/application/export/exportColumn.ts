@@ -35,7 +35,7 @@ export function edited(...own: readonly ExportColumn[]): readonly ExportColumn[]
     column('id', 'its own, never changed'),
     ...own,
     column('version', 'raised by one at every save'),
-    column('archived', 'true once taken off its list'),
+    column('putBy', 'true once taken off its list'),
     column('sample', 'true for the invented studio that ships with Stonetone'),
     column('createdAt', 'when it was entered', zoned),
     column('changedAt', 'when it was saved last', zoned),

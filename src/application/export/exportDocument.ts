@@ -12,7 +12,7 @@ them (\`src/application/export\`); a test holds it to that.
 - **CSV** as in RFC 4180, UTF-8, lines end with CR LF, the first line names the columns. An empty cell: not known. Lists
   and parts are JSON in one cell. A text that begins with \`=\`, \`+\`, \`-\`, \`@\`, a tab or a return has an apostrophe before
   it (${csvCell('=1+1')}), so that no spreadsheet takes it for a formula; numbers stay as they are.
-- **JSON**: \`{schema: "stonetone/export/1", kind, records: […]}\`, one record a line, whole, with all that the columns
+- **JSON**: \`{schema: "stonetone/export/2", kind, records: […]}\`, one record a line, whole, with all that the columns
   say and more.
 - Times are ISO 8601 with zone. Ids refer from file to file. Photographs and results are no part of it: a backup is.
 - Examples that read it: \`examples/read_export.py\`, \`examples/read_export.R\`.

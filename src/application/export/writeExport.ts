@@ -2,7 +2,7 @@ import type { TableReader } from '../../store/readTables.ts';
 import { csvHead, csvLine } from './csvText.ts';
 import { exportKinds } from './exportKinds.ts';
 
-export const exportSchema = 'stonetone/export/1';
+export const exportSchema = 'stonetone/export/2';
 
 /** Where the files go, one after another. */
 export interface ExportPlace {

@@ -3,7 +3,7 @@ import { ok } from '../../foundation/result.ts';
 import type { Ink, InkDraft, InkEntry } from '../../records/ink.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { daysFrom } from '../batches/batchEntryOf.ts';
-import { archiveEntry, type EntryKind, isArchived, newEntry, saveEntry } from '../keptEntry.ts';
+import { type EntryKind, isPutBy, newEntry, putEntryBy, saveEntry } from '../keptEntry.ts';
 import { type Changes, refused, type Saved, type SavingParts, withChanges } from '../saving.ts';
 import { noSuchInk } from './findInks.ts';
 import { inkEntryOf } from './inkEntryOf.ts';
@@ -34,7 +34,7 @@ export function createInk(parts: SavingParts, draft: InkDraft): Promise<Saved<In
 
 /**
  * Saves what a person changed about a mix, such as another string length or what the prints said.
- * @returns `stale-save` with the mix as it is now, `archived`, `not-found`, or as for a new one
+ * @returns `stale-save` with the mix as it is now, `put-by`, `not-found`, or as for a new one
  */
 export function changeInk(
   parts: Parts,
@@ -42,7 +42,7 @@ export function changeInk(
   { version, ...changes }: Changes<InkDraft>,
 ): Promise<Saved<InkEntry>> {
   return saveEntry(parts, kind, id, version, async (kept, records) => {
-    if (kept.archived) return isArchived(`The mix ${kept.name}`);
+    if (kept.putBy) return isPutBy(`The mix ${kept.name}`);
     const ink = withChanges<Ink>(kept, changes as Partial<Ink>);
     const fault = await judgeInk(records, ink, parts.now());
     return fault ? refused(fault) : ok(ink);
@@ -53,12 +53,12 @@ export function changeInk(
  * Takes a mix off the list, or brings it back.
  * @returns `stale-save` with the mix as it is now, or `not-found`
  */
-export function archiveInk(
+export function putInkBy(
   parts: Parts,
   id: string,
-  change: { readonly version: number; readonly archived: boolean },
+  change: { readonly version: number; readonly putBy: boolean },
 ): Promise<Saved<InkEntry>> {
-  return archiveEntry(parts, kind, id, change);
+  return putEntryBy(parts, kind, id, change);
 }
 
 /** A day to come is a slip of the pen; one day is let pass, for a clock that stands in another zone. */

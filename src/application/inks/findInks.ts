@@ -27,7 +27,7 @@ export async function listInks(
   return ok({ inks, next: page.next });
 }
 
-/** One mix, archived or not; or `not-found`. */
+/** One mix, put by or not; or `not-found`. */
 export async function readInk({ store }: Parts, id: string): Promise<Result<InkEntry>> {
   const ink = await store.inks.find(id);
   return ink === null ? fail(noSuchInk()) : ok(await inkEntryOf(store.works, ink));

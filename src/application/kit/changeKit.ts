@@ -1,7 +1,7 @@
 import { failure } from '../../foundation/failure.ts';
 import { ok } from '../../foundation/result.ts';
 import type { KitDraft, KitEntry, KitTool } from '../../records/kit.ts';
-import { archiveEntry, type EntryKind, isArchived, newEntry, saveEntry } from '../keptEntry.ts';
+import { type EntryKind, isPutBy, newEntry, putEntryBy, saveEntry } from '../keptEntry.ts';
 import { refused, type Saved, type SavingParts, withChanges } from '../saving.ts';
 import { noSuchKit } from './findKit.ts';
 
@@ -28,7 +28,7 @@ export function createKit(parts: SavingParts, draft: KitDraft): Promise<Saved<Ki
 
 /**
  * Saves what a person changed about a tool or set-up. Runs keep the words that it was picked with.
- * @returns `stale-save` with the entry as it is now, `archived`, `not-found`, or `body-malformed` for another tool
+ * @returns `stale-save` with the entry as it is now, `put-by`, `not-found`, or `body-malformed` for another tool
  */
 export function changeKit(
   parts: Parts,
@@ -36,7 +36,7 @@ export function changeKit(
   { version, ...changes }: KitChanges,
 ): Promise<Saved<KitEntry>> {
   return saveEntry(parts, kind, id, version, (kept) => {
-    if (kept.archived) return isArchived(kept.name);
+    if (kept.putBy) return isPutBy(kept.name);
     if (kept.tool !== changes.tool) {
       return refused(failure('body-malformed', { why: `${kept.name} is of the tool ${kept.tool}` }, 'tool'));
     }
@@ -48,10 +48,10 @@ export function changeKit(
  * Takes a tool or set-up out of the kit, or brings it back.
  * @returns `stale-save` with the entry as it is now, or `not-found`
  */
-export function archiveKit(
+export function putKitBy(
   parts: Parts,
   id: string,
-  change: { readonly version: number; readonly archived: boolean },
+  change: { readonly version: number; readonly putBy: boolean },
 ): Promise<Saved<KitEntry>> {
-  return archiveEntry(parts, kind, id, change);
+  return putEntryBy(parts, kind, id, change);
 }

@@ -20,7 +20,7 @@ export async function listKit({ store }: Parts, query: KitQuery): Promise<Result
   return page === null ? badMark() : ok(page);
 }
 
-/** One tool or set-up, archived or not; or `not-found`. */
+/** One tool or set-up, put by or not; or `not-found`. */
 export async function readKit({ store }: Parts, id: string): Promise<Result<KitEntry>> {
   const entry = await store.kit.find(id);
   return entry === null ? fail(noSuchKit()) : ok(entry);

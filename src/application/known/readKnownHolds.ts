@@ -33,7 +33,7 @@ export async function readKnownHolds(parts: KnownParts): Promise<KnownHolds> {
 async function ofTestStones(parts: KnownParts): Promise<HoldObservation[]> {
   const found: HoldObservation[] = [];
   for (let after: string | null = null, more = true; more; ) {
-    const listed = await parts.store.testStones.list({ search: '', archived: 'no', after, limit: pageSize });
+    const listed = await parts.store.testStones.list({ search: '', putBy: 'no', after, limit: pageSize });
     for (const stone of listed?.page ?? []) {
       // what is sealed still tells nothing here
       const reading = await shownTestStoneReading(parts, stone.id);
@@ -63,7 +63,7 @@ async function ofWorks(parts: KnownParts): Promise<HoldObservation[]> {
   for (let after: string | null = null, more = true; more; ) {
     const listed = await parts.store.works.list({
       search: '',
-      archived: 'no',
+      putBy: 'no',
       stone: null,
       stage: null,
       after,

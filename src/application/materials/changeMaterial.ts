@@ -1,6 +1,6 @@
 import { ok } from '../../foundation/result.ts';
 import type { Material, MaterialDraft } from '../../records/material.ts';
-import { archiveEntry, type EntryKind, isArchived, newEntry, saveEntry } from '../keptEntry.ts';
+import { type EntryKind, isPutBy, newEntry, putEntryBy, saveEntry } from '../keptEntry.ts';
 import { type Changes, type Saved, type SavingParts, withChanges } from '../saving.ts';
 import { noSuchMaterial } from './findMaterial.ts';
 
@@ -24,7 +24,7 @@ export function createMaterial(parts: SavingParts, draft: MaterialDraft): Promis
 
 /**
  * Saves what a person changed about a material.
- * @returns `stale-save` with the material as it is now, `archived` or `not-found`
+ * @returns `stale-save` with the material as it is now, `put-by` or `not-found`
  */
 export function changeMaterial(
   parts: Parts,
@@ -32,7 +32,7 @@ export function changeMaterial(
   { version, ...changes }: Changes<MaterialDraft>,
 ): Promise<Saved<Material>> {
   return saveEntry(parts, kind, id, version, (kept) =>
-    kept.archived ? isArchived(kept.name) : ok(withChanges<Material>(kept, changes)),
+    kept.putBy ? isPutBy(kept.name) : ok(withChanges<Material>(kept, changes)),
   );
 }
 
@@ -40,10 +40,10 @@ export function changeMaterial(
  * Takes a material out of the register, or brings it back.
  * @returns `stale-save` with the material as it is now, or `not-found`
  */
-export function archiveMaterial(
+export function putMaterialBy(
   parts: Parts,
   id: string,
-  change: { readonly version: number; readonly archived: boolean },
+  change: { readonly version: number; readonly putBy: boolean },
 ): Promise<Saved<Material>> {
-  return archiveEntry(parts, kind, id, change);
+  return putEntryBy(parts, kind, id, change);
 }

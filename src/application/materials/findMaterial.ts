@@ -25,7 +25,7 @@ export async function listMaterials({ store }: Parts, query: PageQuery): Promise
   return listed === null ? badMark() : ok({ materials: listed.page, next: listed.next });
 }
 
-/** One material, archived or not; or `not-found`. */
+/** One material, put by or not; or `not-found`. */
 export async function readMaterial({ store }: Parts, id: string): Promise<Result<Material>> {
   const material = await store.materials.find(id);
   return material === null ? fail(noSuchMaterial()) : ok(material);

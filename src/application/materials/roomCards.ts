@@ -34,7 +34,7 @@ export async function startCard(parts: Parts, stage: LineStage, paper: Paper): P
 }
 
 async function inUse({ store }: Parts): Promise<readonly Material[]> {
-  const listed = await store.materials.list({ search: '', archived: 'no', after: null, limit: 200 });
+  const listed = await store.materials.list({ search: '', putBy: 'no', after: null, limit: 200 });
   return (listed?.page ?? []).toSorted((one, other) => one.name.localeCompare(other.name, 'en'));
 }
 

@@ -4,7 +4,7 @@ import type { ForeignProtocol, WorkProtocol } from '../../records/workProtocol.t
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import type { PageQuery } from '../../store/repositories/pageMark.ts';
 import { badMark } from '../badMark.ts';
-import { archiveEntry, type EntryKind, newEntry } from '../keptEntry.ts';
+import { type EntryKind, newEntry, putEntryBy } from '../keptEntry.ts';
 import type { Saved, SavingParts } from '../saving.ts';
 import { setProtocol } from './workProtocol.ts';
 
@@ -49,7 +49,7 @@ export async function listForeignProtocols(
   return listed === null ? badMark() : ok({ protocols: listed.page, next: listed.next });
 }
 
-/** One of them, archived or not; or `not-found`. */
+/** One of them, put by or not; or `not-found`. */
 export async function readForeignProtocol({ store }: Parts, id: string): Promise<Result<ForeignProtocol>> {
   const kept = await store.foreignProtocols.find(id);
   return kept === null ? fail(noSuchProtocol()) : ok(kept);
@@ -62,10 +62,10 @@ export async function foreignProtocolSheet(parts: Parts, id: string): Promise<Re
 }
 
 /** Takes one off the list, or brings it back; `stale-save` with it as it is now, or `not-found`. */
-export function archiveForeignProtocol(
+export function putForeignProtocolBy(
   parts: Pick<SavingParts, 'store' | 'now'>,
   id: string,
-  change: { readonly version: number; readonly archived: boolean },
+  change: { readonly version: number; readonly putBy: boolean },
 ): Promise<Saved<ForeignProtocol>> {
-  return archiveEntry(parts, kind, id, change);
+  return putEntryBy(parts, kind, id, change);
 }

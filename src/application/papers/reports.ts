@@ -4,7 +4,7 @@ import type { Report, ReportDraft } from '../../records/report.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import type { PageQuery } from '../../store/repositories/pageMark.ts';
 import { badMark } from '../badMark.ts';
-import { archiveEntry, type EntryKind, isArchived, newEntry, saveEntry } from '../keptEntry.ts';
+import { type EntryKind, isPutBy, newEntry, putEntryBy, saveEntry } from '../keptEntry.ts';
 import { type Changes, refused, type Saved, type SavingParts, withChanges } from '../saving.ts';
 
 type Parts = Pick<SavingParts, 'store' | 'now'>;
@@ -35,7 +35,7 @@ export async function listReports({ store }: ReadParts, query: PageQuery): Promi
   return listed === null ? badMark() : ok({ reports: listed.page, next: listed.next });
 }
 
-/** One report, archived or not; or `not-found`. */
+/** One report, put by or not; or `not-found`. */
 export async function readReport({ store }: ReadParts, id: string): Promise<Result<Report>> {
   const report = await store.reports.find(id);
   return report === null ? fail(noSuchReport()) : ok(report);
@@ -54,7 +54,7 @@ export function createReport(parts: SavingParts, draft: ReportDraft): Promise<Sa
 
 /**
  * Saves what a person changed about a report.
- * @returns `stale-save` with the report as it is now, `archived`, `not-found` or `reference-unknown`
+ * @returns `stale-save` with the report as it is now, `put-by`, `not-found` or `reference-unknown`
  */
 export function changeReport(
   parts: Parts,
@@ -62,7 +62,7 @@ export function changeReport(
   { version, ...changes }: Changes<ReportDraft>,
 ): Promise<Saved<Report>> {
   return saveEntry(parts, kind, id, version, async (kept, records) => {
-    if (kept.archived) return isArchived(`The report ${kept.title}`);
+    if (kept.putBy) return isPutBy(`The report ${kept.title}`);
     const next = withChanges<Report>(kept, changes);
     const unknown = await judgeChosen(records, next);
     return unknown ? refused(unknown) : ok(next);
@@ -70,12 +70,12 @@ export function changeReport(
 }
 
 /** Takes a report off the list, or brings it back; `stale-save` or `not-found`. */
-export function archiveReport(
+export function putReportBy(
   parts: Parts,
   id: string,
-  change: { readonly version: number; readonly archived: boolean },
+  change: { readonly version: number; readonly putBy: boolean },
 ): Promise<Saved<Report>> {
-  return archiveEntry(parts, kind, id, change);
+  return putEntryBy(parts, kind, id, change);
 }
 
 /** Comparisons may go later; works and editions never do. */

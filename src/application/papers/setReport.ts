@@ -71,7 +71,7 @@ async function reportInputOf(parts: SetReportParts, id: string): Promise<Result<
       ...etched,
     });
   }
-  const listed = await store.materials.list({ search: '', archived: 'all', after: null, limit: 500 });
+  const listed = await store.materials.list({ search: '', putBy: 'all', after: null, limit: 500 });
   return ok({
     report,
     works,

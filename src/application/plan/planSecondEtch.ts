@@ -16,7 +16,7 @@ const groundReadings: readonly Reading[] = ['as drawn', 'scum', 'not read'];
 /**
  * Plans the second etch of a work from how its zones came up, and keeps the plan. Strengths of the first etch are those
  * of the plan that was followed; where there is none they are unknown.
- * @returns `not-found`, `archived`, `reference-unknown` or `body-malformed` with the path to the field
+ * @returns `not-found`, `put-by`, `reference-unknown` or `body-malformed` with the path to the field
  */
 export async function planSecondEtch(
   { store, now, newId }: Pick<SavingParts, 'store' | 'now' | 'newId'>,
@@ -26,7 +26,7 @@ export async function planSecondEtch(
   return store.decide(async (records) => {
     const work = await records.works.find(workId);
     if (work === null) return fail(noSuchWork());
-    if (work.archived) return fail(failure('archived', { what: `The work ${work.title}` }));
+    if (work.putBy) return fail(failure('put-by', { what: `The work ${work.title}` }));
     const table = await chosenTable(records, choices);
     if (!table.ok) return table;
     const first = await followedPlan(records, workId, choices.planId);

@@ -21,7 +21,7 @@ export interface PlanWorkParts extends Pick<SavingParts, 'now' | 'newId'> {
 
 /**
  * Plans the first etch of a work as it is kept, and keeps the plan with all that it was made from.
- * @returns `not-found`, `archived`, `reference-unknown` with the field that names nothing, or the faults of
+ * @returns `not-found`, `put-by`, `reference-unknown` with the field that names nothing, or the faults of
  *   `judgePlanRequest` and `splitByTone`
  */
 export async function planWork(
@@ -66,7 +66,7 @@ async function readRequest(
 ): Promise<Result<{ readonly request: PlanRequest; readonly work: Work }>> {
   const work = await records.works.find(workId);
   if (work === null) return fail(noSuchWork());
-  if (work.archived) return fail(failure('archived', { what: `The work ${work.title}` }));
+  if (work.putBy) return fail(failure('put-by', { what: `The work ${work.title}` }));
   const request = await requestOf(records, work, choices);
   if (!request.ok) return request;
   const fault = judgePlanRequest(request.value);
@@ -109,7 +109,7 @@ export async function requestParts(
   });
 }
 
-/** The tannic solution as typed, or as its batch says; archived batches too, since a bottle may still be in use. */
+/** The tannic solution as typed, or as its batch says; batches that are put by too, since a bottle may still be in use. */
 async function tannicOf(
   { batches }: Pick<KeptRecords, 'batches'>,
   { tannic, tannicBatchId }: PlanChoices,

@@ -12,7 +12,7 @@ import { pullOfWork } from './pullOfWork.ts';
 /**
  * Saves what a person changed about a pull; photographs that are new to it wait to be measured, and those whose corners
  * or chips changed wait again.
- * @returns `stale-save` with the pull as it is now, `archived`, or the faults of `judgePull`
+ * @returns `stale-save` with the pull as it is now, `put-by`, or the faults of `judgePull`
  */
 export function changePull(
   parts: PullSavingParts,
@@ -21,19 +21,19 @@ export function changePull(
   { version, ...changes }: Changes<PullDraft>,
 ): Promise<Saved<PullEntry>> {
   return savePull(parts, workId, pullId, version, (kept) => {
-    if (kept.archived) return refused(failure('archived', { what: `Pull ${kept.number}` }));
+    if (kept.putBy) return refused(failure('put-by', { what: `Pull ${kept.number}` }));
     return ok(withChanges<Pull>(kept, changes));
   });
 }
 
 /** Lays a pull aside, or lays it out again; its number is free meanwhile. */
-export function archivePull(
+export function putPullBy(
   parts: PullSavingParts,
   workId: string,
   pullId: string,
-  { version, archived }: { readonly version: number; readonly archived: boolean },
+  { version, putBy }: { readonly version: number; readonly putBy: boolean },
 ): Promise<Saved<PullEntry>> {
-  return savePull(parts, workId, pullId, version, (kept) => ok({ ...kept, archived }));
+  return savePull(parts, workId, pullId, version, (kept) => ok({ ...kept, putBy }));
 }
 
 async function savePull(

@@ -16,7 +16,7 @@ export type PullSavingParts = Omit<SavingParts, 'store'> & {
 /**
  * Keeps a pull; its photographs wait to be measured from now on. Sent again under the id that a device made for it, gives
  * it as it is kept now, whatever became of its work meanwhile.
- * @returns `not-found`, `archived` where its work is, `pull-of-other-work` where the id is one of another work, or
+ * @returns `not-found`, `put-by` where its work is, `pull-of-other-work` where the id is one of another work, or
  *   the faults of `judgePull`
  */
 export async function createPull(
@@ -32,13 +32,13 @@ export async function createPull(
         const known = await pullOfWork(records, workId, id);
         return known.ok ? ok(await pullEntryOf(parts, records, known.value.pull)) : refused(known.error);
       }
-      if (work.archived) return refused(failure('archived', { what: `The work ${work.title}` }));
+      if (work.putBy) return refused(failure('put-by', { what: `The work ${work.title}` }));
       const at = parts.now().toISOString();
       const pull: Pull = {
         ...draft,
         id: id ?? parts.newId(),
         workId,
-        archived: false,
+        putBy: false,
         version: 1,
         createdAt: at,
         changedAt: at,

@@ -21,7 +21,7 @@ export async function listPulls(
   return ok(entries);
 }
 
-/** One pull whole, archived or not; or the faults of `pullOfWork`. */
+/** One pull whole, put by or not; or the faults of `pullOfWork`. */
 export async function readPull(
   parts: FindPullsParts,
   workId: string,

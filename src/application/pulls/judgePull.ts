@@ -11,8 +11,7 @@ export async function judgePull(
   records: Pick<KeptRecords, 'pulls' | 'photographs'>,
   pull: Pull,
 ): Promise<Failure | null> {
-  const same =
-    pull.archived || pull.impression ? null : await records.pulls.numbered(pull.workId, pull.number);
+  const same = pull.putBy || pull.impression ? null : await records.pulls.numbered(pull.workId, pull.number);
   if (same !== null && same.id !== pull.id) {
     const next = (await records.pulls.ofWork(pull.workId)).at(-1)!.number + 1;
     return failure('pull-number-taken', { number: pull.number, next }, 'number');

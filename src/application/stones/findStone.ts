@@ -9,7 +9,7 @@ export function noSuchStone(): Failure {
   return failure('not-found', { what: 'such stone' });
 }
 
-/** One stone whole, archived or not; or `not-found`. */
+/** One stone whole, put by or not; or `not-found`. */
 export async function readStone(
   { store }: { readonly store: Pick<KeptRecords, 'stones' | 'works' | 'runs'> },
   id: string,

@@ -12,7 +12,7 @@ export async function judgeStoneDraft(
 ): Promise<Failure | null> {
   const impossible = judgeStone({ ...stone, thicknessesMm: stone.cornerThicknessMm }, 'widthMm');
   if (impossible) return { ...impossible, path: wrongField(stone) };
-  if (!stone.archived && (await records.stones.hasName(stone.name, stone.id))) {
+  if (!stone.putBy && (await records.stones.hasName(stone.name, stone.id))) {
     return failure('name-taken', { what: 'stone', name: stone.name }, 'name');
   }
   return judgePhotographs(records, stone.photographs);

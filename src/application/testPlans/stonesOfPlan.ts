@@ -16,7 +16,7 @@ export interface PlannedStonesParts extends SavingParts {
 
 /**
  * Makes the test stones of a planned test, all or none, and notes them in it; a plan is made into stones once.
- * @returns `not-found`, `stale-save`, `archived`, `test-plan-made`, `test-plan-not-ready` with what stands in the way, or what
+ * @returns `not-found`, `stale-save`, `put-by`, `test-plan-made`, `test-plan-not-ready` with what stands in the way, or what
  *   `enterStonesOfTrial` refuses
  */
 export async function makeStonesOfPlan(
@@ -47,8 +47,8 @@ export async function makeStonesOfPlan(
   });
 }
 
-function notReady({ archived, testStones, title, troubles, levels }: TestPlanEntry): Failure | null {
-  if (archived) return failure('archived', { what: `The planned test ${title}` });
+function notReady({ putBy, testStones, title, troubles, levels }: TestPlanEntry): Failure | null {
+  if (putBy) return failure('put-by', { what: `The planned test ${title}` });
   if (testStones.length > 0) return failure('test-plan-made', { what: title });
   const unknown = levels.flatMap(({ state, message }) => (state === 'unknown' && message ? [message] : []));
   const why = [...troubles, ...unknown].join(' ').replace(/\.$/, '');

@@ -59,7 +59,7 @@ export function copyTestPlan(parts: SavingParts, id: string): Promise<Saved<Test
 
 /**
  * Saves what a person changed about a planned test.
- * @returns `stale-save` with the plan as it is now, `archived`, `test-plan-made` once stones were made of it, or `not-found`
+ * @returns `stale-save` with the plan as it is now, `put-by`, `test-plan-made` once stones were made of it, or `not-found`
  */
 export function changeTestPlan(
   parts: Parts,
@@ -67,19 +67,19 @@ export function changeTestPlan(
   { version, ...changes }: Changes<TestPlanDraft>,
 ): Promise<Saved<TestPlanEntry>> {
   return saveTestPlan(parts, id, version, async (kept) => {
-    if (kept.archived) return refused(failure('archived', { what: `The planned test ${kept.title}` }));
+    if (kept.putBy) return refused(failure('put-by', { what: `The planned test ${kept.title}` }));
     if (kept.testStones.length > 0) return refused(failure('test-plan-made', { what: kept.title }));
     return ok(withChanges<TestPlan>(kept, changes));
   });
 }
 
 /** Takes a planned test off the list, or brings it back; `stale-save` or `not-found`. */
-export function archiveTestPlan(
+export function putTestPlanBy(
   parts: Parts,
   id: string,
-  { version, archived }: { readonly version: number; readonly archived: boolean },
+  { version, putBy }: { readonly version: number; readonly putBy: boolean },
 ): Promise<Saved<TestPlanEntry>> {
-  return saveTestPlan(parts, id, version, async (kept) => ok({ ...kept, archived }));
+  return saveTestPlan(parts, id, version, async (kept) => ok({ ...kept, putBy }));
 }
 
 async function addPlan(
@@ -92,7 +92,7 @@ async function addPlan(
     ...draft,
     testStones: [],
     id: newId(),
-    archived: false,
+    putBy: false,
     version: 1,
     createdAt,
     changedAt: createdAt,

@@ -29,7 +29,7 @@ export interface AtBench {
  * keep, in rounds where all at once can't be. Asked again, it is planned anew on the work that it has.
  * @param stoneId the stone that it is drawn on
  * @param choices.freshGrain somebody says that what the stone carried is over
- * @returns `not-found`, `stale-save`, `archived`, `test-stone-at-bench` where it has a work of another kind, `stone-in-use` while
+ * @returns `not-found`, `stale-save`, `put-by`, `test-stone-at-bench` where it has a work of another kind, `stone-in-use` while
  *   the stone carries another, or the faults of
  *   `benchRequestOf`, `judgeWork` and `judgePlanRequest`
  */
@@ -44,7 +44,7 @@ export async function putAtBench(
   const kept = await store.testStones.find(id);
   if (kept === null) return refused(noSuchTestStone());
   if (kept.version !== version) return refused(staleStone(kept, version));
-  if (kept.archived) return refused(failure('archived', { what: `The test stone ${kept.name}` }));
+  if (kept.putBy) return refused(failure('put-by', { what: `The test stone ${kept.name}` }));
   const on = await store.stones.find(stoneId);
   if (on === null) return refused(failure('reference-unknown', { what: 'stone', id: stoneId }, 'stoneId'));
   const asked = await benchRequestOf(store, kept, on, choices);
@@ -57,7 +57,7 @@ export async function putAtBench(
   const work = there.value ?? { ...newWork(kept, stoneId, asked.value), id: newId(), createdAt: at };
   const whole: Work = there.value ?? {
     ...work,
-    archived: false,
+    putBy: false,
     version: 1,
     changedAt: at,
     sample: sample ?? false,
@@ -111,7 +111,7 @@ function newWork(
   { name, sizeMm, note }: TestStone,
   stoneId: string,
   { request, offsetMm }: BenchRequest,
-): Omit<Work, 'id' | 'archived' | 'version' | 'createdAt' | 'changedAt' | 'sample'> {
+): Omit<Work, 'id' | 'putBy' | 'version' | 'createdAt' | 'changedAt' | 'sample'> {
   return {
     title: name,
     stoneId,

@@ -17,7 +17,7 @@ export async function* sealedTestStones(
   do {
     const found: Awaited<ReturnType<typeof parts.store.testStones.list>> = await parts.store.testStones.list({
       search: '',
-      archived: 'all',
+      putBy: 'all',
       after,
       limit: stonesEach,
     });

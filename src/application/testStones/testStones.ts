@@ -4,7 +4,7 @@ import type { TestStone, TestStoneDraft } from '../../records/testStone.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import type { PageQuery } from '../../store/repositories/pageMark.ts';
 import { badMark } from '../badMark.ts';
-import { archiveEntry, type EntryKind, isArchived, newEntry, saveEntry } from '../keptEntry.ts';
+import { type EntryKind, isPutBy, newEntry, putEntryBy, saveEntry } from '../keptEntry.ts';
 import { type Changes, refused, type Saved, type SavingParts, withChanges } from '../saving.ts';
 import { judgeTestStone } from './judgeTestStone.ts';
 import { noSuchTestStone } from './noSuchTestStone.ts';
@@ -37,7 +37,7 @@ export async function listTestStones({ store }: ReadParts, query: PageQuery): Pr
   return listed === null ? badMark() : ok({ testStones: listed.page, next: listed.next });
 }
 
-/** One test stone, archived or not; or `not-found`. */
+/** One test stone, put by or not; or `not-found`. */
 export async function readTestStone({ store }: ReadParts, id: string): Promise<Result<TestStone>> {
   const stone = await store.testStones.find(id);
   return stone === null ? fail(noSuchTestStone()) : ok(stone);
@@ -57,7 +57,7 @@ export function createTestStone(parts: SavingParts, draft: TestStoneDraft): Prom
 /**
  * Saves what a person changed about a test stone.
  * @returns `list-sealed` where patches or factors of a sealed one were changed, `stale-save` with the test stone as it is now,
- *   `archived`, `not-found`, or a fault of `judgeTestStone`
+ *   `put-by`, `not-found`, or a fault of `judgeTestStone`
  */
 export async function changeTestStone(
   parts: ChangeParts,
@@ -67,7 +67,7 @@ export async function changeTestStone(
   const sealed = await sealedFault(parts, id, changes);
   if (sealed) return refused(sealed);
   return saveEntry(parts, kind, id, version, async (kept, records) => {
-    if (kept.archived) return isArchived(`The test stone ${kept.name}`);
+    if (kept.putBy) return isPutBy(`The test stone ${kept.name}`);
     const next = withChanges<TestStone>(kept, changes);
     const fault = await judgeTestStone(records, next);
     return fault ? refused(fault) : ok(next);
@@ -75,12 +75,12 @@ export async function changeTestStone(
 }
 
 /** Takes a test stone off the list, or brings it back; `stale-save` or `not-found`. */
-export function archiveTestStone(
+export function putTestStoneBy(
   parts: Parts,
   id: string,
-  change: { readonly version: number; readonly archived: boolean },
+  change: { readonly version: number; readonly putBy: boolean },
 ): Promise<Saved<TestStone>> {
-  return archiveEntry(parts, kind, id, change);
+  return putEntryBy(parts, kind, id, change);
 }
 
 /** Whoever may not see what patches got can't say it either: what they send would wipe it out. */

@@ -93,7 +93,7 @@ export async function enterStonesOfTrial(
         note: `Drawn by lot from the number ${wish.seed}; the list’s seal is ${planned.seal}.`,
         planned,
         id: newId(),
-        archived: false,
+        putBy: false,
         version: 1,
         createdAt,
         changedAt: createdAt,

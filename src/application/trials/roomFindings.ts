@@ -11,7 +11,7 @@ export async function roomFindings(parts: ReadingParts): Promise<readonly TestSt
   const found: TestStoneFindings[] = [];
   let patches = 0;
   for (let after: string | null = null, more = true; more && patches < mostScatterPatches; ) {
-    const listed = await parts.store.testStones.list({ search: '', archived: 'no', after, limit: pageSize });
+    const listed = await parts.store.testStones.list({ search: '', putBy: 'no', after, limit: pageSize });
     for (const { id } of listed?.page ?? []) {
       const read = await readTestStoneFindings(parts, [id]);
       // Two of one name are two stones all the same.

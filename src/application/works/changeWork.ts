@@ -1,7 +1,7 @@
 import { ok } from '../../foundation/result.ts';
 import type { Work, WorkDraft } from '../../records/work.ts';
 import type { WorkEntry } from '../../records/workEntry.ts';
-import { type EntryKind, isArchived, saveEntry } from '../keptEntry.ts';
+import { type EntryKind, isPutBy, saveEntry } from '../keptEntry.ts';
 import { type Changes, refused, type Saved, type SavingParts, withChanges } from '../saving.ts';
 import { withUnknowns } from './createWork.ts';
 import { noSuchWork } from './findWork.ts';
@@ -19,7 +19,7 @@ const kind: EntryKind<Work, WorkEntry> = {
 
 /**
  * Saves what a person changed about a work.
- * @returns `stale-save` with the work as it is now, `archived`, or the faults of `judgeWork`
+ * @returns `stale-save` with the work as it is now, `put-by`, or the faults of `judgeWork`
  */
 export function changeWork(
   parts: Parts,
@@ -27,21 +27,21 @@ export function changeWork(
   { version, ...changes }: Changes<WorkDraft>,
 ): Promise<Saved<WorkEntry>> {
   return saveWork(parts, id, version, (kept) => {
-    if (kept.archived) return isArchived(`The work ${kept.title}`);
+    if (kept.putBy) return isPutBy(`The work ${kept.title}`);
     return ok(withChanges<Work>(kept, changes));
   });
 }
 
 /**
  * Takes a work off the list, or brings it back.
- * @returns `stale-save` with the work as it is now, or `archived` where its stone is
+ * @returns `stale-save` with the work as it is now, or `put-by` where its stone is
  */
-export function archiveWork(
+export function putWorkBy(
   parts: Parts,
   id: string,
-  { version, archived }: { readonly version: number; readonly archived: boolean },
+  { version, putBy }: { readonly version: number; readonly putBy: boolean },
 ): Promise<Saved<WorkEntry>> {
-  return saveWork(parts, id, version, (kept) => ok({ ...kept, archived }));
+  return saveWork(parts, id, version, (kept) => ok({ ...kept, putBy }));
 }
 
 /** Saves a work as `change` makes it of what is kept, if that is still at the version that the save started from. */

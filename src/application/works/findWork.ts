@@ -9,7 +9,7 @@ export function noSuchWork(): Failure {
   return failure('not-found', { what: 'such work' });
 }
 
-/** One work whole, archived or not; or `not-found`. */
+/** One work whole, put by or not; or `not-found`. */
 export async function readWork(
   { store }: { readonly store: Pick<KeptRecords, 'stones' | 'works'> },
   id: string,

@@ -21,8 +21,8 @@ export async function judgeWork(
 ): Promise<Failure | null> {
   const stone = await records.stones.find(work.stoneId);
   if (stone === null) return failure('reference-unknown', { what: 'stone', id: work.stoneId }, 'stoneId');
-  if (stone.archived && !work.archived) {
-    return failure('archived', { what: `The stone ${stone.name}` }, 'stoneId');
+  if (stone.putBy && !work.putBy) {
+    return failure('put-by', { what: `The stone ${stone.name}` }, 'stoneId');
   }
   return (
     judgeOrigin(work.origin) ??

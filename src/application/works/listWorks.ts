@@ -17,7 +17,7 @@ export interface WorkList {
 export async function listWorks(parts: ReadRunParts, query: WorkQuery): Promise<Result<WorkList>> {
   const page = await parts.store.works.list(query);
   if (page === null) return badMark();
-  const inUse = page.works.filter(({ archived }) => !archived).map(({ id }) => id);
+  const inUse = page.works.filter(({ putBy }) => !putBy).map(({ id }) => id);
   const gum = await readGum(parts, inUse);
   const works = page.works.map((work) => ({ ...work, gum: gum.get(work.id) ?? null }));
   return ok({ works, next: page.next });

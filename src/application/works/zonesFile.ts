@@ -32,7 +32,7 @@ export function importZones(
   { version, zones }: { readonly version: number; readonly zones: readonly Zone[] },
 ): Promise<Saved<WorkEntry>> {
   return saveWork(parts, id, version, (kept) => {
-    if (kept.archived) return refused(failure('archived', { what: `The work ${kept.title}` }));
+    if (kept.putBy) return refused(failure('put-by', { what: `The work ${kept.title}` }));
     const [x, y] = originOf(kept);
     const placed = zones.map((zone) => ({ ...zone, polygonMm: moved(zone.polygonMm, x, y) }));
     return ok({ ...kept, zones: placed.map((zone) => ({ ...zone, tone: toneOf(zone, kept.zones) })) });

@@ -7,7 +7,7 @@ export const recordFailures = {
       'Somebody saved {what} since you opened it: you started from version {yours}, it is now at {kept}.',
     remedy: 'What you typed is still here: compare it with what is kept now, then save again.',
   },
-  archived: { sentence: '{what} is put by.', remedy: 'Bring it back first, then change it.' },
+  'put-by': { sentence: '{what} is put by.', remedy: 'Bring it back first, then change it.' },
   'reference-unknown': {
     sentence: 'There is no {what} with the id {id}.',
     remedy: 'Choose one from the list.',

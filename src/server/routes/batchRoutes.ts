@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { archiveBatch, changeBatch, createBatch } from '../../application/batches/changeBatch.ts';
+import { changeBatch, createBatch, putBatchBy } from '../../application/batches/changeBatch.ts';
 import { listBatches, readBatch } from '../../application/batches/findBatches.ts';
 import type { Services } from '../../application/openServices.ts';
 import {
@@ -9,7 +9,7 @@ import {
   batchListSchema,
   batchSaveSchema,
 } from '../../contract/batch.ts';
-import { archivingSchema, idSchema } from '../../contract/common.ts';
+import { idSchema, puttingBySchema } from '../../contract/common.ts';
 import type { BatchEntry } from '../../records/batch.ts';
 import type { App } from '../app.ts';
 import { sendFailure, sendRefusal } from '../failureReply.ts';
@@ -21,7 +21,7 @@ const params = z.object({ id: idSchema });
 const entry = answerOf<BatchEntry>(batchEntrySchema);
 const list = answerOf<{ batches: readonly BatchEntry[]; next: string | null }>(batchListSchema);
 
-/** Batches of gum, tannic solution, washout and base: list, enter, read, change, archive. */
+/** Batches of gum, tannic solution, washout and base: list, enter, read, change, put by. */
 export function addBatchRoutes(app: App, services: Services): void {
   app.get(
     '/api/batches',
@@ -89,18 +89,18 @@ export function addBatchRoutes(app: App, services: Services): void {
   );
 
   app.put(
-    '/api/batches/:id/archived',
+    '/api/batches/:id/put-by',
     {
       schema: {
         tags,
         summary: 'Take a batch off the list, or bring it back',
         params,
-        body: archivingSchema,
+        body: puttingBySchema,
         response: { 200: entry, ...saveRefusals(batchEntrySchema) },
       },
     },
     async (request, reply) => {
-      const saved = await archiveBatch(services, request.params.id, request.body);
+      const saved = await putBatchBy(services, request.params.id, request.body);
       return saved.ok ? reply.send(saved.value) : sendRefusal(reply, saved.error);
     },
   );

@@ -1,14 +1,14 @@
 import { z } from 'zod';
 import {
-  archiveEdition,
   changeEdition,
   createEdition,
   curateEdition,
+  putEditionBy,
 } from '../../application/editions/changeEdition.ts';
 import { listEditions, listEditionsInUse, readEdition } from '../../application/editions/findEditions.ts';
 import { startOfEdition } from '../../application/editions/startOfEdition.ts';
 import type { Services } from '../../application/openServices.ts';
-import { archivingSchema, idSchema } from '../../contract/common.ts';
+import { idSchema, puttingBySchema } from '../../contract/common.ts';
 import {
   editionDraftSchema,
   editionListSchema,
@@ -31,7 +31,7 @@ const list = answerOf<{ editions: readonly Edition[] }>(editionListSchema);
 const start = answerOf<EditionStart>(editionStartSchema);
 const saved = { 200: entry, ...saveRefusals(editionSchema) };
 
-/** Editions, of all works and of one: list, enter, read, change, curate, archive. */
+/** Editions, of all works and of one: list, enter, read, change, curate, put by. */
 export function addEditionRoutes(app: App, services: Services): void {
   app.get(
     '/api/editions',
@@ -146,19 +146,19 @@ export function addEditionRoutes(app: App, services: Services): void {
   );
 
   app.put(
-    '/api/editions/:id/archived',
+    '/api/editions/:id/put-by',
     {
       schema: {
         tags,
         summary: 'Take an edition off its work, or bring it back',
         params,
-        body: archivingSchema,
+        body: puttingBySchema,
         response: saved,
       },
     },
     async (request, reply) => {
-      const archived = await archiveEdition(services, request.params.id, request.body);
-      return archived.ok ? reply.send(archived.value) : sendRefusal(reply, archived.error);
+      const putBy = await putEditionBy(services, request.params.id, request.body);
+      return putBy.ok ? reply.send(putBy.value) : sendRefusal(reply, putBy.error);
     },
   );
 }

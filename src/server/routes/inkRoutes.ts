@@ -1,10 +1,10 @@
 import { z } from 'zod';
-import { archiveInk, changeInk, createInk } from '../../application/inks/changeInk.ts';
+import { changeInk, createInk, putInkBy } from '../../application/inks/changeInk.ts';
 import { listInks, readInk } from '../../application/inks/findInks.ts';
 import { inkForWork } from '../../application/inks/inkForWork.ts';
 import { workOutInk } from '../../application/inks/workOutInk.ts';
 import type { Services } from '../../application/openServices.ts';
-import { archivingSchema, idSchema } from '../../contract/common.ts';
+import { idSchema, puttingBySchema } from '../../contract/common.ts';
 import {
   inkAnswerSchema,
   inkDraftSchema,
@@ -28,7 +28,7 @@ const entry = answerOf<InkEntry>(inkEntrySchema);
 const answer = answerOf<InkAnswer>(inkAnswerSchema);
 const list = answerOf<{ inks: readonly InkEntry[]; next: string | null }>(inkListSchema);
 
-/** Mixes of ink: list, enter, read, change, archive; where to start one from. */
+/** Mixes of ink: list, enter, read, change, put by; where to start one from. */
 export function addInkRoutes(app: App, services: Services): void {
   app.get(
     '/api/inks',
@@ -96,18 +96,18 @@ export function addInkRoutes(app: App, services: Services): void {
   );
 
   app.put(
-    '/api/inks/:id/archived',
+    '/api/inks/:id/put-by',
     {
       schema: {
         tags,
         summary: 'Take a mix off the list, or bring it back',
         params,
-        body: archivingSchema,
+        body: puttingBySchema,
         response: { 200: entry, ...saveRefusals(inkEntrySchema) },
       },
     },
     async (request, reply) => {
-      const saved = await archiveInk(services, request.params.id, request.body);
+      const saved = await putInkBy(services, request.params.id, request.body);
       return saved.ok ? reply.send(saved.value) : sendRefusal(reply, saved.error);
     },
   );

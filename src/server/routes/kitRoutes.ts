@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { archiveKit, changeKit, createKit } from '../../application/kit/changeKit.ts';
+import { changeKit, createKit, putKitBy } from '../../application/kit/changeKit.ts';
 import { lastPicks, listKit, readKit } from '../../application/kit/findKit.ts';
 import type { Services } from '../../application/openServices.ts';
-import { archivingSchema, idSchema } from '../../contract/common.ts';
+import { idSchema, puttingBySchema } from '../../contract/common.ts';
 import {
   kitDraftSchema,
   kitEntrySchema,
@@ -23,7 +23,7 @@ const entry = answerOf<KitEntry>(kitEntrySchema);
 const list = answerOf<{ kit: readonly KitEntry[]; next: string | null }>(kitListSchema);
 const picks = answerOf<{ picks: readonly LastPick[] }>(lastPicksSchema);
 
-/** The studio's own tools and set-ups: list, enter, read, change, archive; and what was picked last. */
+/** The studio's own tools and set-ups: list, enter, read, change, put by; and what was picked last. */
 export function addKitRoutes(app: App, services: Services): void {
   app.get(
     '/api/kit',
@@ -96,18 +96,18 @@ export function addKitRoutes(app: App, services: Services): void {
   );
 
   app.put(
-    '/api/kit/:id/archived',
+    '/api/kit/:id/put-by',
     {
       schema: {
         tags,
         summary: 'Take a tool or set-up out of the kit, or bring it back',
         params,
-        body: archivingSchema,
+        body: puttingBySchema,
         response: { 200: entry, ...saveRefusals(kitEntrySchema) },
       },
     },
     async (request, reply) => {
-      const saved = await archiveKit(services, request.params.id, request.body);
+      const saved = await putKitBy(services, request.params.id, request.body);
       return saved.ok ? reply.send(saved.value) : sendRefusal(reply, saved.error);
     },
   );

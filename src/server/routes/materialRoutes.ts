@@ -1,13 +1,9 @@
 import { z } from 'zod';
-import {
-  archiveMaterial,
-  changeMaterial,
-  createMaterial,
-} from '../../application/materials/changeMaterial.ts';
+import { changeMaterial, createMaterial, putMaterialBy } from '../../application/materials/changeMaterial.ts';
 import { listMaterials, type MaterialPage, readMaterial } from '../../application/materials/findMaterial.ts';
 import { doorCard, startCard } from '../../application/materials/roomCards.ts';
 import type { Services } from '../../application/openServices.ts';
-import { archivingSchema, idSchema } from '../../contract/common.ts';
+import { idSchema, puttingBySchema } from '../../contract/common.ts';
 import { lineStageSchema } from '../../contract/lineStage.ts';
 import {
   materialDraftSchema,
@@ -29,7 +25,7 @@ const params = z.object({ id: idSchema });
 const entry = answerOf<Material>(materialSchema);
 const list = answerOf<MaterialPage>(materialListSchema);
 
-/** Materials with what their safety data sheets say: list, enter, read, change, archive. */
+/** Materials with what their safety data sheets say: list, enter, read, change, put by. */
 export function addMaterialRoutes(app: App, services: Services): void {
   app.get(
     '/api/materials',
@@ -90,18 +86,18 @@ export function addMaterialRoutes(app: App, services: Services): void {
   );
 
   app.put(
-    '/api/materials/:id/archived',
+    '/api/materials/:id/put-by',
     {
       schema: {
         tags,
         summary: 'Take a material out of the register, or bring it back',
         params,
-        body: archivingSchema,
+        body: puttingBySchema,
         response: { 200: entry, ...saveRefusals(materialSchema) },
       },
     },
     async (request, reply) => {
-      const saved = await archiveMaterial(services, request.params.id, request.body);
+      const saved = await putMaterialBy(services, request.params.id, request.body);
       return saved.ok ? reply.send(saved.value) : sendRefusal(reply, saved.error);
     },
   );

@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import type { Services } from '../../application/openServices.ts';
-import { archivePull, changePull } from '../../application/pulls/changePull.ts';
+import { changePull, putPullBy } from '../../application/pulls/changePull.ts';
 import { createPull } from '../../application/pulls/createPull.ts';
 import { listPulls, readPull } from '../../application/pulls/findPulls.ts';
 import { measurePullAgain, stopPullMeasuring } from '../../application/pulls/measurePullAgain.ts';
-import { archivingSchema, idSchema } from '../../contract/common.ts';
+import { idSchema, puttingBySchema } from '../../contract/common.ts';
 import { newPullSchema, pullSaveSchema } from '../../contract/pull.ts';
 import { pullEntrySchema } from '../../contract/pullTones.ts';
 import type { PullEntry } from '../../records/pullTones.ts';
@@ -19,7 +19,7 @@ const pullParams = params.extend({ pull: idSchema });
 const entry = answerOf<PullEntry>(pullEntrySchema);
 const list = answerOf<{ pulls: readonly PullEntry[] }>(z.object({ pulls: z.array(pullEntrySchema) }));
 
-/** The pulls of a work: list, keep, read, change, archive, measure. */
+/** The pulls of a work: list, keep, read, change, put by, measure. */
 export function addPullRoutes(app: App, services: Services): void {
   app.get(
     '/api/works/:id/pulls',
@@ -88,18 +88,18 @@ export function addPullRoutes(app: App, services: Services): void {
   );
 
   app.put(
-    '/api/works/:id/pulls/:pull/archived',
+    '/api/works/:id/pulls/:pull/put-by',
     {
       schema: {
         tags,
         summary: 'Lay a pull aside, or lay it out again',
         params: pullParams,
-        body: archivingSchema,
+        body: puttingBySchema,
         response: { 200: entry, ...saveRefusals(pullEntrySchema) },
       },
     },
     async (request, reply) => {
-      const saved = await archivePull(services, request.params.id, request.params.pull, request.body);
+      const saved = await putPullBy(services, request.params.id, request.params.pull, request.body);
       return saved.ok ? reply.send(saved.value) : sendRefusal(reply, saved.error);
     },
   );

@@ -1,15 +1,15 @@
 import { z } from 'zod';
 import type { Services } from '../../application/openServices.ts';
 import {
-  archiveReport,
   changeReport,
   createReport,
   listReports,
+  putReportBy,
   type ReportPage,
   readReport,
 } from '../../application/papers/reports.ts';
 import { readSetReport, reportDocument } from '../../application/papers/setReport.ts';
-import { archivingSchema, idSchema, pageQuerySchema } from '../../contract/common.ts';
+import { idSchema, pageQuerySchema, puttingBySchema } from '../../contract/common.ts';
 import {
   reportDraftSchema,
   reportListSchema,
@@ -100,18 +100,18 @@ export function addReportRoutes(app: App, services: Services): void {
   );
 
   app.put(
-    '/api/reports/:id/archived',
+    '/api/reports/:id/put-by',
     {
       schema: {
         tags,
         summary: 'Take a report off the list, or bring it back',
         params,
-        body: archivingSchema,
+        body: puttingBySchema,
         response: { 200: entry, ...saveRefusals(reportSchema) },
       },
     },
     async (request, reply) => {
-      const saved = await archiveReport(services, request.params.id, request.body);
+      const saved = await putReportBy(services, request.params.id, request.body);
       return saved.ok ? reply.send(saved.value) : sendRefusal(reply, saved.error);
     },
   );

@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import type { Services } from '../../application/openServices.ts';
-import { archiveStone, changeStone } from '../../application/stones/changeStone.ts';
+import { changeStone, putStoneBy } from '../../application/stones/changeStone.ts';
 import { createStone } from '../../application/stones/createStone.ts';
 import { readStone } from '../../application/stones/findStone.ts';
 import { listStones } from '../../application/stones/listStones.ts';
-import { archivingSchema, idSchema, pageQuerySchema } from '../../contract/common.ts';
+import { idSchema, pageQuerySchema, puttingBySchema } from '../../contract/common.ts';
 import {
   stoneDraftSchema,
   stoneEntrySchema,
@@ -22,7 +22,7 @@ const params = z.object({ id: idSchema });
 const entry = answerOf<StoneEntry>(stoneEntrySchema);
 const list = answerOf<{ stones: readonly StoneSummary[]; next: string | null }>(stoneListSchema);
 
-/** Stones: the rack, enter, read, change, archive. */
+/** Stones: the rack, enter, read, change, put by. */
 export function addStoneRoutes(app: App, services: Services): void {
   app.get(
     '/api/stones',
@@ -90,18 +90,18 @@ export function addStoneRoutes(app: App, services: Services): void {
   );
 
   app.put(
-    '/api/stones/:id/archived',
+    '/api/stones/:id/put-by',
     {
       schema: {
         tags,
         summary: 'Take a stone out of the rack, or bring it back',
         params,
-        body: archivingSchema,
+        body: puttingBySchema,
         response: { 200: entry, ...saveRefusals(stoneEntrySchema) },
       },
     },
     async (request, reply) => {
-      const saved = await archiveStone(services, request.params.id, request.body);
+      const saved = await putStoneBy(services, request.params.id, request.body);
       return saved.ok ? reply.send(saved.value) : sendRefusal(reply, saved.error);
     },
   );

@@ -2,15 +2,15 @@ import { z } from 'zod';
 import type { Services } from '../../application/openServices.ts';
 import { makeStonesOfPlan } from '../../application/testPlans/stonesOfPlan.ts';
 import {
-  archiveTestPlan,
   changeTestPlan,
   copyTestPlan,
   createTestPlan,
   listTestPlans,
+  putTestPlanBy,
   readTestPlan,
 } from '../../application/testPlans/testPlans.ts';
 import { shownTestStones } from '../../application/testStones/shownTestStone.ts';
-import { archivingSchema } from '../../contract/common.ts';
+import { puttingBySchema } from '../../contract/common.ts';
 import {
   planVersionSchema,
   testPlanDraftSchema,
@@ -103,18 +103,18 @@ export function addTestPlanRoutes(app: App, services: Services): void {
   );
 
   app.put(
-    '/api/test-plans/:id/archived',
+    '/api/test-plans/:id/put-by',
     {
       schema: {
         tags,
         summary: 'Take a planned test off the list, or bring it back',
         params,
-        body: archivingSchema,
+        body: puttingBySchema,
         response: { 200: entry, ...saveRefusals(testPlanSchema) },
       },
     },
     async (request, reply) => {
-      const saved = await archiveTestPlan(services, request.params.id, request.body);
+      const saved = await putTestPlanBy(services, request.params.id, request.body);
       return saved.ok ? reply.send(saved.value) : sendRefusal(reply, saved.error);
     },
   );

@@ -2,14 +2,14 @@ import { z } from 'zod';
 import type { Services } from '../../application/openServices.ts';
 import { shownSaved, shownTestStone, shownTestStones } from '../../application/testStones/shownTestStone.ts';
 import {
-  archiveTestStone,
   changeTestStone,
   createTestStone,
   listTestStones,
+  putTestStoneBy,
   readTestStone,
   type TestStonePage,
 } from '../../application/testStones/testStones.ts';
-import { archivingSchema, idSchema, pageQuerySchema } from '../../contract/common.ts';
+import { idSchema, pageQuerySchema, puttingBySchema } from '../../contract/common.ts';
 import {
   testStoneDraftSchema,
   testStoneListSchema,
@@ -91,19 +91,19 @@ export function addTestStoneRoutes(app: App, services: Services): void {
   );
 
   app.put(
-    '/api/test-stones/:id/archived',
+    '/api/test-stones/:id/put-by',
     {
       schema: {
         tags,
         summary: 'Take a test stone off the list, or bring it back',
         params,
-        body: archivingSchema,
+        body: puttingBySchema,
         response: { 200: entry, ...saveRefusals(testStoneSchema) },
       },
     },
     async (request, reply) => {
-      const archived = await archiveTestStone(services, request.params.id, request.body);
-      const saved = await shownSaved(services, archived);
+      const putBy = await putTestStoneBy(services, request.params.id, request.body);
+      const saved = await shownSaved(services, putBy);
       return saved.ok ? reply.send(saved.value) : sendRefusal(reply, saved.error);
     },
   );

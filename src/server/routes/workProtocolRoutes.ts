@@ -1,15 +1,15 @@
 import { z } from 'zod';
 import type { Services } from '../../application/openServices.ts';
 import {
-  archiveForeignProtocol,
   type ForeignProtocolPage,
   foreignProtocolSheet,
   keepForeignProtocol,
   listForeignProtocols,
+  putForeignProtocolBy,
   readForeignProtocol,
 } from '../../application/papers/foreignProtocols.ts';
 import { readWorkProtocol, workProtocolSheet } from '../../application/papers/workProtocol.ts';
-import { archivingSchema, idSchema, pageQuerySchema } from '../../contract/common.ts';
+import { idSchema, pageQuerySchema, puttingBySchema } from '../../contract/common.ts';
 import { sheetQuerySchema } from '../../contract/sheetWords.ts';
 import {
   foreignProtocolListSchema,
@@ -103,18 +103,18 @@ export function addWorkProtocolRoutes(app: App, services: Services): void {
   );
 
   app.put(
-    '/api/protocols/:id/archived',
+    '/api/protocols/:id/put-by',
     {
       schema: {
         tags,
         summary: 'Take one off the list, or bring it back',
         params,
-        body: archivingSchema,
+        body: puttingBySchema,
         response: { 200: foreign, ...saveRefusals(foreignProtocolSchema) },
       },
     },
     async (request, reply) => {
-      const saved = await archiveForeignProtocol(services, request.params.id, request.body);
+      const saved = await putForeignProtocolBy(services, request.params.id, request.body);
       return saved.ok ? reply.send(saved.value) : sendRefusal(reply, saved.error);
     },
   );

@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import type { Services } from '../../application/openServices.ts';
-import { archiveWork, changeWork } from '../../application/works/changeWork.ts';
+import { changeWork, putWorkBy } from '../../application/works/changeWork.ts';
 import { createWork } from '../../application/works/createWork.ts';
 import { readWork } from '../../application/works/findWork.ts';
 import { listWorks } from '../../application/works/listWorks.ts';
-import { archivingSchema, idSchema } from '../../contract/common.ts';
+import { idSchema, puttingBySchema } from '../../contract/common.ts';
 import { workDraftSchema, workSaveSchema } from '../../contract/work.ts';
 import { workEntrySchema, workListQuerySchema, workListSchema } from '../../contract/workEntry.ts';
 import type { WorkEntry, WorkSummary } from '../../records/workEntry.ts';
@@ -18,7 +18,7 @@ const params = z.object({ id: idSchema });
 const entry = answerOf<WorkEntry>(workEntrySchema);
 const list = answerOf<{ works: readonly WorkSummary[]; next: string | null }>(workListSchema);
 
-/** Works: list, begin or enter halfway, read, change, archive. */
+/** Works: list, begin or enter halfway, read, change, put by. */
 export function addWorkRoutes(app: App, services: Services): void {
   app.get(
     '/api/works',
@@ -86,18 +86,18 @@ export function addWorkRoutes(app: App, services: Services): void {
   );
 
   app.put(
-    '/api/works/:id/archived',
+    '/api/works/:id/put-by',
     {
       schema: {
         tags,
         summary: 'Take a work off the list, or bring it back',
         params,
-        body: archivingSchema,
+        body: puttingBySchema,
         response: { 200: entry, ...saveRefusals(workEntrySchema) },
       },
     },
     async (request, reply) => {
-      const saved = await archiveWork(services, request.params.id, request.body);
+      const saved = await putWorkBy(services, request.params.id, request.body);
       return saved.ok ? reply.send(saved.value) : sendRefusal(reply, saved.error);
     },
   );

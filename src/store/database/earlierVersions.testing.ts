@@ -105,4 +105,9 @@ export const dataOfVersions: readonly (readonly string[])[] = [
     `INSERT INTO comparisons (id, title, created_at, state, request_json, queued_at)
      VALUES ('blurred', 'Ebb', '2026-03-19T00:00:00.000Z', 'not-done', '{"zones":[]}', '2026-03-19T00:00:00.000Z')`,
   ],
+  [
+    `INSERT INTO stones (id, created_at, changed_at, version, put_by, sample, search_text, name, name_key, width_mm,
+      height_mm, colour, record_json) VALUES ('gone', '2026-03-20T00:00:00.000Z', '2026-03-20T00:00:00.000Z', 1, 1, 0, 's-09',
+      'S-09', 's-000000000009', 400, 500, 'grey', '{"name":"S-09"}')`,
+  ],
 ];

@@ -5,7 +5,7 @@ export interface EditionTable {
   readonly changed_at: string;
   /** Raised by one at every save. */
   readonly version: number;
-  readonly archived: number;
+  readonly put_by: number;
   readonly sample: number;
   readonly record_json: string;
 }

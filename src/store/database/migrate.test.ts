@@ -79,7 +79,7 @@ async function expectDays(database: OpenDatabase['database']): Promise<void> {
 async function expectInk(database: OpenDatabase['database']): Promise<void> {
   const asked = {
     search: '',
-    archived: 'all',
+    putBy: 'all',
     after: null,
     limit: 10,
     work: 'work',
@@ -91,7 +91,7 @@ async function expectInk(database: OpenDatabase['database']): Promise<void> {
 
 async function expectMaterials(database: OpenDatabase['database']): Promise<void> {
   const { materials } = keptRecordsIn(database);
-  expect(await materials.find('gum')).toMatchObject({ name: 'Gum', hazards: [], archived: false });
+  expect(await materials.find('gum')).toMatchObject({ name: 'Gum', hazards: [], putBy: false });
 }
 
 async function expectPulls(database: OpenDatabase['database']): Promise<void> {
@@ -198,7 +198,7 @@ describe('migrations', () => {
         const { reports, foreignProtocols } = keptRecordsIn(database);
         expect(await reports.find('year')).toMatchObject({ title: 'A year', version: 2, works: ['work'] });
         expect(await foreignProtocols.find('ebb')).toMatchObject({
-          archived: true,
+          putBy: true,
           protocol: { title: 'Ebb' },
         });
       }

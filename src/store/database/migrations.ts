@@ -8,6 +8,7 @@ import { materialMigration } from './materialMigration.ts';
 import { paperMigration } from './paperMigration.ts';
 import { pullMigration } from './pullMigration.ts';
 import { pullSuspectMigration } from './pullSuspectMigration.ts';
+import { putByMigration } from './putByMigration.ts';
 import { recordMigration } from './recordMigration.ts';
 import { runMigration } from './runMigration.ts';
 import { stoppedMigration } from './stoppedMigration.ts';
@@ -80,4 +81,5 @@ export const migrations: readonly (readonly string[])[] = [
   deviceMigration,
   testPlanMigration,
   stoppedMigration,
+  putByMigration,
 ];

@@ -1,13 +1,13 @@
 export interface PullTable {
   readonly id: string;
   readonly work_id: string;
-  /** Unique within a work among the proofs that are not archived. */
+  /** Unique within a work among the proofs that are not put by. */
   readonly number: number;
   readonly created_at: string;
   readonly changed_at: string;
   /** Raised by one at every save. */
   readonly version: number;
-  readonly archived: number;
+  readonly put_by: number;
   /** 1 for the invented studio's own. */
   readonly sample: number;
   /** The draft as JSON. */

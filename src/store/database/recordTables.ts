@@ -6,7 +6,7 @@ export interface EditedTable {
   /** Raised by one at every save. */
   readonly version: number;
   /** 1 once taken out of its list. */
-  readonly archived: number;
+  readonly put_by: number;
   /** 1 for the invented studio's own. */
   readonly sample: number;
   /** Folded words for the search. */

@@ -38,7 +38,7 @@ export interface ComparisonTable {
   readonly queued_at: string;
   /** How often the program ended while measuring it, since it was last asked for. */
   readonly interruptions: number;
-  readonly archived_at: string | null;
+  readonly put_by_at: string | null;
   /** Folded words of title, zones and finding, for the search. */
   readonly search_text: string;
 }

@@ -76,16 +76,16 @@ describe('comparisons', () => {
     await store.comparisons.move('early', ['waiting'], { to: 'measuring' });
     expect((await store.comparisons.nextWaiting())?.id).toBe('late');
     expect((await store.comparisons.measuring()).map(({ id }) => id)).toEqual(['early']);
-    await store.comparisons.archive('late', '2026-01-04T00:00:00.000Z');
+    await store.comparisons.putBy('late', '2026-01-04T00:00:00.000Z');
     expect(await store.comparisons.nextWaiting()).toBeNull();
   });
 
-  it('of one moment are paged without a gap, also past an archived mark', async () => {
+  it('of one moment are paged without a gap, also past a mark that was put by', async () => {
     const ids = ['a', 'b', 'c', 'd', 'e'];
     for (const id of ids) await store.comparisons.add(aComparison(id));
     const first = await store.comparisons.list({ search: '', after: null, limit: 2 });
     expect(first?.comparisons.map(({ id }) => id)).toEqual(['e', 'd']);
-    await store.comparisons.archive('d', '2026-01-04T00:00:00.000Z');
+    await store.comparisons.putBy('d', '2026-01-04T00:00:00.000Z');
     const rest = await store.comparisons.list({ search: '', after: first!.next, limit: 3 });
     expect(rest?.comparisons.map(({ id }) => id)).toEqual(['c', 'b', 'a']);
     expect(rest?.next).toBeNull();

@@ -14,7 +14,7 @@ import {
 export interface ComparisonRepository {
   /** Adds a comparison with its photographs in one transaction; all photographs must be there. */
   add(comparison: StoredComparison): Promise<void>;
-  /** Null where there is none, or it was archived. */
+  /** Null where there is none, or it was put by. */
   find(id: string): Promise<StoredComparison | null>;
   /** Newest first, without those of which only patches are read, those whose words hold every word of `search`; null where `after` is not known. */
   list(query: { search: string; after: string | null; limit: number }): Promise<ComparisonPage | null>;
@@ -26,15 +26,15 @@ export interface ComparisonRepository {
   nextWaiting(): Promise<StoredComparison | null>;
   /** Those that say they are being measured: at a start, those whose measuring the program's end cut short. */
   measuring(): Promise<readonly StoredComparison[]>;
-  /** Whether the invented studio's comparison was ever placed here, be it archived since. */
+  /** Whether the invented studio's comparison was ever placed here, be it put by since. */
   hasSample(): Promise<boolean>;
   /** Takes a comparison off the list for good, keeping its row and files; false where there is none. */
-  archive(id: string, at: string): Promise<boolean>;
+  putBy(id: string, at: string): Promise<boolean>;
 }
 
 /** The comparisons' rows of an open database. */
 export function comparisonRepositoryIn(database: Kysely<Tables>): ComparisonRepository {
-  const kept = () => database.selectFrom('comparisons').where('archived_at', 'is', null);
+  const kept = () => database.selectFrom('comparisons').where('put_by_at', 'is', null);
   const whole = () => kept().where(sql<boolean>`json_extract(request_json, '$.only') is null`);
   return {
     async add(comparison) {
@@ -62,7 +62,7 @@ export function comparisonRepositoryIn(database: Kysely<Tables>): ComparisonRepo
         .orderBy('id', 'desc')
         .limit(limit + 1);
       if (after !== null) {
-        // an archived comparison still marks its place, so a page can be turned while another person archives
+        // a comparison that is put by still marks its place, so a page can be turned while another person puts it by
         const mark = await database
           .selectFrom('comparisons')
           .select(['created_at', 'id'])
@@ -111,7 +111,7 @@ export function comparisonRepositoryIn(database: Kysely<Tables>): ComparisonRepo
           .selectFrom('comparisons')
           .selectAll()
           .where('id', '=', id)
-          .where('archived_at', 'is', null)
+          .where('put_by_at', 'is', null)
           .where('state', 'in', from)
           .executeTakeFirst();
         if (!row) return false;
@@ -148,12 +148,12 @@ export function comparisonRepositoryIn(database: Kysely<Tables>): ComparisonRepo
         .executeTakeFirst();
       return row !== undefined;
     },
-    async archive(id, at) {
+    async putBy(id, at) {
       const outcome = await database
         .updateTable('comparisons')
-        .set({ archived_at: at })
+        .set({ put_by_at: at })
         .where('id', '=', id)
-        .where('archived_at', 'is', null)
+        .where('put_by_at', 'is', null)
         .executeTakeFirst();
       return outcome.numUpdatedRows === 1n;
     },

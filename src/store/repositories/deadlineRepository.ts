@@ -54,7 +54,7 @@ export function deadlineRepositoryIn(database: Kysely<Tables>): DeadlineReposito
         .selectFrom('deadlines')
         .innerJoin('works', 'works.id', 'deadlines.work_id')
         .selectAll('deadlines')
-        .where('works.archived', '=', 0)
+        .where('works.put_by', '=', 0)
         .orderBy('deadlines.work_id')
         .execute();
       return rows.map(fromRow).flatMap((kept) => {

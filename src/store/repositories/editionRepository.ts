@@ -8,7 +8,7 @@ export interface EditionRepository {
   add(edition: Edition): Promise<void>;
   /** Archived ones too; null where there is none. */
   find(id: string): Promise<Edition | null>;
-  /** A work's editions, newest first, archived ones too. */
+  /** A work's editions, newest first, those put by too. */
   ofWork(workId: string): Promise<readonly Edition[]>;
   /** Editions in use of every work, newest first. */
   inUse(most: number): Promise<readonly Edition[]>;
@@ -20,24 +20,14 @@ export interface EditionRepository {
   replacePrints(id: string, prints: readonly CuratedPrint[]): Promise<void>;
 }
 
-function toRow({
-  id,
-  workId,
-  archived,
-  version,
-  createdAt,
-  changedAt,
-  sample,
-  prints: _,
-  ...draft
-}: Edition) {
+function toRow({ id, workId, putBy, version, createdAt, changedAt, sample, prints: _, ...draft }: Edition) {
   return {
     id,
     work_id: workId,
     created_at: createdAt,
     changed_at: changedAt,
     version,
-    archived: archived ? 1 : 0,
+    put_by: putBy ? 1 : 0,
     sample: sample ? 1 : 0,
     record_json: JSON.stringify(draft satisfies EditionDraft),
   } satisfies EditionTable;
@@ -49,7 +39,7 @@ function fromRow(row: Selectable<EditionTable>, prints: readonly CuratedPrint[])
     id: row.id,
     workId: row.work_id,
     prints,
-    archived: row.archived === 1,
+    putBy: row.put_by === 1,
     version: row.version,
     createdAt: row.created_at,
     changedAt: row.changed_at,
@@ -92,7 +82,7 @@ export function editionRepositoryIn(database: Kysely<Tables>): EditionRepository
       const rows = await database
         .selectFrom('editions')
         .selectAll()
-        .where('archived', '=', 0)
+        .where('put_by', '=', 0)
         .orderBy('created_at', 'desc')
         .orderBy('id', 'desc')
         .limit(most)

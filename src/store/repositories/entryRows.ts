@@ -1,13 +1,13 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
 import type { EditedTable } from '../database/recordTables.ts';
 import type { Tables } from '../database/tables.ts';
-import { archivedShown, type PageQuery, pageOf, readMark } from './pageMark.ts';
+import { type PageQuery, pageOf, putByShown, readMark } from './pageMark.ts';
 import { foldForSearch, searchWords } from './searchText.ts';
 
 /** What every entry of a list that people write in carries beside what they wrote. */
 interface Entry {
   readonly id: string;
-  readonly archived: boolean;
+  readonly putBy: boolean;
   readonly version: number;
   readonly createdAt: string;
   readonly changedAt: string;
@@ -57,13 +57,13 @@ export function entryRowsIn<Kept extends Entry, Columns extends object = object>
   // what all of them have is all that is spoken of here
   const database = tables as unknown as Kysely<Record<EntryTable, EditedTable>>;
   const toRow = (entry: Kept): EditedTable => {
-    const { id, archived, version, createdAt, changedAt, sample, ...draft } = entry;
+    const { id, putBy, version, createdAt, changedAt, sample, ...draft } = entry;
     return {
       id,
       created_at: createdAt,
       changed_at: changedAt,
       version,
-      archived: archived ? 1 : 0,
+      put_by: putBy ? 1 : 0,
       sample: sample ? 1 : 0,
       search_text: foldForSearch(wordsOf(entry).join(' ')),
       ...columnsOf?.(entry),
@@ -78,13 +78,13 @@ export function entryRowsIn<Kept extends Entry, Columns extends object = object>
       const row = await database.selectFrom(table).selectAll().where('id', '=', id).executeTakeFirst();
       return row ? fromRow<Kept>(row) : null;
     },
-    async list({ search, archived, after, limit }, narrowed) {
+    async list({ search, putBy, after, limit }, narrowed) {
       const mark = after === null ? null : readMark(after);
       if (after !== null && mark === null) return null;
       let query = database
         .selectFrom(table)
         .selectAll()
-        .where('archived', 'in', archivedShown(archived))
+        .where('put_by', 'in', putByShown(putBy))
         .orderBy('created_at', 'desc')
         .orderBy('id', 'desc')
         .limit(limit + 1);
@@ -117,7 +117,7 @@ function fromRow<Kept extends Entry>(row: Selectable<EditedTable>): Kept {
   return {
     ...JSON.parse(row.record_json),
     id: row.id,
-    archived: row.archived === 1,
+    putBy: row.put_by === 1,
     version: row.version,
     createdAt: row.created_at,
     changedAt: row.changed_at,

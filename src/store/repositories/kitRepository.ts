@@ -28,7 +28,7 @@ const tools: readonly RunTool[] = ['roller', 'ink', 'batch', 'press', 'cloth', '
 
 /** Every text that a person wrote of it. */
 function wordsOf(entry: KitEntry): readonly string[] {
-  const { id, archived, version, createdAt, changedAt, sample, ...draft } = entry;
+  const { id, putBy, version, createdAt, changedAt, sample, ...draft } = entry;
   return Object.values(draft).filter((value) => typeof value === 'string');
 }
 

@@ -23,9 +23,9 @@ export interface MediumRepository {
   /** Puts a medium in place of its version `from`; false, and nothing changed, where it is at another. */
   save(medium: KeptMedium, from: number): Promise<boolean>;
   remove(id: string): Promise<void>;
-  /** How many works, archived ones included, have a zone in each medium; media without any are left out. */
+  /** How many works, those put by included, have a zone in each medium; media without any are left out. */
   workCounts(): Promise<ReadonlyMap<string, number>>;
-  /** The work that was changed last among those with a zone in a medium, archived ones included. */
+  /** The work that was changed last among those with a zone in a medium, those put by included. */
   lastUse(id: string): Promise<MediumUse | null>;
 }
 

@@ -8,7 +8,7 @@ export interface PageMark {
 export interface PageQuery {
   /** Words that must all be found; empty for all. */
   readonly search: string;
-  readonly archived: 'no' | 'yes' | 'all';
+  readonly putBy: 'no' | 'yes' | 'all';
   /** `next` of the page before; null for the first page. */
   readonly after: string | null;
   readonly limit: number;
@@ -41,9 +41,9 @@ export function pageOf<Row>(
   return { page, next: rows.length > limit ? writeMark(markOf(page.at(-1)!)) : null };
 }
 
-/** Which values of the column `archived` a list shows. */
-export function archivedShown(archived: PageQuery['archived']): readonly number[] {
-  switch (archived) {
+/** Which values of the column `put_by` a list shows. */
+export function putByShown(putBy: PageQuery['putBy']): readonly number[] {
+  switch (putBy) {
     case 'no':
       return [0];
     case 'yes':
@@ -51,6 +51,6 @@ export function archivedShown(archived: PageQuery['archived']): readonly number[
     case 'all':
       return [0, 1];
     default:
-      return archived satisfies never;
+      return putBy satisfies never;
   }
 }

@@ -125,7 +125,7 @@ export function pullMeasuringRepositoryIn(database: Kysely<Tables>): PullMeasuri
         .select('pulls.id')
         .where('one.attached', '=', 1)
         .where('one.state', '=', 'measured')
-        .where('pulls.archived', '=', 0)
+        .where('pulls.put_by', '=', 0)
         .groupBy('pulls.id')
         .having(({ fn }) => fn.countAll(), '>', 1)
         .orderBy('pulls.created_at', 'desc')

@@ -27,7 +27,7 @@ export function pullRepositoryIn(database: Kysely<Tables>): PullRepository {
       .selectFrom('pulls')
       .selectAll()
       .where('work_id', '=', workId)
-      .where('archived', '=', 0)
+      .where('put_by', '=', 0)
       .where('edition_id', 'is', null);
   return {
     async add(pull) {
@@ -74,7 +74,7 @@ export function pullRepositoryIn(database: Kysely<Tables>): PullRepository {
 }
 
 function toRow(pull: Pull): PullTable {
-  const { id, workId, archived, version, createdAt, changedAt, sample, impression, ...draft } = pull;
+  const { id, workId, putBy, version, createdAt, changedAt, sample, impression, ...draft } = pull;
   return {
     id,
     work_id: workId,
@@ -82,7 +82,7 @@ function toRow(pull: Pull): PullTable {
     created_at: createdAt,
     changed_at: changedAt,
     version,
-    archived: archived ? 1 : 0,
+    put_by: putBy ? 1 : 0,
     sample: sample ? 1 : 0,
     record_json: JSON.stringify(draft),
     edition_id: impression?.edition ?? null,
@@ -95,7 +95,7 @@ function fromRow(row: Selectable<PullTable>): Pull {
     ...(JSON.parse(row.record_json) as Omit<Pull, 'id'>),
     id: row.id,
     workId: row.work_id,
-    archived: row.archived === 1,
+    putBy: row.put_by === 1,
     version: row.version,
     createdAt: row.created_at,
     changedAt: row.changed_at,

@@ -147,7 +147,7 @@ export function runRepositoryIn(database: Kysely<Tables>): RunRepository {
     async newestOfWorks() {
       const rows = await runs()
         .innerJoin('works', 'works.id', 'runs.work_id')
-        .where('works.archived', '=', 0)
+        .where('works.put_by', '=', 0)
         .where('runs.id', '=', ({ selectFrom }) =>
           selectFrom('runs as later')
             .whereRef('later.work_id', '=', 'runs.work_id')

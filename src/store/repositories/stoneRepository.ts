@@ -3,7 +3,7 @@ import type { KeptStone, StoneSummary, WorkMention } from '../../records/stoneEn
 import type { WorkStage } from '../../records/work.ts';
 import type { StoneTable } from '../database/recordTables.ts';
 import type { Tables } from '../database/tables.ts';
-import { archivedShown, type PageQuery, pageOf, readMark } from './pageMark.ts';
+import { type PageQuery, pageOf, putByShown, readMark } from './pageMark.ts';
 import { foldForSearch, searchWords, sortKey } from './searchText.ts';
 
 export interface StonePage {
@@ -26,13 +26,13 @@ export interface StoneRepository {
   hasSample(): Promise<boolean>;
 }
 
-function toRow({ id, archived, version, createdAt, changedAt, sample, ...draft }: KeptStone): StoneTable {
+function toRow({ id, putBy, version, createdAt, changedAt, sample, ...draft }: KeptStone): StoneTable {
   return {
     id,
     created_at: createdAt,
     changed_at: changedAt,
     version,
-    archived: archived ? 1 : 0,
+    put_by: putBy ? 1 : 0,
     sample: sample ? 1 : 0,
     search_text: foldForSearch([draft.name, draft.colour, draft.note].join(' ')),
     name: draft.name,
@@ -48,7 +48,7 @@ function fromRow(row: Selectable<StoneTable>): KeptStone {
   return {
     ...(JSON.parse(row.record_json) as Omit<KeptStone, 'id'>),
     id: row.id,
-    archived: row.archived === 1,
+    putBy: row.put_by === 1,
     version: row.version,
     createdAt: row.created_at,
     changedAt: row.changed_at,
@@ -74,16 +74,16 @@ export function stoneRepositoryIn(database: Kysely<Tables>): StoneRepository {
       const row = await database.selectFrom('stones').selectAll().where('id', '=', id).executeTakeFirst();
       return row ? fromRow(row) : null;
     },
-    async list({ search, archived, after, limit }) {
+    async list({ search, putBy, after, limit }) {
       const mark = after === null ? null : readMark(after);
       if (after !== null && mark === null) return null;
       let query = database
         .selectFrom('stones')
         .leftJoin('works', (join) => join.on('works.id', '=', lastWorkOn))
         .select(['stones.id', 'stones.name', 'stones.name_key', 'stones.width_mm', 'stones.height_mm'])
-        .select(['stones.colour', 'stones.archived', 'stones.version', 'stones.changed_at', 'stones.sample'])
+        .select(['stones.colour', 'stones.put_by', 'stones.version', 'stones.changed_at', 'stones.sample'])
         .select(['works.id as work_id', 'works.title', 'works.stage'])
-        .where('stones.archived', 'in', archivedShown(archived))
+        .where('stones.put_by', 'in', putByShown(putBy))
         .orderBy('stones.name_key')
         .orderBy('stones.id')
         .limit(limit + 1);
@@ -105,7 +105,7 @@ export function stoneRepositoryIn(database: Kysely<Tables>): StoneRepository {
         widthMm: row.width_mm,
         heightMm: row.height_mm,
         colour: row.colour,
-        archived: row.archived === 1,
+        putBy: row.put_by === 1,
         version: row.version,
         changedAt: row.changed_at,
         sample: row.sample === 1,
@@ -126,7 +126,7 @@ export function stoneRepositoryIn(database: Kysely<Tables>): StoneRepository {
     },
     async hasName(name, except) {
       let query = database.selectFrom('stones').select('id').where('name_key', '=', sortKey(name));
-      query = query.where('archived', '=', 0);
+      query = query.where('put_by', '=', 0);
       if (except !== null) query = query.where('id', '!=', except);
       return (await query.limit(1).executeTakeFirst()) !== undefined;
     },
@@ -137,9 +137,9 @@ export function stoneRepositoryIn(database: Kysely<Tables>): StoneRepository {
   };
 }
 
-/** The id of the work on a stone that was changed last, archived ones left out. */
+/** The id of the work on a stone that was changed last, those put by left out. */
 const lastWorkOn = sql<string>`(
-  SELECT newest.id FROM works AS newest WHERE newest.stone_id = stones.id AND newest.archived = 0
+  SELECT newest.id FROM works AS newest WHERE newest.stone_id = stones.id AND newest.put_by = 0
   ORDER BY newest.changed_at DESC, newest.id DESC LIMIT 1
 )`;
 

@@ -65,7 +65,7 @@ export function comparisonSearchText(request: ComparisonRequest, finding: string
   return foldForSearch(words.join(' '));
 }
 
-/** A comparison's row, not archived. */
+/** A comparison's row, not put by. */
 export function comparisonToRow(comparison: StoredComparison): Insertable<ComparisonTable> {
   return {
     id: comparison.id,
@@ -79,7 +79,7 @@ export function comparisonToRow(comparison: StoredComparison): Insertable<Compar
     result_key: comparison.resultKey,
     queued_at: comparison.queuedAt,
     interruptions: comparison.interruptions,
-    archived_at: null,
+    put_by_at: null,
     search_text: comparisonSearchText(comparison.request, comparison.finding),
   };
 }

@@ -12,13 +12,13 @@ function searchTextOf({ title, stage, note, zones }: Work): string {
 
 /** A work's row. */
 export function workToRow(work: Work): WorkTable {
-  const { id, archived, version, createdAt, changedAt, sample, ...draft } = work;
+  const { id, putBy, version, createdAt, changedAt, sample, ...draft } = work;
   return {
     id,
     created_at: createdAt,
     changed_at: changedAt,
     version,
-    archived: archived ? 1 : 0,
+    put_by: putBy ? 1 : 0,
     sample: sample ? 1 : 0,
     search_text: searchTextOf(work),
     stone_id: draft.stoneId,
@@ -36,7 +36,7 @@ export function workFromRow(row: Selectable<WorkTable>): Work {
     ...(JSON.parse(row.record_json) as Omit<Work, 'id'>),
     id: row.id,
     stage: row.stage as WorkStage,
-    archived: row.archived === 1,
+    putBy: row.put_by === 1,
     version: row.version,
     createdAt: row.created_at,
     changedAt: row.changed_at,

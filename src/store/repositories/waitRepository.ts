@@ -12,7 +12,7 @@ import { runEventFromRow, runFromRow, selectRuns } from './storedRun.ts';
 
 /** What is read of many works at once: how they wait, and what a room's record of its waits stands on. */
 export interface WaitRepository {
-  /** Every run of every work, archived ones too: by the work's id, newest first. */
+  /** Every run of every work, those put by too: by the work's id, newest first. */
   allRuns(): Promise<readonly RunSummary[]>;
   /** The newest run of each of these works that has one, by the work's id. */
   newestRuns(workIds: readonly string[]): Promise<ReadonlyMap<string, RunSummary>>;
@@ -78,7 +78,7 @@ export function waitRepositoryIn(database: Kysely<Tables>): WaitRepository {
               'in',
               selectFrom('works as newest')
                 .select('newest.id')
-                .where('newest.archived', '=', 0)
+                .where('newest.put_by', '=', 0)
                 .orderBy('newest.changed_at', 'desc')
                 .orderBy('newest.id', 'desc')
                 .limit(lastChanged),
@@ -110,7 +110,7 @@ export function waitRepositoryIn(database: Kysely<Tables>): WaitRepository {
         JOIN ledger_entries AS entries ON entries.edition_id = editions.id
           AND entries.sequence > ${-lastEntries} + (
             SELECT max(sequence) FROM ledger_entries WHERE edition_id = editions.id)
-        WHERE editions.archived = 0
+        WHERE editions.put_by = 0
           AND editions.work_id IN (SELECT value FROM json_each(${JSON.stringify(workIds)}))
         ORDER BY editions.id, entries.sequence`.execute(database);
       const byEdition = new Map<string, { workId: string; entries: LedgerEntry[] }>();
@@ -136,7 +136,7 @@ export function waitRepositoryIn(database: Kysely<Tables>): WaitRepository {
         .innerJoin(pairs.as('pairs'), 'pairs.comparison_id', 'comparisons.id')
         .selectAll('comparisons')
         .select('pairs.work_id')
-        .where('comparisons.archived_at', 'is', null)
+        .where('comparisons.put_by_at', 'is', null)
         .where('comparisons.state', '=', 'measured')
         .orderBy('comparisons.created_at')
         .orderBy('comparisons.id')

@@ -2,7 +2,7 @@ import { type Kysely, sql } from 'kysely';
 import type { Work, WorkStage } from '../../records/work.ts';
 import type { WorkSummary } from '../../records/workEntry.ts';
 import type { Tables } from '../database/tables.ts';
-import { archivedShown, type PageQuery, pageOf, readMark } from './pageMark.ts';
+import { type PageQuery, pageOf, putByShown, readMark } from './pageMark.ts';
 import { searchWords } from './searchText.ts';
 import { mediaOf, workFromRow, workToRow } from './storedWork.ts';
 
@@ -51,13 +51,13 @@ export function workRepositoryIn(database: Kysely<Tables>): WorkRepository {
       const row = await database.selectFrom('works').selectAll().where('id', '=', id).executeTakeFirst();
       return row ? workFromRow(row) : null;
     },
-    async list({ search, archived, stone, stage, after, limit }) {
+    async list({ search, putBy, stone, stage, after, limit }) {
       const mark = after === null ? null : readMark(after);
       if (after !== null && mark === null) return null;
       let page = database
         .selectFrom('works')
         .select('works.id')
-        .where('works.archived', 'in', archivedShown(archived))
+        .where('works.put_by', 'in', putByShown(putBy))
         .orderBy('works.changed_at', 'desc')
         .orderBy('works.id', 'desc')
         .limit(limit + 1);
@@ -74,7 +74,7 @@ export function workRepositoryIn(database: Kysely<Tables>): WorkRepository {
         .selectFrom('works')
         .innerJoin('stones', 'stones.id', 'works.stone_id')
         .select(['works.id', 'works.title', 'works.stone_id', 'stones.name as stone_name', 'works.stage'])
-        .select(['works.halfway', 'works.zone_count', 'works.archived', 'works.version'])
+        .select(['works.halfway', 'works.zone_count', 'works.put_by', 'works.version'])
         .select(['works.changed_at', 'works.sample'])
         .where('works.id', 'in', page)
         .orderBy('works.changed_at', 'desc')
@@ -89,7 +89,7 @@ export function workRepositoryIn(database: Kysely<Tables>): WorkRepository {
         stage: row.stage as WorkStage,
         halfway: row.halfway === 1,
         zones: row.zone_count,
-        archived: row.archived === 1,
+        putBy: row.put_by === 1,
         version: row.version,
         changedAt: row.changed_at,
         sample: row.sample === 1,
@@ -112,7 +112,7 @@ export function workRepositoryIn(database: Kysely<Tables>): WorkRepository {
         .selectFrom('works')
         .selectAll()
         .where('stone_id', '=', stoneId)
-        .where('archived', '=', 0)
+        .where('put_by', '=', 0)
         .orderBy('changed_at', 'desc')
         .orderBy('id', 'desc')
         .limit(limit)

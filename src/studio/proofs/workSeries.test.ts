@@ -53,7 +53,7 @@ function aPull(number: number, more: Partial<Pull> = {}): Pull {
     eye: null,
     faults: [],
     remarks: '',
-    archived: false,
+    putBy: false,
     version: 1,
     createdAt: '2026-03-01T10:00:00Z',
     changedAt: '2026-03-01T10:00:00Z',

@@ -19,7 +19,7 @@ function material(name: string, hazards: readonly HazardClass[] | null): Materia
     storage: '',
     waste: '',
     note: '',
-    archived: false,
+    putBy: false,
     version: 1,
     createdAt: '2026-03-01T00:00:00Z',
     changedAt: '2026-03-01T00:00:00Z',

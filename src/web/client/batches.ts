@@ -36,6 +36,6 @@ export function saveBatch(id: string, version: number, batch: BatchDraft): Promi
 }
 
 /** Takes a batch out of the log, or brings it back. */
-export function archiveBatch(id: string, version: number, archived: boolean): Promise<BatchEntry> {
-  return ask(`/api/batches/${id}/archived`, withJson('PUT', { version, archived }));
+export function putBatchBy(id: string, version: number, putBy: boolean): Promise<BatchEntry> {
+  return ask(`/api/batches/${id}/put-by`, withJson('PUT', { version, putBy }));
 }

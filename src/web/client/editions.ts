@@ -17,7 +17,7 @@ export const ledgerKey = (id: string) => ['ledger', id] as const;
 export const readingsKey = (id: string) => [...allReadings, id] as const;
 export const allReadings = ['edition-readings'] as const;
 
-/** The editions of a work, newest first, archived ones too. */
+/** The editions of a work, newest first, those put by too. */
 export async function listEditions(work: string): Promise<readonly Edition[]> {
   return (await ask<{ editions: readonly Edition[] }>(`/api/works/${work}/editions`)).editions;
 }
@@ -82,8 +82,8 @@ export function holdLedgerEntry(queries: QueryClient, id: string, entry: LedgerE
 }
 
 /** Takes an edition off its work, or brings it back. */
-export function archiveEdition(id: string, version: number, archived: boolean): Promise<Edition> {
-  return ask(`/api/editions/${id}/archived`, withJson('PUT', { version, archived }));
+export function putEditionBy(id: string, version: number, putBy: boolean): Promise<Edition> {
+  return ask(`/api/editions/${id}/put-by`, withJson('PUT', { version, putBy }));
 }
 
 /** A server that says nothing for so long counts as out of reach, ms. */

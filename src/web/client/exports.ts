@@ -23,7 +23,7 @@ export const sealedStonesKey = ['sealed-stones'] as const;
 export async function sealedStones(signal?: AbortSignal): Promise<readonly string[]> {
   const names: string[] = [];
   for (let after: string | null = null; ; ) {
-    const { testStones, next } = await listTestStones({ search: '', archived: 'all' }, after, signal);
+    const { testStones, next } = await listTestStones({ search: '', putBy: 'all' }, after, signal);
     names.push(...testStones.filter(({ list }) => list?.sealed).map(({ name }) => name));
     if (next === null) return names;
     after = next;

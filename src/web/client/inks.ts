@@ -23,7 +23,7 @@ export function listInks(
 
 /** The newest mix that printed well, for a work or (null) for any. */
 export async function lastGoodInk(work: string | null): Promise<InkEntry | null> {
-  const asked = { search: '', archived: 'all' } as const;
+  const asked = { search: '', putBy: 'all' } as const;
   const narrowed = { verdict: 'good', work, limit: '1' };
   return (await ask<InkPage>(pageAddress('/api/inks', asked, null, narrowed))).inks[0] ?? null;
 }
@@ -47,6 +47,6 @@ export function saveInk(id: string, version: number, changes: Partial<InkDraft>)
 }
 
 /** Takes a mix off the list, or brings it back. */
-export function archiveInk(id: string, version: number, archived: boolean): Promise<InkEntry> {
-  return ask(`/api/inks/${id}/archived`, withJson('PUT', { version, archived }));
+export function putInkBy(id: string, version: number, putBy: boolean): Promise<InkEntry> {
+  return ask(`/api/inks/${id}/put-by`, withJson('PUT', { version, putBy }));
 }

@@ -11,7 +11,7 @@ const mostOfATool = 200;
 
 /** The tools or set-ups of a kind that are in use, newest first. */
 export async function listKitOf(tool: KitTool, signal?: AbortSignal): Promise<readonly KitEntry[]> {
-  const query = { search: '', archived: 'no' } as const;
+  const query = { search: '', putBy: 'no' } as const;
   const path = pageAddress('/api/kit', query, null, { tool, limit: `${mostOfATool}` });
   return (await ask<{ kit: readonly KitEntry[] }>(path, signal ? { signal } : {})).kit;
 }
@@ -42,8 +42,8 @@ export function saveKit(id: string, version: number, draft: KitDraft): Promise<K
 }
 
 /** Takes a tool or set-up out of the kit, or brings it back. */
-export function archiveKit(id: string, version: number, archived: boolean): Promise<KitEntry> {
-  return ask(`/api/kit/${id}/archived`, withJson('PUT', { version, archived }));
+export function putKitBy(id: string, version: number, putBy: boolean): Promise<KitEntry> {
+  return ask(`/api/kit/${id}/put-by`, withJson('PUT', { version, putBy }));
 }
 
 /** Puts a tool or set-up into the kit. */

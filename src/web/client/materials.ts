@@ -43,6 +43,6 @@ export function saveMaterial(id: string, version: number, material: MaterialDraf
 }
 
 /** Takes a material out of the register, or brings it back. */
-export function archiveMaterial(id: string, version: number, archived: boolean): Promise<Material> {
-  return ask(`/api/materials/${id}/archived`, withJson('PUT', { version, archived }));
+export function putMaterialBy(id: string, version: number, putBy: boolean): Promise<Material> {
+  return ask(`/api/materials/${id}/put-by`, withJson('PUT', { version, putBy }));
 }

@@ -31,8 +31,8 @@ export function bringProtocol(protocol: unknown): Promise<ForeignProtocol> {
 }
 
 /** Takes a protocol off the list, or brings it back. */
-export function archiveProtocol(id: string, version: number, archived: boolean): Promise<ForeignProtocol> {
-  return ask(`/api/protocols/${id}/archived`, withJson('PUT', { version, archived }));
+export function putProtocolBy(id: string, version: number, putBy: boolean): Promise<ForeignProtocol> {
+  return ask(`/api/protocols/${id}/put-by`, withJson('PUT', { version, putBy }));
 }
 
 /** The protocol of one's own work as it stands now. */

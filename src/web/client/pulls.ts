@@ -31,7 +31,7 @@ export function addPull(work: string, draft: Partial<NewPull>): Promise<PullEntr
 /** Puts a pull that is kept now among those that the page knows, and has all that hangs on them asked for again. */
 export function holdPull(queries: QueryClient, pull: PullEntry): void {
   queries.setQueryData<readonly PullEntry[]>(pullsKey(pull.workId), (held) =>
-    held && !pull.archived
+    held && !pull.putBy
       ? [...held.filter(({ id }) => id !== pull.id), pull].sort((one, other) => one.number - other.number)
       : held,
   );
@@ -49,13 +49,8 @@ export function savePull(
 }
 
 /** Lays a pull aside, or lays it out again. */
-export function archivePull(
-  work: string,
-  pull: string,
-  version: number,
-  archived: boolean,
-): Promise<PullEntry> {
-  return ask(`/api/works/${work}/pulls/${pull}/archived`, withJson('PUT', { version, archived }));
+export function putPullBy(work: string, pull: string, version: number, putBy: boolean): Promise<PullEntry> {
+  return ask(`/api/works/${work}/pulls/${pull}/put-by`, withJson('PUT', { version, putBy }));
 }
 
 /** Has the photographs of a pull measured again, or no further. */

@@ -36,8 +36,8 @@ export function saveReport(id: string, version: number, report: ReportDraft): Pr
 }
 
 /** Takes a report off the list, or brings it back. */
-export function archiveReport(id: string, version: number, archived: boolean): Promise<Report> {
-  return ask(`/api/reports/${id}/archived`, withJson('PUT', { version, archived }));
+export function putReportBy(id: string, version: number, putBy: boolean): Promise<Report> {
+  return ask(`/api/reports/${id}/put-by`, withJson('PUT', { version, putBy }));
 }
 
 /** The report with its figures filled from what is kept now. */

@@ -40,6 +40,6 @@ export function saveStone(id: string, version: number, changes: Partial<StoneDra
 }
 
 /** Takes a stone off the rack, or brings it back. */
-export function archiveStone(id: string, version: number, archived: boolean): Promise<StoneEntry> {
-  return ask(`/api/stones/${id}/archived`, withJson('PUT', { version, archived }));
+export function putStoneBy(id: string, version: number, putBy: boolean): Promise<StoneEntry> {
+  return ask(`/api/stones/${id}/put-by`, withJson('PUT', { version, putBy }));
 }

@@ -36,8 +36,8 @@ export function copyTestPlan(id: string): Promise<TestPlanEntry> {
 }
 
 /** Takes a planned test off the list, or brings it back. */
-export function archiveTestPlan(id: string, version: number, archived: boolean): Promise<TestPlanEntry> {
-  return ask(`/api/test-plans/${id}/archived`, withJson('PUT', { version, archived }));
+export function putTestPlanBy(id: string, version: number, putBy: boolean): Promise<TestPlanEntry> {
+  return ask(`/api/test-plans/${id}/put-by`, withJson('PUT', { version, putBy }));
 }
 
 /** Makes the test stones of a planned test. */

@@ -24,8 +24,8 @@ export function saveWork(id: string, version: number, changes: Partial<WorkDraft
 }
 
 /** Takes a work off the list, or brings it back. */
-export function archiveWork(id: string, version: number, archived: boolean): Promise<WorkEntry> {
-  return ask(`/api/works/${id}/archived`, withJson('PUT', { version, archived }));
+export function putWorkBy(id: string, version: number, putBy: boolean): Promise<WorkEntry> {
+  return ask(`/api/works/${id}/put-by`, withJson('PUT', { version, putBy }));
 }
 
 /** Puts the zones of a zones.json in place of a work's own. */

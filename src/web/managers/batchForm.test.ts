@@ -13,7 +13,7 @@ const drafts: readonly BatchDraft[] = [
 const entry = (draft: BatchDraft): BatchEntry => ({
   ...draft,
   id: '1',
-  archived: false,
+  putBy: false,
   version: 1,
   createdAt: '',
   changedAt: '',

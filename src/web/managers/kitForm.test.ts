@@ -22,7 +22,7 @@ describe('a new tool as it is typed', () => {
     const typed = { name: 'Heron', note: 'of the shed', nap: 'rough', conditionedOn: '2026-02-03' };
     const all = { ...typed, widthMm: '300', softParts: '7', stringCm: '1.5', packing: 'two sheets' };
     const { draft } = kitOfTyped(tool, { ...all, pressureEighths: '-3', cloth: 'muslin', damp: 'no' });
-    const kept = { id: 'x', archived: false, version: 2, createdAt: '', changedAt: '', sample: false };
+    const kept = { id: 'x', putBy: false, version: 2, createdAt: '', changedAt: '', sample: false };
     expect(kitOfTyped(tool, kitTyped({ ...draft!, ...kept })).draft).toEqual(draft);
   });
 });

@@ -96,7 +96,7 @@ export function KitPick({
 
 async function offeredOf(tool: RunTool, signal: AbortSignal): Promise<readonly Offered[]> {
   if (tool !== 'batch') return (await listKitOf(tool, signal)).map(ofKit);
-  const query = { search: '', archived: 'no', kind: null } as const;
+  const query = { search: '', putBy: 'no', kind: null } as const;
   return (await listBatches(query, null, signal)).batches.map(ofBatch);
 }
 

@@ -16,7 +16,7 @@ import { stoneTint } from './stoneTint.ts';
  * A search draws only those that changed: the others are kept as they are drawn.
  */
 export const StoneOnRack = memo(function StoneOnRack({ stone }: { stone: StoneSummary }) {
-  const { id, name, widthMm, heightMm, colour, work, gum, archived, sample } = stone;
+  const { id, name, widthMm, heightMm, colour, work, gum, putBy, sample } = stone;
   const size = { '--across': widthMm, '--down': heightMm, ...stoneTint(colour) } as CSSProperties;
   return (
     <li className="on-rack">
@@ -35,7 +35,7 @@ export const StoneOnRack = memo(function StoneOnRack({ stone }: { stone: StoneSu
             {colour && `, ${stoneColourWords(colour)}`}
           </span>
           <span className="on-rack-standing">
-            {work ? workStageWords[work.stage] : archived ? say('off the rack') : say('free')}
+            {work ? workStageWords[work.stage] : putBy ? say('off the rack') : say('free')}
           </span>
           {gum && <GumMark gum={gum} />}
           {work && <span className="soft">{work.title}</span>}

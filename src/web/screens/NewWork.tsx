@@ -38,7 +38,7 @@ export default function NewWork() {
   const [, go] = useLocation();
   const found = useQuery({
     queryKey: [...stonesKey, 'in use'],
-    queryFn: ({ signal }) => listStones({ search: '', archived: 'no' }, null, signal, 500),
+    queryFn: ({ signal }) => listStones({ search: '', putBy: 'no' }, null, signal, 500),
   });
   const stones = found.data?.stones ?? [];
   const stone = stones.find(({ id }) => id === work.stoneId);

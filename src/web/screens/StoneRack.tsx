@@ -37,7 +37,7 @@ export function StoneRack() {
     pages,
     items: stones,
     search,
-    archived,
+    putBy,
     narrowed,
     nothingYet,
     ...list
@@ -61,12 +61,12 @@ export function StoneRack() {
         <Picks<Shelf>
           label={say('Which stones')}
           shownLabel={false}
-          value={archived}
+          value={putBy}
           options={[
             ['no', say('On the rack')],
             ['yes', say('Off the rack')],
           ]}
-          onPick={list.setArchived}
+          onPick={list.setPutBy}
         />
       </ListTools>
       <FoundStatus

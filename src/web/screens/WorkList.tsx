@@ -75,12 +75,12 @@ export default function WorkList() {
           <Picks<Shelf>
             label={say('Which works')}
             shownLabel={false}
-            value={list.archived}
+            value={list.putBy}
             options={[
               ['no', say('In use')],
               ['yes', say('Put by')],
             ]}
-            onPick={list.setArchived}
+            onPick={list.setPutBy}
           />
         </ListTools>
       )}
@@ -182,7 +182,7 @@ function Narrow({
 function StoneChoice({ value, onPick }: { value: string; onPick: (value: string) => void }) {
   const stones = useQuery({
     queryKey: [...stonesKey, 'to choose from'],
-    queryFn: ({ signal }) => listStones({ search: '', archived: 'all' }, null, signal, 500),
+    queryFn: ({ signal }) => listStones({ search: '', putBy: 'all' }, null, signal, 500),
   });
   return (
     <Narrow label={say('Stone')} value={value} onPick={onPick} all={say('any stone')}>

@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import { usePages } from './usePages.ts';
 
-/** Whether one looks among what was archived. */
+/** Whether one looks among what was put by. */
 export type Shelf = 'no' | 'yes';
 
 /**
- * A list that is searched by words, in use or archived, and read page by page: what is asked, what came, and whether
+ * A list that is searched by words, in use or put by, and read page by page: what is asked, what came, and whether
  * there is anything at all.
  */
 export function useShelvedList<Page extends { readonly next: string | null }, Item>({
@@ -18,27 +18,27 @@ export function useShelvedList<Page extends { readonly next: string | null }, It
   /** What else narrows the list; an empty text does not. */
   narrowing?: readonly string[];
   read: (
-    asked: { readonly search: string; readonly archived: Shelf },
+    asked: { readonly search: string; readonly putBy: Shelf },
     after: string | null,
     signal: AbortSignal,
   ) => Promise<Page>;
   itemsOf: (page: Page) => readonly Item[];
 }) {
   const [typed, setTyped] = useState('');
-  const [archived, setArchived] = useState<Shelf>('no');
+  const [putBy, setPutBy] = useState<Shelf>('no');
   const search = typed.trim();
-  const pages = usePages([...key, archived, ...narrowing, search], (after, signal) =>
-    read({ search, archived }, after, signal),
+  const pages = usePages([...key, putBy, ...narrowing, search], (after, signal) =>
+    read({ search, putBy }, after, signal),
   );
   const items = pages.data?.pages.flatMap(itemsOf) ?? [];
-  const narrowed = search !== '' || archived !== 'no' || narrowing.some((each) => each !== '');
+  const narrowed = search !== '' || putBy !== 'no' || narrowing.some((each) => each !== '');
   return {
     typed,
     setTyped,
     /** The words as they are asked for. */
     search,
-    archived,
-    setArchived,
+    putBy,
+    setPutBy,
     pages,
     items,
     narrowed,

@@ -83,7 +83,7 @@ const work = { id: 'w', title: 'Low Water', stone, zones: [] } as unknown as Wor
 const kept = {
   id: 'e',
   workId: 'w',
-  archived: false,
+  putBy: false,
   version: 3,
   createdAt: '',
   changedAt: '',

@@ -9,7 +9,7 @@ const at = '2026-03-04T08:30:00.000Z';
 export const shelf: readonly Material[] = sampleMaterials.map(({ id, draft }) => ({
   ...draft,
   id,
-  archived: false,
+  putBy: false,
   version: 1,
   createdAt: at,
   changedAt: at,

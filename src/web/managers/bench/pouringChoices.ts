@@ -30,7 +30,7 @@ export function pouringChoices(
   const usual = stageMaterials(stage, plan).map((one) => ({ ...one, materialId: null }));
   if (stage === 'first-etch' && plan !== null) return usual;
   const own = register
-    .filter(({ stages, archived }) => !archived && stages.includes(stage))
+    .filter(({ stages, putBy }) => !putBy && stages.includes(stage))
     .map(({ id, name }): PouringChoice => {
       const like = usual.find(({ material }) => named(name, material)) ?? usual[0];
       return {

@@ -11,7 +11,7 @@ import {
 
 const report: Report = {
   id: 'year',
-  archived: false,
+  putBy: false,
   version: 2,
   createdAt: '2026-03-12T00:00:00.000Z',
   changedAt: '2026-03-12T00:00:00.000Z',
@@ -44,7 +44,7 @@ const report: Report = {
 };
 
 it('gives back what was kept where nothing was typed', () => {
-  const { id, archived, version, createdAt, changedAt, sample, ...draft } = report;
+  const { id, putBy, version, createdAt, changedAt, sample, ...draft } = report;
   expect(reportOfTyped(reportTyped(report))).toEqual(draft);
   expect(reportTroubles(reportTyped(report))).toEqual({ title: null, to: null, replacements: null });
   expect(reportTroubles(reportTyped(null)).title).toBe('A title is needed.');

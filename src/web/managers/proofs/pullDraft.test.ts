@@ -10,7 +10,7 @@ const fifth: Pull = {
   number: 5,
   id: 'five',
   workId: 'work',
-  archived: false,
+  putBy: false,
   version: 1,
   createdAt: now,
   changedAt: now,

@@ -62,12 +62,12 @@ export default function BatchList() {
           <Picks<Shelf>
             label={say('Which batches')}
             shownLabel={false}
-            value={list.archived}
+            value={list.putBy}
             options={[
               ['no', say('In use')],
               ['yes', say('Used up')],
             ]}
-            onPick={list.setArchived}
+            onPick={list.setPutBy}
           />
         </ListTools>
       )}

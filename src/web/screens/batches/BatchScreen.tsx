@@ -1,7 +1,7 @@
 import '../entries/Entries.css';
 import { Link } from 'wouter';
 import type { BatchEntry } from '../../../records/batch.ts';
-import { archiveBatch, batchesKey, batchKey, openBatch, saveBatch } from '../../client/batches.ts';
+import { batchesKey, batchKey, openBatch, putBatchBy, saveBatch } from '../../client/batches.ts';
 import { labelsPage } from '../../client/labels.ts';
 import {
   ageWords,
@@ -62,7 +62,7 @@ function BatchPage({ batch }: { batch: BatchEntry }) {
           listHref="/batches"
           words={{ out: say('It is used up'), back: say('Put it back in use') }}
           keep={keep}
-          archive={(archived) => archiveBatch(batch.id, batch.version, archived)}
+          setPutBy={(putBy) => putBatchBy(batch.id, batch.version, putBy)}
         >
           {(onSaved, key) => <BatchForm key={key} batch={batch} onSaved={onSaved} />}
         </KeptEntry>

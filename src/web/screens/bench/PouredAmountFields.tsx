@@ -33,7 +33,7 @@ export function PouredAmountFields({
   const [batchId, setBatchId] = useState('');
   const batches = useQuery({
     queryKey: [...batchesKey, 'bench', batch],
-    queryFn: ({ signal }) => listBatches({ search: '', archived: 'no', kind: batch }, null, signal),
+    queryFn: ({ signal }) => listBatches({ search: '', putBy: 'no', kind: batch }, null, signal),
     enabled: batch !== null,
   });
   const shelf = batchShelf(batches.data?.batches ?? []);

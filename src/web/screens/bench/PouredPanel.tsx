@@ -24,7 +24,7 @@ export function PouredPanel({
   const [picked, setPicked] = useState<string | null>(null);
   const register = useQuery({
     queryKey: [...materialsKey, 'bench'],
-    queryFn: ({ signal }) => listMaterials({ search: '', archived: 'no' }, null, signal),
+    queryFn: ({ signal }) => listMaterials({ search: '', putBy: 'no' }, null, signal),
   });
   const choices = pouringChoices(stage, plan, register.data?.materials ?? []);
   const logged = state.poured.filter((one) => one.stage === stage);

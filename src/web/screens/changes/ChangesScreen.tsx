@@ -24,7 +24,7 @@ export default function ChangesScreen({ later }: { later: ComparedSide }) {
   const works = useQuery({
     queryKey: [...worksKey, 'offered'],
     queryFn: async ({ signal }) =>
-      (await listWorks({ search: '', archived: 'all', stage: null }, null, signal, worksOffered)).works,
+      (await listWorks({ search: '', putBy: 'all', stage: null }, null, signal, worksOffered)).works,
   });
   const changes = useQuery({
     queryKey: changesKey(later, earlier ?? later),

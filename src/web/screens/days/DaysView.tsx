@@ -85,7 +85,7 @@ function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
       <div className="days">
         <section className="days-asked" aria-label={say('By when')}>
           <DeadlineFields asked={asked} steps={plan?.steps ?? []} onChange={ask} />
-          {behind && !work.archived && (
+          {behind && !work.putBy && (
             <>
               <p>{say('That is done already on this stone: there is nothing to plan for it.')}</p>
               {next && (
@@ -97,12 +97,12 @@ function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
           )}
           {saving.trouble && <FailureNotice failure={saving.trouble} />}
           <div className="days-acts">
-            {!work.archived && !behind && (
+            {!work.putBy && !behind && (
               <Button kind="act" disabled={same || saving.pending} onClick={() => void save(asked)}>
                 {same ? say('This deadline is kept') : say('Keep this deadline')}
               </Button>
             )}
-            {kept.deadline && !work.archived && (
+            {kept.deadline && !work.putBy && (
               <Button disabled={saving.pending} onClick={() => void save(null)}>
                 {say('Take the deadline away')}
               </Button>

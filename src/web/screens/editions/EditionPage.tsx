@@ -12,11 +12,11 @@ import { Fold } from '../../parts/Fold.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
-import { ArchiveEdition } from './ArchiveEdition.tsx';
 import { CountWords } from './CountWords.tsx';
 import { EditionForm } from './EditionForm.tsx';
 import { NoApproval } from './NoApproval.tsx';
 import { PlanFigures, PlanParts } from './PlanParts.tsx';
+import { PutEditionBy } from './PutEditionBy.tsx';
 import { useEditionCount, useEditionPlan } from './useEditionCount.ts';
 import { type Ledger, useLedger } from './useLedger.ts';
 
@@ -88,7 +88,7 @@ export function EditionPage({ edition }: { edition: Edition }) {
         {record}
         {!finished && <Papers edition={edition} />}
         {finished && <Fold title={say('How it was planned')}>{planned}</Fold>}
-        <ArchiveEdition edition={edition} onKept={hold} />
+        <PutEditionBy edition={edition} onKept={hold} />
       </div>
     </>
   );

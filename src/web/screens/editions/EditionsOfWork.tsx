@@ -15,9 +15,9 @@ import { PlanEdition } from './PlanEdition.tsx';
 /** The editions of a work, and planning one. */
 export function EditionsOfWork({ work }: { work: WorkEntry }) {
   const found = useQuery({ queryKey: editionsKey(work.id), queryFn: () => listEditions(work.id) });
-  const editions = (found.data ?? []).filter(({ archived }) => !archived);
+  const editions = (found.data ?? []).filter(({ putBy }) => !putBy);
   const gone = work.stage === 'regrained';
-  const shelved = (found.data ?? []).filter(({ archived }) => archived);
+  const shelved = (found.data ?? []).filter(({ putBy }) => putBy);
   return (
     <>
       <PageHead

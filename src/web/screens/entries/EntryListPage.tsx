@@ -55,12 +55,12 @@ export function EntryListPage<Page extends { readonly next: string | null }, Ite
               <Picks<Shelf>
                 label={shelves}
                 shownLabel={false}
-                value={list.archived}
+                value={list.putBy}
                 options={[
                   ['no', say('In use')],
                   ['yes', say('Put by')],
                 ]}
-                onPick={list.setArchived}
+                onPick={list.setPutBy}
               />
             )}
           </ListTools>

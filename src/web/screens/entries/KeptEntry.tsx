@@ -6,12 +6,12 @@ import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 
 /** The form of an entry as long as it is in its list, and the way out of the list or back into it. */
-export function KeptEntry<Entry extends { readonly archived: boolean; readonly version: number }>({
+export function KeptEntry<Entry extends { readonly putBy: boolean; readonly version: number }>({
   entry,
   listHref,
   words,
   keep,
-  archive,
+  setPutBy,
   children,
 }: {
   entry: Entry;
@@ -19,18 +19,18 @@ export function KeptEntry<Entry extends { readonly archived: boolean; readonly v
   /** What the way out and the way back are called. */
   words: { readonly out: string; readonly back: string };
   keep: (kept: Entry) => void;
-  archive: (archived: boolean) => Promise<Entry>;
+  setPutBy: (putBy: boolean) => Promise<Entry>;
   /** The form, told what to do once it is saved; its key changes with every save. */
   children: (onSaved: (kept: Entry) => void, key: string) => ReactNode;
 }) {
   const [saved, setSaved] = useState(false);
-  const archiving = useSaving<Entry>();
+  const moving = useSaving<Entry>();
   const [, go] = useLocation();
-  const move = async (archived: boolean) => {
-    const kept = await archiving.send(() => archive(archived), keep);
+  const move = async (putBy: boolean) => {
+    const kept = await moving.send(() => setPutBy(putBy), keep);
     if (!kept) return;
     keep(kept);
-    if (archived) go(listHref);
+    if (putBy) go(listHref);
   };
   const onSaved = (kept: Entry) => {
     keep(kept);
@@ -38,20 +38,20 @@ export function KeptEntry<Entry extends { readonly archived: boolean; readonly v
   };
   return (
     <>
-      {entry.archived ? (
-        <Button kind="act" onClick={() => void move(false)} disabled={archiving.pending}>
+      {entry.putBy ? (
+        <Button kind="act" onClick={() => void move(false)} disabled={moving.pending}>
           {words.back}
         </Button>
       ) : (
         <>
           {children(onSaved, saved ? String(entry.version) : 'open')}
           <p role="status">{saved ? say('Saved.') : ''}</p>
-          <Button kind="quiet" onClick={() => void move(true)} disabled={archiving.pending}>
+          <Button kind="quiet" onClick={() => void move(true)} disabled={moving.pending}>
             {words.out}
           </Button>
         </>
       )}
-      {archiving.trouble && <FailureNotice failure={archiving.trouble} />}
+      {moving.trouble && <FailureNotice failure={moving.trouble} />}
     </>
   );
 }

@@ -74,7 +74,7 @@ function MadeFor<Entry>({ form }: { form: TypedForm<Entry, InkTyped> }) {
   const works = useQuery({
     queryKey: [...worksKey, 'offered'],
     queryFn: async ({ signal }) =>
-      (await listWorks({ search: '', archived: 'all', stage: null }, null, signal, worksOffered)).works,
+      (await listWorks({ search: '', putBy: 'all', stage: null }, null, signal, worksOffered)).works,
   });
   const { workId } = form.values;
   const offered = (works.data ?? []).map(

@@ -67,12 +67,12 @@ export default function InkList() {
           <Picks<Shelf>
             label={say('Which mixes')}
             shownLabel={false}
-            value={list.archived}
+            value={list.putBy}
             options={[
               ['no', say('In use')],
               ['yes', say('Used up')],
             ]}
-            onPick={list.setArchived}
+            onPick={list.setPutBy}
           />
         </ListTools>
       )}

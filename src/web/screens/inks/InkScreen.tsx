@@ -1,7 +1,7 @@
 import './Inks.css';
 import { Link } from 'wouter';
 import type { InkEntry } from '../../../records/ink.ts';
-import { archiveInk, inkKey, inksKey, openInk, saveInk } from '../../client/inks.ts';
+import { inkKey, inksKey, openInk, putInkBy, saveInk } from '../../client/inks.ts';
 import { type InkTyped, inkFieldWords, inkOfTyped, inkTroubles, inkTyped } from '../../managers/inkForm.ts';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { SaveForm } from '../../parts/SaveForm.tsx';
@@ -57,7 +57,7 @@ function InkPage({ ink }: { ink: InkEntry }) {
             listHref="/inks"
             words={{ out: say('It is used up'), back: say('Put it back on the list') }}
             keep={keep}
-            archive={(archived) => archiveInk(ink.id, ink.version, archived)}
+            setPutBy={(putBy) => putInkBy(ink.id, ink.version, putBy)}
           >
             {(onSaved) => <InkForm ink={ink} onSaved={onSaved} />}
           </KeptEntry>

@@ -52,7 +52,7 @@ export function StringLog({ ink, onKept }: { ink: InkEntry; onKept: (kept: InkEn
           ))}
         </ul>
       )}
-      {!ink.archived && (
+      {!ink.putBy && (
         <form aria-label={say('Log a string')} noValidate onSubmit={(event) => void log(event)}>
           <div className="fields">
             <Field

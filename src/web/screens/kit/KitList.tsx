@@ -71,12 +71,12 @@ export default function KitList() {
           <Picks<Shelf>
             label={say('In use or taken out')}
             shownLabel={false}
-            value={list.archived}
+            value={list.putBy}
             options={[
               ['no', say('In use')],
               ['yes', say('Taken out')],
             ]}
-            onPick={list.setArchived}
+            onPick={list.setPutBy}
           />
         </ListTools>
       )}

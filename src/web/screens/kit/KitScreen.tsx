@@ -1,7 +1,7 @@
 import '../entries/Entries.css';
 import { Link } from 'wouter';
 import type { KitEntry } from '../../../records/kit.ts';
-import { archiveKit, kitEntryKey, kitKey, openKit, saveKit } from '../../client/kit.ts';
+import { kitEntryKey, kitKey, openKit, putKitBy, saveKit } from '../../client/kit.ts';
 import { type KitTyped, kitFieldWords, kitOfTyped, kitToolWords, kitTyped } from '../../managers/kitForm.ts';
 import { KitFields } from '../../parts/KitFields.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
@@ -45,7 +45,7 @@ function KitPage({ entry }: { entry: KitEntry }) {
           listHref="/kit"
           words={{ out: say('It is no longer used'), back: say('It is used again') }}
           keep={keep}
-          archive={(archived) => archiveKit(entry.id, entry.version, archived)}
+          setPutBy={(putBy) => putKitBy(entry.id, entry.version, putBy)}
         >
           {(onSaved, key) => <KitForm key={key} entry={entry} onSaved={onSaved} />}
         </KeptEntry>

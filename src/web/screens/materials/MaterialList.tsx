@@ -53,18 +53,18 @@ export default function MaterialList() {
           <Picks<Shelf>
             label={say('Which materials')}
             shownLabel={false}
-            value={list.archived}
+            value={list.putBy}
             options={[
               ['no', say('In the room')],
               ['yes', say('No longer')],
             ]}
-            onPick={list.setArchived}
+            onPick={list.setPutBy}
           />
         </ListTools>
       )}
       <FoundStatus found={settled && narrowed ? materials.length : null} />
-      {materials.length > 0 && list.archived === 'no' && <CardLinks />}
-      {list.archived === 'no' &&
+      {materials.length > 0 && list.putBy === 'no' && <CardLinks />}
+      {list.putBy === 'no' &&
         keptApart(materials).map((words) => (
           <div key={words} className="list-foot">
             <Notice kind="danger" title={say('Keep apart:')}>

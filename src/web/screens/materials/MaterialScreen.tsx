@@ -3,10 +3,10 @@ import { Link } from 'wouter';
 import type { Material } from '../../../records/material.ts';
 import { hazardsTold } from '../../../studio/room/hazardWords.ts';
 import {
-  archiveMaterial,
   materialKey,
   materialsKey,
   openMaterial,
+  putMaterialBy,
   saveMaterial,
 } from '../../client/materials.ts';
 import {
@@ -59,7 +59,7 @@ function MaterialPage({ material }: { material: Material }) {
           listHref="/materials"
           words={{ out: say('It is no longer in the room'), back: say('It is back in the room') }}
           keep={keep}
-          archive={(archived) => archiveMaterial(material.id, material.version, archived)}
+          setPutBy={(putBy) => putMaterialBy(material.id, material.version, putBy)}
         >
           {(onSaved, key) => <MaterialForm key={key} material={material} onSaved={onSaved} />}
         </KeptEntry>

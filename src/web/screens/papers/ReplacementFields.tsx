@@ -20,7 +20,7 @@ export function ReplacementFields({ form }: { form: TypedForm<Report, ReportType
   const trouble = form.troubleOf('replacements');
   const materials = useQuery({
     queryKey: [...materialsKey, 'for reports'],
-    queryFn: ({ signal }) => listMaterials({ search: '', archived: 'no' }, null, signal),
+    queryFn: ({ signal }) => listMaterials({ search: '', putBy: 'no' }, null, signal),
   });
   const register = [
     ['', say('not entered')] as const,

@@ -64,7 +64,7 @@ export function ReportFields({
 function ChosenRecords({ form }: { form: TypedForm<Report, ReportTyped> }) {
   const works = useQuery({
     queryKey: [...worksKey, 'for reports'],
-    queryFn: ({ signal }) => listWorks({ search: '', archived: 'all', stage: null }, null, signal, offered),
+    queryFn: ({ signal }) => listWorks({ search: '', putBy: 'all', stage: null }, null, signal, offered),
   });
   const comparisons = useQuery({
     queryKey: ['comparisons', 'for reports'],

@@ -6,8 +6,8 @@ import { Link } from 'wouter';
 import type { Report } from '../../../records/report.ts';
 import type { ReportFigure } from '../../../records/setReport.ts';
 import {
-  archiveReport,
   openReport,
+  putReportBy,
   readSetReport,
   reportKey,
   reportsKey,
@@ -73,7 +73,7 @@ function ReportPage({ report }: { report: Report }) {
             listHref="/reports"
             words={{ out: say('Put the report by'), back: say('Bring it back') }}
             keep={keep}
-            archive={(archived) => archiveReport(report.id, report.version, archived)}
+            setPutBy={(putBy) => putReportBy(report.id, report.version, putBy)}
           >
             {(onSaved, key) => (
               <ReportForm key={key} report={report} figures={set.data?.figures ?? []} onSaved={onSaved} />

@@ -2,7 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useLocation, useSearch } from 'wouter';
 import type { PullEntry } from '../../../records/pullTones.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
-import { archivePull, openPull, pullKey } from '../../client/pulls.ts';
+import { openPull, pullKey, putPullBy } from '../../client/pulls.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { say } from '../../words/say.ts';
@@ -20,9 +20,9 @@ export function LaidAside({ work }: { work: WorkEntry }) {
     queryFn: () => openPull(work.id, id!),
     enabled: id !== null,
   }).data;
-  if (!pull?.archived) return null;
+  if (!pull?.putBy) return null;
   const back = async () => {
-    if (!(await saving.send(() => archivePull(work.id, pull.id, pull.version, false)))) return;
+    if (!(await saving.send(() => putPullBy(work.id, pull.id, pull.version, false)))) return;
     await changed();
     go(`/works/${work.id}/proofs`);
   };

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { Link, useLocation, useSearch } from 'wouter';
 import type { PullEntry, PullPartner } from '../../../records/pullTones.ts';
 import type { KeptSeriesSettings } from '../../../records/workSeries.ts';
-import { archivePull, saveSeriesSettings, tellMeasuring } from '../../client/pulls.ts';
+import { putPullBy, saveSeriesSettings, tellMeasuring } from '../../client/pulls.ts';
 import { isBeingRead, pullKindWords, readingTrouble, readWords } from '../../managers/proofs/pullWords.ts';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
@@ -124,7 +124,7 @@ export function PullPage({ work, proofs, pull }: ProofsPageParts & { pull: PullE
               disabled={saving.pending}
               onClick={() =>
                 void run(
-                  () => archivePull(work.id, pull.id, pull.version, true),
+                  () => putPullBy(work.id, pull.id, pull.version, true),
                   () => go(`${at}?aside=${pull.id}`),
                 )
               }

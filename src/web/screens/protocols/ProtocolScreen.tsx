@@ -4,11 +4,11 @@ import { useQuery } from '@tanstack/react-query';
 import { Link, useSearchParams } from 'wouter';
 import type { ForeignProtocol } from '../../../records/workProtocol.ts';
 import {
-  archiveProtocol,
   openProtocol,
   protocolKey,
   protocolSheetAddress,
   protocolsKey,
+  putProtocolBy,
 } from '../../client/protocols.ts';
 import { listWorks, worksKey } from '../../client/workList.ts';
 import { ButtonFile } from '../../parts/Button.tsx';
@@ -46,7 +46,7 @@ function ProtocolPage({ kept }: { kept: ForeignProtocol }) {
   const beside = asked.get('beside') ?? '';
   const works = useQuery({
     queryKey: [...worksKey, 'for protocols'],
-    queryFn: ({ signal }) => listWorks({ search: '', archived: 'all', stage: null }, null, signal, offered),
+    queryFn: ({ signal }) => listWorks({ search: '', putBy: 'all', stage: null }, null, signal, offered),
   });
   const { protocol } = kept;
   const options = [
@@ -85,7 +85,7 @@ function ProtocolPage({ kept }: { kept: ForeignProtocol }) {
           listHref="/protocols"
           words={{ out: say('Put the protocol by'), back: say('Bring it back') }}
           keep={keep}
-          archive={(archived) => archiveProtocol(kept.id, kept.version, archived)}
+          setPutBy={(putBy) => putProtocolBy(kept.id, kept.version, putBy)}
         >
           {() => null}
         </KeptEntry>

@@ -19,7 +19,7 @@ export function PressSetUp({ stone }: { stone: StoneEntry }) {
     <StoneSection
       title={say('Press set-up')}
       change={unknown ? say('Write the set-up down') : say('Change the set-up')}
-      changeable={!stone.archived}
+      changeable={!stone.putBy}
       form={(onLeave) => <SetUpForm stone={stone} onLeave={onLeave} />}
     >
       {unknown ? (

@@ -22,7 +22,7 @@ export function StoneFactsSection({ stone }: { stone: StoneEntry }) {
     <StoneSection
       title={say('Size and kind')}
       change={say('Correct name, size, corners')}
-      changeable={!stone.archived}
+      changeable={!stone.putBy}
       form={(onLeave) => <FactsForm stone={stone} onLeave={onLeave} />}
     >
       <dl className="stone-facts">

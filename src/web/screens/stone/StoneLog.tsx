@@ -36,7 +36,7 @@ export function StoneLog<Row extends { readonly at: string }>({
               <b>{main}</b>
               <span>{beside}</span>
               <span className="soft">{dayText(row.at)}</span>
-              {!stone.archived && (
+              {!stone.putBy && (
                 <Button
                   kind="quiet"
                   onClick={() => setOpen({ row })}
@@ -49,7 +49,7 @@ export function StoneLog<Row extends { readonly at: string }>({
           );
         })}
       </ol>
-      {!open && !stone.archived && (
+      {!open && !stone.putBy && (
         <Button ref={opener} onClick={() => setOpen({ row: null })}>
           {kind.add}
         </Button>

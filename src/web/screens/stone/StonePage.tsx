@@ -18,8 +18,8 @@ import { inchUnitOf, lengthFigure, lengthWords, sizeWords } from '../../words/le
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { StoneStanding } from '../rack/StoneStanding.tsx';
-import { ArchiveStone } from './ArchiveStone.tsx';
 import { PressSetUp } from './PressSetUp.tsx';
+import { PutStoneBy } from './PutStoneBy.tsx';
 import { StoneFactsSection } from './StoneFactsSection.tsx';
 import { StoneLog } from './StoneLog.tsx';
 import { StonePhotographs } from './StonePhotographs.tsx';
@@ -72,7 +72,7 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
         <PressSetUp stone={stone} />
         <StonePhotographs stone={stone} />
         <StoneFactsSection stone={stone} />
-        <ArchiveStone stone={stone} />
+        <PutStoneBy stone={stone} />
       </div>
     </div>
   );
@@ -148,7 +148,7 @@ function densityWords(basis: Basis): string {
 
 function StoneWorks({ stone }: { stone: StoneEntry }) {
   const first = workOn(stone);
-  if (stone.archived && stone.works.length === 0) return null;
+  if (stone.putBy && stone.works.length === 0) return null;
   return (
     <section className="stone-works" aria-label={say('Works on it')}>
       <h2 className="big">{first ? say('On this stone') : say('Nothing is on it')}</h2>
@@ -167,7 +167,7 @@ function StoneWorks({ stone }: { stone: StoneEntry }) {
             {say('Open {title}', { title: first.title })}
           </ButtonLink>
         )}
-        {!stone.archived && (
+        {!stone.putBy && (
           <ButtonLink kind={first ? 'quiet' : 'act'} href={`/works/new?stone=${stone.id}`}>
             {first ? say('Start another work on it') : say('Start a work on it')}
           </ButtonLink>

@@ -85,7 +85,7 @@ export function StonePhotographs({ stone }: { stone: StoneEntry }) {
               />
             </a>
             <div>
-              {stone.archived ? (
+              {stone.putBy ? (
                 <p>{photographStateWords[state]}</p>
               ) : (
                 <>
@@ -112,7 +112,7 @@ export function StonePhotographs({ stone }: { stone: StoneEntry }) {
       </ul>
       <UnsentPhotographs of={(belongs) => belongs.to === 'stone' && belongs.stoneId === stone.id} />
       {trouble && <FailureNotice failure={trouble} />}
-      {!stone.archived && (
+      {!stone.putBy && (
         <div className="stone-photographs-add">
           <PhotographWays
             words={say('Add a photograph')}

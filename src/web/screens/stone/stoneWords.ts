@@ -3,8 +3,8 @@ import { fixed } from '../../words/figures.ts';
 import { say } from '../../words/say.ts';
 
 /** The finding about a stone, as a headline. */
-export function stoneFinding({ name, archived, verdict }: StoneEntry): string {
-  if (archived) return say('{name} is off the rack', { name });
+export function stoneFinding({ name, putBy, verdict }: StoneEntry): string {
+  if (putBy) return say('{name} is off the rack', { name });
   const { level, wedge } = verdict;
   if (level === 'not measured' && wedge === 'not measured')
     return say('{name}, level not measured yet', { name });

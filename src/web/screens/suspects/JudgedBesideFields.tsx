@@ -27,7 +27,7 @@ export function JudgedBesideFields({
   });
   const works = useQuery({
     queryKey: [...worksKey, 'offered'],
-    queryFn: () => listWorks({ search: '', archived: 'no', stage: null }, null, undefined, offeredWorks),
+    queryFn: () => listWorks({ search: '', putBy: 'no', stage: null }, null, undefined, offeredWorks),
   });
   const known = useQuery({
     queryKey: runKey(beside.run),

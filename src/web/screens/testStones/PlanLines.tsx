@@ -1,7 +1,7 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { Link, useLocation } from 'wouter';
 import type { TestPlanEntry } from '../../../records/testPlanEntry.ts';
-import { archiveTestPlan, copyTestPlan, listTestPlans, testPlansKey } from '../../client/testPlans.ts';
+import { copyTestPlan, listTestPlans, putTestPlanBy, testPlansKey } from '../../client/testPlans.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { say } from '../../words/say.ts';
@@ -24,7 +24,7 @@ export function PlanLines() {
     go(`/test-stones/plan/${copied.id}`);
   };
   const takeOff = async ({ id, version }: TestPlanEntry) => {
-    if (await saving.send(() => archiveTestPlan(id, version, true))) await refresh();
+    if (await saving.send(() => putTestPlanBy(id, version, true))) await refresh();
   };
   return (
     <section className="plans-kept" aria-labelledby="plans-kept">

@@ -18,7 +18,7 @@ import { useSaving } from '../useSaving.ts';
 
 /** As many stones as a choice shows. */
 const mostStones = 200;
-const allInUse = { search: '', archived: 'no' } as const;
+const allInUse = { search: '', putBy: 'no' } as const;
 
 /** Says on which stone a test stone is drawn and how many hands etch it; a stone that is not on the rack yet is entered. */
 export function PutAtBench({

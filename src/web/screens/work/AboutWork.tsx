@@ -4,7 +4,7 @@ import { Link } from 'wouter';
 import { type WorkDraft, type WorkStage, workStages } from '../../../records/work.ts';
 import { inPageWords } from '../../client/inPageWords.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
-import { archiveWork } from '../../client/works.ts';
+import { putWorkBy } from '../../client/works.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
@@ -32,16 +32,16 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
   const save = async () => {
     if (await desk.change(() => ({ ...typed, title: facts.title.trim() }))) setTyped({});
   };
-  const archive = async () => {
+  const put = async () => {
     setTrouble(null);
     try {
-      desk.adopt(await archiveWork(work.id, work.version, !work.archived));
+      desk.adopt(await putWorkBy(work.id, work.version, !work.putBy));
     } catch (thrown) {
       setTrouble(shownFailure(thrown));
     }
   };
   const shownTrouble = trouble ?? desk.trouble;
-  const notSaved = work.archived
+  const notSaved = work.putBy
     ? say('It is put by: bring it back first.')
     : facts.title.trim() === ''
       ? say('It needs a title.')
@@ -51,7 +51,7 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
   return (
     <WorkPage
       work={work}
-      headline={work.archived ? say('{title} is put by', { title: work.title }) : work.title}
+      headline={work.putBy ? say('{title} is put by', { title: work.title }) : work.title}
       board={<EtchBoard desk={desk} kept={null} pointed={null} />}
       side={
         <form
@@ -110,8 +110,8 @@ export function AboutWork({ desk }: { desk: WorkDesk }) {
             <PastFields origin={facts.origin} onOrigin={(origin) => set({ origin })} />
           )}
           {shownTrouble && <FailureNotice failure={shownTrouble} />}
-          <Button kind="quiet" onClick={() => void archive()}>
-            {work.archived ? say('Bring it back') : say('Put the work by')}
+          <Button kind="quiet" onClick={() => void put()}>
+            {work.putBy ? say('Bring it back') : say('Put the work by')}
           </Button>
           <div className={notSaved === null ? 'work-act' : 'work-act resting'}>
             <Button kind="act" type="submit" disabled={desk.saving || notSaved !== null}>

@@ -19,7 +19,7 @@ export function TannicFields({
   const { tannic, tannicBatchId } = choices;
   const batches = useQuery({
     queryKey: [...batchesKey, 'tannic in use'],
-    queryFn: ({ signal }) => listBatches({ search: '', archived: 'no', kind: 'tannic' }, null, signal),
+    queryFn: ({ signal }) => listBatches({ search: '', putBy: 'no', kind: 'tannic' }, null, signal),
   });
   const gum = tannic?.gum ?? null;
   return (

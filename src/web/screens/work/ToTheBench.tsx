@@ -41,11 +41,11 @@ export function ToTheBench({ work, kind = 'plain' }: { work: WorkEntry; kind?: '
           {words}
         </ButtonLink>
       ) : (
-        <Button kind={kind} disabled={busy || runs.isPending || work.archived} onClick={() => void begin()}>
+        <Button kind={kind} disabled={busy || runs.isPending || work.putBy} onClick={() => void begin()}>
           {words}
         </Button>
       )}
-      {!newest && work.archived && <p className="soft">{say('It is put by: bring it back first.')}</p>}
+      {!newest && work.putBy && <p className="soft">{say('It is put by: bring it back first.')}</p>}
     </div>
   );
 }

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { StoneEntry } from '../../../records/stoneEntry.ts';
-import { archiveStone } from '../../client/stones.ts';
+import { putStoneBy } from '../../client/stones.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { Sure } from '../../parts/Sure.tsx';
@@ -9,13 +9,13 @@ import { useSaving } from '../useSaving.ts';
 import { useKeptStone } from './useKeptStone.ts';
 
 /** Takes a stone off the rack, or brings it back; nothing of it is lost either way. */
-export function ArchiveStone({ stone }: { stone: StoneEntry }) {
+export function PutStoneBy({ stone }: { stone: StoneEntry }) {
   const [asking, setAsking] = useState(false);
   const keep = useKeptStone();
   const saving = useSaving<StoneEntry>();
-  const set = async (archived: boolean) => {
+  const set = async (putBy: boolean) => {
     setAsking(false);
-    const saved = await saving.send(() => archiveStone(stone.id, stone.version, archived), keep);
+    const saved = await saving.send(() => putStoneBy(stone.id, stone.version, putBy), keep);
     if (saved) keep(saved);
   };
   return (
@@ -27,7 +27,7 @@ export function ArchiveStone({ stone }: { stone: StoneEntry }) {
             : saving.trouble.remedy}
         </Notice>
       )}
-      {stone.archived ? (
+      {stone.putBy ? (
         <Button kind="act" onClick={() => void set(false)} disabled={saving.pending}>
           {say('Put it back on the rack')}
         </Button>

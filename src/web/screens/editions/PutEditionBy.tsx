@@ -1,5 +1,5 @@
 import type { Edition } from '../../../records/edition.ts';
-import { archiveEdition } from '../../client/editions.ts';
+import { putEditionBy } from '../../client/editions.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
@@ -8,14 +8,14 @@ import { say } from '../../words/say.ts';
 import { useSaving } from '../useSaving.ts';
 
 /** Takes an edition off its work, or brings it back; nothing of it is lost either way. */
-export function ArchiveEdition({ edition, onKept }: { edition: Edition; onKept: (kept: Edition) => void }) {
+export function PutEditionBy({ edition, onKept }: { edition: Edition; onKept: (kept: Edition) => void }) {
   const saving = useSaving<Edition>();
-  const put = async (archived: boolean) => {
-    const kept = await saving.send(() => archiveEdition(edition.id, edition.version, archived), onKept);
+  const put = async (putBy: boolean) => {
+    const kept = await saving.send(() => putEditionBy(edition.id, edition.version, putBy), onKept);
     if (kept) onKept(kept);
   };
   const trouble = saving.trouble && <FailureNotice failure={saving.trouble} />;
-  if (edition.archived) {
+  if (edition.putBy) {
     return (
       <>
         <Notice kind="aside" title={say('This edition was taken off its work.')}>
