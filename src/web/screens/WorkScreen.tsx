@@ -1,6 +1,6 @@
 import './WorkScreen.css';
 import { useQuery } from '@tanstack/react-query';
-import { Link, Redirect, useLocation } from 'wouter';
+import { Redirect, useLocation } from 'wouter';
 import type { WorkEntry } from '../../records/workEntry.ts';
 import { lastHeard } from '../client/heardOrHeld.ts';
 import { FailedRequest, shownFailure } from '../client/shownFailure.ts';
@@ -9,6 +9,7 @@ import { ButtonLink } from '../parts/Button.tsx';
 import { FailureNotice } from '../parts/FailureNotice.tsx';
 import { GrainedAway } from '../parts/GrainedAway.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
+import { PagesOf } from '../parts/PagesOf.tsx';
 import { say } from '../words/say.ts';
 import { DaysView } from './days/DaysView.tsx';
 import { EditionsOfWork } from './editions/EditionsOfWork.tsx';
@@ -59,22 +60,24 @@ export default function WorkScreen({ id, view }: { id: string; view: string }) {
 
 function OpenWork({ entry, view }: { entry: WorkEntry; view: string }) {
   const desk = useWorkDesk(entry);
-  const address = (path: string) => `/works/${entry.id}${path && `/${path}`}`;
   return (
     <>
-      <nav className="work-views" aria-label={say('This work')}>
-        <ul>
-          {views.map(({ path, name }) => (
-            <li key={path}>
-              <Link href={address(path)} aria-current={path === view ? 'page' : undefined}>
-                {name}
-                {path === '' && desk.unsaved && <span className="work-unsaved"> {say('not saved')}</span>}
-              </Link>
-            </li>
-          ))}
-        </ul>
+      <PagesOf
+        name={entry.title}
+        label={say('This work')}
+        pages={views.map(({ path, name }) => ({
+          href: `/works/${entry.id}${path && `/${path}`}`,
+          here: path === view,
+          words: (
+            <>
+              {name}
+              {path === '' && desk.unsaved && <span className="work-unsaved"> {say('not saved')}</span>}
+            </>
+          ),
+        }))}
+      >
         <ToTheBench work={entry} />
-      </nav>
+      </PagesOf>
       <GumNow work={entry.id} />
       {entry.stage === 'regrained' && (
         <div className="gum-now">

@@ -1,6 +1,5 @@
 import './Editions.css';
 import { useQuery } from '@tanstack/react-query';
-import { Link } from 'wouter';
 import type { Edition } from '../../../records/edition.ts';
 import { editionKey, openEdition } from '../../client/editions.ts';
 import { heardOrHeld } from '../../client/heardOrHeld.ts';
@@ -8,6 +7,7 @@ import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { PagesOf } from '../../parts/PagesOf.tsx';
 import { say } from '../../words/say.ts';
 import { NotFound } from '../NotFound.tsx';
 import { Curating } from './Curating.tsx';
@@ -65,22 +65,17 @@ export default function EditionScreen({ id, view }: { id: string; view: string }
 
 function EditionViews({ edition, view }: { edition: Edition; view: string }) {
   return (
-    <nav className="edition-views" aria-label={say('This edition')}>
-      <ul>
-        <li>
-          <Link href={`/works/${edition.workId}/edition`}>{say('The work')}</Link>
-        </li>
-        {views.map(({ path, name }) => (
-          <li key={path}>
-            <Link
-              href={`/editions/${edition.id}${path && `/${path}`}`}
-              aria-current={path === view ? 'page' : undefined}
-            >
-              {name}
-            </Link>
-          </li>
-        ))}
-      </ul>
-    </nav>
+    <PagesOf
+      name={edition.title}
+      label={say('This edition')}
+      pages={[
+        { href: `/works/${edition.workId}/edition`, here: false, words: say('The work') },
+        ...views.map(({ path, name }) => ({
+          href: `/editions/${edition.id}${path && `/${path}`}`,
+          here: path === view,
+          words: name,
+        })),
+      ]}
+    />
   );
 }

@@ -1,7 +1,6 @@
 import './TestStones.css';
 import './PlanTest.css';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
-import { Link } from 'wouter';
 import type { TestStone, TestStoneDraft } from '../../../records/testStone.ts';
 import { FailedRequest, shownFailure } from '../../client/shownFailure.ts';
 import { openTestStone, saveTestStone, testStoneKey, testStonesKey } from '../../client/testStones.ts';
@@ -9,6 +8,7 @@ import { readPatches } from '../../managers/testStones/unsavedPatches.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
+import { PagesOf } from '../../parts/PagesOf.tsx';
 import { say } from '../../words/say.ts';
 import { NotFound } from '../NotFound.tsx';
 import { useSaving } from '../useSaving.ts';
@@ -66,18 +66,15 @@ export default function TestStoneScreen({ id, view }: { id: string; view: string
   const parts: TestStonePageParts = { stone, save, saving, keep };
   return (
     <>
-      <nav className="test-stone-views" aria-label={say('Pages of {stone}', { stone: stone.name })}>
-        <Link href="/test-stones">{say('Test stones')}</Link>
-        {views.map(([path, words]) => (
-          <Link
-            key={path}
-            href={`/test-stones/${id}${path === '' ? '' : `/${path}`}`}
-            aria-current={path === view ? 'page' : undefined}
-          >
-            {path === 'patches' && view !== path && laidBy(id) ? say('Patches, not saved') : words}
-          </Link>
-        ))}
-      </nav>
+      <PagesOf
+        name={stone.name}
+        label={say('Pages of {stone}', { stone: stone.name })}
+        pages={views.map(([path, words]) => ({
+          href: `/test-stones/${id}${path === '' ? '' : `/${path}`}`,
+          here: path === view,
+          words: path === 'patches' && view !== path && laidBy(id) ? say('Patches, not saved') : words,
+        }))}
+      />
       {pageOf(view, parts)}
       {saving.trouble && (
         <div className="list-foot">

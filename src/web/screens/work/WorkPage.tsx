@@ -21,14 +21,13 @@ export function WorkPage({
   side: ReactNode;
   below?: ReactNode;
 }) {
-  const { stone, title, stage } = work;
+  const { stone, stage } = work;
   return (
     <div className="work-page" style={stoneTint(stone.colour)}>
       <div className="work-head">
         <PageHead
-          stamp={say('{stone} · {title} · {size} · {workStageWords}', {
+          stamp={say('{stone} · {size} · {workStageWords}', {
             stone: stone.name,
-            title,
             size: sizeWords(stone.widthMm, stone.heightMm),
             workStageWords: workStageWords[stage],
           })}
