@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect } from 'vitest';
-import { leastSquares } from '../../src/science/statistics/leastSquares.ts';
+import { inverseCrossProduct, leastSquares } from '../../src/science/statistics/leastSquares.ts';
 import { eachRow, publishedRows } from './rows.ts';
 
 const rows = publishedRows('nist_strd_certified.json');
@@ -18,7 +18,7 @@ function observations(file: string): { targets: number[]; regressors: number[][]
 describe('least squares on certified sets, Longley’s near-collinear one too', () => {
   eachRow(rows, /^nist-strd-(norris|longley)$/, 2, (row) => {
     const { targets, regressors } = observations(row.inputs.data as string);
-    const certified = row.expected as { parameters: number[]; residual_ss: number };
+    const certified = row.expected as { parameters: number[]; parameter_sd: number[]; residual_ss: number };
     const found = leastSquares(regressors, targets, null)!;
     expect(found).toHaveLength(certified.parameters.length);
     for (const [i, value] of certified.parameters.entries())
@@ -28,6 +28,12 @@ describe('least squares on certified sets, Longley’s near-collinear one too', 
     );
     const left = residuals.reduce((sum, value) => sum + value * value, 0);
     expect(Math.abs(left / certified.residual_ss - 1)).toBeLessThan(row.tolerance.relative!);
+    const variance = left / (targets.length - found.length);
+    const spread = inverseCrossProduct(regressors)!;
+    for (const [i, deviation] of certified.parameter_sd.entries())
+      expect(Math.abs(Math.sqrt(variance * spread[i]![i]!) / deviation - 1)).toBeLessThan(
+        row.tolerance.relative!,
+      );
     // Weights that are all alike change nothing.
     const weighted = leastSquares(
       regressors,

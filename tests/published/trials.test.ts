@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { TrialColumns, TrialRow } from '../../src/records/trial.ts';
-import { passingBound, studentizedRangeBelow } from '../../src/science/statistics/manyComparisons.ts';
+import { studentTail } from '../../src/science/statistics/distributions.ts';
+import {
+  allWithinOfControl,
+  passingBound,
+  studentizedRangeBelow,
+} from '../../src/science/statistics/manyComparisons.ts';
 import { analyseTrial } from '../../src/studio/trials/analyseTrial.ts';
 import { eachRow, near, publishedRows } from './rows.ts';
 
@@ -28,6 +33,35 @@ describe('studentized range', () => {
     const found = passingBound((range) => studentizedRangeBelow(range, k, freedom), 1 - alpha);
     near(row, found, printed);
     near(row, found, exact, exactRange);
+  });
+});
+
+describe('several differences to one control', () => {
+  eachRow(rows, /^dunnett-/, 2, (row) => {
+    const { group_sizes, control_size, df, statistics } = row.inputs as {
+      group_sizes: number[];
+      control_size: number;
+      df: number;
+      statistics: number[];
+    };
+    const ties = group_sizes.map((size) => Math.sqrt(size / (size + control_size)));
+    const { p } = row.expected as { p: number[] };
+    for (const [i, chance] of p.entries())
+      near(row, 1 - allWithinOfControl(statistics[i]!, ties, df), chance);
+  });
+
+  test('one difference alone is Student’s t; almost untied they are independent', () => {
+    for (const score of [0.5, 2, 4]) {
+      for (const freedom of [3, 12, Infinity]) {
+        const one = 1 - 2 * studentTail(score, freedom);
+        expect(allWithinOfControl(score, [0.6], freedom)).toBeCloseTo(one, 8);
+      }
+      const inside = 1 - 2 * studentTail(score, Infinity);
+      expect(allWithinOfControl(score, [1e-6, 1e-6, 1e-6], Infinity)).toBeCloseTo(inside ** 3, 8);
+    }
+    expect(allWithinOfControl(0, [0.5], 5)).toBe(0);
+    expect(allWithinOfControl(1, [1], 5)).toBeNaN();
+    expect(allWithinOfControl(1, [0.5], 0)).toBeNaN();
   });
 });
 

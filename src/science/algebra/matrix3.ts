@@ -1,4 +1,4 @@
-/** A row-major 3×3 matrix. */
+/** A row-major 3×3 matrix; all that is done with it here is so by definition. */
 export type Matrix3 = readonly number[];
 
 /** The product `left · right`. */

@@ -1,6 +1,7 @@
 /**
  * Baumé moduli for liquids heavier than water. They are different scales: 42 °Bé is 1.4078 on one and 1.4118 on another.
- * `us`: SG 60/60 °F = 145/(145 − °Bé) (CRC Handbook of Chemistry and Physics, 51st ed.; Marks' Standard Handbook).
+ * CRC Handbook of Chemistry and Physics, 51st ed., 1970, hydrometer conversions; `us` is SG 60/60 °F, in Marks' Standard
+ * Handbook for Mechanical Engineers too.
  */
 export const baumeModulus = { us: 145, oldDutch: 144, gerlach: 146.78 } as const;
 

@@ -1,14 +1,14 @@
 /**
- * Moles per litre of a solution given by weight: 10 · % · density / molar mass.
+ * Moles per litre of a solution given by weight, by definition: 10 · % · density / molar mass.
  * @param percentByWeight 0..100.
- * @param gramsPerMl density of the solution.
- * @param gramsPerMol molar mass of the dissolved substance.
+ * @param gramsPerMl density of the solution, above 0.
+ * @param gramsPerMol molar mass of the dissolved substance, above 0.
  */
 export function molarity(percentByWeight: number, gramsPerMl: number, gramsPerMol: number): number {
   return (10 * percentByWeight * gramsPerMl) / gramsPerMol;
 }
 
-/** Moles per litre of a solution given by mass per volume. @param gramsPerLitre 0 or more. @param gramsPerMol above 0. */
+/** Moles per litre of a solution given by mass per volume, by definition. @param gramsPerLitre 0 or more. @param gramsPerMol above 0. */
 export function molarityOfGramsPerLitre(gramsPerLitre: number, gramsPerMol: number): number {
   return gramsPerLitre / gramsPerMol;
 }
@@ -16,7 +16,7 @@ export function molarityOfGramsPerLitre(gramsPerLitre: number, gramsPerMol: numb
 /**
  * Volume of stock that holds as much as the wanted volume of the weaker solution: c₁v₁ = c₂v₂.
  * @param stock @param wanted strengths by volume, of one unit, above 0.
- * @returns ml of stock; NaN where the stock is not stronger than what is wanted.
+ * @returns ml of stock, `wantedMl` where both are equally strong; NaN where the stock is weaker than what is wanted.
  */
 export function stockForDilution(stock: number, wanted: number, wantedMl: number): number {
   return stock >= wanted && stock > 0 ? (wanted * wantedMl) / stock : Number.NaN;
@@ -43,13 +43,13 @@ export function dilutionByWeight(
   return { stockGrams, stockMl: stockGrams / stock.gramsPerMl, waterGrams: totalGrams - stockGrams };
 }
 
-/** "1 to 10" as volume per cent of stock: parts / (all parts) · 100. One part to a hundred is 0.99 %, not 1 %. */
+/** "1 to 10" as volume per cent of stock, by definition: parts / (all parts) · 100; both 0 or more. One part to a hundred is 0.99 %, not 1 %. */
 export function volumePercentOfParts(stockParts: number, otherParts: number): number {
   return (100 * stockParts) / (stockParts + otherParts);
 }
 
 /**
- * Alligation alternate: parts by weight of a strong and a weak solution for a wanted strength, in smallest whole numbers
+ * Alligation alternate, the pharmacist's rule (common practice, no source; it follows from the mass balance): parts by weight of a strong and a weak solution for a wanted strength, in smallest whole numbers
  * where the strengths are whole, else as a ratio to one part of the strong.
  * @returns null where the wanted strength does not lie between the two.
  */

@@ -4,7 +4,7 @@ import { convexHull, crossesItself, signedArea } from './polygon.ts';
 /**
  * What keeps a closed outline from bounding an area: `degenerate` where its points lie in one place or on one line, or
  * it encloses less than `leastArea`; `self-crossing` where it crosses or touches itself; null when usable. Points
- * that repeat the one before are passed over.
+ * that repeat the one before are passed over. What counts as a fault is our rule.
  * @param outline in any unit, the closing point not repeated; `leastArea` in that unit squared.
  */
 export function outlineFault(

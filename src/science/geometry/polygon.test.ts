@@ -8,6 +8,7 @@ import {
   distanceToOutline,
   isConvex,
   offsetPolygon,
+  segmentsMeet,
   signedArea,
 } from './polygon.ts';
 
@@ -48,6 +49,22 @@ describe('polygon', () => {
   it('contains what is inside only', () => {
     expect(containsPoint(hook, [2, 18])).toBe(true);
     expect(containsPoint(hook, [10, 10])).toBe(false);
+  });
+
+  it('tells segments that meet: crossing, touching by an end, lying on each other, not where only their lines do', () => {
+    const meet = (c: Point, d: Point) => {
+      const found = segmentsMeet([0, 0], [10, 0], c, d);
+      expect(segmentsMeet(c, d, [0, 0], [10, 0])).toBe(found);
+      expect(segmentsMeet([10, 0], [0, 0], d, c)).toBe(found);
+      return found;
+    };
+    expect(meet([5, -1], [5, 1])).toBe(true);
+    expect(meet([10, 0], [12, 5])).toBe(true);
+    expect(meet([4, 0], [4, 7])).toBe(true);
+    expect(meet([8, 0], [20, 0])).toBe(true);
+    expect(meet([11, 0], [20, 0])).toBe(false);
+    expect(meet([11, -1], [11, 1])).toBe(false);
+    expect(meet([0, 1], [10, 1])).toBe(false);
   });
 
   it('finds crossings and folds', () => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Point } from './point.ts';
 import { containsPoint } from './polygon.ts';
-import { roomiestPoint } from './roomiestPoint.ts';
+import { roomAt, roomiestPoint } from './roomiestPoint.ts';
 
 const box = (x: number, y: number, width: number, height: number): Point[] => [
   [x, y],
@@ -74,4 +74,13 @@ test('nothing to stand in gives null', () => {
       1,
     ),
   ).toBeNull();
+});
+
+test('room at a point is its distance to the nearest edge, of what is cut out too, negative where it is not inside', () => {
+  const place = { rings: [box(0, 0, 100, 60)], without: [box(40, 20, 20, 20)] };
+  expect(roomAt(place, [10, 30])).toBe(10);
+  expect(roomAt(place, [35, 30])).toBe(5);
+  expect(roomAt(place, [50, 30])).toBe(-10);
+  expect(roomAt(place, [103, 64])).toBe(-5);
+  expect(roomAt({ rings: [], without: [] }, [0, 0])).toBe(-Infinity);
 });

@@ -3,7 +3,9 @@ import { gammaAbove } from './gammaDistribution.ts';
 import { normalUpperTail } from './normalTail.ts';
 
 /**
- * Quantile of the standard normal distribution, to about 14 digits.
+ * Quantile of the standard normal distribution, to about 14 digits: where `normalUpperTail` passes it. Here as below the
+ * chance has its own source, the quantile is found by halving, and how the distributions hang together is told in
+ * Abramowitz & Stegun 1964, chapter 26 (from memory).
  * @param probability 0..1; 0 and 1 give ∓∞, anything else outside NaN.
  */
 export function normalQuantile(probability: number): number {
@@ -14,7 +16,7 @@ export function normalQuantile(probability: number): number {
 }
 
 /**
- * Quantile of Student's t distribution.
+ * Quantile of Student's t distribution, by the beta distribution: t² / (t² + ν) is a beta variable.
  * @param probability 0..1; 0 and 1 give ∓∞, anything else outside NaN.
  * @param degreesOfFreedom above 0, Infinity for the normal distribution; NaN otherwise.
  */
@@ -34,7 +36,7 @@ export function studentQuantile(probability: number, degreesOfFreedom: number): 
 }
 
 /**
- * Chance that Student's t exceeds a score.
+ * Chance that Student's t exceeds a score: t² is Fisher's F with one degree of freedom above.
  * @param score 0 or more; NaN below.
  * @param degreesOfFreedom above 0, Infinity for the normal distribution; NaN otherwise.
  */
@@ -54,7 +56,7 @@ export function betaQuantile(probability: number, alpha: number, beta: number): 
 }
 
 /**
- * Quantile of the chi-square distribution.
+ * Quantile of the chi-square distribution: its half is a gamma variable.
  * @param probability 0..1; 0 gives 0 and 1 Infinity, anything else outside NaN.
  * @param degreesOfFreedom above 0; NaN otherwise.
  */

@@ -1,7 +1,8 @@
 import { Matrix, QrDecomposition } from '../algebra/denseMatrices.ts';
 
 /**
- * Weighted least squares by QR: the coefficients that make Σ w (y − Σ c·x)² least.
+ * Weighted least squares by QR: the coefficients that make Σ w (y − Σ c·x)² least. Golub, G. (1965), Numerische Mathematik
+ * 7, 206–216, doi 10.1007/BF01436075 (from memory).
  * @param rows one array of regressors per observation, all of one length.
  * @param targets y per observation.
  * @param weights 0 or more per observation; null: all 1.

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { betaBelow } from './betaDistribution.ts';
+import { betaQuantile, studentTail } from './distributions.ts';
 import { gammaAbove } from './gammaDistribution.ts';
 import { integrate } from './gaussLegendre.ts';
 import { logGamma } from './logGamma.ts';
+import { normalUpperTail } from './normalTail.ts';
 
 /** What each claims to reach. */
 const relative = 1e-12;
@@ -45,6 +47,33 @@ describe('special functions', () => {
           chance += binomial(trials, hits) * x ** hits * (1 - x) ** (trials - hits);
         near(betaBelow(x, least, trials - least + 1), chance);
       }
+  });
+
+  it('beta quantile: roots where one parameter is 1, the half of an even one, and back through the chance', () => {
+    for (const chance of [0, 1e-6, 0.025, 0.5, 0.9, 1])
+      for (const power of [0.3, 1, 4, 25]) {
+        near(betaQuantile(chance, power, 1), chance ** (1 / power));
+        near(betaQuantile(chance, 1, power), 1 - (1 - chance) ** (1 / power));
+        near(betaBelow(betaQuantile(chance, power, 2.5), power, 2.5), chance);
+      }
+    near(betaQuantile(0.5, 7, 7), 0.5);
+    for (const [chance, alpha, beta] of [
+      [-0.1, 1, 1],
+      [1.1, 1, 1],
+      [0.5, 0, 1],
+      [0.5, 1, -1],
+    ] as const)
+      expect(betaQuantile(chance, alpha, beta)).toBeNaN();
+  });
+
+  it('tail of Student’s t: in closed form with 1 and 2 degrees of freedom, the normal one with infinitely many', () => {
+    for (const score of [0, 0.4, 1, 2.5, 12]) {
+      near(studentTail(score, 1), 0.5 - Math.atan(score) / Math.PI);
+      near(studentTail(score, 2), 0.5 - score / (2 * Math.sqrt(2 + score * score)));
+      near(studentTail(score, Infinity), normalUpperTail(score));
+    }
+    expect(studentTail(-1, 5)).toBeNaN();
+    expect(studentTail(1, 0)).toBeNaN();
   });
 
   it('gamma: sums of Poisson chances for whole shapes, on both sides of the mean', () => {
