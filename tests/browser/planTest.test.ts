@@ -27,6 +27,7 @@ describeInBrowser('a test that is planned', (pages) => {
     await page.getByLabel('What do you want to know?').fill('T-91: which etch');
     await tried(page, 'medium', 'crayon-2', 'tusche-water');
     await tried(page, 'etch', 'None', 'gum alone', 'tannic');
+    await page.getByText('What else may be said').click();
     await page.getByLabel('The control').selectOption('None');
     await page.getByLabel('Stones', { exact: true }).fill('2');
     await page.getByLabel('Smallest difference that matters').fill('0.3');

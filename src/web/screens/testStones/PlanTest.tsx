@@ -12,7 +12,6 @@ import { testStoneKey, testStonesKey } from '../../client/testStones.ts';
 import { designTest } from '../../client/trialDesigns.ts';
 import { workId } from '../../client/waitedWork.ts';
 import {
-  controlsOf,
   hasStrips,
   planOfTyped,
   sizedAs,
@@ -23,7 +22,6 @@ import {
   wishOf,
 } from '../../managers/testStones/trialForm.ts';
 import { Button } from '../../parts/Button.tsx';
-import { Choice } from '../../parts/Choice.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Notice } from '../../parts/Notice.tsx';
@@ -132,14 +130,21 @@ function PlanForm({ first }: { first: TestPlanEntry | null }) {
   return (
     <>
       <PageHead stamp={<Link href="/test-stones">{say('Test stones')}</Link>} headline={say('Plan a test')} />
-      <p className="list-foot soft" role="status">
-        {keptWords(kept)}
-      </p>
+      <div className="plan-head">
+        <p className="plan-purpose">
+          {say(
+            'Say what you want to know and what you try. Its patches are then laid out on the stone by lot, and you see how small a difference they can show.',
+          )}
+        </p>
+        <p className="soft" role="status">
+          {keptWords(kept)}
+        </p>
+      </div>
       <div className="test-stone-two plan-test">
         <form className="test-stone-form" aria-label={say('What the test is to tell')} onSubmit={lay}>
           <Field
             label={say('What do you want to know?')}
-            hint={say('The test’s name, such as: which etch holds which medium.')}
+            hint={say('It becomes the test’s name. Such as: which etch holds which medium?')}
             value={typed.title}
             maxLength={120}
             onChange={(event) => change({ title: event.target.value })}
@@ -161,21 +166,9 @@ function PlanForm({ first }: { first: TestPlanEntry | null }) {
           )}
           <p className="soft">
             {say(
-              'What is easy to vary is given to each patch by itself and told most sharply. What is laid over a whole strip, or a whole stone, counts once for it, however many patches lie there.',
+              'What is easy to change, such as a medium, goes to each patch; what is laid over many at once, such as an etch, to a whole strip or a whole stone. A strip or a stone then counts once, however many patches lie there.',
             )}
           </p>
-          <Choice
-            label={say('The control: what the others are compared with')}
-            hint={say(
-              'Take something that you know, and lay it on every stone. If you choose none, each is compared with every other.',
-            )}
-            value={typed.control ?? ''}
-            options={[
-              ['', say('none: each with every other')],
-              ...controlsOf(typed).map((one) => [one, told(one)] as const),
-            ]}
-            onChoose={(one) => change({ control: one === '' ? null : one })}
-          />
           <TestSizeFields typed={typed} strips={hasStrips(typed)} onChange={change} />
           {troubles.length > 0 && (
             <Notice kind="trouble" title={say('Not yet:')}>

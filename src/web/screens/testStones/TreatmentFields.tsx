@@ -45,7 +45,7 @@ export function TreatmentFields({
           aria-label={told(name.trim()) || say('Comparison {index}', { index: index + 1 })}
         >
           <Field
-            label={index === 0 ? say('Compare') : say('And, with it')}
+            label={index === 0 ? say('What is compared') : say('And, with it, what else')}
             value={shownName(name, compared)}
             onChange={(event) => change(id, { name: keptName(event.target.value, compared) })}
           />
@@ -58,8 +58,8 @@ export function TreatmentFields({
           <Picks<Reach>
             label={
               name.trim()
-                ? say('What gets one kind of “{name}” throughout?', { name: told(name.trim()) })
-                : say('What gets one kind of it throughout?')
+                ? say('Each kind of “{name}” is given to', { name: told(name.trim()) })
+                : say('Each kind of it is given to')
             }
             value={reach}
             options={reaches}
@@ -86,7 +86,7 @@ export function TreatmentFields({
             ])
           }
         >
-          {say('Vary something else too')}
+          {say('Compare something else too')}
         </Button>
       )}
     </>
