@@ -18,7 +18,7 @@ test('an hour that the clock goes through twice counts twice, one that it leaps 
 test('a day of its own hours goes by them, none at all being away; any other goes by its weekday', () => {
   const open = [{ from: '09:00', to: '17:00' }];
   const week = [open, open, open, open, open, [], []];
-  const away = [{ date: '2026-11-24', hours: [] }];
+  const away = [{ date: '2026-11-24', hours: [], note: '' }];
   expect(hoursOn('2026-11-24', week, away)).toEqual([]);
   expect(hoursOn('2026-11-25', week, away)).toEqual(open);
   expect(hoursOn('2026-11-28', week, away)).toEqual([]);

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import type { EtchStrength, PlanZone } from '../../records/etch.ts';
+import type { PlanZone } from '../../records/etch.ts';
+import type { EtchStrength } from '../../records/etchStrength.ts';
 import { closeNeighbours } from './neighbours.ts';
 
 const strip = (id: string, x: number): PlanZone => ({
