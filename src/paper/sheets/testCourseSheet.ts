@@ -136,7 +136,9 @@ function timeWords(expected: ExpectedTime | null): string {
     low === null
       ? ''
       : high === null || high === low
-        ? ` ${minutes(low)} min`
+        ? low < 90
+          ? ` ${low} s`
+          : ` ${minutes(low)} min`
         : ` ${minutes(low)} to ${minutes(high)} min`;
   return ` Time:${range === '' ? '' : `${range},`} ${words}.`;
 }

@@ -66,7 +66,7 @@ const ghost = 'only a ghost of the drawing is left';
 const baseDry = 'dry to the back of a finger, no smell of solvent close by';
 const clean = 'the drawing is full and even, bare stone stays clean';
 const washing = remembered(minute, 3 * minute, 'through dry gum, no water before it');
-const rubbing = practice(50, 50, 'rubbed about 50 s, then buffed');
+const rubbing = practice(50, 50, 'rubbed, then buffed');
 const airing = practice(5 * minute, 5 * minute, 'warm only if the maker’s sheet allows');
 
 /** Common practice without source, or from memory. */
@@ -132,7 +132,8 @@ const rules: Readonly<Record<LineStage, Omit<LineRule, 'stage'>>> = {
     gummed: false,
     inked: true,
   }),
-  'good-to-print': rule('good-to-print', 'edition', 'signed by the artist', { gummed: false, inked: true }),
+  // a signature takes no gum off
+  'good-to-print': rule('good-to-print', 'edition', 'signed by the artist', { inked: true }),
   edition: rule('edition', 'close-down', 'the count is reached', { gummed: false, inked: true }),
   'close-down': rule('close down', 'regrain', 'gummed, buffed tight and covered', {
     gummed: true,

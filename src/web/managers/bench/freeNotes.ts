@@ -4,8 +4,13 @@ import { say } from '../../words/say.ts';
 import { unruledWords } from './unruledWords.ts';
 
 /** What is to be known from the beginning of an etch that no schedule leads. */
-export function freeNotes(stage: LineStage, plan: KeptPlan | null): readonly string[] {
-  if (stage !== 'first-etch') return [];
-  if (plan === null) return [say('No plan leads this etch: for no place is it known how long it may lie')];
+export function freeNotes(
+  stage: LineStage,
+  plan: KeptPlan | null,
+  secondPlanned: boolean,
+): readonly string[] {
+  const planned = stage === 'first-etch' ? plan !== null : stage !== 'spot-etch' && secondPlanned;
+  if (!planned) return [say('No plan leads this etch: for no place is it known how long it may lie')];
+  if (stage !== 'first-etch' || plan === null) return [];
   return unruledWords(plan.plan);
 }

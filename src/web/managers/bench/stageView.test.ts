@@ -68,6 +68,26 @@ describe('a stage at the bench', () => {
     expect(bench.look(9999)).toMatchObject({ stage: 'second-etch', gum: { first: false } });
   });
 
+  it('asks gum first of a stone that was left in the middle of a stage, two hours after the last sign of work', () => {
+    const bench = aBench();
+    bench.log(0, 'stage-started', { stage: 'trial-proofs' });
+    expect(bench.look(7199)).toMatchObject({ phase: 'open', gum: { first: false }, spoken: 'Trial proofs' });
+    expect(bench.look(7201)).toMatchObject({
+      phase: 'open',
+      gum: { tap: { kind: 'gummed' }, first: true },
+      spoken: 'This stone wants gum now: gum it, buff it tight.',
+    });
+    bench.log(7300, 'trouble', { words: 'a hair on the slab' });
+    expect(bench.look(7400).gum).toMatchObject({ first: false });
+  });
+
+  it('leads to the quick second etch where that is what was planned', () => {
+    const bench = aBench();
+    bench.log(0, 'stage-ended', { stage: 'second-powder' });
+    const next = (quick: boolean) => stageView(bench.stateAt(1), 'drawn', 200_000, quick).stage;
+    expect([next(false), next(true)]).toEqual(['second-etch', 'second-etch-quick']);
+  });
+
   it('is offered, then runs by its timestamp, and is called from its least time on every minute', () => {
     const bench = aBench();
     expect(bench.look(0)).toMatchObject({ phase: 'next', headline: 'Next: rosin, then talc', seconds: null });

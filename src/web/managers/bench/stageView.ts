@@ -38,7 +38,8 @@ export interface StageView {
   readonly first: readonly BenchTap[];
   /**
    * What logs a stone gummed that is inked and bare; null where it asks for no gum. It comes `first` where the stone
-   * stands between two stages as long as at a press that stands, unless an etch covers it next.
+   * stands between two stages as long as at a press that stands, unless an etch covers it next, and where it was left in
+   * the middle of a stage.
    */
   readonly gum: { readonly tap: BenchTap; readonly first: boolean } | null;
   /** What the voice says at this moment; it is said anew whenever it changes. */
@@ -60,14 +61,17 @@ const calledUpTo = 20 * 60;
 /**
  * What the bench shows of a run between and in its stages, from its log and the clock alone.
  * @param faceMm2 the stone's face, mm²: what a washout takes goes by it
+ * @param quickPlanned whether the second etch that was planned last is a quick one: it is then what comes next
  */
 export function stageView(
   state: Pick<RunState, 'stages' | 'at' | 'standing'>,
   workStage: WorkStage,
   faceMm2: number,
+  quickPlanned = false,
 ): StageView {
-  const { open, next, last } = lineCourse(state.stages, workStage);
+  const { open, next: usual, last } = lineCourse(state.stages, workStage);
   if (open) return openView(open, state, faceMm2);
+  const next = usual === 'second-etch' && quickPlanned ? 'second-etch-quick' : usual;
   if (next === null) {
     const gone = (last?.stage ?? (workStage === 'regrained' ? 'regrain' : null)) === 'regrain';
     if (gone) return grainedAway;
@@ -137,6 +141,14 @@ function gumOf(
   return { tap: gummedTap, first: !etchedNext && (stood === null || stood > gumAfterSeconds) };
 }
 
+/** Nothing was logged for so long in a stage that inks or prints: nobody works there any more, seconds; our rule. */
+const leftAfterSeconds = 2 * 3600;
+
+/** Whether hands left a stone in the middle of a stage, by the last sign of work on it. */
+function leftStanding({ standing: { bestBy }, at }: Pick<RunState, 'standing' | 'at'>): boolean {
+  return bestBy !== null && (Date.parse(at) - Date.parse(bestBy)) / 1000 + gumAfterSeconds > leftAfterSeconds;
+}
+
 /** What begins a stage. */
 export function beginTap(stage: LineStage): BenchTap {
   return {
@@ -177,6 +189,7 @@ function openView(open: StageDone, state: Pick<RunState, 'at' | 'standing'>, fac
   // waiting asks for nothing: the way out of it is to begin what follows
   const leave = waiting && next !== null && !lineRule(next).waiting ? [beginTap(next)] : endTaps(open.stage);
   const early = time?.verdict === 'before' ? time.words : null;
+  const gum = state.standing.gumNow ? { tap: gummedTap, first: leftStanding(state) } : null;
   return {
     phase: 'open',
     stage: open.stage,
@@ -188,8 +201,8 @@ function openView(open: StageDone, state: Pick<RunState, 'at' | 'standing'>, fac
     early,
     cautions: stageCautions(open.stage),
     first: leave,
-    gum: state.standing.gumNow ? { tap: gummedTap, first: false } : null,
-    spoken: spokenOf(rule, headline, seconds),
+    gum,
+    spoken: gum?.first ? gumWanted : spokenOf(rule, headline, seconds),
   };
 }
 

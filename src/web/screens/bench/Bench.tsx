@@ -8,6 +8,7 @@ import { benchAreas } from '../../managers/bench/benchAreas.ts';
 import { benchLead } from '../../managers/bench/benchLead.ts';
 import { type BenchSenses, keepSenses, readSenses } from '../../managers/bench/benchSenses.ts';
 import type { BenchTap } from '../../managers/bench/benchTaps.ts';
+import { factsOfEtch } from '../../managers/bench/factsOfEtch.ts';
 import { type FreeHands, freeEtchView } from '../../managers/bench/freeEtchView.ts';
 import { freeNotes } from '../../managers/bench/freeNotes.ts';
 import { freePlaces } from '../../managers/bench/freePlaces.ts';
@@ -55,7 +56,10 @@ export function Bench({
   const [person, setPerson] = useState(1);
   const [freeHands, setFreeHands] = useState<FreeHands>(null);
   const [panel, setPanel] = useState<PanelName | null>(null);
-  const { state } = bench;
+  const state = useMemo(
+    () => bench.state && { ...bench.state, facts: factsOfEtch(bench.state.facts, bench.events) },
+    [bench.state, bench.events],
+  );
   const lead = state && benchLead(state, work.stage, kept, etchWanted);
   const etch =
     state &&
@@ -67,12 +71,17 @@ export function Bench({
             state,
             lead.stage,
             freeHands,
-            freeNotes(lead.stage, kept),
+            freeNotes(lead.stage, kept, second.length > 0),
           )
         : null);
   const stage =
     state && lead?.kind === 'stage'
-      ? stageView(state, work.stage, work.stone.widthMm * work.stone.heightMm)
+      ? stageView(
+          state,
+          work.stage,
+          work.stone.widthMm * work.stone.heightMm,
+          second[0]?.plan.line === 'quick',
+        )
       : null;
   const calls = useBenchCalls(etch, stage, senses, state && liftFacts(state));
   const plannedAreas = lead?.kind !== 'free' || lead.stage === 'first-etch';
@@ -139,7 +148,12 @@ export function Bench({
             }
           />
         ) : (
-          <StageLead {...shared} view={stage!} state={state} planned={kept !== null} />
+          <StageLead
+            {...shared}
+            view={stage!}
+            state={state}
+            planned={{ first: kept !== null, second: second.length > 0 }}
+          />
         )}
         <BenchFoot
           runId={run.id}

@@ -37,15 +37,16 @@ export function StageLead({
 }: LeadParts & {
   view: StageView;
   state: RunState;
-  /** Whether the first etch has a plan. */
-  planned: boolean;
+  /** Whether the first etch has a plan, and whether a second one has. */
+  planned: { readonly first: boolean; readonly second: boolean };
 }) {
   const trouble = troubleTap(null);
   const [asked, setAsked] = useState<string | null>(null);
   const { time, seconds, endSign } = view;
-  const unplanned = view.phase === 'next' && view.stage === 'first-etch' && !planned;
+  const unplanned = view.phase === 'next' ? unplannedEtch(view.stage, planned) : null;
   const early =
-    view.early ?? (unplanned ? say('not planned: nothing here knows how long each zone may lie') : null);
+    view.early ??
+    (unplanned !== null ? say('not planned: nothing here knows how long each zone may lie') : null);
   const offered = `${view.phase} ${view.stage}`;
   const sure = early === null || asked === offered;
   const [asking, setAsking] = useState(false);
@@ -64,7 +65,7 @@ export function StageLead({
     else if (gum && gumFirst) tap(gum);
     else if (view.first.length > 0) touchFirst();
   }, panelOpen);
-  const offers = early !== null && sure ? askedAgain(view.first, unplanned) : view.first;
+  const offers = early !== null && sure ? askedAgain(view.first, unplanned !== null) : view.first;
   const etched = restsAfter[view.stage ?? 'regrain'] ? contactsOfLast(state) : [];
   return (
     <div className="bench-top">
@@ -115,7 +116,7 @@ export function StageLead({
           </Link>
         )}
         {unplanned && (
-          <Link href={`/works/${work.id}/etch`} className="bench-target first">
+          <Link href={`/works/${work.id}/${unplanned}`} className="bench-target first">
             {say('Plan this etch')}
           </Link>
         )}
@@ -141,10 +142,35 @@ export function StageLead({
             onUndo={bench.undo}
           />
         )}
+        {!asking && !gumFirst && <StageWay view={view} work={work.id} />}
         {etched.length > 0 && <BenchOutcome contacts={etched} facts={shownFactWords(state.facts)} />}
       </div>
     </div>
   );
+}
+
+/** The way to the page on which a stage's own work is kept; nothing where the bench keeps all of it. */
+function StageWay({ view: { phase, stage }, work }: { view: StageView; work: string }) {
+  const way = (page: string, words: string) => (
+    <Link href={`/works/${work}/${page}`} className="bench-target stage-way">
+      {words}
+    </Link>
+  );
+  if (phase === 'open' && (stage === 'trial-proofs' || stage === 'proofs'))
+    return way('proofs/new', say('Enter a pull'));
+  if (stage === 'good-to-print') return way('proofs/good', say('Sign it good to print'));
+  if (stage === 'edition') return way('edition', say('To its edition, and the press'));
+  return null;
+}
+
+/** The view of the work that plans an etch which has no plan; null where it has one, and for any other stage. */
+function unplannedEtch(
+  stage: LineStage | null,
+  planned: { readonly first: boolean; readonly second: boolean },
+): 'etch' | 'second-etch' | null {
+  if (stage === 'first-etch') return planned.first ? null : 'etch';
+  const second = stage === 'second-etch' || stage === 'second-etch-quick';
+  return second && !planned.second ? 'second-etch' : null;
 }
 
 /** What the second touch is for. */
