@@ -30,6 +30,8 @@ export interface RunFolds {
   told(run: RunSummary): Promise<ToldRun>;
   /** A log grew: its outcome is kept on the disk once it is quiet. */
   heard(told: Pick<RunAnnouncement, 'runId' | 'event'>): void;
+  /** A second etch of a work was planned: what its runs came to without that plan holds no more. */
+  planned(workId: string): void;
   /** Keeps at once what waits to be kept. */
   settle(): Promise<void>;
 }
@@ -58,6 +60,8 @@ interface Told {
 interface Held {
   readonly events: number;
   readonly planId: string | null;
+  /** How many second etches of its work had been planned since these folds were opened. */
+  readonly plannings: number;
   readonly reading: Promise<KeptReading>;
   readonly fold: Promise<RunFold>;
   readonly route: EtchRoute;
@@ -71,6 +75,7 @@ export function createRunFolds({
 }: RunFoldParts): RunFolds {
   const shelf = createFoldShelf(store, version);
   const waiting = new Map<string, NodeJS.Timeout>();
+  const plannings = new Map<string, number>();
   let keeping: Promise<unknown> = Promise.resolve();
   const folds = createNewest<Held>(eventsHeld, ({ events }) => Math.max(events, lightestFold));
 
@@ -134,15 +139,28 @@ export function createRunFolds({
   }
 
   function hold(run: RunSummary, plan: KeptPlan | null): Held {
-    const { events, planId } = run;
+    const { events, planId, workId } = run;
     const told = read(run, plan?.plan ?? null, folds.get(run.id));
     const reading = told.then((one) => one.reading);
     const fold = told.then((one) => foldOf(one.reading.log, one.planned));
-    const fresh = { events, planId, reading, fold, route: routeOf(plan) };
+    const fresh = {
+      events,
+      planId,
+      plannings: plannings.get(workId) ?? 0,
+      reading,
+      fold,
+      route: routeOf(plan),
+    };
     folds.set(run.id, fresh);
     fold.catch(() => folds.delete(run.id));
     reading.catch(() => {});
     return fresh;
+  }
+
+  /** Until its next event, a plan of its second etch, or until a run that had no plan was given one. */
+  function stillHolds(held: Held | undefined, run: RunSummary): held is Held {
+    if (held?.events !== run.events || held.planId !== run.planId) return false;
+    return held.plannings === (plannings.get(run.workId) ?? 0);
   }
 
   async function heldOf(run: RunSummary): Promise<Held> {
@@ -169,16 +187,14 @@ export function createRunFolds({
     heard({ runId, event }) {
       if (event.sequence >= longFrom) keepWhenQuiet(runId);
     },
+    planned(workId) {
+      plannings.set(workId, (plannings.get(workId) ?? 0) + 1);
+    },
     async settle() {
       await Promise.all([...waiting.keys()].map(keep));
       await keeping;
     },
   };
-}
-
-/** Until its next event, or until a run that had no plan was given one. */
-function stillHolds(held: Held | undefined, run: RunSummary): held is Held {
-  return held?.events === run.events && held.planId === run.planId;
 }
 
 /** Whether an event tells of etch on a place: only then second etches matter. */

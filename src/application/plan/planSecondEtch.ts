@@ -6,6 +6,7 @@ import type { Work } from '../../records/work.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { groundId } from '../../studio/etch/planAreas.ts';
 import { secondEtchPlan } from '../../studio/etch/secondEtch.ts';
+import type { RunFolds } from '../bench/runFolds.ts';
 import { chosenTable } from '../etchTables/chosenTable.ts';
 import type { SavingParts } from '../saving.ts';
 import { noSuchWork } from '../works/findWork.ts';
@@ -13,17 +14,22 @@ import { noSuchWork } from '../works/findWork.ts';
 /** What can be read of the ground: it holds no lights that could be lost and no whites that could close. */
 const groundReadings: readonly Reading[] = ['as drawn', 'scum', 'not read'];
 
+export interface PlanSecondEtchParts extends Pick<SavingParts, 'store' | 'now' | 'newId'> {
+  /** What runs came to is told anew by a plan. */
+  readonly runFolds: Pick<RunFolds, 'planned'>;
+}
+
 /**
  * Plans the second etch of a work from how its zones came up, and keeps the plan. Strengths of the first etch are those
  * of the plan that was followed; where there is none they are unknown.
  * @returns `not-found`, `put-by`, `reference-unknown` or `body-malformed` with the path to the field
  */
 export async function planSecondEtch(
-  { store, now, newId }: Pick<SavingParts, 'store' | 'now' | 'newId'>,
+  { store, now, newId, runFolds }: PlanSecondEtchParts,
   workId: string,
   choices: SecondEtchChoices,
 ): Promise<Result<KeptSecondEtch>> {
-  return store.decide(async (records) => {
+  const planned = await store.decide(async (records): Promise<Result<KeptSecondEtch>> => {
     const work = await records.works.find(workId);
     if (work === null) return fail(noSuchWork());
     if (work.putBy) return fail(failure('put-by', { what: `The work ${work.title}` }));
@@ -47,6 +53,8 @@ export async function planSecondEtch(
     await records.plans.addSecond(kept);
     return ok(kept);
   });
+  if (planned.ok) runFolds.planned(workId);
+  return planned;
 }
 
 /** The plans of a work's second etches, newest first; or `not-found`. */
