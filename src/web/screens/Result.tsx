@@ -34,15 +34,23 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
       picture.current.scrollIntoView({ block: 'start' });
   };
   return (
-    <div className="result">
-      <div
-        className="result-left"
-        style={{ '--aspect': entry.request.sizeMm[0] / entry.request.sizeMm[1] } as React.CSSProperties}
-      >
+    <div
+      className="result"
+      style={{ '--aspect': entry.request.sizeMm[0] / entry.request.sizeMm[1] } as React.CSSProperties}
+    >
+      <div className="result-head">
         <PageHead
           stamp={`${entry.title} · ${entry.sample ? say('sample from Saltreach, an invented studio') : dayWords(entry.createdAt)}`}
           headline={told(entry.finding ?? '') || say('Measured')}
-        />
+        >
+          {entry.files.includes('sheet.pdf') && (
+            <ButtonFile kind="act" href={comparisonFile(entry.id, 'sheet.pdf')}>
+              {say('Sheet to pin up (PDF)')}
+            </ButtonFile>
+          )}
+        </PageHead>
+      </div>
+      <div className="result-table">
         <div className="result-picture" ref={picture}>
           <LiftPicture
             id={entry.id}
@@ -104,11 +112,6 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
           </section>
         )}
         <WarningList warnings={record.warnings} />
-        {entry.files.includes('sheet.pdf') && (
-          <ButtonFile kind="act" href={comparisonFile(entry.id, 'sheet.pdf')}>
-            {say('Sheet to pin up (PDF)')}
-          </ButtonFile>
-        )}
         <div>
           <MeasuredHow record={record} />
           <DownloadList entry={entry} />

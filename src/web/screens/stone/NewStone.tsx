@@ -44,9 +44,11 @@ export default function NewStone() {
   };
   return (
     <div className="stone-screen new">
-      <div className="stone-left">
+      <div className="stone-head">
         <PageHead stamp={say('A new stone')} headline={say('What is it called, and how large is it?')} />
-        <div className="stone-bed">
+      </div>
+      <div className="stone-bed">
+        <div>
           <StonePlan
             widthMm={mm(form.values.width)}
             heightMm={mm(form.values.height)}

@@ -32,7 +32,7 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
   const first = workOn(stone);
   return (
     <div className="stone-screen">
-      <div className="stone-left">
+      <div className="stone-head">
         <PageHead
           stamp={
             stone.sample
@@ -47,7 +47,9 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
           }
           headline={stoneFinding(stone)}
         />
-        <div className="stone-bed">
+      </div>
+      <div className="stone-bed">
+        <div>
           <StonePlan widthMm={widthMm} heightMm={heightMm} corners={cornerThicknessMm} colour={colour}>
             {first && <StoneDrawing work={first.id} widthMm={widthMm} heightMm={heightMm} fineness={170} />}
           </StonePlan>

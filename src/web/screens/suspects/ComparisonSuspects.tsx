@@ -84,15 +84,11 @@ export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
     queries.setQueryData(key, await keepComparisonOutcome(entry.id, beside, outcome));
   const answer = suspects.data;
   return (
-    <div className="result">
-      <div
-        className="result-left"
-        style={
-          {
-            '--aspect': pictured.request.sizeMm[0] / pictured.request.sizeMm[1],
-          } as React.CSSProperties
-        }
-      >
+    <div
+      className="result"
+      style={{ '--aspect': pictured.request.sizeMm[0] / pictured.request.sizeMm[1] } as React.CSSProperties}
+    >
+      <div className="result-head">
         <PageHead
           stamp={sayRich('<link>{title}</link> · Suspects', {
             link: (words) => <Link href={`/comparisons/${entry.id}`}>{words}</Link>,
@@ -100,6 +96,8 @@ export function ComparisonSuspects({ entry }: { entry: ComparisonEntry }) {
           })}
           headline={say('What may have caused it')}
         />
+      </div>
+      <div className="result-table">
         <div className="result-picture" ref={picture}>
           <LiftPicture
             key={pictured.id}

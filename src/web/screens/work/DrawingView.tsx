@@ -42,6 +42,7 @@ export function DrawingView({ desk }: { desk: WorkDesk }) {
       board={<DrawingBoard desk={desk} faulty={verdicts.faulty} others={others} />}
       side={
         <>
+          <SaveLine desk={desk} marks={marks} />
           {desk.theirs && (
             <SavedMeanwhile desk={desk} theirs={desk.theirs} compared={compared} onCompare={setCompared} />
           )}
@@ -57,7 +58,6 @@ export function DrawingView({ desk }: { desk: WorkDesk }) {
             {marks === null && <StoneArrangement desk={desk} forMarks={false} />}
             <ZonesFile desk={desk} />
           </div>
-          <SaveLine desk={desk} marks={marks} />
         </>
       }
     />
@@ -69,7 +69,7 @@ function SaveLine({ desk, marks }: { desk: WorkDesk; marks: string | null }) {
   const { work, state, unsaved, saving, trouble, theirs } = desk;
   const drawing = state.drawing.outline !== null;
   return (
-    <div className="work-act">
+    <div className="work-act first">
       {trouble && !theirs && (
         <p role="alert" className="save-trouble">
           <b>{trouble.message}</b> {trouble.remedy}
