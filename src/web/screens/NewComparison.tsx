@@ -1,23 +1,17 @@
 import './NewComparison.css';
-import { useEffect } from 'react';
+import { type ReactNode, useEffect } from 'react';
 import { Link, Redirect, Route, Switch, useLocation } from 'wouter';
 import { openPhotograph } from '../client/photographs.ts';
 import { FailedRequest } from '../client/shownFailure.ts';
 import { type Draft, missingPart, withPhotograph } from '../managers/draft.ts';
 import { say } from '../words/say.ts';
+import { sayRich } from '../words/sayRich.ts';
 import { CornersStep } from './CornersStep.tsx';
 import { UnsentPhotographs } from './held/UnsentPhotographs.tsx';
 import { PhotographsStep } from './PhotographsStep.tsx';
 import { SizeStep } from './SizeStep.tsx';
 import { draftKeeper, useDraft } from './useDraft.ts';
 import { useSentForDraft } from './usePhotographUpload.ts';
-
-const steps = [
-  { path: '/new', name: say('Photographs') },
-  { path: '/new/stone', name: say('Corners of the stone') },
-  { path: '/new/print', name: say('Corners of the print') },
-  { path: '/new/size', name: say('Size') },
-] as const;
 
 /** Setting up a comparison, one thing at a time; each step can be gone back to, and a reload loses nothing. */
 export default function NewComparison() {
@@ -50,25 +44,30 @@ export default function NewComparison() {
   );
 }
 
+/** The way to a comparison in one sentence: where one is stands in bold, all that can be gone to is a link. */
 function StepWords({ ready }: { ready: boolean }) {
   const [here] = useLocation();
+  const to = (path: string) => (words: ReactNode) =>
+    here === path ? (
+      <b aria-current="step">{words}</b>
+    ) : ready || path === '/new' ? (
+      <Link href={path}>{words}</Link>
+    ) : (
+      words
+    );
   return (
-    <nav className="step-words" aria-label={say('Steps')}>
-      <ol>
-        {steps.map(({ path, name }, index) => (
-          <li key={path}>
-            {ready || path === '/new' ? (
-              <Link href={path} aria-current={here === path ? 'step' : undefined}>
-                <b>{index + 1}</b> <span>{name}</span>
-              </Link>
-            ) : (
-              <span className="step-later">
-                <b>{index + 1}</b> <span>{name}</span>
-              </span>
-            )}
-          </li>
-        ))}
-      </ol>
+    <nav className="step-words" aria-label={say('The way to a comparison')}>
+      <p>
+        {sayRich(
+          'First <photographs>both photographs</photographs>, then four marks <stone>on the stone</stone> and <print>on the print</print>, last <size>the size</size>.',
+          {
+            photographs: to('/new'),
+            stone: to('/new/stone'),
+            print: to('/new/print'),
+            size: to('/new/size'),
+          },
+        )}
+      </p>
     </nav>
   );
 }

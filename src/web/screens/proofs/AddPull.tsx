@@ -79,7 +79,10 @@ export function AddPull({ work, proofs }: ProofsPageParts) {
         stamp={
           <>
             <ProofsStamp work={work} here={say('Pull {number}', { number: typed.number })} /> ·{' '}
-            {say('{at} of {count}', { at: at + 1, count: steps.length })}
+            {say(
+              '{left, plural, =0 {the last question} one {one more question after it} other {# more questions after it}}',
+              { left: steps.length - 1 - at },
+            )}
           </>
         }
         headline={question}

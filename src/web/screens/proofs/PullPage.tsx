@@ -99,6 +99,11 @@ export function PullPage({ work, proofs, pull }: ProofsPageParts & { pull: PullE
           <PullBeside work={work} proofs={proofs} pull={pull} partner={partner} />
         </div>
         <div className="pull-side">
+          <div className="pull-acts">
+            <ButtonLink kind="act" href={`${at}/${pull.id}/again`}>
+              {say('Photograph it again')}
+            </ButtonLink>
+          </div>
           <PullFacts key={pull.version} work={work} pull={pull} />
           <PullFaults work={work} pull={pull} />
           <SinceLast work={work} pull={pull} />
@@ -131,11 +136,6 @@ export function PullPage({ work, proofs, pull }: ProofsPageParts & { pull: PullE
             >
               {say('Lay it aside')}
             </Button>
-          </div>
-          <div className="pull-acts">
-            <ButtonLink kind="act" href={`${at}/${pull.id}/again`}>
-              {say('Photograph it again')}
-            </ButtonLink>
           </div>
         </div>
       </div>
