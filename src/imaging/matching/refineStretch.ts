@@ -3,8 +3,9 @@ import type { Point } from '../../science/geometry/point.ts';
 import { photographPxPerFramePx, stretchAt } from '../operations/mapPoint.ts';
 import type { PlaneMap, Stretch } from '../planeMap.ts';
 import type { Frame } from '../raster.ts';
+import type { Displacement } from './displacement.ts';
 import { type GreyPyramid, samplePyramid } from './greyPyramid.ts';
-import { type Displacement, fitStretchRobustly, type StretchFit } from './stretchKriging.ts';
+import { fitStretchRobustly, type StretchFit } from './stretchKriging.ts';
 import { createTileMatcher } from './tileShift.ts';
 
 /** The stretch found, as a map and as the fit it comes from. */

@@ -1,5 +1,5 @@
 import type { Point } from '../../science/geometry/point.ts';
-import { signedArea } from '../../science/geometry/polygon.ts';
+import { convexHull, signedArea } from '../../science/geometry/polygon.ts';
 import { connectedPlaces } from '../operations/connectedPlaces.ts';
 import type { Photograph } from '../photograph.ts';
 import { smallLevels } from './smallLevels.ts';
@@ -16,7 +16,7 @@ export interface SheetOutline {
 const longSidePx = 500;
 
 /**
- * Finds the sheet (or the stone) as the largest bright connected place, by the brightness that best separates two classes.
+ * Finds the sheet (or the stone) as the largest bright connected place, by the brightness that best separates two classes (Otsu 1979).
  * @returns null where nothing stands out, or what does fills the whole picture.
  */
 export function sheetOutline(photo: Photograph): SheetOutline | null {
@@ -95,22 +95,6 @@ function opened(mask: Uint8Array, width: number, height: number): Uint8Array {
     }
   }
   return out;
-}
-
-/** Andrew's monotone chain (1979, doi 10.1016/0020-0190(79)90072-3). */
-export function convexHull(points: readonly Point[]): Point[] {
-  const sorted = points.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]);
-  const turn = (a: Point, b: Point, c: Point) =>
-    (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
-  const chain = (ordered: readonly Point[]): Point[] => {
-    const kept: Point[] = [];
-    for (const point of ordered) {
-      while (kept.length >= 2 && turn(kept.at(-2)!, kept.at(-1)!, point) <= 0) kept.pop();
-      kept.push(point);
-    }
-    return kept.slice(0, -1);
-  };
-  return [...chain(sorted), ...chain(sorted.toReversed())];
 }
 
 /** Box centres lie half a box inside the true edge. */

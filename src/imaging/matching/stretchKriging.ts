@@ -1,26 +1,9 @@
 import type { Point } from '../../science/geometry/point.ts';
-import { factorInPlace, inverseDiagonal, logDeterminant, solveLower, solveUpper } from './choleskySolve.ts';
+import { inverseDiagonal, solveLower, solveUpper } from './choleskySolve.ts';
+import type { Displacement } from './displacement.ts';
+import { type Axis, middleOf, solveAxis, trendRow, trendTerms } from './krigingAxis.ts';
+import { chooseKrigingScale, type KrigingScale } from './krigingScale.ts';
 import { correlationBetween, correlationsBetween } from './maternCorrelation.ts';
-
-/** One tile's word on how far the print still lies from where it is thought to be. */
-export interface Displacement {
-  readonly stoneMm: Point;
-  readonly dxMm: number;
-  readonly dyMm: number;
-  /** Predicted variances, mm². */
-  readonly varianceX: number;
-  readonly varianceY: number;
-}
-
-/** How far tiles speak for their neighbours, and how much their own variances are to be believed. */
-export interface KrigingScale {
-  /** Length of the Matérn 5/2 covariance, mm. */
-  readonly lengthMm: number;
-  /** Variance of the stretch about its straight part, mm². */
-  readonly variance: number;
-  /** True variance of a tile over its predicted one. */
-  readonly noiseFactor: number;
-}
 
 /** A fitted stretch. */
 export interface StretchFit {
@@ -31,133 +14,6 @@ export interface StretchFit {
   sdAt(stoneMm: Point): { x: number; y: number };
   /** For each displacement, how far the fit without it is from it, in standard deviations of that prediction (x and y). */
   leftOut(): { x: Float64Array; y: Float64Array };
-}
-
-/** Constant, x, y: the straight part, free of any prior. */
-const trendTerms = 3;
-
-interface Axis {
-  readonly factor: Float64Array;
-  /** L⁻¹F and the factor of FᵀK⁻¹F. */
-  readonly trendLower: readonly Float64Array[];
-  readonly trendFactor: Float64Array;
-  /** K⁻¹(y − Fβ) and β. */
-  readonly dual: Float64Array;
-  readonly beta: Float64Array;
-  readonly misfit: number;
-  readonly logDeterminants: number;
-}
-
-/** Conditioned trend row for a place; lengths in 100 mm keep the small system well scaled. */
-function trendRow([x, y]: Point, middle: Point): [number, number, number] {
-  return [1, (x - middle[0]) / 100, (y - middle[1]) / 100];
-}
-
-function solveAxis(
-  places: readonly Point[],
-  middle: Point,
-  values: Float64Array,
-  variances: Float64Array,
-  correlation: Float64Array,
-  variance: number,
-): Axis | null {
-  const n = places.length;
-  const factor = new Float64Array(n * n);
-  for (let i = 0; i < n; i++) {
-    for (let j = 0; j <= i; j++) factor[i * n + j] = variance * correlation[i * n + j]!;
-    factor[i * n + i]! += variances[i]!;
-  }
-  if (!factorInPlace(factor, n)) return null;
-  const trendLower: Float64Array[] = [];
-  for (let term = 0; term < trendTerms; term++) {
-    const column = Float64Array.from(places, (place) => trendRow(place, middle)[term]!);
-    solveLower(factor, n, column);
-    trendLower.push(column);
-  }
-  const lowered = values.slice();
-  solveLower(factor, n, lowered);
-  const trendFactor = new Float64Array(trendTerms * trendTerms);
-  const beta = new Float64Array(trendTerms);
-  for (let a = 0; a < trendTerms; a++) {
-    for (let i = 0; i < n; i++) beta[a]! += trendLower[a]![i]! * lowered[i]!;
-    for (let b = 0; b <= a; b++) {
-      for (let i = 0; i < n; i++) trendFactor[a * trendTerms + b]! += trendLower[a]![i]! * trendLower[b]![i]!;
-    }
-  }
-  if (!factorInPlace(trendFactor, trendTerms)) return null;
-  solveLower(trendFactor, trendTerms, beta);
-  solveUpper(trendFactor, trendTerms, beta);
-  let misfit = 0;
-  const dual = lowered;
-  for (let i = 0; i < n; i++) {
-    for (let term = 0; term < trendTerms; term++) dual[i]! -= trendLower[term]![i]! * beta[term]!;
-    misfit += dual[i]! ** 2;
-  }
-  solveUpper(factor, n, dual);
-  const logDeterminants = logDeterminant(factor, n) + logDeterminant(trendFactor, trendTerms);
-  return { factor, trendLower, trendFactor, dual, beta, misfit, logDeterminants };
-}
-
-function middleOf(places: readonly Point[]): Point {
-  let x = 0;
-  let y = 0;
-  for (const place of places) {
-    x += place[0] / places.length;
-    y += place[1] / places.length;
-  }
-  return [x, y];
-}
-
-/** Lengths tried, as shares of the work rectangle's diagonal, and stretch variances over the median tile variance. */
-const lengthShares = [0.12, 0.2, 0.35, 0.6, 1.1];
-const varianceRatios = [0.1, 1, 10, 100, 1000, 10000];
-
-/** Most displacements used to judge length and variance; the fit itself uses all. */
-const mostForLikelihood = 130;
-
-/**
- * Chooses length, variance and noise factor by restricted maximum likelihood over a small grid, the noise factor in closed
- * form. Both axes share them. `lengths` (mm) are the ones tried. At least 8 displacements are needed; with fewer the fallback is no stretch but the straight part.
- */
-export function chooseKrigingScale(
-  displacements: readonly Displacement[],
-  diagonalMm: number,
-  lengths: readonly number[] = lengthShares.map((share) => share * diagonalMm),
-): KrigingScale {
-  const every = Math.max(1, Math.ceil(displacements.length / mostForLikelihood));
-  const some = displacements.filter((_, index) => index % every === 0);
-  const sorted = some.map((d) => d.varianceX + d.varianceY).sort((a, b) => a - b);
-  const typical = (sorted[sorted.length >> 1] ?? 1) / 2;
-  const places = some.map((d) => d.stoneMm);
-  const middle = middleOf(places);
-  const dx = Float64Array.from(some, (d) => d.dxMm);
-  const dy = Float64Array.from(some, (d) => d.dyMm);
-  const vx = Float64Array.from(some, (d) => d.varianceX);
-  const vy = Float64Array.from(some, (d) => d.varianceY);
-  const freedom = 2 * (some.length - trendTerms);
-  let best: KrigingScale = { lengthMm: diagonalMm * 0.6, variance: 0, noiseFactor: 1 };
-  if (some.length < 8) return best;
-  let bestLikelihood = Number.NEGATIVE_INFINITY;
-  for (const lengthMm of lengths) {
-    const correlation = correlationsBetween(places, lengthMm);
-    let fallingFor = 0;
-    let bestHere = Number.NEGATIVE_INFINITY;
-    for (const ratio of varianceRatios) {
-      const x = solveAxis(places, middle, dx, vx, correlation, ratio * typical);
-      const y = solveAxis(places, middle, dy, vy, correlation, ratio * typical);
-      if (!x || !y) continue;
-      const noiseFactor = (x.misfit + y.misfit) / freedom;
-      const likelihood = -0.5 * (freedom * Math.log(noiseFactor) + x.logDeterminants + y.logDeterminants);
-      if (likelihood > bestLikelihood) {
-        bestLikelihood = likelihood;
-        best = { lengthMm, variance: ratio * typical * noiseFactor, noiseFactor };
-      }
-      if (likelihood < bestHere) fallingFor++;
-      bestHere = Math.max(bestHere, likelihood);
-      if (fallingFor >= 2) break;
-    }
-  }
-  return best;
 }
 
 /**
