@@ -19,7 +19,7 @@ describeInBrowser('what changed', (pages) => {
     await log(second, 'stage-ended', { stage: 'washout' }, 300);
     const page = await pages.atDesk(`/works/${low.id}/about`);
     await page.getByRole('link', { name: /Compare with another work/ }).click();
-    await page.getByText('Pick the work to compare with').waitFor();
+    await page.getByRole('button', { name: /^Compare with / }).waitFor();
     await expectSoundScreen(page, 'nothing picked to compare with');
     await page.getByLabel(/^Earlier/).selectOption({ label: 'High Water, first, on S-271' });
     await page.getByRole('heading', { name: /^\d+ changed, \d+ are not known$/ }).waitFor();

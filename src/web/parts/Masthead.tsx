@@ -14,7 +14,7 @@ const rooms: readonly { readonly name: string; readonly href: string; readonly w
   { name: say('Comparisons'), href: '/comparisons', within: /^\/(comparisons|new)(\/|$)/ },
   { name: say('Test stones'), href: '/test-stones', within: /^\/test-stones(\/|$)/ },
   { name: say('Etch tables'), href: '/tables', within: /^\/(tables|known)(\/|$)/ },
-  { name: say('Mixing'), href: '/mixing', within: /^\/(mixing|batches|inks)(\/|$)/ },
+  { name: say('Mixing and kit'), href: '/mixing', within: /^\/(mixing|batches|inks|kit)(\/|$)/ },
   { name: say('Reports'), href: '/reports', within: /^\/reports(\/|$)/ },
   { name: say('Copies and labels'), href: '/keeping', within: /^\/(keeping|protocols|labels)(\/|$)/ },
   { name: say('Phones'), href: '/phones', within: /^\/(phones|join)(\/|$)/ },

@@ -51,7 +51,7 @@ export async function writeReport(
           ],
           edition: [
             { figure: 'good' },
-            ' good impressions were pulled, ',
+            ' good prints were pulled, ',
             { figure: 'prints numbered' },
             ' of them are numbered.',
           ],

@@ -48,7 +48,7 @@ export default function BatchList() {
   });
   return (
     <ListPage
-      stamp={<Link href="/mixing">{say('Mixing')}</Link>}
+      stamp={<Link href="/mixing">{say('Mixing and kit')}</Link>}
       headline={nothingYet ? say('The batch log') : say('What is in the bottles')}
       act={{ href: '/batches/new', words: say('Log a batch') }}
       failed={pages.error}

@@ -12,6 +12,7 @@ import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
 import { ChangeTables } from './ChangeTables.tsx';
 import { changesHeadline, otherDrawing } from './changeWords.ts';
+import { LikelyEarlier } from './LikelyEarlier.tsx';
 import { SidePicker } from './SidePicker.tsx';
 
 /** So many works are offered, those that were changed last. */
@@ -48,15 +49,7 @@ export default function ChangesScreen({ later }: { later: ComparedSide }) {
     <>
       <PageHead
         stamp={
-          <>
-            {say('What changed?')}
-            {workOf.later && (
-              <>
-                {' '}
-                · <Link href={`/works/${workOf.later}`}>{say('To the work')}</Link>
-              </>
-            )}
-          </>
+          workOf.later ? <Link href={`/works/${workOf.later}`}>{say('To the work')}</Link> : say('Works')
         }
         headline={
           differ
@@ -89,6 +82,28 @@ export default function ChangesScreen({ later }: { later: ComparedSide }) {
       ) : (
         works.data && (
           <div className="changes-body">
+            {earlier === null && (
+              <>
+                <p className="changes-purpose">
+                  {say(
+                    'One print worked and another did not: lay the two side by side, and all that was done differently is listed, what the trade would look at first on top.',
+                  )}
+                </p>
+                {workOf.later && (
+                  <div>
+                    <LikelyEarlier
+                      later={later}
+                      workId={workOf.later}
+                      works={works.data}
+                      onPick={(side) => compare(later, side)}
+                    />
+                  </div>
+                )}
+                <p>
+                  {say('Or pick another one. A work counts by its newest run at the bench, if it has one.')}
+                </p>
+              </>
+            )}
             <div className="changes-sides">
               <SidePicker
                 label={say('Earlier, such as the one that worked')}
@@ -105,13 +120,6 @@ export default function ChangesScreen({ later }: { later: ComparedSide }) {
                 onPick={(side) => compare(side, earlier)}
               />
             </div>
-            {earlier === null && (
-              <p>
-                {say(
-                  'Pick the work to compare with. Each counts by its newest run at the bench, if it has one.',
-                )}
-              </p>
-            )}
             {same && (
               <p>{say('Both sides are the same. Pick another work or another run on one of them.')}</p>
             )}

@@ -47,7 +47,7 @@ export default function InkList() {
   const settled = pages.isSuccess && !pages.isPlaceholderData;
   return (
     <ListPage
-      stamp={<Link href="/mixing">{say('Mixing')}</Link>}
+      stamp={<Link href="/mixing">{say('Mixing and kit')}</Link>}
       headline={nothingYet ? say('Ink') : say('Which ink printed how?')}
       act={{ href: '/inks/new', words: say('Log a mix') }}
       failed={pages.error}

@@ -51,7 +51,7 @@ export default function KitList() {
   const settled = pages.isSuccess && !pages.isPlaceholderData;
   return (
     <ListPage
-      stamp={<Link href="/mixing">{say('Mixing')}</Link>}
+      stamp={<Link href="/mixing">{say('Mixing and kit')}</Link>}
       headline={nothingYet ? say('The kit') : say('What is worked with')}
       act={{ href: '/kit/new', words: say('Enter a tool') }}
       failed={pages.error}

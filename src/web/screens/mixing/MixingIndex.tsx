@@ -1,19 +1,39 @@
 import '../asking/Asking.css';
 import { Link } from 'wouter';
 import { mixForms } from '../../managers/mixing/mixForms.ts';
-import { ButtonLink } from '../../parts/Button.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
+
+/** What is kept of mixing, each with what it is for. */
+const kept = [
+  {
+    href: '/batches',
+    name: say('Batch log'),
+    holds: say('what was mixed when, and how strong'),
+  },
+  { href: '/inks', name: say('Ink'), holds: say('mixes of ink: their parts, modifier and string') },
+  {
+    href: '/kit',
+    name: say('Kit'),
+    holds: say('rollers, press set-ups, cloths and papers, to be picked at the bench'),
+  },
+] as const;
 
 /** The mixing questions, in a printer's words. */
 export default function MixingIndex() {
   return (
     <>
-      <PageHead stamp={say('Mixing')} headline={say('What do you want to know?')}>
-        <ButtonLink href="/batches">{say('Batch log')}</ButtonLink>
-        <ButtonLink href="/inks">{say('Ink')}</ButtonLink>
-        <ButtonLink href="/kit">{say('Kit')}</ButtonLink>
-      </PageHead>
+      <PageHead stamp={say('Mixing and kit')} headline={say('What do you want to know?')} />
+      <ul className="ask-index ask-kept" aria-label={say('What is kept of mixing')}>
+        {kept.map(({ href, name, holds }) => (
+          <li key={href}>
+            <Link href={href}>
+              <span className="big">{name}</span>
+              <span className="soft">{holds}</span>
+            </Link>
+          </li>
+        ))}
+      </ul>
       <ul className="ask-index">
         {mixForms.map(({ kind, asks, such }) => (
           <li key={kind}>

@@ -37,6 +37,12 @@ export function ReportFields({
   );
   return (
     <>
+      <p className="report-purpose">
+        {say(
+          'Two things are yours: tick what it tells of, and write a few sentences to each part. Tables, pictures and what nobody recorded come from the records by themselves.',
+        )}
+      </p>
+      <h2 className="big">{say('What it tells of')}</h2>
       {line('title')}
       {line('reader')}
       <div className="fields">
@@ -46,6 +52,10 @@ export function ReportFields({
       <div id={reportFieldId('works')} tabIndex={-1}>
         <ChosenRecords form={form} />
       </div>
+      <h2 className="big">{say('In your own words')}</h2>
+      <p className="soft">
+        {say('A figure that you put among them stays that of the records, and changes with them.')}
+      </p>
       {reportWordParts.map((part) => (
         <FigureWords
           key={part}
@@ -56,6 +66,7 @@ export function ReportFields({
           onChange={(words) => form.set({ [part]: words })}
         />
       ))}
+      <h2 className="big">{say('What took the place of what')}</h2>
       <ReplacementFields form={form} />
     </>
   );
