@@ -1,8 +1,8 @@
 import type { Corners } from '../science/geometry/point.ts';
 import type { Chip } from './zone.ts';
 
-/** What a pull was made for; a candidate is one that may become good to print. */
-export const pullKinds = ['trial-proof', 'proof', 'candidate', 'edition', 'other'] as const;
+/** What a pull was made for; one that is for approval may become good to print. */
+export const pullKinds = ['trial-proof', 'proof', 'for-approval', 'edition', 'other'] as const;
 export type PullKind = (typeof pullKinds)[number];
 
 /** Something picked for a pull, as the log of a run has it: `id` null where it was only said in words. */

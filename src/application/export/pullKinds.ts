@@ -28,7 +28,7 @@ export const pullKinds: readonly ExportKind[] = [
       column('number', 'its number on the stone'),
       column('editionId', 'the edition in editions that it is an impression of; empty: a proof'),
       column('impression', 'clientId of the impression in ledger_entries'),
-      column('kind', 'trial-proof, proof, candidate, edition, other'),
+      column('kind', 'trial-proof, proof, for-approval, edition, other'),
       column('paper', 'paper', '', 'paper.words'),
       column('paperId', 'paper in kit', '', 'paper.id'),
       column('damp', 'true damp, false dry; empty: not known'),

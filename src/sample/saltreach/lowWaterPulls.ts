@@ -121,7 +121,7 @@ export const lowWaterPulls: readonly LowWaterPull[] = [
   pull(
     6,
     '2025-11-25T10:55:00+00:00',
-    { ink: secondBlack, kind: 'candidate', pressureEighths: 7 },
+    { ink: secondBlack, kind: 'for-approval', pressureEighths: 7 },
     {
       transfer: tones([0.02, 0.12], [0.8, 0.96], 0.055),
       film: 1.03,
@@ -130,7 +130,7 @@ export const lowWaterPulls: readonly LowWaterPull[] = [
   pull(
     7,
     '2025-11-25T11:15:00+00:00',
-    { ink: secondBlack, kind: 'candidate', pressureEighths: 7 },
+    { ink: secondBlack, kind: 'for-approval', pressureEighths: 7 },
     {
       transfer: tones([0.02, 0.12], [0.8, 0.965], 0.05),
       film: 1.04,

@@ -41,6 +41,8 @@ export const dataOfVersions: readonly (readonly string[])[] = [
   [
     `INSERT INTO pulls VALUES ('pull', 'work', 3, '2026-03-06T00:00:00.000Z', '2026-03-06T00:00:00.000Z', 1, 0, 0,
       '{"number":3,"paper":{"id":null,"words":"rag"}}')`,
+    `INSERT INTO pulls VALUES ('fourth', 'work', 4, '2026-03-06T00:00:00.000Z', '2026-03-06T00:00:00.000Z', 1, 0, 0,
+      '{"number":4,"kind":"candidate","pressureEighths":6.5}')`,
     `INSERT INTO pull_measurings VALUES ('pull', 'aa', 1, 'waiting', '2026-03-06T00:00:00.000Z', NULL, NULL, 0)`,
     `INSERT INTO series_settings VALUES ('work', 1, '2026-03-06T00:00:00.000Z', '{"tolerance":0.03}')`,
     `INSERT INTO room_noise VALUES (1, 0.01, '2026-03-06T00:00:00.000Z')`,
@@ -109,5 +111,10 @@ export const dataOfVersions: readonly (readonly string[])[] = [
     `INSERT INTO stones (id, created_at, changed_at, version, put_by, sample, search_text, name, name_key, width_mm,
       height_mm, colour, record_json) VALUES ('gone', '2026-03-20T00:00:00.000Z', '2026-03-20T00:00:00.000Z', 1, 1, 0, 's-09',
       'S-09', 's-000000000009', 400, 500, 'grey', '{"name":"S-09"}')`,
+  ],
+  [
+    `INSERT INTO pulls (id, work_id, number, created_at, changed_at, version, put_by, record_json)
+      VALUES ('fifth', 'work', 5,
+      '2026-03-21T00:00:00.000Z', '2026-03-21T00:00:00.000Z', 1, 1, '{"number":5,"kind":"for-approval"}')`,
   ],
 ];

@@ -97,6 +97,7 @@ async function expectMaterials(database: OpenDatabase['database']): Promise<void
 async function expectPulls(database: OpenDatabase['database']): Promise<void> {
   const { pulls, pullMeasurings, series } = keptRecordsIn(database);
   expect(await pulls.numbered('work', 3)).toMatchObject({ id: 'pull', paper: { words: 'rag' } });
+  expect(await pulls.numbered('work', 4)).toMatchObject({ kind: 'for-approval', pressureEighths: 6.5 });
   expect(await pullMeasurings.nextWaiting()).toMatchObject({ pullId: 'pull', photograph: 'aa' });
   expect(await series.settings('work')).toMatchObject({ tolerance: 0.03, version: 1 });
   expect(await series.typedNoise()).toEqual({ version: 1, typed: 0.01 });
@@ -132,7 +133,7 @@ async function expectImpressions(database: OpenDatabase['database']): Promise<vo
   expect(
     proofs.map(({ id }) => id),
     'impressions are no proofs',
-  ).toEqual(['pull']);
+  ).toEqual(['pull', 'fourth']);
 }
 
 async function expectDevices(database: OpenDatabase['database']): Promise<void> {

@@ -6,6 +6,7 @@ import { inkMigration } from './inkMigration.ts';
 import { kitMigration } from './kitMigration.ts';
 import { materialMigration } from './materialMigration.ts';
 import { paperMigration } from './paperMigration.ts';
+import { pullKindMigration } from './pullKindMigration.ts';
 import { pullMigration } from './pullMigration.ts';
 import { pullSuspectMigration } from './pullSuspectMigration.ts';
 import { putByMigration } from './putByMigration.ts';
@@ -82,4 +83,5 @@ export const migrations: readonly (readonly string[])[] = [
   testPlanMigration,
   stoppedMigration,
   putByMigration,
+  pullKindMigration,
 ];

@@ -1,3 +1,4 @@
+import { earlierTyped } from '../proofs/earlierTyped.ts';
 import { openHeld, patient } from './heldDatabase.ts';
 import type { HeldPull } from './heldPull.ts';
 
@@ -13,7 +14,8 @@ export interface HeldPullShelf {
 /** The one shelf of this browser. */
 export const heldPullShelf: HeldPullShelf = {
   async read() {
-    return patient((await openHeld()).getAll('pulls'));
+    const lying = await patient((await openHeld()).getAll('pulls'));
+    return lying.map((pull) => ({ ...pull, typed: earlierTyped(pull.typed) }));
   },
   async put(pull) {
     const database = await openHeld();

@@ -1,4 +1,5 @@
 import type { DraftShelf } from '../draftKeeper.ts';
+import { earlierTyped } from './earlierTyped.ts';
 import type { PullStep, PullTyped } from './pullDraft.ts';
 
 interface Shelved {
@@ -14,7 +15,7 @@ export function shelvedPull(shelf: DraftShelf, work: string, begin: PullTyped): 
     const kept: unknown = JSON.parse(shelf.getItem(keyOf(work)) ?? 'null');
     if (typeof kept !== 'object' || kept === null || !('typed' in kept) || !('step' in kept)) return null;
     const { typed, step } = kept as { typed: Partial<PullTyped>; step: PullStep };
-    return { typed: { ...begin, ...typed }, step };
+    return { typed: { ...begin, ...earlierTyped(typed) }, step };
   } catch {
     return null;
   }

@@ -8,7 +8,7 @@ import { say } from '../../words/say.ts';
 export const pullKindWords: Readonly<Record<PullKind, string>> = {
   'trial-proof': say('trial proof'),
   proof: say('proof'),
-  candidate: say('for approval'),
+  'for-approval': say('for approval'),
   edition: say('edition'),
   other: say('other'),
 };
