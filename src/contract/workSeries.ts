@@ -134,7 +134,7 @@ export const approvalSchema = z.object({
   photograph: z.string().nullable(),
   tones: tonesOf(z.number().nullable()),
   withdrawn: z.object({ at: momentSchema, who: z.string(), why: z.string() }).nullable(),
-  dependents: z.array(z.string()),
+  restsOnIt: z.array(z.string()),
 }) satisfies z.ZodType<Approval>;
 
 export const approvalListSchema = z.object({ approvals: z.array(approvalSchema) });

@@ -110,7 +110,7 @@ export interface Approval {
     readonly why: string;
   } | null;
   /** What rests on it, in plain sentences. */
-  readonly dependents: readonly string[];
+  readonly restsOnIt: readonly string[];
 }
 
 export interface ApprovalInput {

@@ -183,7 +183,7 @@ describe('good to print', () => {
       who: 'A.T.',
       why: 'the moon closes',
     });
-    expect(taken.body.dependents[0]).toBe('Pull 4 of the edition was printed to this standard.');
+    expect(taken.body.restsOnIt[0]).toBe('Pull 4 of the edition was printed to this standard.');
     const { body: history } = await desk.send<{ approvals: Approval[] }>('GET', at);
     expect(history.approvals).toMatchObject([{ pull: 3, withdrawn: { who: 'A.T.' } }]);
     const twice = await desk.send<Refusal>('POST', `${at}/${given.body.id}/withdrawal`, {

@@ -5,8 +5,8 @@ import type { Pull } from '../../records/pull.ts';
 import type { Approval, ApprovalInput } from '../../records/workSeries.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import type { StoredApproval } from '../../store/repositories/seriesRepository.ts';
-import { approvalDependents } from '../../studio/proofs/approvalDependents.ts';
 import { goodToPrint } from '../../studio/proofs/goodToPrint.ts';
+import { restsOnApproval } from '../../studio/proofs/restsOnApproval.ts';
 import { unplacedTones } from '../../studio/proofs/toneAreas.ts';
 import { approvalReading, approvalReadings } from '../../studio/proofs/workSeries.ts';
 import type { SavingParts } from '../saving.ts';
@@ -65,7 +65,7 @@ export async function giveApproval(
   };
   return parts.store.decide(async ({ series: kept }) => {
     await kept.addApproval(approval);
-    return ok({ ...approval, dependents: [] });
+    return ok({ ...approval, restsOnIt: [] });
   });
 }
 
@@ -111,5 +111,5 @@ export async function withdrawApproval(
 }
 
 function withDependents(approval: StoredApproval, pulls: readonly Pull[]): Approval {
-  return { ...approval, dependents: approvalDependents(approval, pulls) };
+  return { ...approval, restsOnIt: restsOnApproval(approval, pulls) };
 }

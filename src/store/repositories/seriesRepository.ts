@@ -3,7 +3,7 @@ import type { Approval, KeptSeriesSettings, SeriesSettings } from '../../records
 import type { Tables } from '../database/tables.ts';
 
 /** Good to print as it is kept; what rests on it is worked out when it is asked for. */
-export type StoredApproval = Omit<Approval, 'dependents'>;
+export type StoredApproval = Omit<Approval, 'restsOnIt'>;
 
 export interface SeriesRepository {
   /** null where nothing was settled for that work. */

@@ -61,7 +61,7 @@ export function ApprovalPage({ work, proofs }: ProofsPageParts) {
           <section aria-labelledby="past-head">
             <h2 id="past-head">{say('Withdrawn')}</h2>
             <ul className="approval-past">
-              {past.map(({ id, pull, withdrawn, dependents }) => (
+              {past.map(({ id, pull, withdrawn, restsOnIt }) => (
                 <li key={id}>
                   <p>
                     {sayRich('<b>Pull {pull}</b>, by {who}, {day}: {why}', {
@@ -72,8 +72,8 @@ export function ApprovalPage({ work, proofs }: ProofsPageParts) {
                       why: withdrawn!.why,
                     })}
                   </p>
-                  {dependents.length > 0 ? (
-                    <WordList words={dependents} />
+                  {restsOnIt.length > 0 ? (
+                    <WordList words={restsOnIt} />
                   ) : (
                     <p className="soft">{say('Nothing had been printed to it.')}</p>
                   )}
@@ -127,8 +127,8 @@ function Standard({ work, proofs, standard }: ProofsPageParts & { standard: Appr
             day: dayWords(standard.givenAt),
           })}
         </p>
-        {standard.dependents.length > 0 ? (
-          <WordList words={standard.dependents} />
+        {standard.restsOnIt.length > 0 ? (
+          <WordList words={standard.restsOnIt} />
         ) : (
           <ButtonLink kind="act" href={`/works/${work.id}/edition`}>
             {say('Plan the edition')}

@@ -6,8 +6,8 @@ import { pullWords } from './seriesWords.ts';
  * What rests on good to print, one sentence each: what was pulled after it while it stood. A pull without a time counts by
  * its number, and is said to.
  */
-export function approvalDependents(
-  { pull, givenAt, withdrawn }: Omit<Approval, 'dependents'>,
+export function restsOnApproval(
+  { pull, givenAt, withdrawn }: Omit<Approval, 'restsOnIt'>,
   pulls: readonly Pull[],
 ): readonly string[] {
   const stood = ({ madeAt }: Pull) =>
