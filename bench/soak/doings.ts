@@ -1,7 +1,7 @@
 import { connect } from 'node:net';
 import { setTimeout as sleep } from 'node:timers/promises';
 import type { ComparisonEntry } from '../../src/records/comparisonEntry.ts';
-import type { PairingCode } from '../../src/records/device.ts';
+import type { LettingInCode } from '../../src/records/device.ts';
 import { type Caller, createCaller } from '../served/caller.ts';
 import { listen } from '../served/listen.ts';
 import type { TwelveMegapixels } from '../served/twelveMegapixels.ts';
@@ -168,7 +168,7 @@ async function backup(caller: Caller): Promise<void> {
 
 async function phone(room: Room): Promise<void> {
   if (room.lan === null) return;
-  const { code } = await room.caller.want<PairingCode>('POST', '/api/pairing');
+  const { code } = await room.caller.want<LettingInCode>('POST', '/api/letting-in');
   const stranger = createCaller(room.lan);
   const joined = await stranger.ask('POST', '/api/devices', { code });
   stranger.close();
@@ -180,7 +180,7 @@ async function phone(room: Room): Promise<void> {
     await room.note(caller, `from a phone ${note}`);
     await sleep(1000);
   }
-  await room.caller.want('POST', `/api/devices/${device}/revocation`);
+  await room.caller.want('POST', `/api/devices/${device}/shut-out`);
   const after = await caller.ask('GET', '/api/rack').catch(() => null);
   if (after !== null && after.status !== 401)
     throw new Error(`${after.status} for a phone that was shut out`);

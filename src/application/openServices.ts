@@ -10,7 +10,7 @@ import { createRunFolds, type RunFolds } from './bench/runFolds.ts';
 import { warmFolds } from './bench/warmFolds.ts';
 import { createDailyCopies, type DailyCopies } from './copies/dailyCopies.ts';
 import type { DeviceParts } from './devices/deviceParts.ts';
-import { createPairingDesk } from './devices/pairingDesk.ts';
+import { createLettingInDesk } from './devices/lettingInDesk.ts';
 import { createEditionSheetDesk, type EditionSheetDesk } from './editions/editionSheetDesk.ts';
 import type { LedgerAnnouncement, LedgerAnnouncements } from './editions/logImpression.ts';
 import { engineVersion } from './engineVersion.ts';
@@ -34,7 +34,7 @@ import { createUploadAllowance, type DailyUploads, type UploadAllowance } from '
 import { createUploadTurns, type UploadTurns } from './uploads/uploadTurns.ts';
 
 /** All that the use cases are given, for one open data folder. */
-export interface Services extends Pick<DeviceParts, 'pairing' | 'tokenKey' | 'shutOut'> {
+export interface Services extends Pick<DeviceParts, 'lettingIn' | 'tokenKey' | 'shutOut'> {
   readonly store: Store;
   readonly events: ComparisonEvents;
   readonly runEvents: RunAnnouncements;
@@ -151,7 +151,7 @@ export async function openServices(options: ServiceOptions): Promise<Result<Serv
     copies,
     uploadTurns: createUploadTurns(),
     uploadAllowance: createUploadAllowance(now, options.dailyUploads),
-    pairing: createPairingDesk(now),
+    lettingIn: createLettingInDesk(now),
     tokenKey,
     shutOut: createAnnouncer<string>(),
     async close() {

@@ -118,7 +118,7 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'file-taken': 2,
   'folder-taken': 2,
   'disk-full': 2,
-  'not-paired': 2,
+  'not-let-in': 2,
   'this-machine-only': 2,
   'code-wrong': 2,
   'code-over': 2,

@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import type { Caller, DeviceEntry, NetworkState, PairingCode, PairingState } from '../records/device.ts';
+import type { Caller, DeviceEntry, LettingInCode, LettingInState, NetworkState } from '../records/device.ts';
 
 /** What a phone sends to be let in; spaces within the code are no matter. */
-export const pairingInputSchema = z.object({
+export const typedCodeSchema = z.object({
   code: z
     .string()
     .max(40)
@@ -22,28 +22,28 @@ export const callerSchema = z.object({
 }) satisfies z.ZodType<Caller>;
 
 export const deviceEntrySchema = namedDevice.extend({
-  pairedAt: z.string(),
+  letInAt: z.string(),
   lastSeenAt: z.string().describe('To the hour'),
-  revokedAt: z.string().nullable(),
-  standing: z.enum(['let-in', 'lapsed', 'revoked']),
+  shutOutAt: z.string().nullable(),
+  standing: z.enum(['let-in', 'lapsed', 'shut-out']),
 }) satisfies z.ZodType<DeviceEntry>;
 
 export const deviceListSchema = z.object({ devices: z.array(deviceEntrySchema) });
 
 const codePicture = z.object({ size: z.int(), path: z.string().describe('SVG path of what is dark') });
 
-export const pairingCodeSchema = z.object({
+export const lettingInCodeSchema = z.object({
   code: z.string(),
   secondsLeft: z.int(),
   address: z.string(),
   picture: codePicture,
-}) satisfies z.ZodType<PairingCode>;
+}) satisfies z.ZodType<LettingInCode>;
 
-export const pairingStateSchema = z.object({
+export const lettingInStateSchema = z.object({
   state: z.enum(['none', 'open', 'used', 'over', 'spoiled']),
   secondsLeft: z.int(),
   device: z.string().nullable(),
-}) satisfies z.ZodType<PairingState>;
+}) satisfies z.ZodType<LettingInState>;
 
 export const networkStateSchema = z.object({
   open: z.boolean(),

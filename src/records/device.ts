@@ -3,17 +3,17 @@ export interface Device {
   readonly id: string;
   /** What logs call it; no two devices ever share one. */
   readonly name: string;
-  readonly pairedAt: string;
+  readonly letInAt: string;
   /** To the hour. */
   readonly lastSeenAt: string;
   /** Since when it is let in no more; null while it is. */
-  readonly revokedAt: string | null;
+  readonly shutOutAt: string | null;
 }
 
 /** A device as it is listed. */
 export interface DeviceEntry extends Device {
   /** `lapsed`: not seen for so long that it must be let in again. */
-  readonly standing: 'let-in' | 'lapsed' | 'revoked';
+  readonly standing: 'let-in' | 'lapsed' | 'shut-out';
 }
 
 /** Who asks: this machine itself, a device that was let in, or nobody known. */
@@ -29,7 +29,7 @@ export interface CodePicture {
 }
 
 /** The code that lets one device in. */
-export interface PairingCode {
+export interface LettingInCode {
   /** Six digits. */
   readonly code: string;
   readonly secondsLeft: number;
@@ -39,7 +39,7 @@ export interface PairingCode {
 }
 
 /** What became of the last code that was asked for. */
-export interface PairingState {
+export interface LettingInState {
   /** `spoiled`: tried wrongly too often. */
   readonly state: 'none' | 'open' | 'used' | 'over' | 'spoiled';
   /** Whole seconds; 0 unless it is open. */

@@ -107,7 +107,7 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'file-taken': 409,
   'folder-taken': 409,
   'disk-full': 507,
-  'not-paired': 401,
+  'not-let-in': 401,
   'this-machine-only': 403,
   'code-wrong': 403,
   'code-over': 403,

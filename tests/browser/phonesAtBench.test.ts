@@ -15,7 +15,7 @@ describeInBrowser('a phone at the bench', (pages) => {
         const answer = await fetch(server.address + path, init);
         return (await answer.json()) as never;
       };
-      const code = async () => ((await here('/api/pairing', { method: 'POST' })) as { code: string }).code;
+      const code = async () => ((await here('/api/letting-in', { method: 'POST' })) as { code: string }).code;
       const run: RunSummary = await here('/api/runs', postJson({ workId: 'saltreach-neap' }));
       const logged = async () =>
         ((await here(`/api/runs/${run.id}/events`)) as { events: readonly RunEvent[] }).events;
@@ -36,7 +36,7 @@ describeInBrowser('a phone at the bench', (pages) => {
       await trouble.click();
       await hand.getByText('1 not sent yet').waitFor();
       const { devices }: { devices: readonly { id: string }[] } = await here('/api/devices');
-      await here(`/api/devices/${devices[0]!.id}/revocation`, { method: 'POST' });
+      await here(`/api/devices/${devices[0]!.id}/shut-out`, { method: 'POST' });
       await hand.context().setOffline(false);
       await hand.getByRole('heading', { name: 'Type the code' }).waitFor();
       expect(await logged()).toHaveLength(1);

@@ -28,7 +28,7 @@ describe.skipIf(chromiumPath === null || ownAddresses().length === 0)('a phone o
     });
     const hand = await context.newPage();
     hand.setDefaultTimeout(60_000);
-    const asked = await fetch(`${server.address}/api/pairing`, { method: 'POST' });
+    const asked = await fetch(`${server.address}/api/letting-in`, { method: 'POST' });
     const { code } = (await asked.json()) as { code: string };
     await hand.goto(`${network}/join#${code}`);
     await hand.getByRole('button', { name: 'Go to the stones' }).click();
@@ -102,7 +102,7 @@ describe.skipIf(chromiumPath === null || ownAddresses().length === 0)('a phone o
     ]);
     // shut out, it holds nothing of the room any more
     const { devices } = (await read('/api/devices')) as { devices: readonly { id: string }[] };
-    await fetch(`${next.server.address}/api/devices/${devices[0]!.id}/revocation`, { method: 'POST' });
+    await fetch(`${next.server.address}/api/devices/${devices[0]!.id}/shut-out`, { method: 'POST' });
     await hand.reload();
     await hand.getByRole('heading', { name: 'Type the code' }).waitFor();
     const answers = () =>

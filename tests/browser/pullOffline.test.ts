@@ -39,7 +39,7 @@ async function aPhone() {
   });
   context.setDefaultTimeout(60_000);
   const hand = await context.newPage();
-  const { code } = await read<{ code: string }>('/api/pairing', { method: 'POST' });
+  const { code } = await read<{ code: string }>('/api/letting-in', { method: 'POST' });
   await hand.goto(`${first.network}/join#${code}`);
   await hand.getByRole('button', { name: 'Go to the stones' }).click();
   await hand.getByRole('navigation', { name: 'Rooms' }).waitFor();

@@ -20,9 +20,9 @@ describe('whoever is not let in', () => {
       '/api/nothing',
       '/api/devices',
     ];
-    for (const path of [...shut, '/%61pi/stones', '/api/export.zip', '/api/pairing', '/api/network']) {
+    for (const path of [...shut, '/%61pi/stones', '/api/export.zip', '/api/letting-in', '/api/network']) {
       const answer = await ask(path);
-      expect([answer.status, answer.json.code], path).toEqual([401, 'not-paired']);
+      expect([answer.status, answer.json.code], path).toEqual([401, 'not-let-in']);
     }
     for (const method of ['POST', 'PUT', 'PATCH', 'DELETE'] as const) {
       expect((await ask('/api/runs', { method, body: {} })).status, method).toBe(401);
@@ -69,7 +69,7 @@ describe('whoever is not let in', () => {
 describe('a code', () => {
   it('lets one phone in, once', async () => {
     const { ask, here } = await networkUnderTest();
-    const asked = await here('/api/pairing', post);
+    const asked = await here('/api/letting-in', post);
     expect(asked.status).toBe(201);
     const { code, secondsLeft, address } = asked.json;
     expect(code).toMatch(/^\d{6}$/);
@@ -81,7 +81,11 @@ describe('a code', () => {
     expect([first.status, first.json.device.name]).toEqual([201, 'Phone 1']);
     const cookie = String(first.headers['set-cookie']);
     expect(cookie).toMatch(/^stonetone=[\w-]{43}; Max-Age=\d+; Path=\/; HttpOnly; SameSite=Strict$/);
-    expect((await here('/api/pairing')).json).toEqual({ state: 'used', secondsLeft: 0, device: 'Phone 1' });
+    expect((await here('/api/letting-in')).json).toEqual({
+      state: 'used',
+      secondsLeft: 0,
+      device: 'Phone 1',
+    });
     const again = await ask('/api/devices', { ...post, body: { code } });
     expect([again.status, again.json.code, again.headers['set-cookie']]).toEqual([
       403,
@@ -95,24 +99,24 @@ describe('a code', () => {
     const { ask, here, clock } = await networkUnderTest();
     const tryCode = async (code: string) =>
       (await ask('/api/devices', { ...post, body: { code } })).json.code;
-    const { code: old } = (await here('/api/pairing', post)).json;
+    const { code: old } = (await here('/api/letting-in', post)).json;
     clock.now += 299_000;
-    expect((await here('/api/pairing')).json).toMatchObject({ state: 'open', secondsLeft: 1 });
+    expect((await here('/api/letting-in')).json).toMatchObject({ state: 'open', secondsLeft: 1 });
     clock.now += 1000;
-    expect((await here('/api/pairing')).json).toMatchObject({ state: 'over', secondsLeft: 0 });
+    expect((await here('/api/letting-in')).json).toMatchObject({ state: 'over', secondsLeft: 0 });
     expect(await tryCode(old)).toBe('code-over');
-    const { code: ended } = (await here('/api/pairing', post)).json;
-    expect((await here('/api/pairing', { method: 'DELETE' })).status).toBe(204);
+    const { code: ended } = (await here('/api/letting-in', post)).json;
+    expect((await here('/api/letting-in', { method: 'DELETE' })).status).toBe(204);
     expect(await tryCode(ended)).toBe('code-over');
-    const { code: replaced } = (await here('/api/pairing', post)).json;
-    const { code: newest } = (await here('/api/pairing', post)).json;
+    const { code: replaced } = (await here('/api/letting-in', post)).json;
+    const { code: newest } = (await here('/api/letting-in', post)).json;
     if (replaced !== newest) expect(await tryCode(replaced)).toBe('code-wrong');
     expect((await here('/api/devices')).json.devices).toEqual([]);
   });
 
   it('is void after five wrong tries, whoever made them', async () => {
     const { ask, here } = await networkUnderTest();
-    const { code } = (await here('/api/pairing', post)).json;
+    const { code } = (await here('/api/letting-in', post)).json;
     const wrong = code === '000000' ? '000001' : '000000';
     const said = [];
     for (let n = 1; n <= 5; n += 1) {
@@ -120,7 +124,7 @@ describe('a code', () => {
       said.push(answer.json.code);
     }
     expect(said).toEqual(['code-wrong', 'code-wrong', 'code-wrong', 'code-wrong', 'code-over']);
-    expect((await here('/api/pairing')).json.state).toBe('spoiled');
+    expect((await here('/api/letting-in')).json.state).toBe('spoiled');
     expect((await ask('/api/devices', { ...post, body: { code } })).json.code).toBe('code-over');
   });
 
@@ -134,7 +138,7 @@ describe('a code', () => {
       'tries-too-many',
       '600',
     ]);
-    const { code } = (await here('/api/pairing', post)).json;
+    const { code } = (await here('/api/letting-in', post)).json;
     expect((await ask('/api/devices', { ...post, from: '192.168.7.9', body: { code } })).status).toBe(429);
     expect((await ask('/api/devices', { ...post, from: '192.168.7.10', body: { code } })).status).toBe(201);
     for (let n = 0; n < 49; n += 1) await tries(`192.168.8.${n}`);
@@ -149,7 +153,7 @@ describe('a code', () => {
     });
     for (const code of ['12345', '1234567', 'abcdef', '', 123456])
       expect((await ask('/api/devices', { ...post, body: { code } })).status, String(code)).toBe(400);
-    expect((await here('/api/pairing', post)).json.code).toBe('network-closed');
+    expect((await here('/api/letting-in', post)).json.code).toBe('network-closed');
   });
 });
 
@@ -158,13 +162,13 @@ describe('a device', () => {
     const { ask, here, phone } = await networkUnderTest();
     const { cookie, id } = await phone();
     const other = await phone();
-    const gone = await here(`/api/devices/${id}/revocation`, post);
-    expect([gone.status, gone.json.standing]).toEqual([200, 'revoked']);
-    expect((await ask('/api/stones', { cookie })).json.code).toBe('not-paired');
+    const gone = await here(`/api/devices/${id}/shut-out`, post);
+    expect([gone.status, gone.json.standing]).toEqual([200, 'shut-out']);
+    expect((await ask('/api/stones', { cookie })).json.code).toBe('not-let-in');
     expect((await ask('/api/caller', { cookie })).json.kind).toBe('stranger');
     expect((await ask('/api/stones', { cookie: other.cookie })).status).toBe(200);
-    expect((await here(`/api/devices/${id}/revocation`, post)).json.revokedAt).toBe(gone.json.revokedAt);
-    expect((await here('/api/devices/nobody/revocation', post)).status).toBe(404);
+    expect((await here(`/api/devices/${id}/shut-out`, post)).json.shutOutAt).toBe(gone.json.shutOutAt);
+    expect((await here('/api/devices/nobody/shut-out', post)).status).toBe(404);
   });
 
   it('may name itself and take itself out, and no other', async () => {
@@ -176,10 +180,10 @@ describe('a device', () => {
     expect((await rename(one.id, ' Bench phone ')).json.name).toBe('Bench phone');
     expect((await rename(other.id, 'Mine')).json.code).toBe('this-machine-only');
     expect((await rename(one.id, 'phone 2')).json).toMatchObject({ code: 'name-taken', path: 'name' });
-    expect((await ask(`/api/devices/${other.id}/revocation`, { ...post, cookie: one.cookie })).status).toBe(
+    expect((await ask(`/api/devices/${other.id}/shut-out`, { ...post, cookie: one.cookie })).status).toBe(
       403,
     );
-    const left = await ask(`/api/devices/${one.id}/revocation`, { ...post, cookie: one.cookie });
+    const left = await ask(`/api/devices/${one.id}/shut-out`, { ...post, cookie: one.cookie });
     expect([left.status, String(left.headers['set-cookie'])]).toEqual([
       200,
       expect.stringContaining('Max-Age=0'),
@@ -187,7 +191,7 @@ describe('a device', () => {
     expect((await ask('/api/stones', { cookie: one.cookie })).status).toBe(401);
     const listed = (await here('/api/devices')).json.devices as { name: string; standing: string }[];
     expect(listed.map(({ name, standing }) => `${name}: ${standing}`).sort()).toEqual([
-      'Bench phone: revoked',
+      'Bench phone: shut-out',
       'Phone 2: let-in',
     ]);
     expect(
@@ -237,15 +241,15 @@ describe('a device', () => {
   it('is known by no copy of the database alone: its token is sealed with a key that no backup holds', async () => {
     const { cookie } = await (async () => {
       const first = await networkUnderTest();
-      const paired = await first.phone();
+      const letIn = await first.phone();
       const bytes = await readFile(join(first.dataFolder, 'stonetone.sqlite-wal')).catch(() =>
         Buffer.alloc(0),
       );
-      const token = paired.cookie.split('=')[1]!;
+      const token = letIn.cookie.split('=')[1]!;
       expect(
         Buffer.concat([bytes, await readFile(join(first.dataFolder, 'stonetone.sqlite'))]).includes(token),
       ).toBe(false);
-      return paired;
+      return letIn;
     })();
     expect(cookie).toMatch(/^stonetone=/);
   });
@@ -309,9 +313,9 @@ describe('what a device may do', () => {
         "POST /api/works/{id}/zone-tones",
       ]
     `);
-    const own = ['/api/copies', '/api/devices', '/api/export.zip', '/api/network', '/api/pairing'];
+    const own = ['/api/copies', '/api/devices', '/api/export.zip', '/api/network', '/api/letting-in'];
     expect(mayNotRead).toEqual(expect.arrayContaining(own));
     for (const path of mayNotRead)
-      expect(path).toMatch(/^\/api\/(?:copies|devices|export|network|pairing)\b/);
+      expect(path).toMatch(/^\/api\/(?:copies|devices|export|network|letting-in)\b/);
   });
 });

@@ -175,7 +175,7 @@ describe.skipIf(address === undefined)('a server with its network open', () => {
     const there = `http://${address}:${port}`;
     expect((await send(`${here}/api/stones`)).status).toBe(200);
     expect((await send(`${there}/api/stones`)).status).toBe(401);
-    const { code } = JSON.parse((await send(`${here}/api/pairing`, { method: 'POST' })).text);
+    const { code } = JSON.parse((await send(`${here}/api/letting-in`, { method: 'POST' })).text);
     const joined = await send(`${there}/api/devices`, { method: 'POST', body: JSON.stringify({ code }) });
     const cookie = String(joined.headers['set-cookie']).split(';')[0]!;
     expect((await send(`${there}/api/stones`, { cookie })).status).toBe(200);
@@ -188,7 +188,7 @@ describe.skipIf(address === undefined)('a server with its network open', () => {
     const ended = once(events, 'close').catch(() => {});
     events.on('error', () => {});
     const { id } = JSON.parse(joined.text).device;
-    expect((await send(`${here}/api/devices/${id}/revocation`, { method: 'POST' })).status).toBe(200);
+    expect((await send(`${here}/api/devices/${id}/shut-out`, { method: 'POST' })).status).toBe(200);
     await ended;
     expect((await send(`${there}/api/stones`, { cookie })).status).toBe(401);
   });
@@ -196,7 +196,7 @@ describe.skipIf(address === undefined)('a server with its network open', () => {
   it('over https sets a cookie that is bound to it, and keeps its certificate', async () => {
     const first = await opened('self');
     const there = `https://${address}:${first.port}`;
-    const { code } = JSON.parse((await send(`${first.here}/api/pairing`, { method: 'POST' })).text);
+    const { code } = JSON.parse((await send(`${first.here}/api/letting-in`, { method: 'POST' })).text);
     const joined = await send(`${there}/api/devices`, { method: 'POST', body: JSON.stringify({ code }) });
     expect(String(joined.headers['set-cookie'])).toMatch(
       /^__Host-stonetone=[\w-]{43}; Max-Age=\d+; Path=\/; HttpOnly; SameSite=Strict; Secure$/,

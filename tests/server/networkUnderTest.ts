@@ -105,7 +105,7 @@ export async function networkUnderTest(
     ask,
     here,
     async phone() {
-      const { code } = (await here('/api/pairing', { method: 'POST' })).json;
+      const { code } = (await here('/api/letting-in', { method: 'POST' })).json;
       const answer = await ask('/api/devices', { method: 'POST', body: { code } });
       if (answer.status !== 201) throw new Error(answer.text);
       return { cookie: String(answer.headers['set-cookie']).split(';')[0]!, ...answer.json.device };

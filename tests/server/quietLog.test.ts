@@ -17,7 +17,7 @@ it('nothing that was sent reaches the log: no code, token, name or words, also w
   );
   const { ask, here, phone, services } = await networkUnderTest();
   const { cookie, id } = await phone();
-  const { code } = (await here('/api/pairing', post)).json;
+  const { code } = (await here('/api/letting-in', post)).json;
   await ask(`/api/devices/${id}/name`, { method: 'PUT', cookie, body: { name: 'Private name' } });
   await ask('/api/devices', { ...post, body: { code: '000000' } });
   await ask('/api/devices', { ...post, body: { code } });

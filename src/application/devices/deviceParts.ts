@@ -1,13 +1,13 @@
 import type { Decide, KeptRecords } from '../../store/keptRecords.ts';
 import type { Announcer } from '../announcing.ts';
-import type { PairingDesk } from './pairingDesk.ts';
+import type { LettingInDesk } from './lettingInDesk.ts';
 
 /** What the use cases about devices are given. */
 export interface DeviceParts {
   readonly store: Pick<KeptRecords, 'devices'> & { readonly decide: Decide };
   readonly now: () => Date;
   readonly newId: () => string;
-  readonly pairing: PairingDesk;
+  readonly lettingIn: LettingInDesk;
   /** The data folder's own key, under which tokens are sealed. */
   readonly tokenKey: Uint8Array;
   /** Tells the id of a device that is shut out from now on. */

@@ -1,6 +1,6 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
-import type { Device, DeviceEntry, PairingState } from '../../records/device.ts';
+import type { Device, DeviceEntry, LettingInState } from '../../records/device.ts';
 import type { DeviceParts } from './deviceParts.ts';
 import { deviceStanding } from './deviceStanding.ts';
 
@@ -17,11 +17,11 @@ export async function listDevices({ store, now }: Parts): Promise<readonly Devic
 }
 
 /** What became of the last code, with the name that the device which used it has now. */
-export async function readPairing({
+export async function readLettingIn({
   store,
-  pairing,
-}: Pick<DeviceParts, 'store' | 'pairing'>): Promise<PairingState> {
-  const state = pairing.state();
+  lettingIn,
+}: Pick<DeviceParts, 'store' | 'lettingIn'>): Promise<LettingInState> {
+  const state = lettingIn.state();
   const device = state.device === null ? null : await store.devices.find(state.device);
   return { ...state, device: device?.name ?? null };
 }
@@ -46,7 +46,7 @@ export function renameDevice({ store, now }: Parts, id: string, name: string): P
  * Shuts a device out, for good; what it has under way ends at once. Once more changes nothing.
  * @returns `not-found`
  */
-export async function revokeDevice(
+export async function shutDeviceOut(
   { store, now, shutOut }: Pick<DeviceParts, 'store' | 'now' | 'shutOut'>,
   id: string,
 ): Promise<Result<DeviceEntry>> {
@@ -54,9 +54,9 @@ export async function revokeDevice(
   const outcome = await store.decide<DeviceEntry, Failure>(async ({ devices }) => {
     const device = await devices.find(id);
     if (device === null) return fail(noSuchDevice());
-    const revokedAt = device.revokedAt ?? at.toISOString();
-    if (device.revokedAt === null) await devices.revoke(id, revokedAt);
-    return ok(entryOf({ ...device, revokedAt }, at));
+    const shutOutAt = device.shutOutAt ?? at.toISOString();
+    if (device.shutOutAt === null) await devices.shutOut(id, shutOutAt);
+    return ok(entryOf({ ...device, shutOutAt }, at));
   });
   if (outcome.ok) shutOut.announce(id);
   return outcome;

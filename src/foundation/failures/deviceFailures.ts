@@ -2,7 +2,7 @@ import type { FailureEntry } from './failureEntry.ts';
 
 /** What may stand between a phone or tablet and the program. */
 export const deviceFailures = {
-  'not-paired': {
+  'not-let-in': {
     sentence: 'This device is not let in.',
     remedy: 'On the machine that runs Stonetone open Phones, and type the code that it shows there.',
   },

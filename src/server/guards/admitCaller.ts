@@ -68,7 +68,7 @@ export function createAdmission(
     callers.set(request, caller);
     if (device !== null) remember(device.id, request.raw.socket);
     const fault = judgeReach(request, caller);
-    if (fault === null && request.method === 'POST' && request.routeOptions.url?.endsWith('/revocation'))
+    if (fault === null && request.method === 'POST' && request.routeOptions.url?.endsWith('/shut-out'))
       leaving.add(request.raw.socket);
     return fault;
   };
@@ -80,7 +80,7 @@ function judgeReach(request: FastifyRequest, { device }: Caller): Failure | null
   if (page && !request.routeOptions.url?.startsWith('/api')) return null;
   const reach = reachOf(request.method, request.routeOptions.url);
   if (reach === 'anybody') return null;
-  if (device === null) return failure('not-paired');
+  if (device === null) return failure('not-let-in');
   if (reach === 'device') return null;
   const itself = (request.params as { id?: string } | undefined)?.id === device.id;
   return reach === 'device-itself' && itself ? null : failure('this-machine-only');

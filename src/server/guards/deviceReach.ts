@@ -1,5 +1,5 @@
 /** What the machine itself alone may read: the room's records in one piece, places on its disk, and who is let in. */
-const ownReads = /^\/api\/(?:export|copies|backups?|restore|devices|pairing|network)(?:[/.]|$)/;
+const ownReads = /^\/api\/(?:export|copies|backups?|restore|devices|letting-in|network)(?:[/.]|$)/;
 
 /**
  * What a device may write, by method and route: what happens at stone, press and proofs, and questions that keep
@@ -49,7 +49,7 @@ const strangerAsks: ReadonlySet<string> = new Set(['GET /api/caller', 'POST /api
 /** What a device may do about itself, and about no other. */
 const ofItself: ReadonlySet<string> = new Set([
   'PUT /api/devices/:id/name',
-  'POST /api/devices/:id/revocation',
+  'POST /api/devices/:id/shut-out',
 ]);
 
 /** Who may use a route over the network. */

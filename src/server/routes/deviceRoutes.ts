@@ -1,11 +1,11 @@
 import { z } from 'zod';
+import { letDeviceIn } from '../../application/devices/letDeviceIn.ts';
 import {
   listDevices,
-  readPairing,
+  readLettingIn,
   renameDevice,
-  revokeDevice,
+  shutDeviceOut,
 } from '../../application/devices/manageDevices.ts';
-import { pairDevice } from '../../application/devices/pairDevice.ts';
 import { codePicture } from '../../application/network/codePicture.ts';
 import type { Services } from '../../application/openServices.ts';
 import { idSchema } from '../../contract/common.ts';
@@ -14,13 +14,19 @@ import {
   deviceEntrySchema,
   deviceListSchema,
   deviceNameSchema,
+  lettingInCodeSchema,
+  lettingInStateSchema,
   networkStateSchema,
-  pairingCodeSchema,
-  pairingInputSchema,
-  pairingStateSchema,
+  typedCodeSchema,
 } from '../../contract/device.ts';
 import { failure } from '../../foundation/failure.ts';
-import type { Caller, DeviceEntry, NetworkState, PairingCode, PairingState } from '../../records/device.ts';
+import type {
+  Caller,
+  DeviceEntry,
+  LettingInCode,
+  LettingInState,
+  NetworkState,
+} from '../../records/device.ts';
 import type { App } from '../app.ts';
 import { sendFailure } from '../failureReply.ts';
 import { callerOf, isSecure } from '../guards/admitCaller.ts';
@@ -34,8 +40,8 @@ const caller = answerOf<Caller>(callerSchema);
 const device = answerOf<DeviceEntry>(deviceEntrySchema);
 const list = answerOf<{ devices: readonly DeviceEntry[] }>(deviceListSchema);
 const networkState = answerOf<NetworkState>(networkStateSchema);
-const pairingCode = answerOf<PairingCode>(pairingCodeSchema);
-const pairingState = answerOf<PairingState>(pairingStateSchema);
+const lettingInCode = answerOf<LettingInCode>(lettingInCodeSchema);
+const lettingInState = answerOf<LettingInState>(lettingInStateSchema);
 
 /** Phones and tablets: the network they come by, the code that lets one in, which there are, and shutting one out. */
 export function addDeviceRoutes(app: App, services: Services, network: () => NetworkState): void {
@@ -58,12 +64,12 @@ export function addDeviceRoutes(app: App, services: Services, network: () => Net
   );
 
   app.post(
-    '/api/pairing',
+    '/api/letting-in',
     {
       schema: {
         tags,
         summary: 'Ask for a code that lets one device in; the one before holds no longer',
-        response: { 201: pairingCode, ...refusals },
+        response: { 201: lettingInCode, ...refusals },
       },
     },
     async (_request, reply) => {
@@ -73,8 +79,8 @@ export function addDeviceRoutes(app: App, services: Services, network: () => Net
         const why = open ? 'it is on no network now' : 'it answers itself alone';
         return sendFailure(reply, failure('network-closed', { why }));
       }
-      const code = services.pairing.open();
-      const { secondsLeft } = services.pairing.state();
+      const code = services.lettingIn.open();
+      const { secondsLeft } = services.lettingIn.state();
       // behind the #, it is sent to no server and stands in no log
       const picture = codePicture(`${first.address}/join#${code}`);
       return reply.code(201).send({ code, secondsLeft, address: `${first.address}/join`, picture });
@@ -82,16 +88,16 @@ export function addDeviceRoutes(app: App, services: Services, network: () => Net
   );
 
   app.get(
-    '/api/pairing',
-    { schema: { tags, summary: 'What became of the last code', response: { 200: pairingState } } },
-    async (_request, reply) => reply.send(await readPairing(services)),
+    '/api/letting-in',
+    { schema: { tags, summary: 'What became of the last code', response: { 200: lettingInState } } },
+    async (_request, reply) => reply.send(await readLettingIn(services)),
   );
 
   app.delete(
-    '/api/pairing',
+    '/api/letting-in',
     { schema: { tags, summary: 'End the code that is open' } },
     async (_request, reply) => {
-      services.pairing.close();
+      services.lettingIn.close();
       return reply.code(204).send();
     },
   );
@@ -108,17 +114,17 @@ export function addDeviceRoutes(app: App, services: Services, network: () => Net
       schema: {
         tags,
         summary: 'Be let in with the code; the answer sets the cookie that a device shows from then on',
-        body: pairingInputSchema,
+        body: typedCodeSchema,
         response: { 201: caller, ...refusals },
       },
     },
     async (request, reply) => {
-      const paired = await pairDevice(services, request.body.code, request.ip);
-      if (!paired.ok) {
-        if (paired.error.code === 'tries-too-many') reply.header('retry-after', '600');
-        return sendFailure(reply, paired.error);
+      const letIn = await letDeviceIn(services, request.body.code, request.ip);
+      if (!letIn.ok) {
+        if (letIn.error.code === 'tries-too-many') reply.header('retry-after', '600');
+        return sendFailure(reply, letIn.error);
       }
-      const { device, token } = paired.value;
+      const { device, token } = letIn.value;
       reply.header('set-cookie', tokenCookie(token, isSecure(request)));
       return reply.code(201).send({ kind: 'device', device: { id: device.id, name: device.name } });
     },
@@ -142,7 +148,7 @@ export function addDeviceRoutes(app: App, services: Services, network: () => Net
   );
 
   app.post(
-    '/api/devices/:id/revocation',
+    '/api/devices/:id/shut-out',
     {
       schema: {
         tags,
@@ -152,11 +158,11 @@ export function addDeviceRoutes(app: App, services: Services, network: () => Net
       },
     },
     async (request, reply) => {
-      const revoked = await revokeDevice(services, request.params.id);
-      if (!revoked.ok) return sendFailure(reply, revoked.error);
+      const shutOut = await shutDeviceOut(services, request.params.id);
+      if (!shutOut.ok) return sendFailure(reply, shutOut.error);
       if (callerOf(request).kind === 'device')
         reply.header('set-cookie', goneCookie(isSecure(request))).header('connection', 'close');
-      return reply.send(revoked.value);
+      return reply.send(shutOut.value);
     },
   );
 }

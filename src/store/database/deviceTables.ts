@@ -4,7 +4,7 @@ export interface DeviceTable {
   readonly name: string;
   /** What its token becomes under the data folder's own key; the token itself is kept nowhere here. */
   readonly token_seal: string;
-  readonly paired_at: string;
+  readonly let_in_at: string;
   readonly last_seen_at: string;
-  readonly revoked_at: string | null;
+  readonly shut_out_at: string | null;
 }

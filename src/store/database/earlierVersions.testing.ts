@@ -117,4 +117,8 @@ export const dataOfVersions: readonly (readonly string[])[] = [
       VALUES ('fifth', 'work', 5,
       '2026-03-21T00:00:00.000Z', '2026-03-21T00:00:00.000Z', 1, 1, '{"number":5,"kind":"for-approval"}')`,
   ],
+  [
+    `INSERT INTO devices (id, name, token_seal, let_in_at, last_seen_at, shut_out_at) VALUES ('tablet', 'Press tablet',
+      'another seal', '2026-03-22T00:00:00.000Z', '2026-03-22T00:00:00.000Z', NULL)`,
+  ],
 ];

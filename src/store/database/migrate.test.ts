@@ -140,10 +140,12 @@ async function expectDevices(database: OpenDatabase['database']): Promise<void> 
   const { devices } = keptRecordsIn(database);
   expect(await devices.sealed('a seal')).toMatchObject({
     id: 'phone',
-    revokedAt: '2026-03-17T00:00:00.000Z',
+    shutOutAt: '2026-03-17T00:00:00.000Z',
   });
   expect(await devices.named('bench PHONE')).toMatchObject({ id: 'phone' });
-  await expect(sql.raw(`UPDATE devices SET revoked_at = NULL`).execute(database)).rejects.toThrow('stays so');
+  await expect(sql.raw(`UPDATE devices SET shut_out_at = NULL`).execute(database)).rejects.toThrow(
+    'stays so',
+  );
   await expect(sql.raw(`DELETE FROM devices`).execute(database)).rejects.toThrow('never removed');
 }
 

@@ -12,6 +12,7 @@ import { pullSuspectMigration } from './pullSuspectMigration.ts';
 import { putByMigration } from './putByMigration.ts';
 import { recordMigration } from './recordMigration.ts';
 import { runMigration } from './runMigration.ts';
+import { shutOutMigration } from './shutOutMigration.ts';
 import { stoppedMigration } from './stoppedMigration.ts';
 import { studioMigration } from './studioMigration.ts';
 import { suspectMigration } from './suspectMigration.ts';
@@ -84,4 +85,5 @@ export const migrations: readonly (readonly string[])[] = [
   stoppedMigration,
   putByMigration,
   pullKindMigration,
+  shutOutMigration,
 ];

@@ -14,16 +14,16 @@ export interface DeviceRepository {
   list(): Promise<readonly Device[]>;
   rename(id: string, name: string): Promise<void>;
   seen(id: string, at: string): Promise<void>;
-  revoke(id: string, at: string): Promise<void>;
+  shutOut(id: string, at: string): Promise<void>;
 }
 
 function fromRow(row: Selectable<DeviceTable>): Device {
   return {
     id: row.id,
     name: row.name,
-    pairedAt: row.paired_at,
+    letInAt: row.let_in_at,
     lastSeenAt: row.last_seen_at,
-    revokedAt: row.revoked_at,
+    shutOutAt: row.shut_out_at,
   };
 }
 
@@ -37,16 +37,16 @@ export function deviceRepositoryIn(database: Kysely<Tables>): DeviceRepository {
     await database.updateTable('devices').set(columns).where('id', '=', id).execute();
   };
   return {
-    async add({ id, name, pairedAt, lastSeenAt, revokedAt }, tokenSeal) {
+    async add({ id, name, letInAt, lastSeenAt, shutOutAt }, tokenSeal) {
       await database
         .insertInto('devices')
         .values({
           id,
           name,
           token_seal: tokenSeal,
-          paired_at: pairedAt,
+          let_in_at: letInAt,
           last_seen_at: lastSeenAt,
-          revoked_at: revokedAt,
+          shut_out_at: shutOutAt,
         })
         .execute();
     },
@@ -57,13 +57,13 @@ export function deviceRepositoryIn(database: Kysely<Tables>): DeviceRepository {
       const rows = await database
         .selectFrom('devices')
         .selectAll()
-        .orderBy('paired_at', 'desc')
+        .orderBy('let_in_at', 'desc')
         .orderBy('id')
         .execute();
       return rows.map(fromRow);
     },
     rename: (id, name) => change(id, { name }),
     seen: (id, at) => change(id, { last_seen_at: at }),
-    revoke: (id, at) => change(id, { revoked_at: at }),
+    shutOut: (id, at) => change(id, { shut_out_at: at }),
   };
 }

@@ -1,10 +1,16 @@
-import type { Caller, DeviceEntry, NetworkState, PairingCode, PairingState } from '../../records/device.ts';
+import type {
+  Caller,
+  DeviceEntry,
+  LettingInCode,
+  LettingInState,
+  NetworkState,
+} from '../../records/device.ts';
 import { ask, withJson } from './ask.ts';
 
 export const callerKey = ['caller'] as const;
 export const networkKey = ['network'] as const;
 export const devicesKey = ['devices'] as const;
-export const pairingKey = ['pairing'] as const;
+export const lettingInKey = ['letting-in'] as const;
 
 /** A server that says nothing for so long counts as out of reach, ms. */
 const patienceMs = 4000;
@@ -25,17 +31,17 @@ export async function listDevices(): Promise<readonly DeviceEntry[]> {
 }
 
 /** A code that lets one phone in. */
-export function openPairing(): Promise<PairingCode> {
-  return ask('/api/pairing', { method: 'POST' });
+export function openLettingIn(): Promise<LettingInCode> {
+  return ask('/api/letting-in', { method: 'POST' });
 }
 
 /** What became of the last code. */
-export function readPairing(): Promise<PairingState> {
-  return ask('/api/pairing');
+export function readLettingIn(): Promise<LettingInState> {
+  return ask('/api/letting-in');
 }
 
-export function endPairing(): Promise<void> {
-  return ask('/api/pairing', { method: 'DELETE' });
+export function endLettingIn(): Promise<void> {
+  return ask('/api/letting-in', { method: 'DELETE' });
 }
 
 /** Lets this page's device in; the answer brings its cookie. */
@@ -49,5 +55,5 @@ export function renameDevice(id: string, name: string): Promise<DeviceEntry> {
 
 /** Shuts a device out for good. */
 export function shutOut(id: string): Promise<DeviceEntry> {
-  return ask(`/api/devices/${id}/revocation`, { method: 'POST' });
+  return ask(`/api/devices/${id}/shut-out`, { method: 'POST' });
 }

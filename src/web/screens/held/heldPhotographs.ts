@@ -12,7 +12,7 @@ const ofPage = new WeakMap<QueryClient, PhotographsToSend>();
 
 /** What would be said of any other photograph too. */
 const forAll: ReadonlySet<string> = new Set([
-  'not-paired',
+  'not-let-in',
   'uploads-too-many',
   'uploads-unfinished',
   'storage-full',

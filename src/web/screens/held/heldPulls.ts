@@ -9,7 +9,7 @@ import { heldPhotographs } from './heldPhotographs.ts';
 const ofPage = new WeakMap<QueryClient, PullsToSend>();
 
 /** What would be said of any other pull too. */
-const forAll: ReadonlySet<string> = new Set(['not-paired', 'storage-full', 'internal']);
+const forAll: ReadonlySet<string> = new Set(['not-let-in', 'storage-full', 'internal']);
 
 /** The pulls that this browser holds until the server has them; one to a page. */
 export function heldPulls(queries: QueryClient): PullsToSend {

@@ -29,11 +29,11 @@ export function DeviceLines({ devices }: { devices: readonly DeviceEntry[] }) {
               <li key={device.id}>
                 <b>{device.name}</b>
                 <span className="soft">
-                  {device.revokedAt === null
+                  {device.shutOutAt === null
                     ? say('not heard of since {day}: after 30 days it needs a new code', {
                         day: dayWords(device.lastSeenAt),
                       })
-                    : say('shut out {day}', { day: dayWords(device.revokedAt) })}
+                    : say('shut out {day}', { day: dayWords(device.shutOutAt) })}
                 </span>
               </li>
             ))}
@@ -61,7 +61,7 @@ function DeviceLine({ device }: { device: DeviceEntry }) {
       <b>{device.name}</b>
       <span className="soft">
         {say('let in {day}, last heard of {day2}', {
-          day: dayWords(device.pairedAt),
+          day: dayWords(device.letInAt),
           day2: dayWords(device.lastSeenAt),
         })}
       </span>

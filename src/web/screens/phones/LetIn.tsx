@@ -1,7 +1,13 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
-import type { PairingCode, PairingState } from '../../../records/device.ts';
-import { devicesKey, endPairing, openPairing, pairingKey, readPairing } from '../../client/devices.ts';
+import type { LettingInCode, LettingInState } from '../../../records/device.ts';
+import {
+  devicesKey,
+  endLettingIn,
+  lettingInKey,
+  openLettingIn,
+  readLettingIn,
+} from '../../client/devices.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
@@ -12,17 +18,17 @@ import { CodeSquare } from './CodeSquare.tsx';
 /** Asks for a code, shows it while it holds, and says what became of it. */
 export function LetIn() {
   const queries = useQueryClient();
-  const [code, setCode] = useState<PairingCode | null>(null);
+  const [code, setCode] = useState<LettingInCode | null>(null);
   const [failed, setFailed] = useState<ShownFailure | null>(null);
-  const pairing = useQuery({
-    queryKey: pairingKey,
-    queryFn: readPairing,
+  const lettingIn = useQuery({
+    queryKey: lettingInKey,
+    queryFn: readLettingIn,
     enabled: code !== null,
     // a phone that came in gets its name a little later
     refetchInterval: ({ state }) => (!state.data || state.data.state === 'open' ? 1000 : 5000),
     staleTime: 0,
   });
-  const state = code === null ? null : (pairing.data ?? null);
+  const state = code === null ? null : (lettingIn.data ?? null);
   const used = state?.state === 'used' ? state.device : null;
   useEffect(() => {
     if (used !== null) void queries.invalidateQueries({ queryKey: devicesKey });
@@ -31,8 +37,8 @@ export function LetIn() {
   const open = async () => {
     setFailed(null);
     try {
-      const fresh = await openPairing();
-      queries.setQueryData<PairingState>(pairingKey, {
+      const fresh = await openLettingIn();
+      queries.setQueryData<LettingInState>(lettingInKey, {
         state: 'open',
         secondsLeft: fresh.secondsLeft,
         device: null,
@@ -44,7 +50,7 @@ export function LetIn() {
   };
   const end = () => {
     setCode(null);
-    void endPairing();
+    void endLettingIn();
   };
 
   if (code !== null && (state === null || state.state === 'open')) {
@@ -72,7 +78,7 @@ function OpenCode({
   secondsLeft,
   onEnd,
 }: {
-  code: PairingCode;
+  code: LettingInCode;
   secondsLeft: number;
   onEnd: () => void;
 }) {
@@ -108,7 +114,7 @@ function minutes(seconds: number): string {
   });
 }
 
-function became({ state, device }: PairingState): string {
+function became({ state, device }: LettingInState): string {
   switch (state) {
     case 'used':
       return say('{device} is in.', { device: device ?? say('A phone') });

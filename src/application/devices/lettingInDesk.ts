@@ -1,7 +1,7 @@
 import { randomInt } from 'node:crypto';
 import { failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
-import type { PairingState } from '../../records/device.ts';
+import type { LettingInState } from '../../records/device.ts';
 import { createTryCounter } from './tryCounter.ts';
 
 /** How long a code holds, s. Our rule: long enough to walk to the other room. */
@@ -13,13 +13,13 @@ export const triesAllowed = { each: 10, all: 60 } as const;
 const triesWindowMs = 600_000;
 
 /** The one code that may let a device in, if any. It is kept in memory only: a restart ends it. */
-export interface PairingDesk {
+export interface LettingInDesk {
   /** A new code of six digits; the one before holds no longer. */
   open(): string;
   /** Ends the code, where one is open. */
   close(): void;
   /** Its `device` is the id of the one that used it, not its name. */
-  state(): PairingState;
+  state(): LettingInState;
   /**
    * Spends the code where it is the right one: it lets in once.
    * @param from the network address that tries
@@ -39,10 +39,10 @@ interface OpenCode {
 }
 
 /** @param now the clock; tests set their own. */
-export function createPairingDesk(now: () => Date): PairingDesk {
+export function createLettingInDesk(now: () => Date): LettingInDesk {
   let held: OpenCode | null = null;
   const tries = createTryCounter({ ...triesAllowed, windowMs: triesWindowMs, now: () => now().getTime() });
-  const stateOf = (code: OpenCode | null): PairingState['state'] => {
+  const stateOf = (code: OpenCode | null): LettingInState['state'] => {
     if (code === null || code.state === 'closed') return 'none';
     return code.state === 'open' && now().getTime() >= code.until ? 'over' : code.state;
   };

@@ -4,7 +4,7 @@ import type { KeptRecords } from '../../store/keptRecords.ts';
 import type { DeviceParts } from './deviceParts.ts';
 import { newToken, sealToken } from './deviceToken.ts';
 
-export interface PairedDevice {
+export interface LetInDevice {
   readonly device: Device;
   /** Told this once, to the device alone. */
   readonly token: string;
@@ -14,28 +14,28 @@ export interface PairedDevice {
  * Lets the device in that shows the right code, under a name that is free; it may be renamed at once.
  * @returns `tries-too-many`, `code-over` or `code-wrong`
  */
-export async function pairDevice(
-  { store, now, newId, pairing, tokenKey }: Omit<DeviceParts, 'shutOut'>,
+export async function letDeviceIn(
+  { store, now, newId, lettingIn, tokenKey }: Omit<DeviceParts, 'shutOut'>,
   code: string,
   from: string,
-): Promise<Result<PairedDevice>> {
-  const spent = pairing.spend(code, from);
+): Promise<Result<LetInDevice>> {
+  const spent = lettingIn.spend(code, from);
   if (!spent.ok) return spent;
   const token = newToken();
   const at = now().toISOString();
-  const paired = await store.decide<PairedDevice, never>(async ({ devices }) => {
+  const letIn = await store.decide<LetInDevice, never>(async ({ devices }) => {
     const device: Device = {
       id: newId(),
       name: await freeName(devices),
-      pairedAt: at,
+      letInAt: at,
       lastSeenAt: at,
-      revokedAt: null,
+      shutOutAt: null,
     };
     await devices.add(device, sealToken(token, tokenKey));
     return ok({ device, token });
   });
-  if (paired.ok) pairing.tellUsed(paired.value.device.id);
-  return paired;
+  if (letIn.ok) lettingIn.tellUsed(letIn.value.device.id);
+  return letIn;
 }
 
 async function freeName(devices: KeptRecords['devices']): Promise<string> {
