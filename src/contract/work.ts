@@ -24,22 +24,25 @@ const toneSchema = z
 
 export const workZoneSchema = zoneSchema.extend({ tone: toneSchema }) satisfies z.ZodType<WorkZone>;
 
+/** What a history may tell of the time before a work was entered. */
+export const historyFactSchema = z.enum([
+  'grain',
+  'drawn-on',
+  'media',
+  'powder',
+  'first-etch',
+  'first-etch-contact',
+  'rest',
+  'washout',
+  'base',
+  'roll-up-ink',
+  'second-etch',
+  'pulls',
+  'last-gummed',
+]);
+
 const pastFactSchema = z.object({
-  fact: z.enum([
-    'grain',
-    'drawn-on',
-    'media',
-    'powder',
-    'first-etch',
-    'first-etch-contact',
-    'rest',
-    'washout',
-    'base',
-    'roll-up-ink',
-    'second-etch',
-    'pulls',
-    'last-gummed',
-  ]),
+  fact: historyFactSchema,
   value: z
     .string()
     .trim()

@@ -13,6 +13,7 @@ import {
 } from '../records/workProtocol.ts';
 import { keptFields, momentSchema, nextSchema, noteSchema } from './common.ts';
 import { lineStageSchema } from './lineStage.ts';
+import { historyFactSchema } from './work.ts';
 
 const words = z.string().max(4000);
 const name = z.string().max(400);
@@ -156,21 +157,7 @@ export const workProtocolSchema = z.object({
   origin: z.enum(['new', 'halfway']),
   past: list(
     z.object({
-      fact: z.enum([
-        'grain',
-        'drawn-on',
-        'media',
-        'powder',
-        'first-etch',
-        'first-etch-contact',
-        'rest',
-        'washout',
-        'base',
-        'roll-up-ink',
-        'second-etch',
-        'pulls',
-        'last-gummed',
-      ]),
+      fact: historyFactSchema,
       value: words.nullable(),
     }),
   ),

@@ -1,4 +1,5 @@
 import type { ToneReading } from './edition.ts';
+import type { Logged, LoggedInput } from './logged.ts';
 
 /** How a print came out. */
 export type Verdict = 'good' | 'second' | 'torn';
@@ -41,30 +42,11 @@ export interface LedgerPayloads {
 
 export type LedgerKind = keyof LedgerPayloads;
 
-/** What happened at the press, as it was logged; never changed. */
-export type LedgerEntry<Kind extends LedgerKind = LedgerKind> = {
-  readonly [K in Kind]: {
-    /** 1 for a ledger's first, rising by one in the order in which the server kept them. */
-    readonly sequence: number;
-    /** Chosen by who logs it, so that sending it again makes no second one. */
-    readonly clientId: string;
-    readonly kind: K;
-    /** When it happened by the device's own clock, ISO 8601 with zone. */
-    readonly at: string;
-    readonly sentAt: string | null;
-    /** When it was kept, by the server's clock. */
-    readonly receivedAt: string;
-    readonly actor: string | null;
-    readonly device: string | null;
-    readonly payload: LedgerPayloads[K];
-  };
-}[Kind];
+/** What happened at the press. */
+export type LedgerEntry<Kind extends LedgerKind = LedgerKind> = Logged<LedgerPayloads, Kind>;
 
-/** What a device sends: the server adds its time and the sequence number. */
-export type LedgerEntryInput = Omit<LedgerEntry, 'sequence' | 'receivedAt' | 'kind' | 'payload'> & {
-  readonly kind: LedgerKind;
-  readonly payload: unknown;
-};
+/** What a device sends. */
+export type LedgerEntryInput = LoggedInput<LedgerPayloads>;
 
 /** An impression as the ledger has it. */
 export interface Impression {

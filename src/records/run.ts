@@ -1,3 +1,5 @@
+import type { Logged, LoggedInput } from './logged.ts';
+
 /** Corrections: stages that may come at any time. */
 export const correctionStages = ['hone', 'scrape', 'spot-etch', 'counter-etch', 'redraw'] as const;
 export type Correction = (typeof correctionStages)[number];
@@ -114,32 +116,11 @@ export interface RunPayloads {
 
 export type RunEventKind = keyof RunPayloads;
 
-/** What happened, as it was logged; never changed. */
-export type RunEvent<Kind extends RunEventKind = RunEventKind> = {
-  readonly [K in Kind]: {
-    /** 1 for a run's first, rising by one in the order in which the server kept them. */
-    readonly sequence: number;
-    /** Chosen by who logs it, so that sending it again makes no second one. */
-    readonly clientId: string;
-    readonly kind: K;
-    /** When it happened by the device's own clock, ISO 8601 with zone. */
-    readonly at: string;
-    /** When it was sent by the same clock; null where the device did not say. */
-    readonly sentAt: string | null;
-    /** When it was kept, by the server's clock. */
-    readonly receivedAt: string;
-    readonly actor: string | null;
-    /** Which clock `at` was read from; null is taken for one and the same. */
-    readonly device: string | null;
-    readonly payload: RunPayloads[K];
-  };
-}[Kind];
+/** What happened at a bench. */
+export type RunEvent<Kind extends RunEventKind = RunEventKind> = Logged<RunPayloads, Kind>;
 
-/** What a device sends: the server adds its time and the sequence number. */
-export type RunEventInput = Omit<RunEvent, 'sequence' | 'receivedAt' | 'kind' | 'payload'> & {
-  readonly kind: RunEventKind;
-  readonly payload: unknown;
-};
+/** What a device sends. */
+export type RunEventInput = LoggedInput<RunPayloads>;
 
 /** One bench run of a work: what happened, beside the plan that it followed. */
 export interface Run {

@@ -21,6 +21,11 @@ export const etches: readonly LineStage[] = ['first-etch', 'second-etch', 'secon
 /** Stages beside the line, which may come at any time. */
 export const corrections: readonly LineStage[] = correctionStages;
 
+/** A stage of which nothing but its end is told. */
+function notTimed(stage: LineStage, state: 'done' | 'skipped', ended: Moment): StageTold {
+  return { stage, state, started: null, ended, remembered: null, endForgotten: false };
+}
+
 /**
  * The stages that a log tells, in order. A stage of the line ends where it is said to, or where the next begins;
  * a correction stands beside the line. The first touch of an etch that nobody announced begins one.
@@ -69,39 +74,17 @@ export function stagesTold(
         const open = openOf(stage);
         if (open) end(open, moment);
         else if (stages.at(-1)?.stage === stage && stages.at(-1)?.state === 'done') twice(event, stage);
-        else
-          stages.push({
-            stage,
-            state: 'done',
-            started: null,
-            ended: moment,
-            remembered: null,
-            endForgotten: false,
-          });
+        else stages.push(notTimed(stage, 'done', moment));
         break;
       }
       case 'skipped': {
         const { stage } = event.payload;
-        stages.push({
-          stage,
-          state: 'skipped',
-          started: null,
-          ended: moment,
-          remembered: null,
-          endForgotten: false,
-        });
+        stages.push(notTimed(stage, 'skipped', moment));
         break;
       }
       case 'correction': {
         const { stage } = event.payload;
-        stages.push({
-          stage,
-          state: 'done',
-          started: null,
-          ended: moment,
-          remembered: null,
-          endForgotten: false,
-        });
+        stages.push(notTimed(stage, 'done', moment));
         break;
       }
       case 'laid':
