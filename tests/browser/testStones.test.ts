@@ -174,9 +174,9 @@ describeInBrowser('test stones', (pages) => {
     const place = page.getByRole('region', { name: 'Where star lies' });
     await place.waitFor();
     await expectSoundScreen(page, 'a patch with its corner');
-    const grip = page.locator('.size-grip circle');
-    await grip.scrollIntoViewIfNeeded();
-    const box = (await grip.boundingBox())!;
+    const corner = page.locator('.size-corner circle');
+    await corner.scrollIntoViewIfNeeded();
+    const box = (await corner.boundingBox())!;
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
     // The outline's own points, in px: its box on the page is wider by the line.
     const outline = (await page.locator('.zone-mark .zone-line').getAttribute('points'))!;

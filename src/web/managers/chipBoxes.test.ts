@@ -47,13 +47,13 @@ describe('grey chips being set', () => {
     expect(boxOf(nextInRow([{ polygonPx: chip }, { polygonPx: second }], size)!).from).toEqual([90, 22]);
   });
 
-  it('are gripped inside, and the one in hand by its handle', () => {
+  it('are taken hold of inside, and the one in hand by its corner mark', () => {
     const chips = [{ polygonPx: chip }];
-    const handle = { index: 0, awayPx: 6, reachPx: 5 };
+    const corner = { index: 0, awayPx: 6, reachPx: 5 };
     expect(chipAt(chips, [50, 30], null)).toEqual({ index: 0, part: 'inside' });
-    expect(chipAt(chips, [67, 45], handle)).toEqual({ index: 0, part: 'handle' });
+    expect(chipAt(chips, [67, 45], corner)).toEqual({ index: 0, part: 'corner' });
     expect(chipAt(chips, [67, 45], null)).toBeNull();
-    expect(chipAt(chips, [100, 100], handle)).toBeNull();
+    expect(chipAt(chips, [100, 100], corner)).toBeNull();
   });
 
   it('are of a known density: 10 to the minus D of the light, both ways', () => {

@@ -104,24 +104,24 @@ export function nextInRow(
   return movedChip(last.polygonPx, step, sizePx);
 }
 
-/** Where the handle of the chip in hand lies: past its far corner, both ways, and how near to it counts. Photograph px. */
-interface ChipHandle {
+/** Where the corner mark of the chip in hand lies: past its far corner, both ways, and how near to it counts. Photograph px. */
+interface ChipCorner {
   readonly index: number;
   readonly awayPx: number;
   readonly reachPx: number;
 }
 
-/** The chip under a place: its inside, or the handle of the one in hand; null where there is none. */
+/** The chip under a place: its inside, or the corner mark of the one in hand; null where there is none. */
 export function chipAt(
   chips: readonly Pick<TypedChip, 'polygonPx'>[],
   atPx: Point,
-  handle: ChipHandle | null,
-): { readonly index: number; readonly part: 'handle' | 'inside' } | null {
-  const held = handle && chips[handle.index];
+  corner: ChipCorner | null,
+): { readonly index: number; readonly part: 'corner' | 'inside' } | null {
+  const held = corner && chips[corner.index];
   if (held) {
     const { to } = boxOf(held.polygonPx);
-    const far = Math.hypot(to[0] + handle.awayPx - atPx[0], to[1] + handle.awayPx - atPx[1]);
-    if (far <= handle.reachPx) return { index: handle.index, part: 'handle' };
+    const far = Math.hypot(to[0] + corner.awayPx - atPx[0], to[1] + corner.awayPx - atPx[1]);
+    if (far <= corner.reachPx) return { index: corner.index, part: 'corner' };
   }
   const index = chips.findLastIndex(({ polygonPx }) => {
     const { from, to } = boxOf(polygonPx);

@@ -127,7 +127,7 @@ export class LiftDesk {
     return gripOff(liftedSheet(this.#state.view, this.#sheet, this.#state.lift), atPx) !== null;
   }
 
-  /** Where the grip on the rolled edge lies: middle of what is seen of it, px. */
+  /** Where the rolled edge is taken hold of: middle of what is seen of it, px. */
   gripPx(): Point {
     const sheet = liftedSheet(this.#state.view, this.#sheet, this.#state.lift);
     const y = (Math.max(sheet.foldTopPx[1], 0) + Math.min(sheet.foldBottomPx[1], this.#area[1])) / 2;

@@ -13,7 +13,7 @@ import {
   type ZoneChanges,
   zoneOf,
 } from './zoneDrawing.ts';
-import { gripAt } from './zoneGrip.ts';
+import { heldAt } from './zoneHeld.ts';
 import { endRun, type History, redone, startHistory, undone, withStep } from './zoneHistory.ts';
 import {
   middleAfter,
@@ -40,7 +40,7 @@ export interface DeskState {
   readonly canRedo: boolean;
 }
 
-type Grip =
+type Hold =
   | { readonly kind: 'point'; readonly zone: string; readonly index: number; readonly off: Point }
   | {
       readonly kind: 'zone';
@@ -50,7 +50,7 @@ type Grip =
     };
 
 /**
- * Owns the geometry of a work's zones while they are drawn: what is in hand, what a press grips, the way back. Places
+ * Owns the geometry of a work's zones while they are drawn: what is in hand, what a press takes hold of, the way back. Places
  * come in stone mm; `reachMm` is how near a press, or the edge that a point ends at, must be.
  */
 export class ZoneDesk {
@@ -59,7 +59,7 @@ export class ZoneDesk {
   readonly #listeners = new Set<() => void>();
   #history: History<Drawing>;
   #state: DeskState;
-  #grip: Grip | null = null;
+  #hold: Hold | null = null;
 
   /** @param closedAs what an outline becomes once it is closed; a zone named for its letter unless told. */
   constructor(stoneMm: Point, drawing: Drawing, closedAs: ClosedAs = namedZone) {
@@ -132,23 +132,23 @@ export class ZoneDesk {
   }
 
   /**
-   * A press on the stone: grips a point of the zone in hand, its side (where a point is added) or its letter (which
+   * A press on the stone: takes hold of a point of the zone in hand, its side (where a point is added) or its letter (which
    * moves it whole), or takes another zone in hand.
-   * @returns whether something was gripped; if not, the stone itself is to be moved.
+   * @returns whether something was held; if not, the stone itself is to be moved.
    */
   press(placeMm: Point, reachMm: number): boolean {
     const zone = this.#picked();
-    const gripped = zone && gripAt(zone.polygonMm, placeMm, reachMm);
-    if (!zone || !gripped) return false;
-    if (gripped.part === 'letter') {
-      this.#grip = { kind: 'zone', zone: zone.id, from: placeMm, outline: zone.polygonMm };
+    const held = zone && heldAt(zone.polygonMm, placeMm, reachMm);
+    if (!zone || !held) return false;
+    if (held.part === 'letter') {
+      this.#hold = { kind: 'zone', zone: zone.id, from: placeMm, outline: zone.polygonMm };
       this.pick(zone.id);
       return true;
     }
-    if (gripped.part === 'side') this.#addAfter(zone, gripped.after, gripped.at);
-    const index = gripped.part === 'side' ? gripped.after + 1 : gripped.index;
+    if (held.part === 'side') this.#addAfter(zone, held.after, held.at);
+    const index = held.part === 'side' ? held.after + 1 : held.index;
     const [x, y] = this.#picked()!.polygonMm[index]!;
-    this.#grip = { kind: 'point', zone: zone.id, index, off: [x - placeMm[0], y - placeMm[1]] };
+    this.#hold = { kind: 'point', zone: zone.id, index, off: [x - placeMm[0], y - placeMm[1]] };
     this.#show({ point: index, against: 'nothing' });
     return true;
   }
@@ -158,25 +158,25 @@ export class ZoneDesk {
     this.pick(zoneAt(this.#state.drawing.zones, placeMm)?.id ?? null);
   }
 
-  /** What is gripped follows. */
+  /** What is held follows. */
   drag(placeMm: Point, reachMm: number): void {
-    const grip = this.#grip;
-    if (!grip) return;
-    if (grip.kind === 'zone') {
-      const by: Point = [placeMm[0] - grip.from[0], placeMm[1] - grip.from[1]];
-      this.#outline(grip.zone, movedOutline(grip.outline, by, this.#stoneMm), `move ${grip.zone}`);
+    const hold = this.#hold;
+    if (!hold) return;
+    if (hold.kind === 'zone') {
+      const by: Point = [placeMm[0] - hold.from[0], placeMm[1] - hold.from[1]];
+      this.#outline(hold.zone, movedOutline(hold.outline, by, this.#stoneMm), `move ${hold.zone}`);
       return;
     }
-    const wanted: Point = [placeMm[0] + grip.off[0], placeMm[1] + grip.off[1]];
-    const { at, to } = laidAgainst(wanted, neighboursOf(this.#state.drawing, this.#stoneMm, grip), reachMm);
-    const outline = zoneOf(this.#state.drawing, grip.zone)!.polygonMm;
-    const next = withPointAt(outline, grip.index, onStone(at, this.#stoneMm));
-    this.#outline(grip.zone, next, `point ${grip.zone} ${grip.index}`, { against: to });
+    const wanted: Point = [placeMm[0] + hold.off[0], placeMm[1] + hold.off[1]];
+    const { at, to } = laidAgainst(wanted, neighboursOf(this.#state.drawing, this.#stoneMm, hold), reachMm);
+    const outline = zoneOf(this.#state.drawing, hold.zone)!.polygonMm;
+    const next = withPointAt(outline, hold.index, onStone(at, this.#stoneMm));
+    this.#outline(hold.zone, next, `point ${hold.zone} ${hold.index}`, { against: to });
   }
 
   /** Lets go. */
   release(): void {
-    this.#grip = null;
+    this.#hold = null;
     this.#history = endRun(this.#history);
     if (this.#state.against !== 'nothing') this.#show({ against: 'nothing' });
   }

@@ -15,8 +15,8 @@ import { stepOfKey } from '../managers/cornerMarks.ts';
 import { say } from '../words/say.ts';
 import { MarkedPhotograph, type PhotographPress, placeOn } from './MarkedPhotograph.tsx';
 
-/** Where the handle lies past a box's far corner, and how near a press must be to it, screen px. */
-const handlePx = { away: 7, fine: 9, coarse: 16 } as const;
+/** Where the corner mark lies past a box's far corner, and how near a press must be to it, screen px. */
+const cornerPx = { away: 7, fine: 9, coarse: 16 } as const;
 
 type Held =
   | { readonly doing: 'moving' | 'resizing'; readonly index: number; readonly last: Point }
@@ -48,12 +48,12 @@ export function ChipBoard({
   const { widthPx, heightPx } = photograph;
   const size: Point = [widthPx, heightPx];
   const take = ({ at: pressed, perScreenPx, finger }: PhotographPress) => {
-    const reachPx = perScreenPx * (finger ? handlePx.coarse : handlePx.fine);
-    const handle = active === null ? null : { index: active, awayPx: perScreenPx * handlePx.away, reachPx };
-    const found = chipAt(chips, pressed, handle);
+    const reachPx = perScreenPx * (finger ? cornerPx.coarse : cornerPx.fine);
+    const corner = active === null ? null : { index: active, awayPx: perScreenPx * cornerPx.away, reachPx };
+    const found = chipAt(chips, pressed, corner);
     if (found) {
       onActive(found.index);
-      const doing = found.part === 'handle' ? 'resizing' : 'moving';
+      const doing = found.part === 'corner' ? 'resizing' : 'moving';
       held.current = { doing, index: found.index, last: pressed };
     } else held.current = { doing: 'drawing', from: pressed, to: pressed };
   };

@@ -179,7 +179,7 @@ export function LiftPicture({
         )}
         {scene && (
           <div
-            className="lift-grip"
+            className="lift-edge"
             role="slider"
             tabIndex={0}
             aria-label={say('Lift the print off the stone')}

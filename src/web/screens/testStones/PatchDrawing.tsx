@@ -15,7 +15,7 @@ import type { BoardStone } from '../work/PhotographUnder.tsx';
 import { useUndoKeys } from '../work/useUndoKeys.ts';
 import { PatchFields } from './PatchFields.tsx';
 import { PatchPlace } from './PatchPlace.tsx';
-import { SizeGrip } from './SizeGrip.tsx';
+import { SizeCorner } from './SizeCorner.tsx';
 import type { PatchDesk } from './usePatchDesk.ts';
 
 const kinds: readonly (readonly [DrawnAs, string])[] = [
@@ -86,7 +86,7 @@ export function PatchDrawing({
             above={(view) =>
               inHand &&
               !drawing.outline && (
-                <SizeGrip
+                <SizeCorner
                   view={view}
                   patch={inHand}
                   stoneMm={stone.sizeMm}

@@ -11,7 +11,7 @@ const reachPx = 24;
  * The corner of the patch in hand by which it is made larger or smaller: drawn as two crayon strokes, caught by finger or mouse.
  * What it would become is shown until it is let go; then it is one step that can be taken back.
  */
-export function SizeGrip({
+export function SizeCorner({
   view,
   patch,
   stoneMm,
@@ -40,7 +40,7 @@ export function SizeGrip({
     setByMm(null);
   };
   return (
-    <g className="size-grip">
+    <g className="size-corner">
       {next && <polygon points={next.map((place) => toScreenPx(view, place).join(' ')).join(' ')} />}
       <path d={`M${x + 12} ${y - 14}V${y + 12}H${x - 14}M${x + 20} ${y - 6}V${y + 20}H${x - 6}`} />
       <circle
