@@ -131,8 +131,8 @@ it('whoever goes away while an export is made leaves nothing behind', async () =
 
 const isHere = (program: string) => spawnSync(program, ['--version']).error === undefined;
 const programs = [
-  ['python3', 'read_export.py'],
-  ['Rscript', 'read_export.R'],
+  ['python3', 'works_and_drift.py'],
+  ['Rscript', 'works_and_drift.R'],
 ] as const;
 
 it.for(programs)('the example for %s reads an export', async ([program, example], { skip }) => {

@@ -15,7 +15,7 @@ them (\`src/application/export\`); a test holds it to that.
 - **JSON**: \`{schema: "stonetone/export/2", kind, records: […]}\`, one record a line, whole, with all that the columns
   say and more.
 - Times are ISO 8601 with zone. Ids refer from file to file. Photographs and results are no part of it: a backup is.
-- Examples that read it: \`examples/read_export.py\`, \`examples/read_export.R\`.
+- Examples that read it: \`examples/works_and_drift.py\`, \`examples/works_and_drift.R\`.
 `;
   const kinds = exportKinds.map(({ name, words, columns }) => {
     const rows = columns.map((column) => `| \`${column.name}\` | ${column.unit} | ${column.words} |`);

@@ -26,8 +26,8 @@ export const pullKinds: readonly ExportKind[] = [
     columns: edited(
       column('workId', 'its work in works'),
       column('number', 'its number on the stone'),
-      column('editionId', 'the edition in editions that it is an impression of; empty: a proof'),
-      column('impression', 'clientId of the impression in ledger_entries'),
+      column('editionId', 'the edition in editions whose sheet it is; empty: a proof'),
+      column('impression', 'clientId of the sheet’s entry in ledger_entries'),
       column('kind', 'trial-proof, proof, for-approval, edition, other'),
       column('paper', 'paper', '', 'paper.words'),
       column('paperId', 'paper in kit', '', 'paper.id'),

@@ -1,4 +1,4 @@
-"""Reads an export of Stonetone with Python's own library: python3 examples/read_export.py FOLDER
+"""Reads an export of Stonetone with Python's own library: python3 examples/works_and_drift.py FOLDER
 
 Prints how many works there are of each stage, the washouts that were timed, and how the darks of each edition drifted.
 Columns and units: docs/export.md.

@@ -1,4 +1,4 @@
-# Reads an export of Stonetone: Rscript examples/read_export.R FOLDER
+# Reads an export of Stonetone: Rscript examples/works_and_drift.R FOLDER
 # Prints how many works there are of each stage, and how the darks of each edition drifted.
 # Columns and units: docs/export.md. An empty cell is unknown: it is read as NA, never as 0.
 
