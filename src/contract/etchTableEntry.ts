@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { EtchTableChanges, EtchTableSummary, EtchTableVersion } from '../records/etchTableEntry.ts';
+import type { EtchTableChanges, EtchTableIssue, EtchTableSummary } from '../records/etchTableEntry.ts';
 import { idSchema, momentSchema, nameSchema, versionSchema } from './common.ts';
 import { etchTableSchema } from './etchTable.ts';
 
@@ -13,14 +13,14 @@ const summarySchema = z.object({
 
 export const etchTableListSchema = z.object({ tables: z.array(summarySchema) });
 
-export const etchTableVersionSchema = z.object({
+export const etchTableIssueSchema = z.object({
   table: etchTableSchema,
   savedAt: momentSchema,
   starting: z.boolean(),
-}) satisfies z.ZodType<EtchTableVersion>;
+}) satisfies z.ZodType<EtchTableIssue>;
 
-export const etchTableVersionsSchema = z.object({
-  versions: z.array(z.object({ version: z.int(), name: z.string(), savedAt: momentSchema })),
+export const etchTableIssuesSchema = z.object({
+  issues: z.array(z.object({ version: z.int(), name: z.string(), savedAt: momentSchema })),
 });
 
 /** A copy of a table, the studio's own from then on. */

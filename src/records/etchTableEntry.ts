@@ -1,7 +1,7 @@
 import type { EtchTable } from './etch.ts';
 
 /** One kept version of an etch table. */
-export interface EtchTableVersion {
+export interface EtchTableIssue {
   readonly table: EtchTable;
   readonly savedAt: string;
   /** One of those that every studio starts with: it is copied, never edited. */
@@ -18,7 +18,7 @@ export interface EtchTableSummary {
   readonly savedAt: string;
 }
 
-/** What changed between two versions. */
+/** What changed between two issues. */
 export interface EtchTableChanges {
   readonly from: number;
   readonly to: number;

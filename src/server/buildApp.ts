@@ -32,8 +32,8 @@ import { addCopiesRoute } from './routes/copiesRoute.ts';
 import { addDayRoutes } from './routes/dayRoutes.ts';
 import { addDeviceRoutes } from './routes/deviceRoutes.ts';
 import { addEditionRoutes } from './routes/editionRoutes.ts';
+import { addEtchTableIssueRoutes } from './routes/etchTableIssueRoutes.ts';
 import { addEtchTableRoutes } from './routes/etchTableRoutes.ts';
-import { addEtchTableVersionRoutes } from './routes/etchTableVersionRoutes.ts';
 import { addEventRoutes } from './routes/eventRoutes.ts';
 import { addExportRoute } from './routes/exportRoute.ts';
 import { addInkRoutes } from './routes/inkRoutes.ts';
@@ -165,7 +165,7 @@ export async function buildApp(services: Services, options: AppOptions): Promise
   addEditionRoutes(app, services);
   addLedgerRoutes(app, services);
   addEtchTableRoutes(app, services);
-  addEtchTableVersionRoutes(app, services);
+  addEtchTableIssueRoutes(app, services);
   addMediumRoutes(app, services);
   addBatchRoutes(app, services);
   addInkRoutes(app, services);

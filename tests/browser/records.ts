@@ -1,6 +1,6 @@
 import { inject, TestRunner } from 'vitest';
 import type { BatchEntry } from '../../src/records/batch.ts';
-import type { EtchTableVersion } from '../../src/records/etchTableEntry.ts';
+import type { EtchTableIssue } from '../../src/records/etchTableEntry.ts';
 import type { StoneEntry, StoneSummary } from '../../src/records/stoneEntry.ts';
 
 /** Sends JSON past the screens, as a second person at another screen would; fails where it is refused. */
@@ -32,7 +32,7 @@ export async function savedStone(id: string, changes: object): Promise<StoneEntr
   return sent('PATCH', `/api/stones/${id}`, { version, ...changes });
 }
 
-export function copiedTable(name: string): Promise<EtchTableVersion> {
+export function copiedTable(name: string): Promise<EtchTableIssue> {
   return sent('POST', '/api/etch-tables', { name, from: 'tannic' });
 }
 
@@ -41,8 +41,8 @@ export async function savedGap(
   id: string,
   strength: string,
   moveWithinSeconds: number,
-): Promise<EtchTableVersion> {
-  const { table } = await sent<EtchTableVersion>('GET', `/api/etch-tables/${id}`);
+): Promise<EtchTableIssue> {
+  const { table } = await sent<EtchTableIssue>('GET', `/api/etch-tables/${id}`);
   const rows = table.rows.map((row) => (row.strength === strength ? { ...row, moveWithinSeconds } : row));
   return sent('PUT', `/api/etch-tables/${id}`, { version: table.version, name: table.name, rows });
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { EtchTableVersion } from '../../src/records/etchTableEntry.ts';
+import type { EtchTableIssue } from '../../src/records/etchTableEntry.ts';
 import { tannicTable } from '../../src/studio/etch/tannicTable.ts';
 import { expectRefused } from './expectRefused.ts';
 import { type Refusal, rectangle, studioUnderTest } from './studioUnderTest.ts';
@@ -76,7 +76,7 @@ describe('refused with one sentence and the path to the field, and nothing chang
 
   it('table rows whose most is less than their least, and starting tables', async () => {
     const studio = await studioUnderTest();
-    const { body: copy } = await studio.send<EtchTableVersion>('POST', '/api/etch-tables', {
+    const { body: copy } = await studio.send<EtchTableIssue>('POST', '/api/etch-tables', {
       name: 'Ours',
       from: 'acid-in-gum',
     });

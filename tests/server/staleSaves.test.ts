@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { saveRefusalSchema } from '../../src/contract/saveRefusal.ts';
 import { stoneEntrySchema } from '../../src/contract/stone.ts';
 import type { BatchEntry } from '../../src/records/batch.ts';
-import type { EtchTableVersion } from '../../src/records/etchTableEntry.ts';
+import type { EtchTableIssue } from '../../src/records/etchTableEntry.ts';
 import type { KitEntry } from '../../src/records/kit.ts';
 import type { MediumEntry } from '../../src/records/medium.ts';
 import type { StoneEntry } from '../../src/records/stoneEntry.ts';
@@ -30,7 +30,7 @@ async function everything(studio: StudioUnderTest): Promise<Readonly<Record<stri
   const medium = { id: 'river-crayon', name: 'River', rule: { kind: 'none' } };
   await studio.send('POST', '/api/media', medium);
   const copy = { name: 'Ours', from: 'tannic' };
-  const { body: table } = await studio.send<EtchTableVersion>('POST', '/api/etch-tables', copy);
+  const { body: table } = await studio.send<EtchTableIssue>('POST', '/api/etch-tables', copy);
   const rows = table.table.rows;
   const [stonePath, workPath] = [`/api/stones/${stone.id}`, `/api/works/${work.id}`];
   const [batchPath, tablePath] = [`/api/batches/${batch.id}`, `/api/etch-tables/${table.table.id}`];
@@ -70,7 +70,7 @@ async function everything(studio: StudioUnderTest): Promise<Readonly<Record<stri
       method: 'PUT',
       saves: tablePath,
       body: (name) => ({ name, rows }),
-      textOf: (kept) => (kept as EtchTableVersion).table.name,
+      textOf: (kept) => (kept as EtchTableIssue).table.name,
     },
   };
 }

@@ -1,10 +1,10 @@
 import { expect, it } from 'vitest';
 import { batchEntrySchema } from '../../src/contract/batch.ts';
-import { etchTableVersionSchema } from '../../src/contract/etchTableEntry.ts';
+import { etchTableIssueSchema } from '../../src/contract/etchTableEntry.ts';
 import { keptSecondEtchSchema, secondEtchListSchema } from '../../src/contract/keptPlan.ts';
 import { mediumListSchema } from '../../src/contract/medium.ts';
 import type { BatchEntry } from '../../src/records/batch.ts';
-import type { EtchTableChanges, EtchTableVersion } from '../../src/records/etchTableEntry.ts';
+import type { EtchTableChanges, EtchTableIssue } from '../../src/records/etchTableEntry.ts';
 import type { KeptPlan, KeptSecondEtch } from '../../src/records/keptPlan.ts';
 import type { MediumEntry } from '../../src/records/medium.ts';
 import type { WorkEntry } from '../../src/records/workEntry.ts';
@@ -42,19 +42,19 @@ it('a stone lives through work, own medium, batch, own table, plan, second etch 
   batchEntrySchema.parse(batch.body);
   expect(batch.body.ageDays).toBeGreaterThan(0);
 
-  const copied = await studio.send<EtchTableVersion>('POST', '/api/etch-tables', {
+  const copied = await studio.send<EtchTableIssue>('POST', '/api/etch-tables', {
     name: 'Saltreach tannic',
     from: 'tannic',
   });
   expect(copied.status).toBe(201);
-  etchTableVersionSchema.parse(copied.body);
+  etchTableIssueSchema.parse(copied.body);
   const { table } = copied.body;
   const rows = table.rows.map((row) =>
     row.strength === 'middle'
       ? { ...row, contactSeconds: { low: 90, wanted: 180, high: 300 }, choice: 'held better on S-01' }
       : row,
   );
-  const saved = await studio.send<EtchTableVersion>('PUT', `/api/etch-tables/${table.id}`, {
+  const saved = await studio.send<EtchTableIssue>('PUT', `/api/etch-tables/${table.id}`, {
     version: 1,
     name: table.name,
     rows,
@@ -118,11 +118,9 @@ it('a stone lives through work, own medium, batch, own table, plan, second etch 
   const etches = await again.json<{ secondEtches: KeptSecondEtch[] }>(`/api/works/${work.id}/second-etch`);
   secondEtchListSchema.parse(etches);
   expect(etches.secondEtches).toEqual([second.body]);
-  const versions = await again.json<{ versions: { version: number }[] }>(
-    `/api/etch-tables/${table.id}/versions`,
-  );
-  expect(versions.versions.map(({ version }) => version)).toEqual([2, 1]);
-  const first = await again.json<EtchTableVersion>(`/api/etch-tables/${table.id}/versions/1`);
+  const issues = await again.json<{ issues: { version: number }[] }>(`/api/etch-tables/${table.id}/issues`);
+  expect(issues.issues.map(({ version }) => version)).toEqual([2, 1]);
+  const first = await again.json<EtchTableIssue>(`/api/etch-tables/${table.id}/issues/1`);
   expect(first.table.rows).toEqual(table.rows);
   const tables = await again.json<{ tables: { id: string; starting: boolean }[] }>('/api/etch-tables');
   expect(tables.tables.map(({ id, starting }) => [id, starting])).toEqual([

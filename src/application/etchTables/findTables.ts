@@ -1,6 +1,6 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
-import type { EtchTableChanges, EtchTableSummary, EtchTableVersion } from '../../records/etchTableEntry.ts';
+import type { EtchTableChanges, EtchTableIssue, EtchTableSummary } from '../../records/etchTableEntry.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { tableChanges } from '../../studio/etch/tableChanges.ts';
 
@@ -8,7 +8,7 @@ interface Parts {
   readonly store: Pick<KeptRecords, 'etchTables'>;
 }
 
-/** The failure for a table, or a version of one, that is not there. */
+/** The failure for a table, or an issue of one, that is not there. */
 export function noSuchTable(what: 'etch table' | 'issue of this table' = 'etch table'): Failure {
   return failure('not-found', { what: `such ${what}` });
 }
@@ -18,28 +18,28 @@ export function listTables({ store }: Parts): Promise<readonly EtchTableSummary[
   return store.etchTables.list();
 }
 
-/** A table at one of its versions, else at the newest; or `not-found`. */
+/** A table at one of its issues, else at the newest; or `not-found`. */
 export async function readTable(
   { store }: Parts,
   id: string,
   version: number | null = null,
-): Promise<Result<EtchTableVersion>> {
+): Promise<Result<EtchTableIssue>> {
   const found = await store.etchTables.find(id, version);
   return found === null
     ? fail(noSuchTable(version === null ? 'etch table' : 'issue of this table'))
     : ok(found);
 }
 
-/** All versions of a table, newest first; or `not-found`. */
-export async function listTableVersions(
+/** All issues of a table, newest first; or `not-found`. */
+export async function listTableIssues(
   { store }: Parts,
   id: string,
 ): Promise<Result<readonly EtchTableSummary[]>> {
-  const versions = await store.etchTables.versions(id);
-  return versions.length === 0 ? fail(noSuchTable()) : ok(versions);
+  const issues = await store.etchTables.issues(id);
+  return issues.length === 0 ? fail(noSuchTable()) : ok(issues);
 }
 
-/** What changed from one version of a table to another (the newest where `to` is null), in sentences; or `not-found`. */
+/** What changed from one issue of a table to another (the newest where `to` is null), in sentences; or `not-found`. */
 export async function readTableChanges(
   { store }: Parts,
   id: string,

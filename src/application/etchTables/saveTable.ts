@@ -1,7 +1,7 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import { ok } from '../../foundation/result.ts';
 import type { EtchRow, EtchTable } from '../../records/etch.ts';
-import type { EtchTableVersion } from '../../records/etchTableEntry.ts';
+import type { EtchTableIssue } from '../../records/etchTableEntry.ts';
 import type { SaveRefusal } from '../../records/saving.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import { refused, type Saved, type SavingParts, stale } from '../saving.ts';
@@ -15,7 +15,7 @@ import { judgeTableRows } from './judgeTableRows.ts';
 export function copyTable(
   { store, now, newId }: SavingParts,
   { name, from }: { readonly name: string; readonly from: string },
-): Promise<Saved<EtchTableVersion>> {
+): Promise<Saved<EtchTableIssue>> {
   return store.decide(async (records) => {
     const original = await records.etchTables.find(from);
     if (original === null) {
@@ -39,8 +39,8 @@ export function saveTable(
   { store, now }: Pick<SavingParts, 'store' | 'now'>,
   id: string,
   draft: { readonly version: number; readonly name: string; readonly rows: readonly EtchRow[] },
-): Promise<Saved<EtchTableVersion>> {
-  return store.decide<EtchTableVersion, SaveRefusal<EtchTableVersion>>(async (records) => {
+): Promise<Saved<EtchTableIssue>> {
+  return store.decide<EtchTableIssue, SaveRefusal<EtchTableIssue>>(async (records) => {
     const kept = await records.etchTables.find(id);
     if (kept === null) return refused(noSuchTable());
     if (kept.starting) return refused(failure('table-fixed', { name: kept.table.name }));

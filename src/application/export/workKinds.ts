@@ -89,7 +89,7 @@ export const workKinds: readonly ExportKind[] = [
   {
     name: 'etch_tables',
     words: 'Etch tables in every issue.',
-    table: 'etch_table_versions',
+    table: 'etch_table_issues',
     order: 'table_id, version',
     columns: [
       column('tableId', 'the table'),

@@ -5,11 +5,11 @@ import type { Services } from '../../application/openServices.ts';
 import { idSchema } from '../../contract/common.ts';
 import {
   etchTableCopySchema,
+  etchTableIssueSchema,
   etchTableListSchema,
   etchTableSaveSchema,
-  etchTableVersionSchema,
 } from '../../contract/etchTableEntry.ts';
-import type { EtchTableSummary, EtchTableVersion } from '../../records/etchTableEntry.ts';
+import type { EtchTableIssue, EtchTableSummary } from '../../records/etchTableEntry.ts';
 import type { App } from '../app.ts';
 import { sendFailure, sendRefusal } from '../failureReply.ts';
 import { answerOf } from './answerOf.ts';
@@ -17,7 +17,7 @@ import { refusals, saveRefusals } from './refusals.ts';
 
 const tags = ['etch tables'];
 const params = z.object({ id: idSchema });
-const entry = answerOf<EtchTableVersion>(etchTableVersionSchema);
+const entry = answerOf<EtchTableIssue>(etchTableIssueSchema);
 
 /** Etch tables: list, copy, read, save. */
 export function addEtchTableRoutes(app: App, services: Services): void {
@@ -76,7 +76,7 @@ export function addEtchTableRoutes(app: App, services: Services): void {
         summary: "Save a studio's own table: it becomes the next version, the earlier ones stay",
         params,
         body: etchTableSaveSchema,
-        response: { 200: entry, ...saveRefusals(etchTableVersionSchema) },
+        response: { 200: entry, ...saveRefusals(etchTableIssueSchema) },
       },
     },
     async (request, reply) => {

@@ -121,4 +121,8 @@ export const dataOfVersions: readonly (readonly string[])[] = [
     `INSERT INTO devices (id, name, token_seal, let_in_at, last_seen_at, shut_out_at) VALUES ('tablet', 'Press tablet',
       'another seal', '2026-03-22T00:00:00.000Z', '2026-03-22T00:00:00.000Z', NULL)`,
   ],
+  [
+    `INSERT INTO etch_table_issues (table_id, version, name, starting, saved_at, rows_json) VALUES ('own', 3, 'Ours', 0,
+      '2026-03-23T00:00:00.000Z', '[]')`,
+  ],
 ];

@@ -38,6 +38,7 @@ async function expectRecords(database: OpenDatabase['database']): Promise<void> 
   expect(await records.works.find('work')).toMatchObject({ title: 'Low Water', version: 3, stage: 'drawn' });
   expect(await records.stones.find('stone')).toMatchObject({ name: 'S-01' });
   expect(await records.media.lastUse('river-crayon')).toEqual({ workTitle: 'Low Water', zoneName: 'Sky' });
+  expect(await records.etchTables.find('own', 2)).toMatchObject({ table: { name: 'Ours', version: 2 } });
   expect(await records.plans.listFirst('work')).toMatchObject([
     { id: 'plan', table: { id: 'own', version: 2, name: 'Ours' }, feasible: true },
   ]);

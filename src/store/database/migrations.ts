@@ -3,6 +3,7 @@ import { editionMigration } from './editionMigration.ts';
 import { foldMigration } from './foldMigration.ts';
 import { impressionMigration } from './impressionMigration.ts';
 import { inkMigration } from './inkMigration.ts';
+import { issueMigration } from './issueMigration.ts';
 import { kitMigration } from './kitMigration.ts';
 import { materialMigration } from './materialMigration.ts';
 import { paperMigration } from './paperMigration.ts';
@@ -86,4 +87,5 @@ export const migrations: readonly (readonly string[])[] = [
   putByMigration,
   pullKindMigration,
   shutOutMigration,
+  issueMigration,
 ];

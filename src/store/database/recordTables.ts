@@ -56,8 +56,8 @@ export interface WorkMediumTable {
   readonly zone_name: string;
 }
 
-/** An etch table's versions; a row is never changed. */
-export interface EtchTableVersionTable {
+/** An etch table's issues; a row is never changed. */
+export interface EtchTableIssueTable {
   readonly table_id: string;
   readonly version: number;
   readonly name: string;
@@ -97,7 +97,7 @@ export interface RecordTables {
   readonly work_photographs: WorkPhotographTable;
   readonly work_media: WorkMediumTable;
   readonly batches: BatchTable;
-  readonly etch_table_versions: EtchTableVersionTable;
+  readonly etch_table_issues: EtchTableIssueTable;
   readonly media: MediumTable;
   readonly plans: PlanTable;
 }

@@ -1,21 +1,21 @@
 import type { Kysely, Selectable } from 'kysely';
 import type { EtchRow } from '../../records/etch.ts';
-import type { EtchTableSummary, EtchTableVersion } from '../../records/etchTableEntry.ts';
-import type { EtchTableVersionTable } from '../database/recordTables.ts';
+import type { EtchTableIssue, EtchTableSummary } from '../../records/etchTableEntry.ts';
+import type { EtchTableIssueTable } from '../database/recordTables.ts';
 import type { Tables } from '../database/tables.ts';
 
 export interface EtchTableRepository {
   /** Adds a version; false, and nothing changed, where the table has that version already. */
-  add(version: EtchTableVersion): Promise<boolean>;
+  add(version: EtchTableIssue): Promise<boolean>;
   /** A version, the newest where none is named; null where there is none. */
-  find(id: string, version?: number | null): Promise<EtchTableVersion | null>;
+  find(id: string, version?: number | null): Promise<EtchTableIssue | null>;
   /** All tables by their newest version: the starting ones, then the studio's own by name. */
   list(): Promise<readonly EtchTableSummary[]>;
-  /** All versions of a table, newest first. */
-  versions(id: string): Promise<readonly EtchTableSummary[]>;
+  /** All issues of a table, newest first. */
+  issues(id: string): Promise<readonly EtchTableSummary[]>;
 }
 
-function fromRow(row: Selectable<EtchTableVersionTable>): EtchTableVersion {
+function fromRow(row: Selectable<EtchTableIssueTable>): EtchTableIssue {
   const rows = JSON.parse(row.rows_json) as EtchRow[];
   return {
     table: { id: row.table_id, name: row.name, version: row.version, rows },
@@ -24,7 +24,7 @@ function fromRow(row: Selectable<EtchTableVersionTable>): EtchTableVersion {
   };
 }
 
-function summaryOf(row: Omit<Selectable<EtchTableVersionTable>, 'rows_json'>): EtchTableSummary {
+function summaryOf(row: Omit<Selectable<EtchTableIssueTable>, 'rows_json'>): EtchTableSummary {
   return {
     id: row.table_id,
     name: row.name,
@@ -36,12 +36,12 @@ function summaryOf(row: Omit<Selectable<EtchTableVersionTable>, 'rows_json'>): E
 
 /** The etch tables' rows of an open database or of a transaction. */
 export function etchTableRepositoryIn(database: Kysely<Tables>): EtchTableRepository {
-  const rows = database.selectFrom('etch_table_versions');
+  const rows = database.selectFrom('etch_table_issues');
   const summaries = rows.select(['table_id', 'name', 'version', 'starting', 'saved_at']);
   return {
     async add({ table, savedAt, starting }) {
       const outcome = await database
-        .insertInto('etch_table_versions')
+        .insertInto('etch_table_issues')
         .values({
           table_id: table.id,
           version: table.version,
@@ -66,9 +66,9 @@ export function etchTableRepositoryIn(database: Kysely<Tables>): EtchTableReposi
           eb(
             'version',
             '=',
-            selectFrom('etch_table_versions as other')
+            selectFrom('etch_table_issues as other')
               .select(({ fn }) => fn.max('other.version').as('newest'))
-              .where('other.table_id', '=', ref('etch_table_versions.table_id')),
+              .where('other.table_id', '=', ref('etch_table_issues.table_id')),
           ),
         )
         .orderBy('starting', 'desc')
@@ -77,7 +77,7 @@ export function etchTableRepositoryIn(database: Kysely<Tables>): EtchTableReposi
         .execute();
       return newest.map(summaryOf);
     },
-    async versions(id) {
+    async issues(id) {
       const all = await summaries.where('table_id', '=', id).orderBy('version', 'desc').execute();
       return all.map(summaryOf);
     },

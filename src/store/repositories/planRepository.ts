@@ -73,7 +73,7 @@ export function planRepositoryIn(database: Kysely<Tables>): PlanRepository {
     },
     async listFirst(workId) {
       const rows = await newest(workId, 'first')
-        .innerJoin('etch_table_versions as tables', (join) =>
+        .innerJoin('etch_table_issues as tables', (join) =>
           join
             .onRef('tables.table_id', '=', 'plans.table_id')
             .onRef('tables.version', '=', 'plans.table_version'),

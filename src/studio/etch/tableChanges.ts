@@ -1,7 +1,7 @@
 import type { EtchRecipe, EtchRow, EtchTable } from '../../records/etch.ts';
 
 /**
- * What changed between two versions of a table, as sentences in the order of the newer table.
+ * What changed between two issues of a table, as sentences in the order of the newer table.
  * @returns an empty list where nothing changed.
  */
 export function tableChanges(before: EtchTable, after: EtchTable): string[] {

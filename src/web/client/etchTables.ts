@@ -1,12 +1,12 @@
 import type { EtchRow } from '../../records/etch.ts';
-import type { EtchTableChanges, EtchTableSummary, EtchTableVersion } from '../../records/etchTableEntry.ts';
+import type { EtchTableChanges, EtchTableIssue, EtchTableSummary } from '../../records/etchTableEntry.ts';
 import { ask, withJson } from './ask.ts';
 
 export const tablesKey = ['etch-tables'] as const;
 export const tableKey = (id: string) => ['etch-table', id] as const;
 
 /** One kept version of a table, named in passing. */
-export interface TableVersionMention {
+export interface TableIssueMention {
   readonly version: number;
   readonly name: string;
   readonly savedAt: string;
@@ -18,12 +18,12 @@ export async function listTables(): Promise<readonly EtchTableSummary[]> {
 }
 
 /** The newest version of a table. */
-export function openTable(id: string): Promise<EtchTableVersion> {
+export function openTable(id: string): Promise<EtchTableIssue> {
   return ask(`/api/etch-tables/${id}`);
 }
 
 /** Makes the studio's own copy of a table. */
-export function copyTable(from: string, name: string): Promise<EtchTableVersion> {
+export function copyTable(from: string, name: string): Promise<EtchTableIssue> {
   return ask('/api/etch-tables', withJson('POST', { name, from }));
 }
 
@@ -32,17 +32,17 @@ export function saveTable(
   id: string,
   version: number,
   table: { readonly name: string; readonly rows: readonly EtchRow[] },
-): Promise<EtchTableVersion> {
+): Promise<EtchTableIssue> {
   return ask(`/api/etch-tables/${id}`, withJson('PUT', { ...table, version }));
 }
 
-/** The versions of a table, newest first. */
-export async function listTableVersions(id: string): Promise<readonly TableVersionMention[]> {
-  const answer = await ask<{ versions: readonly TableVersionMention[] }>(`/api/etch-tables/${id}/versions`);
-  return answer.versions;
+/** The issues of a table, newest first. */
+export async function listTableIssues(id: string): Promise<readonly TableIssueMention[]> {
+  const answer = await ask<{ issues: readonly TableIssueMention[] }>(`/api/etch-tables/${id}/issues`);
+  return answer.issues;
 }
 
-/** What changed from one version to another, as sentences. */
+/** What changed from one issue to another, as sentences. */
 export function tableChangesBetween(id: string, from: number, to: number): Promise<EtchTableChanges> {
   return ask(`/api/etch-tables/${id}/changes?from=${from}&to=${to}`);
 }

@@ -1,6 +1,6 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useLocation } from 'wouter';
-import type { EtchTableVersion } from '../../../records/etchTableEntry.ts';
+import type { EtchTableIssue } from '../../../records/etchTableEntry.ts';
 import { copyTable, tableKey, tablesKey } from '../../client/etchTables.ts';
 import type { Typed } from '../../managers/typedMerge.ts';
 import { Choice } from '../../parts/Choice.tsx';
@@ -19,7 +19,7 @@ export function CopyTable({
 }) {
   const queries = useQueryClient();
   const [, go] = useLocation();
-  const form = useTypedForm<EtchTableVersion, Typed>({
+  const form = useTypedForm<EtchTableIssue, Typed>({
     entry: null,
     typedOf: () => ({ from: tables[0]?.id ?? '', name: '' }),
     check: ({ name = '' }) => ({

@@ -3,8 +3,8 @@ import './TableChanges.css';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import {
-  listTableVersions,
-  type TableVersionMention,
+  listTableIssues,
+  type TableIssueMention,
   tableChangesBetween,
   tableKey,
 } from '../../client/etchTables.ts';
@@ -17,11 +17,11 @@ const shownAtFirst = 5;
 /** What changed from issue to issue, newest first, as sentences. */
 export function TableChanges({ id, version }: { id: string; version: number }) {
   const [all, setAll] = useState(false);
-  const versions = useQuery({
-    queryKey: [...tableKey(id), 'versions', version],
-    queryFn: () => listTableVersions(id),
+  const issues = useQuery({
+    queryKey: [...tableKey(id), 'issues', version],
+    queryFn: () => listTableIssues(id),
   });
-  const list = versions.data ?? [];
+  const list = issues.data ?? [];
   if (list.length === 0) return null;
   const shown = all ? list : list.slice(0, shownAtFirst);
   return (
@@ -31,7 +31,7 @@ export function TableChanges({ id, version }: { id: string; version: number }) {
       </h2>
       <ol>
         {shown.map((each) => (
-          <VersionLine key={each.version} id={id} mention={each} />
+          <IssueLine key={each.version} id={id} mention={each} />
         ))}
       </ol>
       {shown.length < list.length && (
@@ -43,7 +43,7 @@ export function TableChanges({ id, version }: { id: string; version: number }) {
   );
 }
 
-function VersionLine({ id, mention }: { id: string; mention: TableVersionMention }) {
+function IssueLine({ id, mention }: { id: string; mention: TableIssueMention }) {
   const { version, savedAt } = mention;
   const changes = useQuery({
     queryKey: [...tableKey(id), 'changes', version],

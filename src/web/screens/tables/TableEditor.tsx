@@ -3,7 +3,7 @@ import './TableEditor.css';
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { EtchTable } from '../../../records/etch.ts';
-import type { EtchTableVersion } from '../../../records/etchTableEntry.ts';
+import type { EtchTableIssue } from '../../../records/etchTableEntry.ts';
 import { tableChanges } from '../../../studio/etch/tableChanges.ts';
 import { saveTable, tableKey, tablesKey } from '../../client/etchTables.ts';
 import {
@@ -23,20 +23,20 @@ import { useSaving } from '../useSaving.ts';
 import { RuleFields } from './RuleFields.tsx';
 
 /** Changes the studio's own table; a save becomes its next version. */
-export function TableEditor({ kept, onLeave }: { kept: EtchTableVersion; onLeave: () => void }) {
+export function TableEditor({ kept, onLeave }: { kept: EtchTableIssue; onLeave: () => void }) {
   const queries = useQueryClient();
   const [base, setBase] = useState({ opened: kept.table, now: kept.table });
   const [name, setName] = useState(kept.table.name);
   const [rows, setRows] = useState<readonly EtchRowTyped[]>(() => kept.table.rows.map(etchRowTyped));
   const [tried, setTried] = useState(false);
-  const saving = useSaving<EtchTableVersion>();
+  const saving = useSaving<EtchTableIssue>();
   const stale = base.opened !== base.now;
   const troubles = rows.map(etchRowTroubles);
   const nameTrouble = name.trim() === '' ? say('A name is needed.') : null;
   const faulty = nameTrouble !== null || troubles.some((each) => Object.keys(each).length > 0);
   const missing = etchStrengths.filter((strength) => !rows.some((row) => row.strength === strength));
 
-  const settle = (version: EtchTableVersion) => {
+  const settle = (version: EtchTableIssue) => {
     queries.setQueryData(tableKey(version.table.id), version);
     void queries.invalidateQueries({ queryKey: tablesKey });
   };

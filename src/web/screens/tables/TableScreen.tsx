@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
-import type { EtchTableVersion } from '../../../records/etchTableEntry.ts';
+import type { EtchTableIssue } from '../../../records/etchTableEntry.ts';
 import { openTable, tableKey } from '../../client/etchTables.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
 import { dayText } from '../../managers/localMoment.ts';
@@ -16,7 +16,7 @@ import { TableEditor } from './TableEditor.tsx';
 import './TableList.css';
 import { say } from '../../words/say.ts';
 
-/** One etch table: its rules, what changed between its versions, and, where it is the studio's own, changing it. */
+/** One etch table: its rules, what changed between its issues, and, where it is the studio's own, changing it. */
 export default function TableScreen({ id }: { id: string }) {
   const table = useQuery({ queryKey: tableKey(id), queryFn: () => openTable(id) });
   if (table.data) return <TablePage kept={table.data} />;
@@ -34,7 +34,7 @@ export default function TableScreen({ id }: { id: string }) {
   );
 }
 
-function TablePage({ kept }: { kept: EtchTableVersion }) {
+function TablePage({ kept }: { kept: EtchTableIssue }) {
   const [doing, setDoing] = useState<'reading' | 'copying' | 'changing'>('reading');
   const opener = useReturnFocus(doing !== 'reading');
   const { table, starting, savedAt } = kept;

@@ -1,14 +1,14 @@
 import { z } from 'zod';
-import { listTableVersions, readTable, readTableChanges } from '../../application/etchTables/findTables.ts';
+import { listTableIssues, readTable, readTableChanges } from '../../application/etchTables/findTables.ts';
 import type { Services } from '../../application/openServices.ts';
 import { idSchema } from '../../contract/common.ts';
 import {
   etchTableChangesQuerySchema,
   etchTableChangesSchema,
-  etchTableVersionSchema,
-  etchTableVersionsSchema,
+  etchTableIssueSchema,
+  etchTableIssuesSchema,
 } from '../../contract/etchTableEntry.ts';
-import type { EtchTableChanges, EtchTableSummary, EtchTableVersion } from '../../records/etchTableEntry.ts';
+import type { EtchTableChanges, EtchTableIssue, EtchTableSummary } from '../../records/etchTableEntry.ts';
 import type { App } from '../app.ts';
 import { sendFailure } from '../failureReply.ts';
 import { answerOf } from './answerOf.ts';
@@ -16,43 +16,43 @@ import { refusals } from './refusals.ts';
 
 const tags = ['etch tables'];
 const params = z.object({ id: idSchema });
-type VersionLine = Pick<EtchTableSummary, 'version' | 'name' | 'savedAt'>;
+type IssueLine = Pick<EtchTableSummary, 'version' | 'name' | 'savedAt'>;
 
-/** The versions of an etch table, and what changed between two of them. */
-export function addEtchTableVersionRoutes(app: App, services: Services): void {
+/** The issues of an etch table, and what changed between two of them. */
+export function addEtchTableIssueRoutes(app: App, services: Services): void {
   app.get(
-    '/api/etch-tables/:id/versions',
+    '/api/etch-tables/:id/issues',
     {
       schema: {
         tags,
-        summary: 'List the versions of a table, newest first',
+        summary: 'List the issues of a table, newest first',
         params,
         response: {
-          200: answerOf<{ versions: readonly VersionLine[] }>(etchTableVersionsSchema),
+          200: answerOf<{ issues: readonly IssueLine[] }>(etchTableIssuesSchema),
           ...refusals,
         },
       },
     },
     async (request, reply) => {
-      const found = await listTableVersions(services, request.params.id);
+      const found = await listTableIssues(services, request.params.id);
       if (!found.ok) return sendFailure(reply, found.error);
-      const versions = found.value.map(({ version, name, savedAt }) => ({ version, name, savedAt }));
-      return reply.send({ versions });
+      const issues = found.value.map(({ version, name, savedAt }) => ({ version, name, savedAt }));
+      return reply.send({ issues });
     },
   );
 
   app.get(
-    '/api/etch-tables/:id/versions/:version',
+    '/api/etch-tables/:id/issues/:issue',
     {
       schema: {
         tags,
-        summary: 'Read a table at one of its versions',
-        params: params.extend({ version: z.coerce.number().int().min(1) }),
-        response: { 200: answerOf<EtchTableVersion>(etchTableVersionSchema), ...refusals },
+        summary: 'Read a table at one of its issues',
+        params: params.extend({ issue: z.coerce.number().int().min(1) }),
+        response: { 200: answerOf<EtchTableIssue>(etchTableIssueSchema), ...refusals },
       },
     },
     async (request, reply) => {
-      const table = await readTable(services, request.params.id, request.params.version);
+      const table = await readTable(services, request.params.id, request.params.issue);
       return table.ok ? reply.send(table.value) : sendFailure(reply, table.error);
     },
   );
@@ -62,7 +62,7 @@ export function addEtchTableVersionRoutes(app: App, services: Services): void {
     {
       schema: {
         tags,
-        summary: 'What changed between two versions of a table, in sentences',
+        summary: 'What changed between two issues of a table, in sentences',
         params,
         querystring: etchTableChangesQuerySchema,
         response: { 200: answerOf<EtchTableChanges>(etchTableChangesSchema), ...refusals },
