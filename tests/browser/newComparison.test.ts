@@ -66,7 +66,10 @@ async function expectMarksNear(page: Page, corners: readonly (readonly [number, 
 async function expectLoupeAndKeysMove(page: Page): Promise<void> {
   const [x, y] = await markAt(page, 3);
   await mark(page, 3).press('ArrowRight');
-  await mark(page, 3).press('Shift+ArrowUp');
+  await page.getByRole('button', { name: 'Arrow keys push by 1 px' }).click();
+  await mark(page, 3).press('ArrowUp');
+  await mark(page, 3).press('0');
+  await page.getByRole('button', { name: 'Arrow keys push by 1 px' }).waitFor();
   expect(await markAt(page, 3)).toEqual([x + 1, y - 10]);
   await mark(page, 3).press('+');
   await page.getByText('4 × full size,').waitFor();

@@ -14,7 +14,7 @@ describeInBrowser('lights, middles and darks drawn by hand', (pages) => {
     await page.getByRole('heading', { name: /^Draw what stands for/ }).waitFor();
     await expectSoundScreen(page, 'areas to be drawn');
     await page.getByRole('button', { name: 'Draw middles' }).click();
-    for (const key of ['Enter', 'Shift+ArrowRight', 'Enter', 'Shift+ArrowDown', 'Enter', 'Shift+Enter'])
+    for (const key of ['0', 'Enter', 'ArrowRight', 'Enter', 'ArrowDown', 'Enter', 'Shift+Enter'])
       await page.keyboard.press(key);
     const mine = page.getByRole('button', { name: /^M1 drawn by hand/ });
     await mine.waitFor();

@@ -25,7 +25,8 @@ describeInBrowser('the corners and grey chips of a pull', (pages) => {
     await page.getByRole('heading', { name: 'Do the four marks sit right?' }).waitFor();
     const mark = page.getByRole('button', { name: /^Mark 1/ });
     await mark.focus();
-    await page.keyboard.press('Shift+ArrowLeft');
+    await page.keyboard.press('0');
+    await page.keyboard.press('ArrowLeft');
     await page.getByRole('button', { name: 'Closer' }).click();
     await expectSoundScreen(page, 'the corners of a kept pull');
     await page.getByText('grey chips', { exact: true }).click();

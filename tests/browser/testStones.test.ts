@@ -104,7 +104,7 @@ describeInBrowser('test stones', (pages) => {
     await expectSoundScreen(page, 'no patch drawn yet');
     const drawn = async (kind: string) => {
       await page.getByRole('button', { name: kind }).click();
-      for (const key of ['Enter', 'Shift+ArrowRight', 'Enter', 'Shift+ArrowDown', 'Enter', 'Shift+Enter'])
+      for (const key of ['0', 'Enter', 'ArrowRight', 'Enter', 'ArrowDown', 'Enter', 'Shift+Enter', '0'])
         await page.keyboard.press(key);
     };
     await drawn('Draw a patch');

@@ -20,15 +20,18 @@ describeInBrowser('a work', (pages) => {
     await tabTo(page, 'button', 'Draw the first zone');
     await page.keyboard.press('Enter');
     // The cross starts in the middle of the stone: 200 mm across, 250 mm down.
-    await push(page, 'Shift+ArrowLeft', 15);
-    await push(page, 'Shift+ArrowUp', 15);
+    await page.keyboard.press('0');
+    await push(page, 'ArrowLeft', 15);
+    await push(page, 'ArrowUp', 15);
     await page.keyboard.press('Enter');
-    await push(page, 'Shift+ArrowRight', 30);
+    await push(page, 'ArrowRight', 30);
     await page.keyboard.press('Enter');
-    await push(page, 'Shift+ArrowDown', 10);
+    await push(page, 'ArrowDown', 10);
+    await page.keyboard.press('0');
     await push(page, 'ArrowDown', 5);
+    await page.keyboard.press('0');
     await page.keyboard.press('Enter');
-    await push(page, 'Shift+ArrowLeft', 30);
+    await push(page, 'ArrowLeft', 30);
     await page.keyboard.press('Enter');
     await page.keyboard.press('Shift+Enter');
 

@@ -1,12 +1,15 @@
 import { expect, it } from 'vitest';
 import { boardCommand } from './boardKeys.ts';
+import type { Stride } from './keyStride.ts';
 
 const plain = { shiftKey: false, ctrlKey: false, metaKey: false, altKey: false };
 
 it('pushes by a millimetre or a centimetre, and the space bar goes to the edge of a neighbour', () => {
-  const push = (held: object) => boardCommand({ ...plain, key: 'ArrowUp', ...held }, 'nothing');
+  const push = (held: object, stride?: Stride) =>
+    boardCommand({ ...plain, key: 'ArrowUp', ...held }, 'nothing', stride);
   expect(push({})).toEqual({ do: 'push', byMm: [0, -1] });
-  expect(push({ shiftKey: true })).toEqual({ do: 'push', byMm: [0, -10] });
+  expect(push({}, 'coarse')).toEqual({ do: 'push', byMm: [0, -10] });
+  expect(boardCommand({ ...plain, key: '0' }, 'outline')).toEqual({ do: 'other stride' });
   expect(push({ altKey: true })).toBeNull();
   expect(boardCommand({ ...plain, key: ' ' }, 'outline')).toEqual({ do: 'to the edge' });
 });

@@ -1,4 +1,5 @@
 import type { Point } from '../../science/geometry/point.ts';
+import { type Stride, strideKey, strides } from './keyStride.ts';
 
 /** What a key asks of the board on which zones are drawn. */
 export type BoardCommand =
@@ -17,7 +18,8 @@ export type BoardCommand =
         | 'undo'
         | 'redo'
         | 'closer'
-        | 'farther';
+        | 'farther'
+        | 'other stride';
     };
 
 /** What lies in hand on the board: an outline being drawn, a point of a zone, or neither. */
@@ -32,19 +34,17 @@ export interface BoardKey {
   readonly altKey: boolean;
 }
 
-/** Millimetres that an arrow key pushes: about what a drawn edge can be told by on a stone, and with Shift a centimetre. */
-export const keyStepMm = { plain: 1, shift: 10 } as const;
-
 /**
  * The command of a key on the board; null for keys that are not ours. No letters: they would be the first of a word in
  * one language only.
  * @param inHand Enter puts a point of an outline, or one after the point in hand; with neither it starts an outline.
+ * @param stride how far an arrow pushes: a millimetre, about what a drawn edge can be told by on a stone, or a centimetre.
  */
-export function boardCommand(event: BoardKey, inHand: InHand): BoardCommand | null {
+export function boardCommand(event: BoardKey, inHand: InHand, stride: Stride = 'fine'): BoardCommand | null {
   const { key, shiftKey } = event;
   if (event.ctrlKey || event.metaKey) return undoCommand(key.toLowerCase(), shiftKey);
   if (event.altKey) return null;
-  const step = shiftKey ? keyStepMm.shift : keyStepMm.plain;
+  const step = strides[stride];
   const arrow = arrows[key];
   if (arrow) return { do: 'push', byMm: [arrow[0] * step, arrow[1] * step] };
   switch (key) {
@@ -68,6 +68,8 @@ export function boardCommand(event: BoardKey, inHand: InHand): BoardCommand | nu
       return { do: 'closer' };
     case '-':
       return { do: 'farther' };
+    case strideKey:
+      return { do: 'other stride' };
     default:
       return null;
   }

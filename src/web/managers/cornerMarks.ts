@@ -1,4 +1,5 @@
 import type { Corners, Point } from '../../science/geometry/point.ts';
+import { type Stride, strides } from './keyStride.ts';
 
 export type CornerIndex = 0 | 1 | 2 | 3;
 export const cornerIndexes: readonly CornerIndex[] = [0, 1, 2, 3];
@@ -37,9 +38,9 @@ export function pushCorner<Marks extends readonly Point[]>(
   return moveCorner(corners, index, [x + byPx[0], y + byPx[1]], sizePx);
 }
 
-/** The step of an arrow key in photograph px: 1, with Shift 10; null for other keys. */
-export function stepOfKey(key: string, shift: boolean): Point | null {
-  const step = shift ? 10 : 1;
+/** The step of an arrow key, px of a photograph or mm of a stone, y down; null for other keys. */
+export function stepOfKey(key: string, stride: Stride): Point | null {
+  const step = strides[stride];
   switch (key) {
     case 'ArrowLeft':
       return [-step, 0];

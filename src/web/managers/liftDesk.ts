@@ -136,8 +136,8 @@ export class LiftDesk {
   }
 
   /** A key on the sheet's edge; true when it meant something. */
-  liftKey(key: string, shift: boolean): boolean {
-    const lift = liftByKey(this.#state.lift, key, shift);
+  liftKey(key: string): boolean {
+    const lift = liftByKey(this.#state.lift, key);
     if (lift === null) return false;
     this.lift(lift);
     return true;

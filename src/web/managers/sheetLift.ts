@@ -64,9 +64,9 @@ export function gripOff(sheet: LiftedSheet, screenPx: Point): number | null {
     : null;
 }
 
-/** The next lift for a key, or null where the key lifts nothing. Arrows 2 %, with Shift or by page 10 %. */
-export function liftByKey(lift: Lift, key: string, shift: boolean): Lift | null {
-  const step = shift ? 0.1 : 0.02;
+/** The next lift for a key, or null where the key lifts nothing. Arrows 2 %, by page 10 %. */
+export function liftByKey(lift: Lift, key: string): Lift | null {
+  const step = 0.02;
   switch (key) {
     case 'ArrowRight':
     case 'ArrowUp':

@@ -12,6 +12,7 @@ import {
   type TypedChip,
 } from '../managers/chipBoxes.ts';
 import { stepOfKey } from '../managers/cornerMarks.ts';
+import { keyStride, strideKey } from '../managers/keyStride.ts';
 import { say } from '../words/say.ts';
 import { MarkedPhotograph, type PhotographPress, placeOn } from './MarkedPhotograph.tsx';
 
@@ -24,7 +25,7 @@ type Held =
 
 /**
  * A photograph with numbered boxes on its grey chips. A press on a bare place puts a box there, dragging draws one; a box
- * is moved by dragging it, made larger by its far corner; arrow keys move the one in hand, with Alt they make it larger.
+ * is moved by dragging it, made larger by its far corner; arrow keys move the one in hand, or after Enter make it larger.
  */
 export function ChipBoard({
   photograph,
@@ -45,6 +46,8 @@ export function ChipBoard({
 }) {
   const held = useRef<Held | null>(null);
   const [drawn, setDrawn] = useState<readonly Point[] | null>(null);
+  // What arrow keys do with the box in hand.
+  const [sizing, setSizing] = useState(false);
   const { widthPx, heightPx } = photograph;
   const size: Point = [widthPx, heightPx];
   const take = ({ at: pressed, perScreenPx, finger }: PhotographPress) => {
@@ -78,11 +81,13 @@ export function ChipBoard({
       onDrawn(drawnBox(hand.from, hand.to, size) ?? pressedBox(hand.from, chips, size));
   };
   const key = (event: KeyboardEvent, index: number) => {
-    if (event.ctrlKey || event.metaKey) return;
-    const step = stepOfKey(event.key, event.shiftKey);
-    const change = event.altKey ? resizedChip : movedChip;
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const step = stepOfKey(event.key, keyStride.current());
+    const change = sizing ? resizedChip : movedChip;
     if (step) onChange(index, change(chips[index]!.polygonPx, step, size));
     else if (event.key === 'Delete' || event.key === 'Backspace') onRemove(index);
+    else if (event.key === 'Enter') setSizing(!sizing);
+    else if (event.key === strideKey) keyStride.change();
     else return;
     event.preventDefault();
   };
@@ -102,10 +107,17 @@ export function ChipBoard({
             key={index}
             type="button"
             className={index === active ? 'chip-box active' : 'chip-box'}
-            aria-label={say(
-              'Chip {index}, at {from}, {from2} px. Arrow keys move it by 1, with Shift by 10; with Alt they move its far corner; Delete takes it away.',
-              { index: index + 1, from: Math.round(from[0]), from2: Math.round(from[1]) },
-            )}
+            aria-label={
+              sizing
+                ? say(
+                    'Chip {index}, at {from}, {from2} px. Arrow keys make it larger or smaller; Enter: they move it. 0 changes how far; Delete takes it away.',
+                    { index: index + 1, from: Math.round(from[0]), from2: Math.round(from[1]) },
+                  )
+                : say(
+                    'Chip {index}, at {from}, {from2} px. Arrow keys move it; Enter: they make it larger or smaller. 0 changes how far; Delete takes it away.',
+                    { index: index + 1, from: Math.round(from[0]), from2: Math.round(from[1]) },
+                  )
+            }
             style={{
               ...placeOn(photograph, from),
               width: `${((to[0] - from[0]) / widthPx) * 100}%`,

@@ -9,6 +9,7 @@ import {
   pushCorner,
   stepOfKey,
 } from '../managers/cornerMarks.ts';
+import { keyStride, strideKey } from '../managers/keyStride.ts';
 import { say } from '../words/say.ts';
 import { MarkedPhotograph, type PhotographPress, placeOn } from './MarkedPhotograph.tsx';
 
@@ -50,9 +51,10 @@ export function CornerBoard<Marks extends readonly Point[] = Corners>({
   };
   const key = (event: KeyboardEvent, index: CornerIndex) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const step = stepOfKey(event.key, event.shiftKey);
+    const step = stepOfKey(event.key, keyStride.current());
     if (step) onCorners(pushCorner(corners, index, step, size));
     else if (event.key === '+' || event.key === '-') onMagnify(event.key === '+');
+    else if (event.key === strideKey) keyStride.change();
     else return;
     event.preventDefault();
   };
@@ -78,7 +80,7 @@ export function CornerBoard<Marks extends readonly Point[] = Corners>({
             type="button"
             className={index === active ? 'corner-mark active' : 'corner-mark'}
             aria-label={say(
-              'Mark {index}: {names}. At {corner}, {corner2} px. Arrow keys move it by 1, with Shift by 10.',
+              'Mark {index}: {names}. At {corner}, {corner2} px. Arrow keys push it; 0 changes how far.',
               {
                 index: index + 1,
                 names: names[index],

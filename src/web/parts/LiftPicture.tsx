@@ -188,7 +188,7 @@ export function LiftPicture({
             aria-valuenow={Math.round(desk.state.lift * 100)}
             aria-valuetext={liftWords(desk.state.lift)}
             style={{ transform: `translate(${gripX}px, ${gripY}px)` }}
-            onKeyDown={key((event) => desk.liftKey(event.key, event.shiftKey))}
+            onKeyDown={key((event) => desk.liftKey(event.key))}
           />
         )}
       </div>

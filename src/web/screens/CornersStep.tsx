@@ -72,7 +72,7 @@ export function CornersStep({ side }: { side: SideName }) {
           <CornerTrouble corners={corners} />
           <p>
             {sayRich(
-              '{setBy}{looked}<span>Drag a mark, or push it with the arrow keys (Shift: by ten); plus and minus bring the loupe closer and farther, Tab goes to the next mark.</span><span2>Drag a mark; the loupe shows what the finger hides.</span2> For the last pixel, push the picture inside the loupe.',
+              '{setBy}{looked}<span>Drag a mark, or push it with the arrow keys (0 changes how far); plus and minus bring the loupe closer and farther, Tab goes to the next mark.</span><span2>Drag a mark; the loupe shows what the finger hides.</span2> For the last pixel, push the picture inside the loupe.',
               {
                 setBy: setBy === 'tool' && say('Stonetone set these by what it found; look at each. '),
                 looked:

@@ -4,6 +4,7 @@ import type { Corners, Point } from '../../science/geometry/point.ts';
 import { type CornerIndex, pushCorner } from '../managers/cornerMarks.ts';
 import { Button } from '../parts/Button.tsx';
 import { CornerBoard } from '../parts/CornerBoard.tsx';
+import { KeyStride } from '../parts/KeyStride.tsx';
 import { Loupe } from '../parts/Loupe.tsx';
 import { say } from '../words/say.ts';
 
@@ -75,6 +76,7 @@ export function MarksUnderLoupe<Marks extends readonly Point[] = Corners>({
         <Button kind="quiet" onClick={() => magnify(false)} disabled={magnified === 1}>
           {say('Farther')}
         </Button>
+        <KeyStride unit="px" />
       </>
     ),
   });

@@ -11,7 +11,6 @@ import {
   patchDrawing,
   patchesOf,
   patchIdTrouble,
-  sizeKeyMm,
 } from './patchDrawing.ts';
 import { keepPatches, readPatches, sameSaid } from './unsavedPatches.ts';
 import { wholeGrid } from './wholeGrid.ts';
@@ -100,7 +99,7 @@ it('takes two for the same whatever order their levels come in', () => {
   expect(sameSaid(of({ a: '1' }), of({ a: '2' }))).toBe(false);
 });
 
-it('is made larger by its corner or by keys, never to nothing nor off the stone', () => {
+it('is made larger by its corner, never to nothing nor off the stone', () => {
   const square: readonly (readonly [number, number])[] = [
     [10, 10],
     [30, 10],
@@ -111,7 +110,4 @@ it('is made larger by its corner or by keys, never to nothing nor off the stone'
   expect(laidLarger(square, [-50, 0], [100, 100])[2]).toEqual([10.5, 30]);
   const wide = laidLarger(square, [500, 0], [100, 100]);
   expect(Math.max(...wide.map(([x]) => x))).toBe(100);
-  const key = { key: 'ArrowUp', shiftKey: true, ctrlKey: true, metaKey: false, altKey: false };
-  expect(sizeKeyMm(key)).toEqual([0, -10]);
-  expect(sizeKeyMm({ ...key, ctrlKey: false })).toBeNull();
 });

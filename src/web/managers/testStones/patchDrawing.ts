@@ -4,7 +4,6 @@ import type { Intention } from '../../../records/zone.ts';
 import type { Point } from '../../../science/geometry/point.ts';
 import { isSquareName } from '../../../studio/trials/places/patchName.ts';
 import { say } from '../../words/say.ts';
-import { type BoardKey, keyStepMm } from '../boardKeys.ts';
 import { type Drawing, drawingOf, mediumNotSaid } from '../zoneDrawing.ts';
 import { onStone } from '../zoneOutline.ts';
 
@@ -101,24 +100,6 @@ export function laidInBox(
     return from + (size > 0 ? ((value - was.fromMm[axis]) * size) / was.sizeMm[axis] : 0);
   };
   return outline.map(([x, y]) => onStone([along(0, x), along(1, y)], stoneMm));
-}
-
-/** How much larger a key makes the patch in hand, mm: Ctrl with an arrow, ten times with Shift; null: another key. */
-export function sizeKeyMm(event: BoardKey): Point | null {
-  if (!event.ctrlKey) return null;
-  const step = event.shiftKey ? keyStepMm.shift : keyStepMm.plain;
-  switch (event.key) {
-    case 'ArrowRight':
-      return [step, 0];
-    case 'ArrowLeft':
-      return [-step, 0];
-    case 'ArrowDown':
-      return [0, step];
-    case 'ArrowUp':
-      return [0, -step];
-    default:
-      return null;
-  }
 }
 
 /** An outline made larger to the right and down, or smaller, never to nothing. */

@@ -6,6 +6,7 @@ import { openPhotograph } from '../../client/photographs.ts';
 import { boxOf, movedChip, nextInRow, scaledChip, type TypedChip } from '../../managers/chipBoxes.ts';
 import { Button } from '../../parts/Button.tsx';
 import { ChipBoard } from '../../parts/ChipBoard.tsx';
+import { KeyStride } from '../../parts/KeyStride.tsx';
 import { Loupe } from '../../parts/Loupe.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { say } from '../../words/say.ts';
@@ -89,6 +90,7 @@ export function ChipMarks({
                 onValue={(density) => change(active, { density })}
               />
               <div className="print-marks-closer">
+                <KeyStride unit="px" />
                 {(
                   [
                     [say('Larger'), 1.15],

@@ -32,7 +32,7 @@ export function PullsLaidOut({ work, proofs: { pulls, series, approvals } }: Pro
         return (
           <li key={pull.id}>
             <Link href={`/works/${work.id}/proofs/${pull.id}`}>
-              <PullPicture pull={pull} aspect={workAspect(work)} longestPx={92} />
+              <PullPicture pull={pull} aspect={workAspect(work)} longestPx={84} />
               <span className="pull-words">
                 <b className="big">{pull.number}</b>
                 <span>{pull.number === standard ? say('good to print') : pullKindWords[pull.kind]}</span>

@@ -1,10 +1,12 @@
 import '../work/WorkPage.css';
 import './PatchDrawing.css';
-import { type KeyboardEvent, type ReactNode, useMemo } from 'react';
+import { type KeyboardEvent, type ReactNode, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import { patchMark } from '../../../paper/charts/patchMark.ts';
 import type { StonePatch, TestStone } from '../../../records/testStone.ts';
-import { type DrawnAs, laidLarger, sizeKeyMm, zoneOfPatch } from '../../managers/testStones/patchDrawing.ts';
+import { stepOfKey } from '../../managers/cornerMarks.ts';
+import { keyStride } from '../../managers/keyStride.ts';
+import { type DrawnAs, laidLarger, zoneOfPatch } from '../../managers/testStones/patchDrawing.ts';
 import { patchesStamp, patchLetter } from '../../managers/testStones/patchLetters.ts';
 import { Button } from '../../parts/Button.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
@@ -53,12 +55,16 @@ export function PatchDrawing({
   }, [state, drawing, patches]);
   const board = useMemo(() => boardStone(stone), [stone]);
   const inHand = patches.find(({ id }) => id === picked);
+  // What arrow keys do with the patch in hand.
+  const [sizing, setSizing] = useState(false);
   const sizeByKey = (event: KeyboardEvent, patch: StonePatch) => {
-    const byMm = sizeKeyMm(event);
-    if (!byMm || drawing.outline) return;
+    if (drawing.outline || state.point !== null || !onTheBoard(event)) return;
+    const byMm = sizing ? stepOfKey(event.key, keyStride.current()) : null;
+    if (!byMm && event.key !== ' ') return;
     event.preventDefault();
     event.stopPropagation();
-    desk.change(patch.id, { polygonMm: laidLarger(patch.polygonMm, byMm, stone.sizeMm) });
+    if (byMm) desk.change(patch.id, { polygonMm: laidLarger(patch.polygonMm, byMm, stone.sizeMm) });
+    else setSizing(!sizing);
   };
   const begin = (kind: DrawnAs) => {
     patchDesk.begin(kind);
@@ -139,9 +145,14 @@ export function PatchDrawing({
         {inHand && !drawing.outline && (
           <>
             <p className="soft">
-              {say(
-                'Draw the corner with the two strokes to make it larger or smaller; by keys: Ctrl and an arrow, with Shift ten times as much.',
-              )}
+              {say('Draw the corner with the two strokes to make it larger or smaller.')}{' '}
+              <span className="with-keys">
+                {sizing
+                  ? say('Arrow keys on the stone make it larger or smaller; with the space bar they move it.')
+                  : say(
+                      'Arrow keys on the stone move it; with the space bar they make it larger or smaller.',
+                    )}
+              </span>
             </p>
             <PatchFields
               key={inHand.id}
@@ -166,6 +177,11 @@ export function PatchDrawing({
       </div>
     </div>
   );
+}
+
+/** Whether a key is meant for what lies on the stone, not for a button beside it. */
+function onTheBoard({ target }: KeyboardEvent): boolean {
+  return target instanceof Element && target.matches('.stone-board-area');
 }
 
 /** The rectangle that the corners enclose, with the photograph of the drawn stone where its corners are set. */

@@ -5,8 +5,10 @@ import type { Point } from '../../../science/geometry/point.ts';
 import type { BoardHand } from '../../managers/boardHand.ts';
 import { type BoardCommand, boardCommand, type InHand } from '../../managers/boardKeys.ts';
 import { deskUser } from '../../managers/deskUser.ts';
+import { keyStride } from '../../managers/keyStride.ts';
 import type { LinkedView } from '../../managers/linkedView.ts';
 import type { DeskState, ZoneDesk } from '../../managers/zoneDesk.ts';
+import { KeyStride } from '../../parts/KeyStride.tsx';
 import { StoneBoard } from '../../parts/StoneBoard.tsx';
 import { StoneFace } from '../../parts/StoneFace.tsx';
 import { ZoneMarks } from '../../parts/ZoneMarks.tsx';
@@ -89,6 +91,7 @@ export function DrawingBoard({
             <button type="button" disabled={!state.canRedo} onClick={() => desk.redo()}>
               {say('Put back')}
             </button>
+            <KeyStride unit="mm" />
             <button type="button" aria-pressed={meets} onClick={() => setMeets(!meets)}>
               {meets ? say('Zones end at each other’s edge') : say('Zones end where they are put')}
             </button>
@@ -106,7 +109,7 @@ export function DrawingBoard({
 }
 
 function onKey(event: KeyboardEvent, board: BoardHand, desk: ZoneDesk, inHand: InHand): boolean {
-  const command = boardCommand(event, inHand);
+  const command = boardCommand(event, inHand, keyStride.current());
   // Undoing is heard by the whole page.
   if (!command || command.do === 'undo' || command.do === 'redo') return false;
   if (command.do === 'push') desk.push(command.byMm);
@@ -128,6 +131,7 @@ const doings: Readonly<
   'remove point': (desk) => desk.removePoint(),
   closer: (_, board) => board.zoom(1.6),
   farther: (_, board) => board.zoom(1 / 1.6),
+  'other stride': () => keyStride.change(),
 };
 
 /** The place that must stay in sight while keys move it. */

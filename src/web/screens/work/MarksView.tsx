@@ -115,7 +115,7 @@ export function MarksView({
           </div>
           <p>
             {say(
-              'Clockwise from the stone’s top left, as you look at the stone. Drag a mark or push it with the arrow keys (Shift: by ten); for the last pixel push the picture inside the loupe.',
+              'Clockwise from the stone’s top left, as you look at the stone. Drag a mark or push it with the arrow keys (0 changes how far); for the last pixel push the picture inside the loupe.',
             )}
           </p>
           <CornerTrouble corners={px} />

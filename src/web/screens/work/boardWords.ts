@@ -47,14 +47,14 @@ function keyWords({ drawing, picked, point }: DeskState, thing: BoardThing): str
   if (drawing.outline)
     return drawing.outline.length < 3
       ? say(
-          'Press where the outline goes, point by point. Arrow keys move the cross by 1 mm, with Shift by 10; the space bar takes it to the nearest zone’s edge; Enter puts a point.',
+          'Press where the outline goes, point by point. Arrow keys push the cross, 0 changes how far; the space bar takes it to the nearest zone’s edge; Enter puts a point.',
         )
       : say(
           'Close it on its first point, or with Shift and Enter. Delete takes the last point back, Escape leaves it.',
         );
   if (picked && point !== null)
     return say(
-      'Arrow keys move the point by 1 mm, with Shift by 10; the space bar takes it to the nearest zone’s edge. Page Down: the next. Enter adds one after it, Delete takes it away.',
+      'Arrow keys push the point, 0 changes how far; the space bar takes it to the nearest zone’s edge. Page Down: the next. Enter adds one after it, Delete takes it away.',
     );
   if (picked)
     return say(
