@@ -9,7 +9,7 @@ import type { BenchPlace, BenchView } from './benchView.ts';
 import { buffingView } from './buffingView.ts';
 import { amountOfEtch } from './freePlaces.ts';
 import { shownFactWords } from './shownFacts.ts';
-import { beginTap as beginStageTap } from './stageView.ts';
+import { beginTap as beginStageTap } from './stageTaps.ts';
 import { layWords, liftWords, moveWords, signWords } from './stepWords.ts';
 import { unruledWords } from './unruledWords.ts';
 

@@ -5,7 +5,7 @@ import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
 import { type BenchTap, troubleTap } from '../../managers/bench/benchTaps.ts';
 import type { BenchView } from '../../managers/bench/benchView.ts';
 import { eventWords } from '../../managers/bench/logWords.ts';
-import { endTaps } from '../../managers/bench/stageView.ts';
+import { endTaps } from '../../managers/bench/stageTaps.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { BenchNow } from './BenchNow.tsx';

@@ -3,7 +3,7 @@ import type { Correction, LineStage } from '../../../records/run.ts';
 import { lineCourse } from '../../../studio/bench/lineCourse.ts';
 import { lineRule, lineStages } from '../../../studio/bench/lineStages.ts';
 import { corrections } from '../../../studio/bench/stagesDone.ts';
-import { beginTap } from '../../managers/bench/stageView.ts';
+import { beginTap } from '../../managers/bench/stageTaps.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { GrainAwayQuestion } from './GrainAwayQuestion.tsx';
