@@ -59,7 +59,7 @@ describeInBrowser('the print on its stone', (pages) => {
     const wash = page.getByRole('table', { name: /^Tone ladder, wash/ });
     await wash.waitFor();
     expect(await wash.getByText(/lost below/).count()).toBe(0);
-    await page.getByText('No light of it is lost. No dark closes up.').waitFor();
+    await page.getByText('No light of it is lost. No dark fills in.').waitFor();
     await page.getByText('The curve, for a second look').click();
     const curve = page.getByRole('img', { name: /^Tone curve/ });
     await expect

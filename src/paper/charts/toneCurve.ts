@@ -46,7 +46,7 @@ export function toneCurveSvg(record: ComparisonRecord, options: ToneCurveOptions
   return picture(width, height, name, panels.join('') + keyText.join(''));
 }
 
-/** One curve in words: `crayon: lost below 12 %, closes above 78 %`. */
+/** One curve in words: `crayon: lost below 12 %, fills in above 78 %`. */
 export function curveSentence(curve: ToneCurve): string {
   return `${mediumWords(curve.medium)}: ${pointWords(curve).join(', ') || 'no loss and no closing seen'}`;
 }
@@ -72,7 +72,7 @@ function hasRoom(line: string, width: number): boolean {
 function pointWords(curve: ToneCurve): string[] {
   const words: string[] = [];
   if (curve.lossPoint !== null) words.push(`lost below ${pointShare(curve.lossPoint)}`);
-  if (curve.fillPoint !== null) words.push(`closes above ${pointShare(curve.fillPoint)}`);
+  if (curve.fillPoint !== null) words.push(`fills in above ${pointShare(curve.fillPoint)}`);
   return words;
 }
 

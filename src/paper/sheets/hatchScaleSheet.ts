@@ -54,7 +54,7 @@ function howToRead(): SheetContent[] {
     {
       text:
         'is how far a tone told by eye may be off (a standard deviation of 0.1: our rule). Whether a series is steady can ' +
-        'usually not be told so; whether lights were lost or darks closed can.',
+        'usually not be told so; whether lights were lost or darks filled in can.',
       fontSize: 12,
       margin: [0, 0, 0, 8],
     },

@@ -49,7 +49,7 @@ export async function testStonePdf({
         : [{ ul: [...answer.words], margin: [0, 0, 0, 6] } satisfies SheetContent]),
       ...pictures(stones),
       note(
-        'H held, W weak, L lost, F filled, ? not read or undecided; a broken outline is a guide line or a stop-out. Under a patch strokes count its row from the head, points its place from the left; barred or a ring: five.',
+        'H held, W weak, L lost, F filled in, ? not read or undecided; a broken outline is a guide line or a stop-out. Under a patch strokes count its row from the head, points its place from the left; barred or a ring: five.',
       ),
       partName('What held'),
       ...holdParts(answer.holds),
@@ -97,7 +97,7 @@ function holdParts(holds: readonly TreatmentHold[]): SheetContent[] {
           'held',
           'weak',
           'lost',
-          'filled',
+          'filled in',
           'unread',
           'held throughout',
           '19 of 20; exact at least',

@@ -12,7 +12,7 @@ const words: Readonly<Record<Change, ChangeWords>> = {
   lost: { word: 'lost', meaning: 'drawn, but hardly any printed' },
   lighter: { word: 'lighter', meaning: 'printed, but lighter than drawn' },
   darker: { word: 'darker', meaning: 'printed darker than drawn, still open' },
-  filled: { word: 'filled', meaning: 'the small whites closed up' },
+  filled: { word: 'filled in', meaning: 'the small whites are gone' },
   scum: { word: 'scum', meaning: 'ink where the stone is bare' },
   undecided: { word: 'undecided', meaning: 'the difference is no larger than the uncertainty' },
 };

@@ -53,7 +53,7 @@ describe('findingSentence', () => {
     ];
     const toneCurves = [{ medium: 'crayon', points: [], lossPoint: 0.118, fillPoint: null }];
     expect(findingSentence(recordOf({ zones, toneCurves }))).toBe(
-      'Lights below 12 % were lost; one dark closed; 1 of 5 zones undecided.',
+      'Lights below 12 % were lost; one dark filled in; 1 of 5 zones undecided.',
     );
   });
 
@@ -79,7 +79,7 @@ describe('findingSentence', () => {
     const areas = { lostFraction: 0.004, filledFraction: 0, scumFraction: 0.007, covered: 1 };
     const zones = [zone('hollow', 0.8, 'filled'), zone('channel', 0.5, 'held')];
     expect(findingSentence(recordOf({ zones, areas }))).toBe(
-      'One dark closed; 0.4 % lost in patches; 0.7 % scum.',
+      'One dark filled in; 0.4 % lost in patches; 0.7 % scum.',
     );
     expect(findingSentence(recordOf({ zones: [zone('channel', 0.5, 'held')], areas }))).toBe(
       'The one zone held; 0.4 % lost in patches; 0.7 % scum.',
@@ -89,7 +89,7 @@ describe('findingSentence', () => {
   it('falls back to areas without zones, and says how much the sheet covered', () => {
     const areas = { lostFraction: 0.062, filledFraction: 0, scumFraction: null, covered: 0.5 };
     expect(findingSentence(recordOf({ areas }))).toBe(
-      '6.2 % lost, 0 % filled, of the area compared; the sheet covered 50 % of the stone.',
+      '6.2 % lost, 0 % filled in, of the area compared; the sheet covered 50 % of the stone.',
     );
   });
 

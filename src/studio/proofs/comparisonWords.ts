@@ -94,14 +94,14 @@ function lostClause(lost: readonly ZoneResult[], curves: readonly ToneCurve[]): 
 
 function filledClause(filled: readonly ZoneResult[]): string {
   const allDark = filled.every((zone) => zone.drawn !== null && zone.drawn.coverage >= 0.5);
-  return `${countWord(filled.length)} ${allDark ? 'dark' : 'zone'}${filled.length > 1 ? 's' : ''} closed`;
+  return `${countWord(filled.length)} ${allDark ? 'dark' : 'zone'}${filled.length > 1 ? 's' : ''} filled in`;
 }
 
 function areaClauses(record: ComparisonRecord): string[] {
   const { lostFraction, filledFraction, scumFraction } = record.areas;
   const parts: string[] = [];
   if (lostFraction !== null) parts.push(`${shareWords(lostFraction)} lost`);
-  if (filledFraction !== null) parts.push(`${shareWords(filledFraction)} filled`);
+  if (filledFraction !== null) parts.push(`${shareWords(filledFraction)} filled in`);
   if (scumFraction !== null) parts.push(`${shareWords(scumFraction)} scum`);
   return parts.length > 0 ? [`${parts.join(', ')}, of the area compared`] : [];
 }

@@ -9,7 +9,7 @@ export type ShownMarks = Readonly<Record<MapKind | 'zones', boolean>>;
 
 const words: Readonly<Record<MapKind, readonly [word: string, meaning: string]>> = {
   lost: [say('Lost'), say('did not print')],
-  filled: [say('Filled in'), say('whites closed')],
+  filled: [say('Filled in'), say('small whites gone')],
   scum: [say('Scum or tint'), say('ink on bare ground')],
 };
 

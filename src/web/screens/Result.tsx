@@ -2,6 +2,7 @@ import './Result.css';
 import { useRef, useState } from 'react';
 import type { ComparisonRecord } from '../../records/comparison.ts';
 import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
+import { changeWord } from '../../studio/proofs/changeWords.ts';
 import { comparisonFile } from '../client/comparisons.ts';
 import { mapKinds } from '../look/mapInk.ts';
 import { ButtonFile, ButtonLink } from '../parts/Button.tsx';
@@ -83,7 +84,9 @@ export function Result({ entry, record }: { entry: ComparisonEntry; record: Comp
               return (
                 <Figure key={kind} {...shareFigure(share)}>
                   <HatchSwatch kind={kind} />{' '}
-                  {share === null ? say('{kind}: not known', { kind: told(kind) }) : told(kind)}
+                  {share === null
+                    ? say('{kind}: not known', { kind: told(changeWord(kind)) })
+                    : told(changeWord(kind))}
                 </Figure>
               );
             })}

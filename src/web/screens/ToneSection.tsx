@@ -51,7 +51,7 @@ export function ToneSection({ record }: { record: ComparisonRecord }) {
           medium: told(mediumWords(curve.medium)),
         })}
         lostWords={say('lost below {pointShare}', { pointShare: pointShare(curve.lossPoint) })}
-        filledWords={say('closes above {pointShare}', { pointShare: pointShare(curve.fillPoint) })}
+        filledWords={say('fills in above {pointShare}', { pointShare: pointShare(curve.fillPoint) })}
       />
       {unmarked && <p className="tone-points">{unmarked}</p>}
       {(curve.lossPoint ?? curve.fillPoint) !== null && (
@@ -95,10 +95,10 @@ function unmarkedWords(
   if (!became.includes('filled'))
     words.push(
       fillPoint !== null
-        ? say('Tones over {share} close up.', { share: toldText(shareWords(fillPoint)) })
+        ? say('Tones over {share} fill in.', { share: toldText(shareWords(fillPoint)) })
         : some('filled')
           ? say('Darks close in places.')
-          : say('No dark closes up.'),
+          : say('No dark fills in.'),
     );
   return words.length > 0 ? words.join(' ') : null;
 }

@@ -51,7 +51,7 @@ export function howMeasured(record: ComparisonRecord): readonly (readonly [strin
   lines.push([
     'Limits',
     `lost: drawn at least ${shareWords(lost.drawnAtLeast)} and printed at most ${shareWords(lost.keptAtMost)} of it. ` +
-      `Filled: drawn ${shareWords(filled.drawnAtLeast)} to ${shareWords(filled.drawnAtMost)} and printed at least ` +
+      `Filled in: drawn ${shareWords(filled.drawnAtLeast)} to ${shareWords(filled.drawnAtMost)} and printed at least ` +
       `${shareWords(filled.printedAtLeast)}. Scum: drawn at most ${shareWords(scum.drawnAtMost)} and printed at ` +
       `least ${shareWords(scum.printedAtLeast)}. Held: within ±${shareWords(parameters.heldWithin)}.`,
   ]);
