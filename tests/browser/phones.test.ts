@@ -63,7 +63,7 @@ describeInBrowser('phones', (pages) => {
       await laptop.getByText('Phone 1 is in.').waitFor();
       await hand.getByLabel('Its name').fill('Bench phone');
       await hand.getByRole('button', { name: 'Go to the stones' }).click();
-      await hand.getByRole('navigation', { name: 'Rooms' }).waitFor();
+      await hand.getByRole('navigation', { name: 'The pages of Stonetone' }).waitFor();
       expect(new URL(hand.url()).pathname).toBe('/stones');
 
       await hand.goto(`${network}/phones`);
@@ -96,7 +96,7 @@ describeInBrowser('phones', (pages) => {
     await hand.getByRole('heading', { name: 'What is this phone called?' }).waitFor();
     expect(hand.url()).not.toContain(code);
     await hand.getByRole('button', { name: 'Go to the stones' }).click();
-    await hand.getByRole('navigation', { name: 'Rooms' }).waitFor();
+    await hand.getByRole('navigation', { name: 'The pages of Stonetone' }).waitFor();
     expect(new URL(hand.url()).pathname).toBe('/');
     await hand.goto(`${network}/join`);
     await hand.getByRole('button', { name: 'Take this phone out …' }).click();

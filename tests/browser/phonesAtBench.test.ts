@@ -23,7 +23,7 @@ describeInBrowser('a phone at the bench', (pages) => {
       const hand = await pages.onPhone('/phones');
       await hand.goto(`${network}/join#${await code()}`);
       await hand.getByRole('button', { name: 'Go to the stones' }).click();
-      await hand.getByRole('navigation', { name: 'Rooms' }).waitFor();
+      await hand.getByRole('navigation', { name: 'The pages of Stonetone' }).waitFor();
       await hand.goto(`${network}/bench/${run.id}`);
       const trouble = hand.getByRole('button', { name: 'Trouble', exact: true });
       await trouble.click();

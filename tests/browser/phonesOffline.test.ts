@@ -32,7 +32,7 @@ describe.skipIf(chromiumPath === null || ownAddresses().length === 0)('a phone o
     const { code } = (await asked.json()) as { code: string };
     await hand.goto(`${network}/join#${code}`);
     await hand.getByRole('button', { name: 'Go to the stones' }).click();
-    await hand.getByRole('navigation', { name: 'Rooms' }).waitFor();
+    await hand.getByRole('navigation', { name: 'The pages of Stonetone' }).waitFor();
     const cookies = await context.cookies();
     expect(cookies).toMatchObject([
       { name: '__Host-stonetone', httpOnly: true, secure: true, sameSite: 'Strict' },
@@ -84,7 +84,7 @@ describe.skipIf(chromiumPath === null || ownAddresses().length === 0)('a phone o
       await hand.screenshot({ path: `${process.env.PICTURES}/bench-offline.png`, fullPage: true });
 
     await hand.goto(`${network}/phones`);
-    await hand.getByRole('navigation', { name: 'Rooms' }).waitFor();
+    await hand.getByRole('navigation', { name: 'The pages of Stonetone' }).waitFor();
     await hand.getByText('Stonetone does not answer').waitFor();
     if (process.env.PICTURES) await hand.screenshot({ path: `${process.env.PICTURES}/phone-offline.png` });
 

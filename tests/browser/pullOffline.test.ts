@@ -42,7 +42,7 @@ async function aPhone() {
   const { code } = await read<{ code: string }>('/api/letting-in', { method: 'POST' });
   await hand.goto(`${first.network}/join#${code}`);
   await hand.getByRole('button', { name: 'Go to the stones' }).click();
-  await hand.getByRole('navigation', { name: 'Rooms' }).waitFor();
+  await hand.getByRole('navigation', { name: 'The pages of Stonetone' }).waitFor();
   await hand.evaluate(async () => void (await navigator.serviceWorker.ready));
   const port = Number(new URL(address).port);
   return {

@@ -19,7 +19,7 @@ export function verdictSentence(verdict: Verdict): string {
 
 /**
  * The headline of a comparison in plain words, such as
- * "Lights below 12 % were lost; one dark closed; 3 of 19 zones undecided."
+ * "Lights below 12 % were lost; one dark filled in; 3 of 19 zones undecided."
  * Works for refused records, records without zones and records whose fractions are null.
  */
 export function findingSentence(record: ComparisonRecord): string {

@@ -36,7 +36,7 @@ export function Masthead() {
       <Link href="/" className="masthead-name">
         {say('Stonetone')}
       </Link>
-      <nav aria-label={say('Rooms')}>
+      <nav aria-label={say('The pages of Stonetone')}>
         <button
           type="button"
           className="masthead-fold"
