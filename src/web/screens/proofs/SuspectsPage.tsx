@@ -19,7 +19,7 @@ import { WordList } from './WordList.tsx';
 const offered = 3;
 
 /** Every suspect behind the newest pull, with what speaks for and against it, and the tests that would tell them apart. */
-export function SuspectsPage({ work }: ProofsPageParts) {
+export function SuspectsPage({ work, proofs }: ProofsPageParts) {
   const queries = useQueryClient();
   const queryKey = suspectsKey(work.id);
   const suspects = useQuery({ queryKey, queryFn: ({ signal }) => readSuspects(work.id, signal) });
@@ -31,7 +31,11 @@ export function SuspectsPage({ work }: ProofsPageParts) {
           headline={say('There is nothing to suspect yet')}
         />
         <div className="proofs-body">
-          <FailureNotice failure={shownFailure(suspects.error)} />
+          {proofs.pulls.length === 0 ? (
+            <p>{say('Suspects are told from what a pull shows: enter the first one.')}</p>
+          ) : (
+            <FailureNotice failure={shownFailure(suspects.error)} />
+          )}
           <ButtonLink kind="act" href={`/works/${work.id}/proofs/new`}>
             {say('Enter a pull')}
           </ButtonLink>
