@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { srgbToLinear } from '../../science/colour/srgbTransfer.ts';
-import { chartInk } from './chartInk.ts';
+import { chartInk, nameLines } from './chartInk.ts';
 
 const tokens = readFileSync(new URL('../../web/look/tokens.css', import.meta.url), 'utf8');
 const grounds = ['#ffffff', tokens.match(/--sheet: (#[0-9a-f]{6});/)![1]!];
@@ -11,6 +11,14 @@ it.each(['ink', 'soft', 'tannin'] as const)('%s has at least 7:1 against white a
 });
 
 it('knows black on white as 21:1', () => expect(contrast('#000000', '#ffffff')).toBeCloseTo(21, 12));
+
+it('breaks a long name at its spaces and loses nothing of it', () => {
+  const name = 'nitric acid in gum, 13–20 drops to 30 ml over tusche in spirit';
+  const lines = nameLines(name, 170, 8.5);
+  expect(lines.length).toBe(2);
+  expect(lines.join(' ').replaceAll(/[^\w\s,–]/gu, '')).toBe(name);
+  expect(nameLines('gum alone', 170, 8.5).length).toBe(1);
+});
 
 /** WCAG 2.2, contrast ratio: (L1 + 0.05) / (L2 + 0.05) of relative luminances, the lighter above. */
 function contrast(one: string, other: string): number {

@@ -44,6 +44,21 @@ export function fittedName(name: string, width: number, fontSize: number): strin
 }
 
 /**
+ * A word of the trade as it is called on this page or sheet, else a name that somebody gave, broken at its spaces into lines of
+ * about `width` at a font size, as many as it takes; only a single word that is wider is shortened.
+ */
+export function nameLines(name: string, width: number, fontSize: number): readonly string[] {
+  const room = Math.max(1, Math.floor(width / (0.58 * fontSize)));
+  const lines: string[] = [];
+  for (const word of told(name).split(' ')) {
+    const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`;
+    if (lines.length > 0 && longer.length <= room) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines.map((line) => asWritten(fitText(line, width, fontSize)));
+}
+
+/**
  * A word of the trade, or a name, set smaller where it has too little room, and shortened only where that is not enough.
  * @param least font size, such that it can still be read
  */

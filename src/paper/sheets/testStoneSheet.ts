@@ -118,7 +118,7 @@ const verdictWords: Readonly<Record<TreatmentHold['verdict'], string>> = {
   'holds-here': 'held on this stone',
   fails: 'does not hold',
   'fails-here': 'did not hold on this stone',
-  open: 'open',
+  open: 'not sure yet',
 };
 
 function readingParts({ residuals, components, toneOf, position }: TestStoneAnswer): SheetContent[] {

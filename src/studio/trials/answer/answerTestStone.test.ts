@@ -75,7 +75,7 @@ it('six stones that all held bear out that it holds, and say how surely', () => 
   // 6 of 6: R 4.2.2, binom.test(6, 6)$conf.int 0.5407419, one-sided 0.05^(1/6) = 0.6069622.
   expect(crayon.share!.exactLow).toBeCloseTo(0.5407419, 6);
   expect(crayon.share!.least).toBeCloseTo(0.6069622, 6);
-  expect(words.join(' ')).toMatch(/gum over crayon holds: 6 of 6 stones/);
+  expect(words.join(' ')).toMatch(/Gum over crayon holds: 6 of 6 stones/);
   const etch = contrasts.find(({ term }) => term === 'etch')!;
   expect(etch).toMatchObject({ level: 'gum', against: 'None' });
   expect(etch.low).toBeGreaterThan(0.2);

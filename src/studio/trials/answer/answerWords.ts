@@ -8,7 +8,6 @@ import type {
   TrialUnit,
 } from '../../../records/testStoneAnswer.ts';
 import type { TrialDifference } from '../../../records/trial.ts';
-import { listWords } from '../listWords.ts';
 
 const many: Readonly<Record<TrialUnit, string>> = {
   stone: 'stones',
@@ -37,17 +36,17 @@ export function holdSentence({ name, share, counts, verdict }: TreatmentHold): s
   if (!share) return `${name}: no patch could be read.`;
   switch (verdict) {
     case 'holds':
-      return `${name} holds: ${shareWords(share)}; at least ${percent(share.least)} % (19 times of 20, one-sided).`;
+      return `${atStart(name)} holds: ${shareWords(share)}; at least ${percent(share.least)} % (19 times of 20, one-sided).`;
     case 'holds-here':
-      return `${name} holds on this stone: ${shareWords(share)}. Another stone was not tried.`;
+      return `${atStart(name)} holds on this stone: ${shareWords(share)}. Another stone was not tried.`;
     case 'fails':
     case 'fails-here': {
       const how = counts.filled > counts.lost + counts.weak ? 'fills in' : 'does not hold';
       const where = verdict === 'fails-here' ? ' on this stone' : '';
-      return `${name} ${how}${where}: ${shareWords(share)}; at most ${percent(share.most)} % (19 times of 20, one-sided).`;
+      return `${atStart(name)} ${how}${where}: ${shareWords(share)}; at most ${percent(share.most)} % (19 times of 20, one-sided).`;
     }
     case 'open':
-      return `${name} is open: ${shareWords(share)}.`;
+      return `${atStart(name)} is not sure yet: ${shareWords(share)}.`;
     default:
       return verdict satisfies never;
   }
@@ -74,13 +73,13 @@ export function factorSentences(
     const told = own.filter(({ low, high }) => low > 0 || high < 0);
     const sentences = told.map(
       ({ level, against, value, low, high }) =>
-        `${level} prints ${signed(Math.abs(value))} ${value > 0 ? 'darker' : 'lighter'} than ${against} (${what}; ${signed(low)} to ${signed(high)} with all differences taken together).`,
+        `${atStart(level)} prints ${signed(Math.abs(value))} ${value > 0 ? 'darker' : 'lighter'} than ${against} (${what}; ${signed(low)} to ${signed(high)} with all differences taken together).`,
     );
     const better = odds
       .filter((one) => one.factor === factor && (one.low > 1 || one.high < 1))
       .map(
         (one) =>
-          `${one.level} holds ${one.odds > 1 ? 'better' : 'worse'} than ${one.against}: the odds of a better hold are ${factorWords(one)}.`,
+          `${atStart(one.level)} holds ${one.odds > 1 ? 'better' : 'worse'} than ${one.against}: the odds of a better hold are ${factorWords(one)}.`,
       );
     if (sentences.length + better.length > 0) return [...sentences, ...better];
     const apart = own.length > 0 ? Math.max(...own.map(({ low, high }) => Math.max(-low, high))) : null;
@@ -105,13 +104,18 @@ export function causeSentences(audit: readonly AuditFinding[]): string[] {
   return audit.filter(({ weight }) => weight === 'no-cause').map(({ message }) => message);
 }
 
-/** Names of the treatments of one verdict, in a sentence; none where there are none. */
+/** That nothing is sure of any treatment, in a sentence; none where something is. */
 export function verdictSentence(holds: readonly TreatmentHold[], stones: number): string[] {
   const open = holds.filter(({ verdict }) => verdict === 'open');
   if (open.length < holds.length || holds.length === 0) return [];
   return [
-    `Nothing is settled yet of ${listWords(open.map(({ name }) => name))}: with ${stones === 1 ? 'one stone' : `${stones} stones`}, even if all held, too few bear it out; five alike are the fewest that do.`,
+    `What holds is not sure yet: with ${stones === 1 ? 'one stone' : `${stones} stones`}, even if all held, too few bear it out; five alike are the fewest that do.`,
   ];
+}
+
+/** A word as it begins a sentence; pH and the like stay. */
+function atStart(name: string): string {
+  return /^\p{Ll}{2}/u.test(name) ? `${name[0]!.toUpperCase()}${name.slice(1)}` : name;
 }
 
 function factorWords({ odds, low, high }: HoldOdds): string {

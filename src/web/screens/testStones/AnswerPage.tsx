@@ -29,7 +29,7 @@ const verdictWords: Record<TreatmentHold['verdict'], string> = {
   'holds-here': say('holds on this stone'),
   fails: say('does not hold'),
   'fails-here': say('does not hold on this stone'),
-  open: say('open'),
+  open: say('not sure yet'),
 };
 
 /** What a test stone answers: the stone as a picture, plain words, one table, plain questions to the readings, what is still open. */
@@ -153,8 +153,8 @@ function headlineOf({ holds, audit, contrasts }: TestStoneAnswer): string {
   if (sure > 0)
     return say('Of {sure} of {count} it can be told whether they hold', { sure, count: holds.length });
   const toned = contrasts.filter(({ low, high }) => low > 0 || high < 0).length;
-  if (toned === 1) return say('One difference of tone is sure; what holds is open');
-  if (toned > 1) return say('{toned} differences of tone are sure; what holds is open', { toned });
+  if (toned === 1) return say('One difference of tone is sure; what holds is not yet');
+  if (toned > 1) return say('{toned} differences of tone are sure; what holds is not yet', { toned });
   return audit.some(({ weight }) => weight === 'no-cause')
     ? say('No cause can be assigned yet')
     : say('Nothing is certain yet');
