@@ -1,3 +1,4 @@
+import { upperFirst } from '../../foundation/upperFirst.ts';
 import type { Material } from '../../records/material.ts';
 import type { Paper } from '../../records/paper.ts';
 import { isoDayWords } from '../../science/calendar/dateWords.ts';
@@ -72,7 +73,7 @@ function startCard({ stage, cautions, defer, materials, at, paper }: StartCardIn
     paper,
     foot: defer,
     content: (scale, widthPt) => [
-      ...head('Before you start', stage.charAt(0).toUpperCase() + stage.slice(1), scale),
+      ...head('Before you start', upperFirst(stage), scale),
       ...(cautions.length === 0 ? [loud('Nothing of its own is known to mind in this stage.', scale)] : []),
       ...cautions.map((words) => loud(words, scale)),
       ...(materials.length === 0

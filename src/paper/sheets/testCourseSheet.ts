@@ -1,3 +1,4 @@
+import { upperFirst } from '../../foundation/upperFirst.ts';
 import type { ExpectedTime } from '../../records/bench.ts';
 import type { CourseLine, CourseStage, TestCourse } from '../../records/testCourse.ts';
 import { benchRun } from '../../studio/etch/benchRun.ts';
@@ -61,7 +62,7 @@ function stagePart(stage: CourseStage, number: number, { for: hands }: TestCours
     {
       unbreakable: lines.length < 12,
       stack: [
-        partName(`${number}  ${name.slice(0, 1).toUpperCase()}${name.slice(1)}`, false),
+        partName(`${number}  ${upperFirst(name)}`, false),
         ...(elsewhere ? [paragraph('As the sheet for whoever draws says.')] : []),
         ...(lines.length > 0 ? [linesTable(lines)] : elsewhere ? [] : [paragraph('All patches alike.')]),
         note(`Done when: ${endSign}.${timeWords(expected)}`),

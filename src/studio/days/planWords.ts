@@ -1,3 +1,4 @@
+import { upperFirst } from '../../foundation/upperFirst.ts';
 import type { DayPlan, DayStep } from '../../records/dayPlan.ts';
 import type { LineStage } from '../../records/run.ts';
 import { lineRule } from '../bench/lineStages.ts';
@@ -58,18 +59,18 @@ export function planSentence(plan: DayPlan): string {
     case 'kept':
       return `Start by ${said(first!.latestStart!)}: ${first!.name}`;
     case 'kept-if-quick':
-      return `${sentenceCase(goal)} by ${said(plan.by)} only if all goes quickly`;
+      return `${upperFirst(goal)} by ${said(plan.by)} only if all goes quickly`;
     case 'impossible':
       return plan.earliestFinish === null
-        ? `${sentenceCase(goal)} can’t be reached`
+        ? `${upperFirst(goal)} can’t be reached`
         : `Too late: ${goal} by ${said(plan.earliestFinish)} at the earliest`;
     case 'unknown': {
       const open = steps.find(({ hands }) => hands.highMinutes === null);
       const end = open?.latestEnd ? `; it must be done by ${said(open.latestEnd)}` : '';
-      return open ? `${sentenceCase(open.name)}: nobody has said how long it takes${end}` : 'Not known';
+      return open ? `${upperFirst(open.name)}: nobody has said how long it takes${end}` : 'Not known';
     }
     case 'reached':
-      return `${sentenceCase(goal)} is behind it`;
+      return `${upperFirst(goal)} is behind it`;
     default:
       return verdict satisfies never;
   }
@@ -84,7 +85,7 @@ export function planReasons(plan: DayPlan, { timeZone }: Planning): readonly str
   const never = steps.filter(({ state, latestStart }) => state === 'too-late' && latestStart === null);
   const untold = steps.find(({ hands }) => hands.highMinutes === null);
   const first = never[0] ?? (verdict === 'unknown' ? untold : steps.find(({ state }) => state !== 'in-time'));
-  if (first) reasons.push(`${sentenceCase(first.name)}: ${first.why}.`);
+  if (first) reasons.push(`${upperFirst(first.name)}: ${first.why}.`);
   if (verdict === 'kept-if-quick' && ifQuick.latestStart) {
     reasons.push(
       `With the shortest times and the least rests it must start by ${said(ifQuick.latestStart)} and is done by ${said(ifQuick.earliestFinish!)}.`,
@@ -113,8 +114,7 @@ export function assumptions(
 ): readonly string[] {
   const said: string[] = [];
   const last = place.told.at(-1);
-  if (last?.underWay)
-    said.push(`${sentenceCase(lineRule(last.stage).name)} is under way and reckoned whole.`);
+  if (last?.underWay) said.push(`${upperFirst(lineRule(last.stage).name)} is under way and reckoned whole.`);
   if (since === null && unknownWait) {
     said.push(
       'When the stone began to rest is not logged: reckoned from now, or as rested where all goes quickly.',
@@ -124,8 +124,4 @@ export function assumptions(
     said.push('Which etch it gets is not planned: the rest is that of the tannic route, overnight.');
   }
   return said;
-}
-
-function sentenceCase(text: string): string {
-  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 }

@@ -1,3 +1,4 @@
+import { upperFirst } from '../../foundation/upperFirst.ts';
 import type { EtchPlan, PlannedZone } from '../../records/etch.ts';
 import type { EtchStrength } from '../../records/etchStrength.ts';
 import type { KeptSecondEtch } from '../../records/keptPlan.ts';
@@ -94,7 +95,7 @@ function secondRules({ plan, table }: KeptSecondEtch, first: EtchPlan | null): C
       return {
         id,
         letter: id === groundId ? groundLetter : zoneLetter(drawn.findIndex((zone) => zone.id === id)),
-        name: name.slice(0, 1).toUpperCase() + name.slice(1),
+        name: upperFirst(name),
         strength,
         areaCm2: first?.zones.find((zone) => zone.id === id)?.areaCm2 ?? null,
         etch: row ? { name: row.name, ml: null } : null,

@@ -1,3 +1,4 @@
+import { upperFirst } from '../../foundation/upperFirst.ts';
 import type { EtchPlan, PlannedPart, PlannedZone } from '../../records/etch.ts';
 import { nothingLaid } from './plannedZone.ts';
 
@@ -11,7 +12,7 @@ export interface LaidRow {
 /** The rows of a plan as they are laid, in the plan's order. */
 export function laidRows(plan: EtchPlan): LaidRow[] {
   return plan.zones.flatMap((zone): LaidRow[] => {
-    const name = zone.name.slice(0, 1).toUpperCase() + zone.name.slice(1);
+    const name = upperFirst(zone.name);
     return zone.parts.length > 0
       ? zone.parts.map((part) => ({ row: part, name: `${name}, ${part.strength}` }))
       : [{ row: zone, name }];

@@ -1,3 +1,4 @@
+import { upperFirst } from '../../foundation/upperFirst.ts';
 import type { EtchRecipe, EtchRow, EtchTable } from '../../records/etch.ts';
 
 /**
@@ -23,7 +24,7 @@ export function tableChanges(before: EtchTable, after: EtchTable): string[] {
 
 function rowChanges(old: EtchRow, row: EtchRow): string[] {
   const changed = (what: string, from: string | number, to: string | number) =>
-    from === to ? [] : [`${capital(row.strength)}: ${what} is now ${to} (before: ${from}).`];
+    from === to ? [] : [`${upperFirst(row.strength)}: ${what} is now ${to} (before: ${from}).`];
   return [
     ...changed('the name', old.name, row.name),
     ...changed('the etch', recipeInWords(old.recipe), recipeInWords(row.recipe)),
@@ -55,8 +56,4 @@ function contactInWords(row: EtchRow): string {
 function adviceInWords(row: EtchRow): string {
   const said = row.advice ?? [];
   return said.length === 0 ? 'none' : said.map(({ source, advice }) => `${source}: ${advice}`).join('; ');
-}
-
-function capital(word: string): string {
-  return word.charAt(0).toUpperCase() + word.slice(1);
 }

@@ -1,3 +1,4 @@
+import { upperFirst } from '../../foundation/upperFirst.ts';
 import { type SeriesTone, seriesTones } from '../../records/proofSeries.ts';
 import type { PullChange, ToneChange } from '../../records/pullTones.ts';
 import type { SeriesReference } from '../../records/workSeries.ts';
@@ -60,7 +61,7 @@ function toneSentences({ tones, zones }: PullChangeGrounds['change']): string[] 
   return [
     ...(told.length > 0
       ? [
-          `${capital(
+          `${upperFirst(
             listWords(
               told.map((tone) => {
                 const { difference, change } = tones[tone];
@@ -111,8 +112,4 @@ function warningsOf({ change, absolute, chips, reference, papers }: PullChangeGr
 function signed(value: number): string {
   const words = darknessWords(value);
   return words.startsWith('-') ? words.replace('-', '−') : `+${words}`;
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

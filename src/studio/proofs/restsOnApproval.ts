@@ -1,3 +1,4 @@
+import { upperFirst } from '../../foundation/upperFirst.ts';
 import type { Pull } from '../../records/pull.ts';
 import type { Approval } from '../../records/workSeries.ts';
 import { pullWords } from './seriesWords.ts';
@@ -21,12 +22,12 @@ export function restsOnApproval(
   return [
     ...(edition.length > 0
       ? [
-          `${capital(numbers(edition))} of the edition ${edition.length === 1 ? 'was' : 'were'} printed to this standard.`,
+          `${upperFirst(numbers(edition))} of the edition ${edition.length === 1 ? 'was' : 'were'} printed to this standard.`,
         ]
       : []),
     ...(others.length > 0
       ? [
-          `${capital(numbers(others))} ${others.length === 1 ? 'was' : 'were'} pulled after it and held against it.`,
+          `${upperFirst(numbers(others))} ${others.length === 1 ? 'was' : 'were'} pulled after it and held against it.`,
         ]
       : []),
     ...(untimed.length > 0
@@ -39,8 +40,4 @@ export function restsOnApproval(
 
 function numbers(pulls: readonly Pull[]): string {
   return pullWords(pulls.map(({ number }) => number));
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -27,8 +27,3 @@ export function pullWords(numbers: readonly number[]): string {
   const parts = runs.flatMap((run) => (run.length > 2 ? [`${run[0]}–${run.at(-1)}`] : run.map(String)));
   return `${numbers.length === 1 ? 'pull' : 'pulls'} ${listWords(parts)}`;
 }
-
-/** A sentence's beginning, written large. */
-export function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}

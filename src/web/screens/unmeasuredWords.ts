@@ -1,3 +1,4 @@
+import { upperFirst } from '../../foundation/upperFirst.ts';
 import type { ComparisonEntry } from '../../records/comparisonEntry.ts';
 import { say } from '../words/say.ts';
 
@@ -48,5 +49,5 @@ export function unmeasuredWords(
 /** With a capital and a full stop, whoever wrote it. */
 function asSentence(words: string | null): string | null {
   if (!words) return null;
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}${/[.!?]$/.test(words) ? '' : '.'}`;
+  return `${upperFirst(words)}${/[.!?]$/.test(words) ? '' : '.'}`;
 }

@@ -1,3 +1,4 @@
+import { upperFirst } from '../../../foundation/upperFirst.ts';
 import type { EtchPlan, ScheduleChange } from '../../../records/etch.ts';
 import { benchRun } from '../../../studio/etch/benchRun.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
@@ -48,7 +49,7 @@ function verdictWords(plan: EtchPlan, hands: string): string {
 function underVerdict({ schedule }: EtchPlan): string {
   if (schedule.feasible !== true) {
     const reason = schedule.reason ?? 'no reason was found';
-    return `${reason.slice(0, 1).toUpperCase()}${reason.slice(1)}. So there is no clock on this sheet. Before you lay, choose:`;
+    return `${upperFirst(reason)}. So there is no clock on this sheet. Before you lay, choose:`;
   }
   const parts = [
     schedule.skewSeconds === null ? null : `all lifted within ${minutesSeconds(schedule.skewSeconds)}`,

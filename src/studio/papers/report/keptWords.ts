@@ -1,3 +1,4 @@
+import { upperFirst } from '../../../foundation/upperFirst.ts';
 import type { KeptAt } from '../../../records/keptAt.ts';
 import type { ReportFigure } from '../../../records/setReport.ts';
 
@@ -37,7 +38,7 @@ export function sourceWords(figure: ReportFigure, figures: readonly ReportFigure
   const { how, note } = figure;
   const sources = sourcesOf(figure, figures);
   const where = sources.length === 0 ? 'In no record yet' : `${howWords[how]} ${sources.join(' and ')}`;
-  return note === '' ? where : `${where}. ${note.slice(0, 1).toUpperCase()}${note.slice(1)}`;
+  return note === '' ? where : `${where}. ${upperFirst(note)}`;
 }
 
 function sourcesOf({ from, of }: ReportFigure, figures: readonly ReportFigure[]): readonly string[] {

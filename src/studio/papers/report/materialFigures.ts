@@ -1,3 +1,4 @@
+import { upperFirst } from '../../../foundation/upperFirst.ts';
 import type { KeptAt } from '../../../records/keptAt.ts';
 import type { Replacement } from '../../../records/report.ts';
 import type { PouredUnit } from '../../../records/run.ts';
@@ -23,7 +24,7 @@ function usedFigures({ name, poured, onlyPlanned, alsoUnmeasured }: UsedMaterial
     const log = inUnit(poured, unit);
     const plan = inUnit(onlyPlanned, unit);
     if (log.length + plan.length === 0) return [];
-    const all = summed(`${name} ${unit}`, `${capital(name)} used`, unit, [...log, ...plan]);
+    const all = summed(`${name} ${unit}`, `${upperFirst(name)} used`, unit, [...log, ...plan]);
     const known =
       plan.length === 0
         ? 'from the log'
@@ -33,13 +34,13 @@ function usedFigures({ name, poured, onlyPlanned, alsoUnmeasured }: UsedMaterial
     const parts = [
       ...(log.length === 0 || plan.length === 0
         ? []
-        : [summed(`${name} poured ${unit}`, `${capital(name)} poured, by the log`, unit, log)]),
+        : [summed(`${name} poured ${unit}`, `${upperFirst(name)} poured, by the log`, unit, log)]),
       ...(plan.length === 0
         ? []
         : [
             summed(
               `${name} only planned ${unit}`,
-              `${capital(name)} only planned, nothing logged`,
+              `${upperFirst(name)} only planned, nothing logged`,
               unit,
               plan,
             ),
@@ -48,7 +49,7 @@ function usedFigures({ name, poured, onlyPlanned, alsoUnmeasured }: UsedMaterial
     return [{ ...all, note: [known, unmeasured].filter(Boolean).join('; ') }, ...parts];
   });
   if (figures.length > 0 || !alsoUnmeasured) return figures;
-  const none = summed(`${name} ml`, `${capital(name)} used`, 'ml', []);
+  const none = summed(`${name} ml`, `${upperFirst(name)} used`, 'ml', []);
   return [{ ...none, value: null, plusMinus: null, note: 'used, and nobody measured how much' }];
 }
 
@@ -77,7 +78,7 @@ function beforeFigure(
   const at: KeptAt = { record: 'report', id, field: `replacements.${index}.beforeMl` };
   return {
     name: `${before.toLowerCase()} before ml`,
-    label: `${capital(before)} used before, as typed`,
+    label: `${upperFirst(before)} used before, as typed`,
     value: beforeMl,
     plusMinus: null,
     unit: 'ml',
@@ -90,8 +91,4 @@ function beforeFigure(
 
 function tenth(value: number): number {
   return Math.round(value * 10) / 10;
-}
-
-function capital(words: string): string {
-  return words.slice(0, 1).toUpperCase() + words.slice(1);
 }

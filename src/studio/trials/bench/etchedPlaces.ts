@@ -1,3 +1,4 @@
+import { upperFirst } from '../../../foundation/upperFirst.ts';
 import type { TreatmentKind } from '../../../records/testPlan.ts';
 import type { StonePatch } from '../../../records/testStone.ts';
 import type { Point } from '../../../science/geometry/point.ts';
@@ -35,7 +36,7 @@ export function etchedPlaces(
     const alike = strip !== null && new Set(own.map(keyOf)).size === 1;
     const groups = alike ? [own] : runsOf(own, keyOf);
     return groups.map((group): EtchedAsOne => {
-      const name = alike ? `Strip ${strip}` : capital(patchNames(group));
+      const name = alike ? `Strip ${strip}` : upperFirst(patchNames(group));
       return {
         id: alike ? `strip-${strip}` : group[0]!.id,
         name,
@@ -108,8 +109,4 @@ function boxRound(group: readonly StonePatch[], overMm: number, [width, height]:
     [right, bottom],
     [left, bottom],
   ];
-}
-
-function capital(words: string): string {
-  return words.slice(0, 1).toUpperCase() + words.slice(1);
 }

@@ -1,3 +1,4 @@
+import { upperFirst } from '../../../foundation/upperFirst.ts';
 import type { RunFactKind, RunState } from '../../../records/bench.ts';
 import { told } from '../../words/told.ts';
 
@@ -17,7 +18,7 @@ export function shownFactWords(facts: RunState['facts']): readonly string[] {
     ...new Set(
       those.map(({ words }) => {
         const sentence = told(words);
-        return sentence.slice(0, 1).toUpperCase() + sentence.slice(1);
+        return upperFirst(sentence);
       }),
     ),
   ];

@@ -1,3 +1,4 @@
+import { upperFirst } from '../../../foundation/upperFirst.ts';
 import type { RunState, StageDone } from '../../../records/bench.ts';
 import type { LineStage } from '../../../records/run.ts';
 import type { WorkStage } from '../../../records/work.ts';
@@ -11,7 +12,7 @@ import { told } from '../../words/told.ts';
 import { type BenchTap, gummedTap } from './benchTaps.ts';
 import { beginTap, endTaps } from './stageTaps.ts';
 import { opensAt, restTime, type StageTime, timeOf } from './stageTime.ts';
-import { expectedSentence, spokenOf, upperFirst, withAmount } from './stageWords.ts';
+import { expectedSentence, spokenOf, withAmount } from './stageWords.ts';
 
 /** All that the bench says of a stage of the line at one moment. */
 export interface StageView {

@@ -1,3 +1,4 @@
+import { upperFirst } from '../../../foundation/upperFirst.ts';
 import type { LineStage } from '../../../records/run.ts';
 import type { LineRule } from '../../../studio/bench/lineStages.ts';
 import { say } from '../../words/say.ts';
@@ -61,9 +62,4 @@ export function expectedSentence({ stage, expected, basis }: LineRule, faceMm2: 
     '{words}. 10–30 ml per 0.2 m², this stone {face} m², from memory, varies; low-odour: half of it for twice the time, common practice',
     { words, face },
   );
-}
-
-/** With a capital at its head. */
-export function upperFirst(words: string): string {
-  return words.slice(0, 1).toUpperCase() + words.slice(1);
 }

@@ -1,7 +1,7 @@
+import { upperFirst } from '../../../foundation/upperFirst.ts';
 import type { PullKind } from '../../../records/pull.ts';
 import type { PullEntry } from '../../../records/pullTones.ts';
 import type { SeriesPull, WorkSeries } from '../../../records/workSeries.ts';
-import { capital } from '../../../studio/proofs/seriesWords.ts';
 import { say } from '../../words/say.ts';
 
 /** What each kind of pull is called. */
@@ -38,7 +38,7 @@ export function seriesHeadline({ answer, pulls }: Pick<WorkSeries, 'answer' | 'p
 /** What to mind about an answer, without the places of its question that a file would be mended at. */
 export function answerWarnings({ answer }: Pick<WorkSeries, 'answer'>): readonly string[] {
   return answer.warnings.map((words) =>
-    capital(words.replaceAll(/\s*\((?:pulls\[\d+\]|noise|tolerance)[^)]*\)/g, '')),
+    upperFirst(words.replaceAll(/\s*\((?:pulls\[\d+\]|noise|tolerance)[^)]*\)/g, '')),
   );
 }
 

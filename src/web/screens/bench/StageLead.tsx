@@ -1,3 +1,4 @@
+import { upperFirst } from '../../../foundation/upperFirst.ts';
 import './StageLead.css';
 import { useState } from 'react';
 import { Link } from 'wouter';
@@ -187,8 +188,4 @@ const restsAfter: Readonly<Partial<Record<LineStage, true>>> = { 'first-rest': t
 function contactsOfLast({ contacts }: RunState): RunState['contacts'] {
   const last = contacts.at(-1)?.stage;
   return contacts.filter(({ stage }) => stage === last);
-}
-
-function upperFirst(words: string): string {
-  return words.slice(0, 1).toUpperCase() + words.slice(1);
 }

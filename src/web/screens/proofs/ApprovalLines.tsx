@@ -1,5 +1,6 @@
+import { upperFirst } from '../../../foundation/upperFirst.ts';
 import { agreementWords } from '../../../studio/proofs/goodToPrint.ts';
-import { capital, pullWords } from '../../../studio/proofs/seriesWords.ts';
+import { pullWords } from '../../../studio/proofs/seriesWords.ts';
 import { ButtonLink } from '../../parts/Button.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
 import { darknessText } from '../../words/darknesses.ts';
@@ -35,7 +36,7 @@ export function ApprovalLines({ work, proofs: { approvals, series } }: ProofsPag
         ) : met ? (
           <p>
             {say('{capital} agree {agreement}. Two signatures are missing.', {
-              capital: capital(toldText(pullWords(pulls))),
+              capital: upperFirst(toldText(pullWords(pulls))),
               agreement: toldText(agreementWords(reading, series.tolerance)),
             })}
           </p>

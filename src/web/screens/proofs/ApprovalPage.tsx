@@ -1,12 +1,13 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
+import { upperFirst } from '../../../foundation/upperFirst.ts';
 import { valueWords } from '../../../paper/charts/toneValueWords.ts';
 import { type SeriesTone, seriesTones } from '../../../records/proofSeries.ts';
 import type { PullEntry } from '../../../records/pullTones.ts';
 import type { WorkEntry } from '../../../records/workEntry.ts';
 import type { Approval, KeptSeriesSettings } from '../../../records/workSeries.ts';
 import { agreementWords, doubtSentence, pullsReadBy } from '../../../studio/proofs/goodToPrint.ts';
-import { alikeDarknessWords, capital, pullWords } from '../../../studio/proofs/seriesWords.ts';
+import { alikeDarknessWords, pullWords } from '../../../studio/proofs/seriesWords.ts';
 import { unplacedTones } from '../../../studio/proofs/toneAreas.ts';
 import { eyeSigma } from '../../../studio/proofs/workSeries.ts';
 import { giveApproval } from '../../client/series.ts';
@@ -42,10 +43,10 @@ export function ApprovalPage({ work, proofs }: ProofsPageParts) {
     : series.goodToPrint.met
       ? series.goodToPrint.reading.how === 'eye'
         ? say('{capital} agree by eye: two signatures are missing', {
-            capital: capital(toldText(pullWords(series.goodToPrint.pulls))),
+            capital: upperFirst(toldText(pullWords(series.goodToPrint.pulls))),
           })
         : say('{capital} agree: two signatures are missing', {
-            capital: capital(toldText(pullWords(series.goodToPrint.pulls))),
+            capital: upperFirst(toldText(pullWords(series.goodToPrint.pulls))),
           })
       : say('Not good to print yet');
   return (
@@ -195,7 +196,7 @@ function TwoSignatures({ work, proofs: { series, pulls, settings } }: ProofsPage
           ? say(
               '{capital} agree {agreement}. From then on pull {number}, with its photograph, is the standard, and every tone of a print may differ from it by {darkness}. Each signs with their own initials.',
               {
-                capital: capital(toldText(pullWords(rest))),
+                capital: upperFirst(toldText(pullWords(rest))),
                 agreement: toldText(agreementWords(reading, series.tolerance)),
                 number,
                 darkness: darknessText(series.tolerance),
@@ -204,7 +205,7 @@ function TwoSignatures({ work, proofs: { series, pulls, settings } }: ProofsPage
           : say(
               '{capital} agree {agreement}. From then on pull {number}, as told by eye, is the standard, and every tone of a print may differ from it by {darkness}. Each signs with their own initials.',
               {
-                capital: capital(toldText(pullWords(rest))),
+                capital: upperFirst(toldText(pullWords(rest))),
                 agreement: toldText(agreementWords(reading, series.tolerance)),
                 number,
                 darkness: darknessText(series.tolerance),

@@ -1,3 +1,4 @@
+import { upperFirst } from '../../../foundation/upperFirst.ts';
 import { toldOr } from '../../words/told.ts';
 import './StoneStanding.css';
 import { Notice } from '../../parts/Notice.tsx';
@@ -47,9 +48,4 @@ export function GumNow({ work }: { work: string }) {
       </Notice>
     </div>
   );
-}
-
-/** The risk stands as a sentence of its own. */
-function upperFirst(words: string): string {
-  return words.slice(0, 1).toUpperCase() + words.slice(1);
 }

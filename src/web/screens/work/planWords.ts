@@ -1,3 +1,4 @@
+import { upperFirst } from '../../../foundation/upperFirst.ts';
 import type { EtchPart, EtchSchedule, PlannedPart, PlannedZone } from '../../../records/etch.ts';
 import type { KeptPlan } from '../../../records/keptPlan.ts';
 import { minutesSeconds } from '../../../studio/etch/clockWords.ts';
@@ -74,6 +75,6 @@ export const changeTitles: Readonly<Record<EtchSchedule['changes'][number]['chan
 
 /** A reason as a sentence of its own. */
 export function sentence(words: string): string {
-  const whole = words.charAt(0).toUpperCase() + words.slice(1);
+  const whole = upperFirst(words);
   return /[.!?]$/.test(whole) ? whole : `${whole}.`;
 }
