@@ -254,7 +254,7 @@ describeInBrowser('an edition', (pages) => {
     await page.getByRole('button', { name: 'Save' }).click();
     await page.getByText('Saved.').waitFor();
     await page.getByRole('link', { name: 'Its prints', exact: true }).click();
-    await page.getByLabel('Photographs of prints: taken after pulling').fill('5');
+    await page.getByLabel('How long after pulling they are photographed').fill('5');
     await page.locator('.print-mark .print-photograph input').setInputFiles(print);
     await page
       .locator('.print-pictures figure')

@@ -20,7 +20,7 @@ describeInBrowser('the rack', (pages) => {
     await line.getByText('gum now', { exact: true }).waitFor();
     await page.getByRole('heading', { level: 1, name: /^Gum S-71/ }).waitFor();
     expect(await page.getByRole('listitem').first().textContent()).toContain('S-71');
-    expect(await page.getByRole('link', { name: 'To S-71’s bench' }).getAttribute('href')).toBe(
+    expect(await page.getByRole('link', { name: 'Go to the bench of S-71' }).getAttribute('href')).toBe(
       `/bench/${id}`,
     );
     await line.getByText('How long it may wait').click();

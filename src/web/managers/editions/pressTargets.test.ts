@@ -15,6 +15,15 @@ it('while it asks for gum, gum is what is lit, paused or not', () => {
   });
 });
 
+it('once all are printed the stone is gummed first, and under gum nothing but going on is in reach', () => {
+  expect(pressTargets({ pause: null, gumNow: false }, true).first).toBe('gummed');
+  expect(pressTargets({ pause: { since, gummed: false }, gumNow: false }, true)).toMatchObject({
+    first: 'gummed',
+    prints: ['resume'],
+  });
+  expect(pressTargets({ pause: { since, gummed: true }, gumNow: false }, true).first).toBe('resume');
+});
+
 it('a pause is ended first, and one without gum can be gummed', () => {
   expect(pressTargets({ pause: { since, gummed: true }, gumNow: false }).first).toBe('resume');
   expect(pressTargets({ pause: { since, gummed: false }, gumNow: false }).around).toEqual(['gummed']);

@@ -13,13 +13,20 @@ export interface PressTargets {
   readonly around: readonly PressAct[];
 }
 
-/** A stone that asks for gum is gummed first; printing stays in reach, since the hand at the press decides. */
-export function pressTargets({ pause, gumNow }: Pick<LedgerState, 'pause' | 'gumNow'>): PressTargets {
+/**
+ * A stone that asks for gum is gummed first; printing stays in reach, since the hand at the press decides.
+ * @param printed whether all that are wanted are printed: the stone is then gummed before anything else
+ */
+export function pressTargets(
+  { pause, gumNow }: Pick<LedgerState, 'pause' | 'gumNow'>,
+  printed = false,
+): PressTargets {
+  const gumFirst = gumNow || printed;
   if (pause) {
     if (pause.gummed) return { first: 'resume', prints: [], around: [] };
-    if (gumNow) return { first: 'gummed', prints: ['resume'], around: [] };
+    if (gumFirst) return { first: 'gummed', prints: ['resume'], around: [] };
     return { first: 'resume', prints: [], around: ['gummed'] };
   }
-  if (gumNow) return { first: 'gummed', prints: ['good', 'second', 'torn'], around: ['charged'] };
+  if (gumFirst) return { first: 'gummed', prints: ['good', 'second', 'torn'], around: ['charged'] };
   return { first: 'good', prints: ['second', 'torn'], around: ['charged', 'gummed', 'short-pause'] };
 }

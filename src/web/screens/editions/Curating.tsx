@@ -110,7 +110,14 @@ function Choosing({
         headline={say('{numbered} of {size} numbered', { numbered, size: edition.size })}
       >
         {chosen === null ? (
-          <p role="status">{say('All is saved.')}</p>
+          <>
+            {prints.length > 0 && <p role="status">{say('All is saved.')}</p>}
+            {numbered >= edition.size && !edition.signedOn && (
+              <ButtonLink kind="act" href={`/editions/${edition.id}`}>
+                {say('Write down when they were signed')}
+              </ButtonLink>
+            )}
+          </>
         ) : (
           <Button kind="act" disabled={fault !== null || saving.pending} onClick={() => void save()}>
             {say('Save the numbers')}
@@ -149,10 +156,10 @@ function Choosing({
           </p>
           <div className="fields">
             <Field
-              label={say('Photographs of prints: taken after pulling')}
+              label={say('How long after pulling they are photographed')}
               unit="min"
               inputMode="decimal"
-              hint={say('Empty: they are taken now.')}
+              hint={say('Empty: they are photographed now.')}
               value={age}
               trouble={ageTrouble}
               onChange={(event) => setAge(event.target.value)}

@@ -29,6 +29,9 @@ const grainSides = [
   ['short', say('short side')],
 ] as const;
 
+/** Where it is written when the prints were signed. */
+export const signingId = 'edition-signing';
+
 /** All that a person writes about an edition. */
 export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (kept: Edition) => void }) {
   const form = useTypedForm<Edition, EditionTyped>({
@@ -148,15 +151,19 @@ export function EditionForm({ edition, onSaved }: { edition: Edition; onSaved: (
           {line('approvalDarks', { unit: say('darkness') })}
         </div>
       </Fold>
-      <Fold title={say('Signature, chop, cancellation')} open={edition.prints.length > 0}>
-        <div className="fields">
-          {line('signature')}
-          {line('signedOn', { type: 'date' })}
-          {line('chop')}
-          {line('cancellation')}
-          {line('cancelledOn', { type: 'date' })}
-        </div>
-      </Fold>
+      <div id={signingId} tabIndex={-1}>
+        <Fold title={say('Signature, chop, cancellation')} open={edition.prints.length > 0}>
+          <div className="fields">
+            {line('signature')}
+            {line('signedOn', { type: 'date' })}
+            {line('chop')}
+          </div>
+          <div className="fields">
+            {line('cancellation')}
+            {line('cancelledOn', { type: 'date' })}
+          </div>
+        </Fold>
+      </div>
       <Words
         label={editionFieldWords.note}
         maxLength={10_000}

@@ -13,7 +13,7 @@ import { PageHead } from '../../parts/PageHead.tsx';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { CountWords } from './CountWords.tsx';
-import { EditionForm } from './EditionForm.tsx';
+import { EditionForm, signingId } from './EditionForm.tsx';
 import { NoApproval } from './NoApproval.tsx';
 import { PlanFigures, PlanParts } from './PlanParts.tsx';
 import { PutEditionBy } from './PutEditionBy.tsx';
@@ -70,9 +70,11 @@ export function EditionPage({ edition }: { edition: Edition }) {
         }
       >
         {finished ? (
-          <ButtonLink kind="act" href={`/editions/${edition.id}/curate`}>
-            {say('Its prints')}
-          </ButtonLink>
+          !edition.signedOn && (
+            <a className="button act" href={`#${signingId}`}>
+              {say('Write down when they were signed')}
+            </a>
+          )
         ) : (
           <ButtonLink kind="act" href={`/editions/${edition.id}/press`}>
             {say('To the press')}
@@ -84,7 +86,7 @@ export function EditionPage({ edition }: { edition: Edition }) {
         {plan.isError && <FailureNotice failure={shownFailure(plan.error)} />}
         {printed && <HowFar edition={edition} ledger={ledger} linked={!finished} />}
         {!finished && planned}
-        {finished && <Papers edition={edition} />}
+        {finished && <Papers edition={edition} lit={Boolean(edition.signedOn)} />}
         {record}
         {!finished && <Papers edition={edition} />}
         {finished && <Fold title={say('How it was planned')}>{planned}</Fold>}
@@ -130,12 +132,16 @@ function HowFar({
   );
 }
 
-function Papers({ edition }: { edition: Edition }) {
+/** @param lit whether the sheet is what comes next */
+function Papers({ edition, lit = false }: { edition: Edition; lit?: boolean }) {
   return (
     <section className="edition-part">
       <h2 className="big">{say('Documentation sheet')}</h2>
       <p className="edition-files">
-        <ButtonFile href={inPageWords(`/api/editions/${edition.id}/documentation.pdf`)}>
+        <ButtonFile
+          kind={lit ? 'act' : 'plain'}
+          href={inPageWords(`/api/editions/${edition.id}/documentation.pdf`)}
+        >
           {say('PDF, A4')}
         </ButtonFile>
         <ButtonFile href={inPageWords(`/api/editions/${edition.id}/documentation.pdf?paper=letter`)}>

@@ -1,11 +1,13 @@
 import '../bench/BenchTargets.css';
 import './Press.css';
+import { useQuery } from '@tanstack/react-query';
 import { useEffect, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import type { Edition } from '../../../records/edition.ts';
 import type { LedgerEntry, LedgerState, Verdict } from '../../../records/ledger.ts';
 import { gumAtPress } from '../../../studio/editions/gumAtPress.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
+import { openWork, workKey } from '../../client/works.ts';
 import { type PressAct, pressTargets } from '../../managers/editions/pressTargets.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { midSentence } from '../../words/midSentence.ts';
@@ -63,14 +65,23 @@ export function PressLedger({ edition }: { edition: Edition }) {
 function OpenPress({ edition, ledger, state }: { edition: Edition; ledger: Ledger; state: LedgerState }) {
   const { more } = useEditionCount(edition, state);
   // a stone that asks for gum comes before the prints
-  const done = more === 0 && !state.gumNow;
+  const printed = more === 0 && !state.gumNow;
+  const done = printed && state.pause?.gummed === true;
+  const work = useQuery({ queryKey: workKey(edition.workId), queryFn: () => openWork(edition.workId) });
+  const gone = work.data?.stage === 'regrained';
   return (
     <div className="press">
       <PressNow edition={edition} state={state} />
       <div className="press-hands">
         <BenchSending toSend={ledger.toSend} heldSince={ledger.heldSince} />
-        {done && <LookAndNumber editionId={edition.id} lit />}
-        <PressHands editionId={edition.id} ledger={ledger} state={state} done={done} />
+        {(done || gone) && state.impressions.length > 0 && <LookAndNumber editionId={edition.id} lit />}
+        <PressHands
+          editionId={edition.id}
+          ledger={ledger}
+          state={state}
+          printed={printed && !gone}
+          lit={!done && !gone}
+        />
         <UnsentPhotographs
           of={(belongs) => belongs.to === 'impression' && belongs.editionId === edition.id}
         />
@@ -78,7 +89,7 @@ function OpenPress({ edition, ledger, state }: { edition: Edition; ledger: Ledge
           <Link href={`/editions/${edition.id}`} className="bench-target press-out">
             {say('To the edition')}
           </Link>
-          {state.impressions.length > 0 && !done && <LookAndNumber editionId={edition.id} />}
+          {state.impressions.length > 0 && !done && !gone && <LookAndNumber editionId={edition.id} />}
         </div>
       </div>
     </div>
@@ -99,17 +110,22 @@ function LookAndNumber({ editionId, lit = false }: { editionId: string; lit?: bo
 
 type Asking = Exclude<Verdict, 'good'> | 'who' | null;
 
-/** @param done enough are printed: going on stays in reach, and nothing of it is lit */
+/**
+ * @param printed all that are wanted are printed: gum comes next
+ * @param lit false where it is gummed after the last, or the stone was grained: going on stays in reach, nothing of it lit
+ */
 function PressHands({
   editionId,
   ledger,
   state,
-  done,
+  printed,
+  lit: firstLit,
 }: {
   editionId: string;
   ledger: Ledger;
   state: LedgerState;
-  done: boolean;
+  printed: boolean;
+  lit: boolean;
 }) {
   const [asking, setAsking] = useState<Asking>(null);
   const lastTap = useRef(0);
@@ -119,10 +135,10 @@ function PressHands({
     lastTap.current = at;
     act();
   };
-  const { first, prints, around } = pressTargets(state);
+  const { first, prints, around } = pressTargets(state, printed);
   const undo = () => ledger.last && ledger.log('undo', { clientId: ledger.last.clientId });
   useBenchKeys((what) => {
-    if (what === 'first') once(() => act(first, ledger, setAsking));
+    if (what === 'first' && firstLit) once(() => act(first, ledger, setAsking));
     if (what === 'undo') undo();
   }, asking !== null);
   if (asking === 'who') {
@@ -159,7 +175,7 @@ function PressHands({
   return (
     <>
       <div className="press-verdicts">
-        {target(first, !done)}
+        {target(first, firstLit)}
         {prints.map((what) => target(what))}
       </div>
       <div className="press-targets">
@@ -188,7 +204,9 @@ function PressHands({
         </button>
       </div>
       <p className="press-keys">
-        {say('Space, → or the pedal: {words}. Hold ←: take back.', { words: midSentence(words[first]) })}
+        {firstLit
+          ? say('Space, → or the pedal: {words}. Hold ←: take back.', { words: midSentence(words[first]) })
+          : say('Hold ←: take back.')}
       </p>
     </>
   );

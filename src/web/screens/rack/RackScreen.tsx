@@ -34,7 +34,7 @@ export function RackScreen() {
       >
         {pressing && (
           <ButtonLink kind="act" href={`/bench/${pressing.runId}`}>
-            {say('To {stoneName}’s bench', { stoneName: pressing.stoneName })}
+            {say('Go to the bench of {stoneName}', { stoneName: pressing.stoneName })}
           </ButtonLink>
         )}
         {lines.length > 0 && (

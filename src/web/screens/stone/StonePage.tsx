@@ -174,6 +174,7 @@ function StoneWorks({ stone }: { stone: StoneEntry }) {
             {first ? say('Start another work on it') : say('Start a work on it')}
           </ButtonLink>
         )}
+        {!stone.putBy && !first && <ButtonLink href="/test-stones/plan">{say('Plan a test')}</ButtonLink>}
       </div>
     </section>
   );

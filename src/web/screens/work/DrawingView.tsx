@@ -1,8 +1,7 @@
 import './DrawingView.css';
 import { useMemo, useState } from 'react';
 import { useSearch } from 'wouter';
-import type { WorkStage } from '../../../records/work.ts';
-import { Button, ButtonLink } from '../../parts/Button.tsx';
+import { Button } from '../../parts/Button.tsx';
 import { say } from '../../words/say.ts';
 import { DrawingBoard } from './DrawingBoard.tsx';
 import { drawingHeadline } from './drawingWords.ts';
@@ -13,6 +12,7 @@ import { TonesRead } from './TonesRead.tsx';
 import { useUndoKeys } from './useUndoKeys.ts';
 import { useVerdicts } from './useVerdicts.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
+import { WhatFollows } from './WhatFollows.tsx';
 import { WorkFindings } from './WorkFindings.tsx';
 import { WorkPage } from './WorkPage.tsx';
 import { ZoneList } from './ZoneList.tsx';
@@ -82,9 +82,7 @@ function SaveLine({ desk, marks }: { desk: WorkDesk; marks: string | null }) {
           {saving ? say('Saving …') : say('Save the drawing')}
         </Button>
       ) : work.zones.length > 0 ? (
-        <ButtonLink kind={etchAhead(work.stage) ? 'act' : 'plain'} href={`/works/${work.id}/etch`}>
-          {say('Plan the first etch')}
-        </ButtonLink>
+        <WhatFollows work={work} />
       ) : (
         <Button kind="act" disabled={drawing} onClick={() => beginOnBoard(desk)}>
           {say('Draw the first zone')}
@@ -95,11 +93,6 @@ function SaveLine({ desk, marks }: { desk: WorkDesk; marks: string | null }) {
       </p>
     </div>
   );
-}
-
-/** Whether the first etch is still to come, so that planning it is what to do next. */
-function etchAhead(stage: WorkStage): boolean {
-  return stage === 'grained' || stage === 'drawn';
 }
 
 /** What is wanted of the work rectangle before the marks can be taken for its corners. */

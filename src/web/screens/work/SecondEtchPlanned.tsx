@@ -1,4 +1,5 @@
 import type { KeptSecondEtch } from '../../../records/keptPlan.ts';
+import { groundId } from '../../../studio/etch/planAreas.ts';
 import { CautionList } from '../../parts/CautionList.tsx';
 import { dayWords } from '../../parts/entryWords.ts';
 import { Fold } from '../../parts/Fold.tsx';
@@ -38,7 +39,7 @@ export function SecondEtchPlanned({
           {plan.zones.map(({ id, name, strength, etch, why }) => (
             <li key={id}>
               {strength ? <StrengthSwatch strength={strength} /> : <span className="no-rule-swatch" />}
-              <b>{name}</b>
+              <b>{id === groundId ? say('Ground') : name}</b>
               <span>
                 {etch ?? say('no etch here')}
                 {strength && <span className="soft"> {told(strength)}</span>}
