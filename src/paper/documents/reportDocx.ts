@@ -18,6 +18,7 @@ import { sourceWords } from '../../studio/papers/report/keptWords.ts';
 import {
   figureSources,
   figureText,
+  filledFrom,
   gapsLead,
   missingFigures,
 } from '../../studio/papers/report/reportWords.ts';
@@ -71,6 +72,7 @@ export async function reportDocx(
       ]),
     ),
   );
+  children.push(new Paragraph(textInWords(filledFrom(report.setAt))));
   const document = new Document({
     title: report.title,
     creator: 'Stonetone',
@@ -188,10 +190,24 @@ async function picturesOf(shown: ReportPictures | undefined, draw: Draw): Promis
   return paragraphs;
 }
 
+/** What a page of A4 takes between its margins, twentieths of a point. */
+const usableTwips = 9026;
+
+/** How much of it each column takes, by how many there are: a name, then what is told of it. */
+const columnShares: Readonly<Record<number, readonly number[]>> = {
+  2: [0.3, 0.7],
+  3: [0.32, 0.2, 0.48],
+  4: [0.4, 0.2, 0.2, 0.2],
+};
+
 function table(rows: readonly (readonly string[])[]): Block {
   if (rows.length === 0) return new Paragraph('');
+  const columns = rows[0]!.length;
+  const shares = columnShares[columns] ?? Array.from({ length: columns }, () => 1 / columns);
   return new Table({
     width: { size: 100, type: WidthType.PERCENTAGE },
+    // word processors that don't fit columns to their words would make them all alike
+    columnWidths: shares.map((share) => Math.round(share * usableTwips)),
     rows: rows.map(
       (cells) =>
         new TableRow({ children: cells.map((text) => new TableCell({ children: [new Paragraph(text)] })) }),

@@ -11,6 +11,7 @@ import { keptWords, sourceWords } from '../../studio/papers/report/keptWords.ts'
 import {
   figureSources,
   figureText,
+  filledFrom,
   gapsLead,
   missingFigures,
 } from '../../studio/papers/report/reportWords.ts';
@@ -51,7 +52,7 @@ export function reportHtml(kept: SetReport, pictures: PicturesOfReport): string 
     `<header><p class="stamp">${told(report.reader === '' ? 'Report' : `Report for ${asWritten(report.reader)}`)}</p>` +
     `<h1>${text(report.title)}</h1><p class="stamp">${text(report.period)} · ${told(`set on ${isoDayWords(report.setAt)}`)}</p></header>` +
     `<main>${unknown}${parts.join('')}${sourcesHtml(report.figures)}</main>` +
-    `<footer>${told(`Figures were filled from the studio’s records on ${isoDayWords(report.setAt)}; within every range given lies the truth, 19 times of 20.`)} ${text(report.engine)}</footer></body></html>`
+    `<footer>${told(filledFrom(report.setAt))} ${text(report.engine)}</footer></body></html>`
   );
 }
 
@@ -166,7 +167,7 @@ h2{font-size:1.5rem;border-top:2px solid #1a1714;padding-top:.3em;margin:2em 0 .
 .stamp,footer,figcaption,.mind{color:#4d463d;font-size:.9rem}p{margin:.6em 0}
 .figure{color:inherit;text-decoration:underline dotted;font-variant-numeric:tabular-nums}
 table{border-collapse:collapse;width:100%}th{text-align:left;font-weight:400;color:#4d463d}th,td{border-top:1px solid #8b806e;padding:.25em .6em .25em 0;vertical-align:top;overflow-wrap:anywhere}
-th[scope=col]{white-space:nowrap}.number{font-variant-numeric:tabular-nums;white-space:nowrap}.sources{font-size:.8rem}
+th{overflow-wrap:break-word;min-width:6.5em}th[scope=col]{min-width:0;white-space:nowrap}.number{font-variant-numeric:tabular-nums;white-space:nowrap}.sources{font-size:.8rem}
 .pair{display:flex;flex-wrap:wrap;gap:12px}.pair figure{flex:1 1 240px;margin:0}img,.chart svg{max-width:100%;height:auto}
 footer{border-top:1px solid #8b806e;margin-top:3em;padding-top:.5em}
 @media print{body{background:#fff;padding:0}}`.trim();

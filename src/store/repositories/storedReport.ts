@@ -1,4 +1,5 @@
 import { type Report, type ReportPiece, type ReportWords, reportWordParts } from '../../records/report.ts';
+import { piecesInBraces } from '../../records/wordsInBraces.ts';
 
 /** A report as a row holds it: words were one text once, with the names of figures in braces, and braces doubled. */
 export type StoredReport = Omit<Report, 'words'> & {
@@ -12,16 +13,5 @@ export function reportFromStored(stored: StoredReport): Report {
 }
 
 function piecesOf(kept: string | readonly ReportPiece[]): readonly ReportPiece[] {
-  if (typeof kept !== 'string') return kept;
-  const pieces: ReportPiece[] = [];
-  let text = '';
-  for (const part of kept.split(/(\{\{|\}\}|\{[^{}]*\})/)) {
-    if (part === '{{' || part === '}}') text += part.charAt(0);
-    else if (/^\{[^{}]*\}$/.test(part)) {
-      if (text !== '') pieces.push(text);
-      text = '';
-      pieces.push({ figure: part.slice(1, -1).trim() });
-    } else text += part;
-  }
-  return text === '' ? pieces : [...pieces, text];
+  return typeof kept === 'string' ? piecesInBraces(kept) : kept;
 }

@@ -2,6 +2,7 @@ import type { EditionStart } from '../../records/editionStart.ts';
 import type { KitEntry } from '../../records/kit.ts';
 import type { Pull } from '../../records/pull.ts';
 import type { Approval } from '../../records/workSeries.ts';
+import { pullPaper } from '../proofs/pullPaper.ts';
 import type { InkedArea } from './inkedArea.ts';
 
 /** What an edition may start from. */
@@ -37,7 +38,7 @@ export function editionStart({ approved, paper, inked }: StartingGrounds): Editi
   const marks = [approval.artist, approval.printer].filter((mark) => mark !== '').join(', ');
   return {
     pull: { id: pull.id, number },
-    paperName: { value: pull.paper.words, from: `Pull ${number}, good to print, is on it.` },
+    paperName: { value: pullPaper(pull), from: `Pull ${number}, good to print, is on it.` },
     gramsPerM2: grams === null ? null : { value: grams, from: 'As the kit has this paper.' },
     damped:
       pull.damp === null

@@ -1,5 +1,6 @@
 import type { PickedThing, Pull, PullDifference } from '../../records/pull.ts';
 import type { RunEvent } from '../../records/run.ts';
+import { pullPaper } from './pullPaper.ts';
 
 /** What was logged at the stone between two pulls. */
 export interface LogBetween {
@@ -29,7 +30,7 @@ function ownDifferences(earlier: Pull, later: Pull): PullDifference[] {
     both('passes', ({ passes }) => numberWords(passes)),
     both('pressure, eighths from contact', ({ pressureEighths }) => numberWords(pressureEighths)),
     both('packing', ({ packing }) => packing),
-    both('paper', ({ paper }) => paper.words),
+    both('paper', pullPaper),
     both('damp or dry', ({ damp }) => (damp === null ? null : damp ? 'damp' : 'dry')),
     both('roller', ({ roller }) => pickedWords(roller)),
     both('who', ({ who }) => who),

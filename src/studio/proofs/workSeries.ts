@@ -11,6 +11,7 @@ import type { RoomNoise, SeriesPull, WorkSeries } from '../../records/workSeries
 import { answerSeries } from './answerSeries.ts';
 import { sameAge } from './comparablePulls.ts';
 import { goodToPrint, type PullsReadBy, pullsReadBy } from './goodToPrint.ts';
+import { pullPaper } from './pullPaper.ts';
 import { type PullGroup, pullGroups } from './pullReadings.ts';
 import { pullWords } from './seriesWords.ts';
 
@@ -88,8 +89,9 @@ function laidOut({ pulls, tonesOf }: SeriesInput): readonly SeriesPull[] {
 }
 
 /** Paper printed damp and dry does not take ink alike: they are two papers here. */
-export function paperWords({ paper, damp }: Pick<Pull, 'paper' | 'damp'>): string {
-  return damp === null ? paper.words : `${paper.words}, ${damp ? 'damp' : 'dry'}`;
+export function paperWords(pull: Pick<Pull, 'paper' | 'damp'>): string {
+  const { damp } = pull;
+  return damp === null ? pullPaper(pull) : `${pullPaper(pull)}, ${damp ? 'damp' : 'dry'}`;
 }
 
 /** Of the ages at which the latest measured pull was read, the one that most other pulls share. */

@@ -1,5 +1,6 @@
 import type { ReportPiece } from '../../../records/report.ts';
 import type { ReportFigure, ReportRun } from '../../../records/setReport.ts';
+import { isoDayWords } from '../../../science/calendar/dateWords.ts';
 import { notRecorded } from '../paperWords.ts';
 import { paragraphsOf } from './figurePieces.ts';
 
@@ -8,6 +9,11 @@ export const figureSources = 'Where each figure comes from';
 
 /** Over the list of what nobody recorded. */
 export const gapsLead = 'What a reader may ask for and nobody wrote down. Nothing was put in its place.';
+
+/** Under a report that is read on a screen or worked on further: when its figures were filled, and what a range means. */
+export function filledFrom(setAt: string): string {
+  return `Figures were filled from the studio’s records on ${isoDayWords(setAt)}; within every range given lies the truth, 19 times of 20.`;
+}
 
 /** That words name figures which no record gives. */
 export function missingFigures(names: readonly string[]): string {

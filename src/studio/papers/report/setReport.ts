@@ -132,6 +132,7 @@ function materialBlocks(input: ReportInput, figures: readonly ReportFigure[]): R
   const balance = new Set(rows.flatMap(({ before, now, less }) => [before, now, less]));
   const named = figures
     .filter(({ unit, name, value }) => unit !== '' && value !== null && !balance.has(name))
+    .filter((figure) => !toldAsPlanned(figure, figures))
     .map(({ name }) => name);
   return [
     ...(named.length === 0 ? [] : [figuresBlock(named)]),
@@ -153,6 +154,12 @@ function materialBlocks(input: ReportInput, figures: readonly ReportFigure[]): R
     ),
     ...(rows.length === 0 && why.length === 0 ? [] : [{ kind: 'balance', rows, why } satisfies ReportBlock]),
   ];
+}
+
+/** Whether all that is known of a material was only planned: its line that says so is then the only one. */
+function toldAsPlanned({ name, value }: ReportFigure, figures: readonly ReportFigure[]): boolean {
+  const planned = name.replace(/ (ml|g)$/, ' only planned $1');
+  return planned !== name && figures.some((one) => one.name === planned && one.value === value);
 }
 
 function figureLine(label: string, name: string, figures: readonly ReportFigure[]): ReportLine {

@@ -19,3 +19,11 @@ it('takes for text what is no list of pieces', () => {
     expect(piecesOfTyped(typed)).toEqual([typed]);
   expect(piecesOfTyped('')).toEqual([]);
 });
+
+it('finds the figures in words that a form held from before they stood as themselves', () => {
+  expect(piecesOfTyped('We made {pulls} pulls, {{so}}.')).toEqual([
+    'We made ',
+    { figure: 'pulls' },
+    ' pulls, {so}.',
+  ]);
+});

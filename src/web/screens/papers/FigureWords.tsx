@@ -28,12 +28,15 @@ export function FigureWords({
   label,
   value,
   figures,
+  offered,
   onChange,
 }: {
   id: string;
   label: string;
   value: string;
   figures: readonly ReportFigure[];
+  /** Those that can be picked. */
+  offered: readonly ReportFigure[];
   onChange: (typed: string) => void;
 }) {
   const place = useRef<HTMLDivElement>(null);
@@ -127,7 +130,7 @@ export function FigureWords({
       {picking ? (
         <FigurePicker
           label={say('A figure for “{label}”', { label })}
-          figures={figures}
+          figures={offered}
           onPick={pick}
           onLeave={() => {
             setPicking(false);

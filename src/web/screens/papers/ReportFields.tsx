@@ -13,16 +13,19 @@ import type { TypedForm } from '../useTypedForm.ts';
 import { FigureWords } from './FigureWords.tsx';
 import { ReplacementFields } from './ReplacementFields.tsx';
 
-/** How many a form offers; a longer choice is over HTTP. */
-const offered = 100;
+/** How many a form lists; a longer choice is over HTTP. */
+const listedAtOnce = 100;
 
 /** The fields of a report: what it tells of, then its words part by part. */
 export function ReportFields({
   form,
   figures,
+  offered,
 }: {
   form: TypedForm<Report, ReportTyped>;
   figures: readonly ReportFigure[];
+  /** Those that can be put among its words. */
+  offered: readonly ReportFigure[];
 }) {
   const line = (field: 'title' | 'reader' | 'from' | 'to', type = 'text') => (
     <Field
@@ -63,6 +66,7 @@ export function ReportFields({
           label={reportFieldWords[part]}
           value={form.values[part]}
           figures={figures}
+          offered={offered}
           onChange={(words) => form.set({ [part]: words })}
         />
       ))}
@@ -75,11 +79,11 @@ export function ReportFields({
 function ChosenRecords({ form }: { form: TypedForm<Report, ReportTyped> }) {
   const works = useQuery({
     queryKey: [...worksKey, 'for reports'],
-    queryFn: ({ signal }) => listWorks({ search: '', putBy: 'all', stage: null }, null, signal, offered),
+    queryFn: ({ signal }) => listWorks({ search: '', putBy: 'all', stage: null }, null, signal, listedAtOnce),
   });
   const comparisons = useQuery({
     queryKey: ['comparisons', 'for reports'],
-    queryFn: () => listComparisons('', null, offered),
+    queryFn: () => listComparisons('', null, listedAtOnce),
   });
   const chosen = idsIn(form.values.works);
   const editions = useQueries({
@@ -115,7 +119,9 @@ function ChosenRecords({ form }: { form: TypedForm<Report, ReportTyped> }) {
       {ticks(
         'editions',
         editions.map(({ id, title }) => [id, title]),
-        say('The works chosen have no edition.'),
+        chosen.length === 0
+          ? say('Choose works first: their editions then stand here.')
+          : say('The works chosen have no edition.'),
       )}
     </>
   );

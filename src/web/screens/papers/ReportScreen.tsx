@@ -124,9 +124,14 @@ function ReportForm({
       words={reportFieldWords}
       onSave={save}
     >
-      <ReportFields form={form} figures={figures} />
+      <ReportFields form={form} figures={figures} offered={tellsOfAnything(report) ? figures : []} />
     </SaveForm>
   );
+}
+
+/** Whether a report was saved with anything that figures could come from. */
+function tellsOfAnything({ works, comparisons, editions }: Report): boolean {
+  return works.length + comparisons.length + editions.length > 0;
 }
 
 /** What is not chosen or written yet, each with the way to its field. */

@@ -1,3 +1,4 @@
+import { pullPaper } from '../../../studio/proofs/pullPaper.ts';
 import './PullsLaidOut.css';
 import { useEffect, useRef } from 'react';
 import { Link } from 'wouter';
@@ -16,7 +17,7 @@ export function PullsLaidOut({ work, proofs: { pulls, series, approvals } }: Pro
   const count = pulls.length + unsent.length;
   useEffect(() => {
     if (count === 0 || !laid.current) return;
-    laid.current.scrollLeft = laid.current.scrollWidth;
+    showLatest(laid.current);
     markWhatLiesBeyond(laid.current);
   }, [count]);
   const standard = approvals.find(({ withdrawn }) => withdrawn === null)?.pull ?? null;
@@ -36,7 +37,7 @@ export function PullsLaidOut({ work, proofs: { pulls, series, approvals } }: Pro
               <span className="pull-words">
                 <b className="big">{pull.number}</b>
                 <span>{pull.number === standard ? say('good to print') : pullKindWords[pull.kind]}</span>
-                <span className="soft pull-paper">{pull.paper.words}</span>
+                <span className="soft pull-paper">{pullPaper(pull)}</span>
                 <span className="soft">
                   {pull.damp === null
                     ? isBeingRead(pull)
@@ -78,6 +79,17 @@ export function PullsLaidOut({ work, proofs: { pulls, series, approvals } }: Pro
       ))}
     </ol>
   );
+}
+
+/** Scrolls to the latest pulls so that the first of those in sight is whole: room is made after the last one for that. */
+function showLatest(row: HTMLElement): void {
+  row.style.removeProperty('--room-after');
+  const furthest = row.scrollWidth - row.clientWidth;
+  if (furthest <= 1) return;
+  const [first, ...others] = [...row.children].map((one) => (one as HTMLElement).offsetLeft);
+  const start = others.map((left) => left - first!).find((left) => left >= furthest) ?? furthest;
+  row.style.setProperty('--room-after', `${start - furthest}px`);
+  row.scrollLeft = start;
 }
 
 /** At an edge behind which more pulls lie, the row fades. */
