@@ -52,6 +52,7 @@ describeInBrowser('an edition', (pages) => {
         .getByRole('heading', { name: n === 6 ? 'All 6 are printed. Let them dry.' : `Print ${n + 1}` })
         .waitFor();
     }
+    await expectLit(page, 'Gummed');
     await expectSoundScreen(page, 'the ledger at the press');
     await press(page, 'Torn');
     await press(page, 'stuck');
@@ -89,6 +90,14 @@ describeInBrowser('an edition', (pages) => {
       'edition 3',
       'printer 1',
     ]);
+    await page.getByRole('link', { name: 'Write down when they were signed' }).click();
+    await page.getByRole('heading', { name: 'How far it is' }).waitFor();
+    await page.getByRole('link', { name: 'Write down when they were signed' }).click();
+    await page.getByLabel('Signed on').fill('2026-03-06');
+    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByText('Saved.').waitFor();
+    await page.locator('.button.act', { hasText: 'PDF, A4' }).waitFor();
+    await expectSoundScreen(page, 'an edition signed');
     const sheet = await fetch(`${inject('address')}/api/editions/${id}/documentation.pdf`);
     expect(sheet.headers.get('content-type')).toBe('application/pdf');
   });
@@ -218,6 +227,9 @@ describeInBrowser('an edition', (pages) => {
         payload: { stage: 'regrain' },
         at: new Date().toISOString(),
       });
+    await page.goto(`${inject('address')}/editions/${id}/press`);
+    await page.getByText('Grained away:').waitFor();
+    expect(await page.locator('.press-verdicts .first').count()).toBe(0);
     for (const view of ['', '/edition', '/proofs']) {
       await page.goto(`${inject('address')}/works/${work.id}${view}`);
       await page.getByText('Grained away:').waitFor();

@@ -205,13 +205,16 @@ describeInBrowser('the proof desk', (pages) => {
 
   it('takes two signatures by two presses, and withdraws them with a reason and what depended on them', async () => {
     const work = await startedWork('S-115', { zones: [sky(), post] });
-    const eye = { lights: 0.1, middles: 0.5, darks: 0.9, ageMinutes: 5, who: 'P.R.' };
+    const eye = { lights: 0.1, middles: null, darks: 0.9, ageMinutes: 5, who: 'P.R.' };
     for (const number of [1, 2, 3]) await pulled(work, number, { eye, who: 'P.R.' });
     const { id: run } = await sent<RunSummary>('POST', '/api/runs', { workId: work.id });
     const page = await pages.atDesk(`/bench/${run}`);
     await page.getByRole('link', { name: 'The proofs' }).click();
     await page.getByRole('link', { name: 'Sign it good to print' }).click();
     await page.getByRole('heading', { name: 'Pulls 1–3 agree by eye: two signatures are missing' }).waitFor();
+    await page
+      .getByText('Nothing on this stone stands for middles and darks: good to print says nothing of them.')
+      .waitFor();
     await expectSoundScreen(page, 'the two signatures');
     await page.getByLabel('The artist’s initials').fill('A.T.');
     await page.getByRole('button', { name: 'I accept pull 3, as artist' }).click();

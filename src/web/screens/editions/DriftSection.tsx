@@ -51,8 +51,10 @@ export function DriftSection({
             { link: (words) => <Link href={`/editions/${edition.id}`}>{words}</Link> },
           )}
         </p>
-      ) : (
+      ) : drift.some(({ distances }) => distances.length > 0) ? (
         <EditionDrift drift={drift} />
+      ) : (
+        <p className="soft">{say('No print was read beside the approval proof yet.')}</p>
       )}
       {noticed.length > 0 && (
         <ul className="edition-said" aria-label={say('Prints to look at')}>
