@@ -6,6 +6,7 @@ export interface Announcer<Event> {
   subscribe(listener: (event: Event) => void): () => void;
 }
 
+/** Listeners are told in the order in which they came; what none listens to is told to nobody. */
 export function createAnnouncer<Event>(): Announcer<Event> {
   const listeners = new Set<(event: Event) => void>();
   return {

@@ -74,6 +74,19 @@ test(`no file of src is longer than ${mostLines} lines`, () => {
   expect(long).toEqual([]);
 });
 
+test('every function that a file hands out says what it does, but for those of the screens', () => {
+  const unsaid = sourcesBelow('src/')
+    .filter((path) => path.endsWith('.ts') && !/^src\/web\/|\.(?:test|d)\.ts$/.test(path))
+    .flatMap((path) => {
+      const lines = textOf(path).split('\n');
+      return lines.flatMap((line, at) => {
+        const [, name] = /^export (?:async )?function\*? (\w+)/.exec(line) ?? [];
+        return name && !/\*\/$/.test(lines[at - 1] ?? '') ? [`${path} ${name}`] : [];
+      });
+    });
+  expect(unsaid).toEqual([]);
+});
+
 test('names are English words written out', () => {
   const found = [...namesOf]
     .flatMap(([path, names]) => [...names].map((name) => ({ path, name })))

@@ -67,6 +67,7 @@ interface Held {
   readonly route: EtchRoute;
 }
 
+/** @param longFrom events from which on a fold is kept beside its log. @param eventsHeld events of folds in memory at most. */
 export function createRunFolds({
   store,
   version,

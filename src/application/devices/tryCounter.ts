@@ -14,6 +14,7 @@ export interface TryCounter {
   count(source: string): void;
 }
 
+/** @param each tries of one source within the window, `all` of all together. */
 export function createTryCounter({ each, all, windowMs, now }: TryLimits): TryCounter {
   let tries: readonly { readonly source: string; readonly at: number }[] = [];
   const inWindow = () => {

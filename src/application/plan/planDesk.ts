@@ -13,6 +13,7 @@ export interface PlanDesk {
 
 const plansAtOnce = 2;
 
+/** At most two plans are worked out at a time, others wait. */
 export function createPlanDesk(): PlanDesk {
   const desk = createThreadDesk(plansAtOnce);
   const module = threadModule(import.meta.url, 'planThread');

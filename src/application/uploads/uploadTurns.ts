@@ -7,6 +7,7 @@ export interface UploadTurns {
   take<T>(id: string, work: (overtaken: AbortSignal) => Promise<T>): Promise<T>;
 }
 
+/** Turns are by upload; different ones do not wait for each other. */
 export function createUploadTurns(): UploadTurns {
   const last = new Map<string, { readonly stop: AbortController; readonly done: Promise<unknown> }>();
   return {

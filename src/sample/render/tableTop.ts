@@ -19,6 +19,7 @@ const colours: Readonly<Record<TableKind, Colour>> = {
   felt: [0.055, 0.075, 0.06],
 };
 
+/** @param seed the same seed gives the same unevenness of its colour. */
 export function tableTop(kind: TableKind, seed: number): TableTop {
   const noise = noiseField(seededRandom(seed), 311, 293, 1, [
     [3, 1],

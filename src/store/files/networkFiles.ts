@@ -19,6 +19,7 @@ export interface NetworkFiles {
   keepCertificate(files: CertificateFiles): Promise<void>;
 }
 
+/** The network’s files of a data folder; each is written only once it is asked for. */
 export function networkFilesIn(folder: DataFolder): NetworkFiles {
   const place = (name: string) => join(folder.network, name);
   /** Under a name of its own first, so that nothing half-written is ever read. */

@@ -19,6 +19,7 @@ export interface FoldRepository {
   keep(runId: string, fold: StoredFold): Promise<void>;
 }
 
+/** The kept folds of an open database or of a transaction. */
 export function foldRepositoryIn(database: Kysely<Tables>): FoldRepository {
   return {
     async find(runId) {

@@ -43,6 +43,7 @@ function readPayload(text: string): unknown {
   return payload;
 }
 
+/** The row of an event of a run; `runEventFromRow` reads it. */
 export function runEventToRow(runId: string, event: RunEvent): RunEventTable {
   return {
     run_id: runId,
@@ -58,6 +59,7 @@ export function runEventToRow(runId: string, event: RunEvent): RunEventTable {
   };
 }
 
+/** An event from its row, its payload parsed. */
 export function runEventFromRow(row: RunEventTable): RunEvent {
   return {
     sequence: row.sequence,

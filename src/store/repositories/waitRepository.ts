@@ -41,6 +41,7 @@ export interface MeasuredPrint {
 /** So many entries back stands what was done to the stone last, however much was taken back. */
 const lastEntries = 24;
 
+/** What this room’s waits are read from, of an open database or of a transaction. */
 export function waitRepositoryIn(database: Kysely<Tables>): WaitRepository {
   const runs = () => selectRuns(database);
   return {

@@ -16,6 +16,7 @@ export interface RulesOfContacts {
   namesIn(stages: readonly StageTold[]): (place: string) => string;
 }
 
+/** The rules of every etch that was planned for a work, to be asked by place, stage and moment. */
 export function rulesOfContacts(planned: EtchesPlanned): RulesOfContacts {
   const rulesAt = contactRulesOf(planned);
   // a later etch shares the first one's letters and names, not its times

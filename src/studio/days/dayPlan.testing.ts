@@ -27,6 +27,7 @@ export function aStudio(more: Partial<StudioDraft> = {}): StudioDraft {
   };
 }
 
+/** What days are planned by, at a moment. @param days how far presence reaches, either way */
 export function planningAt(now: string, studio: StudioDraft, days = 90): Planning {
   const ms = Date.parse(now);
   return {

@@ -118,6 +118,7 @@ export function inventedTrial(trial: InventedTrial): TestStoneFindings[] {
   });
 }
 
+/** The same in another order, told by the seed of `random`. */
 export function shuffled<Item>(items: readonly Item[], random: Random): Item[] {
   const drawn = [...items];
   for (let last = drawn.length - 1; last > 0; last--) {
