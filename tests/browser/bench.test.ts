@@ -142,7 +142,7 @@ describeInBrowser('the bench', (pages) => {
     await expectSoundScreen(page, 'what a trouble was');
     await page.getByRole('button', { name: 'Keep: gum streaked: by the reeds' }).click();
     await loggedEvents(page, 7);
-    await page.getByRole('button', { name: 'Stages' }).click();
+    await page.getByRole('button', { name: 'Another stage' }).click();
     await page.locator('.bench-logged').getByText('the trouble was: gum streaked: by the reeds').waitFor();
   });
 
@@ -167,7 +167,7 @@ describeInBrowser('the bench', (pages) => {
     const page = await pages.atDesk(`/works/${id}/etch`);
     await page.getByText(/^This stone was etched already. Next in the line: ink full and dry/).waitFor();
     expect(await page.getByRole('button', { name: 'Begin at the stone' }).count()).toBe(0);
-    await page.getByRole('button', { name: 'Etch it again …' }).click();
+    await page.getByRole('button', { name: 'Etch it again' }).click();
     await page.getByText('This stone was etched already: etch it again, from this plan?').waitFor();
     await expectSoundScreen(page, 'a plan of a stone that was etched');
     await page.getByRole('button', { name: 'No, leave it' }).click();

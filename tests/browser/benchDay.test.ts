@@ -112,7 +112,7 @@ describeInBrowser('a whole day at the bench', (pages) => {
     await page.clock.fastForward(2 * minute);
     await touchFirst(page, 'Done: take off the gum');
     await touchFirst(page, 'Begin: roll up');
-    await page.getByRole('button', { name: 'Tools' }).click();
+    await page.getByRole('button', { name: 'What is in hand' }).click();
     await page.getByRole('button', { name: /^Heron/ }).click();
     await page.getByText('in use').waitFor();
     await expectSoundScreen(page, 'tools to pick from');
@@ -123,7 +123,7 @@ describeInBrowser('a whole day at the bench', (pages) => {
     await loggedEvents(page, logged);
     expect(await stageOfWork()).toBe('rolled-up');
 
-    await page.getByRole('button', { name: 'Stages' }).click();
+    await page.getByRole('button', { name: 'Another stage' }).click();
     const told = page.getByRole('table', { name: 'So far in this run' });
     await told.getByText('about 1:00 (0:30 to 1:30): remembered, not measured').waitFor();
     await expectSoundScreen(page, 'the line of a run');

@@ -44,7 +44,7 @@ describeInBrowser('the days', (pages) => {
     await page.goto(`${inject('address')}/works/${work.id}/days`);
     await page.getByRole('heading', { name: 'By when must it be there?' }).waitFor();
     // signatures want two people
-    await page.getByText(/^Nobody has given a deadline yet\. If it were due /).waitFor();
+    await page.getByText(/^Nobody has given a deadline yet\. If it had to be there by /).waitFor();
     await page.getByText('Good-to-print can’t be reached', { exact: true }).waitFor();
     await page.getByText('no two are ever here together').first().waitFor();
     await expectSoundScreen(page, 'a plan that can’t be kept');

@@ -47,7 +47,7 @@ describeInBrowser('etch tables', (pages) => {
     await page.getByText('Light: the longest gap is now 40 s (before: 45 s).').waitFor();
     expect(await middle.getByLabel('Least contact').inputValue()).toBe('1:40');
     await expectSoundScreen(page, 'a table saved second');
-    await page.getByRole('button', { name: 'Keep what I typed' }).click();
+    await page.getByRole('button', { name: 'Let mine stand' }).click();
     await page.getByText('Issue 3', { exact: true }).waitFor();
     const sentences = page.getByRole('region', { name: 'What changed' });
     expect(await sentences.getByText(/^Light: the longest gap is now 45/).count()).toBe(0);

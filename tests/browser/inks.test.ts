@@ -55,7 +55,7 @@ describeInBrowser('ink', (pages) => {
     await page.getByRole('alert').filter({ hasText: 'Somebody saved' }).waitFor();
     expect(await page.getByLabel('Stiff', { exact: true }).inputValue()).toBe('3');
     expect(await page.getByLabel('Note').inputValue()).toBe('warm day');
-    await page.getByRole('button', { name: 'Keep what I typed' }).click();
+    await page.getByRole('button', { name: 'Let mine stand' }).click();
     await page.getByText('Saved.').waitFor();
   });
 });

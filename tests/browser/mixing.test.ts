@@ -70,7 +70,7 @@ describeInBrowser('the batch log', (pages) => {
     expect(await page.getByLabel('pH, measured').inputValue()).toBe('4.6');
     expect(await page.getByLabel('sour').isChecked()).toBe(true);
     await expectSoundScreen(page, 'a batch saved second');
-    await page.getByRole('button', { name: 'Keep what I typed' }).click();
+    await page.getByRole('button', { name: 'Let mine stand' }).click();
     await page.getByText('Saved.').waitFor();
     await page.getByText(/^Mind: Sour gum/).waitFor();
   });

@@ -17,7 +17,7 @@ describeInBrowser('what was poured', (pages) => {
       await page.waitForURL(/\/bench\//);
       await page.getByRole('button', { name: 'Begin', exact: true }).click();
       await loggedEvents(page, 1);
-      await page.getByRole('button', { name: 'Poured …' }).click();
+      await page.getByRole('button', { name: 'What was poured' }).click();
       const [first, second] = plan.batches;
       await page.getByRole('button', { name: 'marks of 5 ml' }).click();
       await expectSoundScreen(page, 'how much was poured');

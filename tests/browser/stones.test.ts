@@ -64,7 +64,7 @@ describeInBrowser('stones', (pages) => {
     await form.getByText('a vein at the head').waitFor();
     await expectSoundScreen(page, 'a save that came second');
 
-    await form.getByRole('button', { name: 'Keep what I typed' }).click();
+    await form.getByRole('button', { name: 'Let mine stand' }).click();
     await page.getByRole('button', { name: 'Correct name, size, corners' }).waitFor();
     expect(await keptStone(id)).toMatchObject({ note: 'a chip at the tail', heightMm: 510, version: 3 });
 
@@ -72,7 +72,7 @@ describeInBrowser('stones', (pages) => {
     await form.getByLabel('Note').fill('never to be kept');
     await savedStone(id, { note: 'as it is' });
     await form.getByRole('button', { name: 'Save the stone' }).click();
-    await form.getByRole('button', { name: 'Take what is kept' }).click();
+    await form.getByRole('button', { name: 'Let theirs stand' }).click();
     expect(await form.getByLabel('Note').inputValue()).toBe('as it is');
   });
 
@@ -85,7 +85,7 @@ describeInBrowser('stones', (pages) => {
     await savedStone(id, { straightedge: [{ at: '2026-11-20T09:00:00Z', gapMm: 0.3, where: 'head' }] });
     await form.getByRole('button', { name: 'Add the line' }).click();
     await form.getByText('saving this takes nothing away from it').waitFor();
-    await form.getByRole('button', { name: 'Keep what I typed' }).click();
+    await form.getByRole('button', { name: 'Let mine stand' }).click();
     await page.getByRole('heading', { name: 'S-13 is not level' }).waitFor();
     expect((await keptStone(id)).straightedge.map(({ gapMm }) => gapMm)).toEqual([0.3, 0.2]);
   });

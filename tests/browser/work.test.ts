@@ -120,7 +120,7 @@ describeInBrowser('a work', (pages) => {
     expect(await page.locator('.zone-other').count()).toBe(2);
     await expectSoundScreen(page, 'a drawing that was saved second');
 
-    await alert.getByRole('button', { name: /^Go on with what was saved since/ }).click();
+    await alert.getByRole('button', { name: /^Let theirs stand/ }).click();
     await page.getByRole('button', { name: /Post/ }).waitFor();
     await page.getByRole('button', { name: 'Take back' }).click();
     await page
@@ -134,7 +134,7 @@ describeInBrowser('a work', (pages) => {
     await page.getByLabel('Name').fill('Morning sky');
     await savedWork(id, { zones: [post] });
     await page.getByRole('button', { name: 'Save the drawing' }).click();
-    await page.getByRole('button', { name: 'Keep what I drew' }).click();
+    await page.getByRole('button', { name: 'Let mine stand' }).click();
     await page.getByText('Saved.').waitFor();
     expect((await keptWork(id)).zones).toMatchObject([{ name: 'Morning sky' }]);
   });

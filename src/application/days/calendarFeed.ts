@@ -67,7 +67,7 @@ export async function calendarFeed(parts: PlanDaysParts & ReadRackParts): Promis
       `deadline-${plan.workId}`,
       plan.by,
       end,
-      `${plan.stoneName} ${plan.title}: ${goal} is due`,
+      `${plan.stoneName} ${plan.title}: ${goal} must be there`,
       plan.sentence,
     );
   }

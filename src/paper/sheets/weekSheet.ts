@@ -53,7 +53,7 @@ function deadlines({ works, timeZone }: Week, scale: number): readonly SheetCont
     fontSize: 10 * scale,
     text: [
       { text: asWritten(`${work.stoneName} ${work.title}`), bold: true },
-      ` is due ${momentWords(timeZone, Date.parse(work.by))}. `,
+      ` must be there by ${momentWords(timeZone, Date.parse(work.by))}. `,
       { text: work.sentence, bold: work.verdict !== 'kept' },
       ...work.clashes.map((clash) => ` Clash: ${clash}.`),
     ],

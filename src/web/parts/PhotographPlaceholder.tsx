@@ -63,7 +63,7 @@ export function PhotographPlaceholder({
               say('Let go')
             ) : (
               <>
-                <span className="with-keys">{say('Drop the photograph here, or press to choose it')}</span>
+                <span className="with-keys">{say('Lay the photograph here, or press to choose it')}</span>
                 <span className="with-fingers">{say('Press to take or choose the photograph')}</span>
               </>
             )}

@@ -69,11 +69,11 @@ export function SaveForm({
       </div>
       <div className="save-form-acts">
         <Button kind={actKind} type="submit" disabled={pending}>
-          {pending ? say('Saving …') : stale ? say('Keep what I typed') : act}
+          {pending ? say('Saving …') : stale ? say('Let mine stand') : act}
         </Button>
         {stale && (
           <Button onClick={form.takeKept} disabled={pending}>
-            {say('Take what is kept')}
+            {say('Let theirs stand')}
           </Button>
         )}
         {onLeave && (

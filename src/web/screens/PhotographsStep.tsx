@@ -52,7 +52,7 @@ export function PhotographsStep() {
       />
       <p className="step-lead">
         {sayRich(
-          'Both square on and under the same light, with bare stone and clean paper showing all round. <span>Drop them here, paste them, or choose them. </span><a>The sheet on how to photograph (PDF)</a>',
+          'Both square on and under the same light, with bare stone and clean paper showing all round. <span>Lay them here, paste them, or choose them. </span><a>The sheet on how to photograph (PDF)</a>',
           {
             span: (words) => <span className="with-keys">{words}</span>,
             a: (words) => <a href={protocolAddress}>{words}</a>,

@@ -1,6 +1,7 @@
 import './WorkScreen.css';
 import { useQuery } from '@tanstack/react-query';
 import { Redirect, useLocation } from 'wouter';
+import type { WorkStage } from '../../records/work.ts';
 import type { WorkEntry } from '../../records/workEntry.ts';
 import { lastHeard } from '../client/heardOrHeld.ts';
 import { FailedRequest, shownFailure } from '../client/shownFailure.ts';
@@ -23,17 +24,32 @@ import { SecondEtchView } from './work/SecondEtchView.tsx';
 import { ToTheBench } from './work/ToTheBench.tsx';
 import { useWorkDesk } from './work/useWorkDesk.ts';
 
-/** The sides from which a work is looked at; the stone stands beside each of them. */
+/** The sides from which a work is looked at, as its line goes; the stone stands beside each of them. */
 const views = [
   { path: '', name: say('Drawing') },
   { path: 'etch', name: say('First etch') },
-  { path: 'second-etch', name: say('Second etch') },
-  { path: 'days', name: say('Days') },
-  { path: 'edition', name: say('Edition') },
-  { path: 'photographs', name: say('Photographs') },
   { path: 'proofs', name: say('Proofs') },
+  { path: 'second-etch', name: say('Second etch') },
+  { path: 'edition', name: say('Edition') },
+  { path: 'days', name: say('Days') },
+  { path: 'photographs', name: say('Photographs') },
   { path: 'about', name: say('Its facts') },
 ] as const;
+
+/** The side that tells of what was done last; null: the drawing is gone. */
+const sideOf: Readonly<Record<WorkStage, (typeof views)[number]['path'] | null>> = {
+  grained: '',
+  drawn: '',
+  'first-etch': 'etch',
+  'washed-out': 'etch',
+  'rolled-up': 'etch',
+  'trial-proofs': 'proofs',
+  'second-etch': 'second-etch',
+  proofs: 'proofs',
+  edition: 'edition',
+  'closed-down': 'edition',
+  regrained: null,
+};
 
 /** One work: its stone with the drawing, and beside it what is known and planned. */
 export default function WorkScreen({ id, view }: { id: string; view: string }) {
@@ -68,6 +84,7 @@ function OpenWork({ entry, view }: { entry: WorkEntry; view: string }) {
         pages={views.map(({ path, name }) => ({
           href: `/works/${entry.id}${path && `/${path}`}`,
           here: path === view,
+          standsHere: path === sideOf[entry.stage],
           words: (
             <>
               {name}

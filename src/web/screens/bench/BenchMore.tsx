@@ -4,10 +4,10 @@ import { BenchPhotograph } from './BenchPhotograph.tsx';
 import type { PanelName } from './panelParts.ts';
 
 const more: readonly (readonly [PanelName, string])[] = [
-  ['poured', say('Poured')],
-  ['tools', say('Tools')],
+  ['poured', say('What was poured')],
+  ['tools', say('What is in hand')],
   ['forgot', say('I forgot')],
-  ['stages', say('Stages')],
+  ['stages', say('Another stage')],
 ];
 
 /** What can be called up beside what is led through now. */
@@ -36,7 +36,7 @@ export function BenchMore({
               onMouseDown={(event) => event.preventDefault()}
               onClick={() => onPanel(name)}
             >
-              {words} …
+              {words}
             </button>
           ),
         )}

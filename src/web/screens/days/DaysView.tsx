@@ -124,7 +124,7 @@ function OpenDays({ work, kept }: { work: WorkEntry; kept: KeptDeadline }) {
               <>
                 <p>
                   {say(
-                    'Nobody has given a deadline yet. If it were due {moment}, this is how it would run:',
+                    'Nobody has given a deadline yet. If it had to be there by {moment}, this is how it would run:',
                     {
                       moment: weekdayAndTimeIn(plan.timeZone, Date.parse(asked.by)),
                     },

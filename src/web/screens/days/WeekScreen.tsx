@@ -76,9 +76,9 @@ function OpenWeek({ week }: { week: Week }) {
   return (
     <div className="week">
       <nav className="week-ways" aria-label={say('Other weeks')}>
-        <Link href={`/week?from=${daysAfter(week.from, -7)}`}>{say('The seven days before')}</Link>
+        <Link href={`/week?from=${daysAfter(week.from, -7)}`}>{say('Turn back a week')}</Link>
         <Link href="/week">{say('From today')}</Link>
-        <Link href={`/week?from=${daysAfter(week.from, 7)}`}>{say('The seven days after')}</Link>
+        <Link href={`/week?from=${daysAfter(week.from, 7)}`}>{say('Turn on a week')}</Link>
         <Link href="/studio">{say('People and hours')}</Link>
       </nav>
       <Deadlines week={week} />
@@ -114,7 +114,9 @@ function Deadlines({ week: { works, timeZone } }: { week: Week }) {
           <Link href={`/works/${work.workId}/days`}>
             <b>{work.title}</b> <span className="soft">{work.stoneName}</span>
           </Link>
-          <span>{say('due {moment}', { moment: weekdayAndTimeIn(timeZone, Date.parse(work.by)) })}</span>
+          <span>
+            {say('must be there by {moment}', { moment: weekdayAndTimeIn(timeZone, Date.parse(work.by)) })}
+          </span>
           <span className={work.verdict === 'kept' || work.verdict === 'reached' ? '' : 'week-late'}>
             {toldText(work.sentence)}
           </span>

@@ -64,7 +64,7 @@ export default function BringProtocol() {
           onDragLeave={() => setOver(false)}
           onDrop={drop}
         >
-          <p className="with-keys">{over ? say('Let go') : say('Drop the file here, or')}</p>
+          <p className="with-keys">{over ? say('Let go') : say('Lay the file here, or')}</p>
           <label className="button act">
             {taking === null ? say('Choose the file') : say('Reading it …')}
             <input

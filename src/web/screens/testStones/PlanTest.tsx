@@ -219,7 +219,5 @@ function PlanForm({ first }: { first: TestPlanEntry | null }) {
 
 function keptWords({ entry, unsent }: Pick<ReturnType<typeof usePlanKept>, 'entry' | 'unsent'>): string {
   if (unsent) return say('What you type is being kept …');
-  return entry
-    ? say('Kept: leave this page whenever you like, the plan stands among the test stones.')
-    : say('It is kept as you type.');
+  return entry ? say('Kept: leave this page whenever you like, the plan stands among the test stones.') : '';
 }

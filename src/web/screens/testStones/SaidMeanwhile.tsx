@@ -9,9 +9,9 @@ export function SaidMeanwhile({ desk }: { desk: PatchDesk }) {
       <h2 className="big">{say('Somebody saved these patches meanwhile')}</h2>
       <p>{say('What you drew and typed is still here; nothing of it is lost.')}</p>
       <Button kind="danger" onClick={desk.keepMine}>
-        {say('Go on with what I drew, to be saved in its place')}
+        {say('Let mine stand, to be saved in its place')}
       </Button>
-      <Button onClick={desk.takeTheirs}>{say('Go on with what was saved since')}</Button>
+      <Button onClick={desk.takeTheirs}>{say('Let theirs stand')}</Button>
     </section>
   );
 }

@@ -22,11 +22,11 @@ import { StepsPage } from './StepsPage.tsx';
 import type { TestStonePageParts } from './testStonePageParts.ts';
 
 const views = [
-  ['', say('Reading')],
   ['steps', say('Steps')],
   ['patches', say('Patches')],
   ['photographs', say('Photographs')],
   ['eye', say('By eye')],
+  ['', say('Reading')],
   ['answer', say('Answer')],
 ] as const;
 

@@ -59,7 +59,7 @@ export function BeginAtStone({ kept, work }: { kept: KeptPlan; work: WorkEntry }
         </p>
         {!asking && <ToTheBench work={work} kind="act" />}
         <Button disabled={busy || runs.isPending} onClick={() => (asking ? void begin() : setAsking(true))}>
-          {asking ? say('Yes, etch it again') : say('Etch it again …')}
+          {asking ? say('Yes, etch it again') : say('Etch it again')}
         </Button>
         {asking && <Button onClick={() => setAsking(false)}>{say('No, leave it')}</Button>}
       </div>

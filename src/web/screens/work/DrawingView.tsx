@@ -67,6 +67,8 @@ export function DrawingView({ desk }: { desk: WorkDesk }) {
 /** Saving, where something is unsaved; else what comes next. */
 function SaveLine({ desk, marks }: { desk: WorkDesk; marks: string | null }) {
   const { work, state, unsaved, saving, trouble, theirs } = desk;
+  const [openedAt] = useState(work.version);
+  const saved = state.canUndo || state.canRedo || work.version !== openedAt ? say('Saved.') : '';
   const drawing = state.drawing.outline !== null;
   return (
     <div className="work-act first">
@@ -89,28 +91,27 @@ function SaveLine({ desk, marks }: { desk: WorkDesk; marks: string | null }) {
         </Button>
       )}
       <p className="soft" role="status">
-        {marks !== null && !saving && !drawing ? marksWords(desk) : saveWords(desk)}
+        {marks !== null && !saving && !drawing ? marksWords(desk, saved) : saveWords(desk, saved)}
       </p>
     </div>
   );
 }
 
 /** What is wanted of the work rectangle before the marks can be taken for its corners. */
-function marksWords({ state, unsaved }: WorkDesk): string {
+function marksWords({ state, unsaved }: WorkDesk, saved: string): string {
   if (!state.drawing.rectangle) return say('The rectangle whose size you know, between the four marks.');
-  return unsaved
-    ? say('Type its true size and place first: what stands there is only a beginning.')
-    : say('Saved.');
+  return unsaved ? say('Type its true size and place first: what stands there is only a beginning.') : saved;
 }
 
-function saveWords({ unsaved, saving, state, broughtBack, work }: WorkDesk): string {
+/** Where nothing was done yet, nothing is said of saving. */
+function saveWords({ unsaved, saving, state, broughtBack, work }: WorkDesk, saved: string): string {
   if (saving) return say('Saving …');
   if (state.drawing.outline) return say('Close the outline first; Escape leaves it.');
   if (unsaved)
     return broughtBack && !state.canRedo
       ? say('Not saved yet. What was unsaved at the last visit is on the desk.')
       : say('Not saved yet; kept in this window, also when the page is loaded again.');
-  return work.zones.length > 0 ? say('Saved.') : say('The ground is etched all over until zones are drawn.');
+  return work.zones.length > 0 ? saved : say('The ground is etched all over until zones are drawn.');
 }
 
 /** Starts an outline and hands the keys to the board. */

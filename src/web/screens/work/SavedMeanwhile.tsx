@@ -35,13 +35,14 @@ export function SavedMeanwhile({
       <Button aria-pressed={compared} onClick={() => onCompare(!compared)}>
         {compared ? say('Hide the other drawing') : say('Show the other drawing on the stone, in red dashes')}
       </Button>
+      <p>
+        <b>{say('Whose line stays?')}</b>
+      </p>
       <div>
         <Button kind="danger" disabled={desk.saving} onClick={() => void desk.keepMine()}>
-          {say('Keep what I drew')}
+          {say('Let mine stand')}
         </Button>
-        <Button onClick={desk.takeTheirs}>
-          {say('Go on with what was saved since; “Take back” brings mine again')}
-        </Button>
+        <Button onClick={desk.takeTheirs}>{say('Let theirs stand; “Take back” brings mine again')}</Button>
       </div>
     </section>
   );
