@@ -1,6 +1,7 @@
 import type { Ink, InkDraft, InkEntry, InkVerdict } from '../../records/ink.ts';
 import type { InkAnswer } from '../../records/inkAnswer.ts';
 import { inkGrams, modifierPercent } from '../../studio/ink/inkMix.ts';
+import { figuresInWords } from '../../words/figuresInWords.ts';
 import { say } from '../words/say.ts';
 import { numberText, numberTrouble, typedNumber } from './typedNumber.ts';
 
@@ -118,7 +119,9 @@ export function inkFacts({
         ? say('{modifier}, how much not stated', { modifier })
         : ''
       : `${percent} % ${modifier || say('modifier')}`,
-    last === undefined ? say('string not tried') : say('string {cm} cm', { cm: last.cm }),
+    last === undefined
+      ? say('string not tried')
+      : say('string {length}', { length: figuresInWords(`${last.cm} cm`) }),
   ].filter(Boolean);
 }
 

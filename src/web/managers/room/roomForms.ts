@@ -1,6 +1,7 @@
 import type { RoomQuestion } from '../../../records/roomQuestion.ts';
 import type { LiftingDuration } from '../../../science/lifting/frequencyMultiplier.ts';
 import type { Coupling } from '../../../science/lifting/liftingEquation.ts';
+import { lengthFigure, sizeWords } from '../../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 import { amount, maybe, number, of } from '../asking/askFields.ts';
 import type { AskField, AskForm } from '../asking/askForm.ts';
@@ -129,7 +130,9 @@ const millimetres = number(1, 3000);
 const liftForm: RoomForm = {
   kind: 'lift',
   asks: say('May one person lift this stone?'),
-  such: say('400 × 300 × 70 mm from the floor rack to the press'),
+  such: say('{size} from the floor rack to the press', {
+    size: `${lengthFigure(400)} × ${sizeWords(300, 70)}`,
+  }),
   fields: [
     { name: 'width', label: say('Stone, wide'), unit: 'mm', is: millimetres },
     { name: 'height', label: say('High'), unit: 'mm', is: millimetres },

@@ -1,3 +1,4 @@
+import { figuresInWords } from '../../../words/figuresInWords.ts';
 import type { CameraTrouble } from '../../managers/camera/cameraTrouble.ts';
 import type { SensesState } from '../../managers/camera/deviceSenses.ts';
 import type { Mend } from '../../managers/camera/shotAdvice.ts';
@@ -115,7 +116,7 @@ export const unfeltWords: Readonly<Record<Exclude<SensesState, 'felt'>, string>>
 /** The printed checklist's lines, for a photograph that is taken outside this page. */
 export const checklist: readonly string[] = [
   say('Two lamps at 45°, one on each side; no window light.'),
-  say('Camera square to it and 60 cm away or more, 2× lens.'),
+  say('Camera square to it and {far} away or more, 2× lens.', { far: figuresInWords('60 cm') }),
   say('All four corners in the picture, bare ground or clean paper all round.'),
   say('Grey card or chips and a ruler beside it.'),
   say('Exposure and white balance locked; nothing burnt out.'),

@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from 'react';
 import type { InkEntry } from '../../../records/ink.ts';
+import { figuresInWords } from '../../../words/figuresInWords.ts';
 import { saveInk } from '../../client/inks.ts';
 import { numberTrouble, typedNumber } from '../../managers/typedNumber.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -43,7 +44,7 @@ export function StringLog({ ink, onKept }: { ink: InkEntry; onKept: (kept: InkEn
         <ul>
           {ink.strings.map((reading) => (
             <li key={`${reading.at} ${reading.cm}`}>
-              <b className="big">{say('{cm} cm', { cm: reading.cm })}</b>
+              <b className="big">{figuresInWords(`${reading.cm} cm`)}</b>
               <span>
                 {dayWords(reading.at)}
                 {reading.note && `, ${reading.note}`}

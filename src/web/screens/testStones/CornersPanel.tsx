@@ -59,7 +59,7 @@ function CornersOn({
   }, [known, photograph, side]);
   const headline =
     side === 'stone' ? say('Set four corners on the stone') : say('Set the same four corners on the print');
-  if (!corners) return <PageHead stamp={say('Looking for the corners')} headline={headline} />;
+  if (!corners) return <PageHead stamp={headline} headline={say('Looking for the corners')} />;
   return (
     <MarksStep
       photograph={photograph}

@@ -1,3 +1,4 @@
+import { lengthWords } from '../../../words/lengths.ts';
 import { controlsOf, type TypedTrial } from '../../managers/testStones/trialForm.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Fold } from '../../parts/Fold.tsx';
@@ -99,7 +100,9 @@ export function TestSizeFields({
           <NumberField
             label={say('Long side of the camera’s picture')}
             unit="px"
-            hint={say('So that no patch is too small to be read. Empty: 12 mm at least.')}
+            hint={say('So that no patch is too small to be read. Empty: {least} at least.', {
+              least: lengthWords(12),
+            })}
             value={typed.cameraPixels}
             least={200}
             most={100_000}

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { KeptPlan, PlanChoices } from '../../../records/keptPlan.ts';
+import { lengthFigure, lengthWords } from '../../../words/lengths.ts';
 import { listTables, openTable, tableKey, tablesKey } from '../../client/etchTables.ts';
 import { choicesOf, startingChoices, usesTannic } from '../../managers/planChoices.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -114,7 +115,8 @@ export function PlanChoicesForm({
       )}
       <p className="soft">
         {say(
-          'Films of 0.5 to 0.8 mm are common practice; the speed of a brush is from memory. Log what this room does.',
+          'Films of {thin} to {thick} are common practice; the speed of a brush is from memory. Log what this room does.',
+          { thin: lengthFigure(0.5, 1), thick: lengthWords(0.8, 1) },
         )}
       </p>
       {shownTrouble && <FailureNotice failure={shownTrouble} />}

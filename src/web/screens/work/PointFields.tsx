@@ -25,7 +25,7 @@ export function PointFields({
         {point === null
           ? say('{count} points', { count: outline.length })
           : say('Point {point} of {count}', { point: point + 1, count: outline.length })}
-        {place && <span className="soft">{say(', mm from the stone’s top left')}</span>}
+        {place && <span className="soft">{say(', from the stone’s top left')}</span>}
       </legend>
       {place && (
         <div className="zone-fields-pair" key={point}>
