@@ -1,16 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Standing, WaitRange } from '../../records/bench.ts';
 import type { RackLine, WaitBand } from '../../records/rack.ts';
-import {
-  bandSpan,
-  bandWords,
-  bestByWords,
-  durationWords,
-  rackFinding,
-  rangeWords,
-  sinceWords,
-  verdictWords,
-} from './standingWords.ts';
+import { bandSpan, bandWords, durationWords, rackFinding, rangeWords, sinceWords } from './standingWords.ts';
 
 const standing = (more: Partial<Standing> = {}): Standing => ({
   stage: 'first-etch',
@@ -94,15 +85,6 @@ describe('how long', () => {
     expect(sinceWords('2026-03-04T06:00:00Z', now)).toMatch(/, 3 h$/);
     expect(sinceWords('2026-03-01T12:00:00Z', now)).toMatch(/^since Sun 1 Mar, /);
     expect(sinceWords('2025-03-10T12:00:00Z', now)).toMatch(/^since 10 Mar 2025, \d\d:00, 359 days$/);
-    expect(bestByWords(standing({ range: range({}), verdict: 'unknown' }), now)).toContain('not known');
-    expect(
-      bestByWords(standing({ bestBy: '2026-03-04T08:00:00Z', range: range({ bestTo: 5 }) }), now),
-    ).toMatch(/^it was best until/);
-    const lies = standing({ verdict: 'now', wet: true });
-    expect(`${verdictWords[lies.verdict]}: ${bestByWords(lies, now)}`).toBe(
-      'now: etch lies on the stone and does not wait',
-    );
-    expect(bestByWords(standing({ verdict: 'now' }), now)).toBe('it is under way');
   });
 });
 

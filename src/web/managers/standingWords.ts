@@ -62,28 +62,6 @@ function listed(names: readonly string[]): string {
     : say('{shown} and {shown2}', { shown: shown.slice(0, -1).join(', '), shown2: shown.at(-1) });
 }
 
-/** Whether nothing but gum is wanted of a stone that is still in time: “may go on” would say too much. */
-export function gumOnly({ gumNow, verdict }: Standing): boolean {
-  return gumNow && verdict === 'open';
-}
-
-/** Until when it is best done, or since when it waits without such an end. */
-export function bestByWords({ bestBy, range, verdict, wet }: Standing, now: Date): string {
-  if (verdict === 'now')
-    return wet ? say('etch lies on the stone and does not wait') : say('it is under way');
-  if (bestBy !== null) {
-    const moment = datedMomentText(bestBy, now);
-    const past = Date.parse(bestBy) < now.getTime();
-    if (range?.bestTo === null)
-      return past
-        ? say('it was in time until {moment}', { moment })
-        : say('in time until {moment}', { moment });
-    return past ? say('it was best until {moment}', { moment }) : say('best until {moment}', { moment });
-  }
-  if (range === null) return say('no time is known that would close it');
-  return verdict === 'unknown' ? say('how long it waits is not known') : say('no latest time is known');
-}
-
 /** Since when a stone stands so, and how long that is. */
 export function sinceWords(since: string | null, now: Date): string {
   if (since === null) return say('since when: not known');

@@ -26,6 +26,12 @@ function StandingDetail({ standing }: { standing: Standing }) {
   const { range } = standing;
   return (
     <dl className="standing-detail">
+      {standing.since === null && (
+        <div>
+          <dt>{say('Since when')}</dt>
+          <dd>{say('not known: nobody logged it')}</dd>
+        </div>
+      )}
       <div>
         <dt>{say('By practice')}</dt>
         {range ? (

@@ -2,8 +2,9 @@ import { told } from '../../words/told.ts';
 import './StandingLine.css';
 import { Link } from 'wouter';
 import type { RackLine } from '../../../records/rack.ts';
+import { byWhenWords } from '../../managers/byWhenWords.ts';
 import { momentText } from '../../managers/localMoment.ts';
-import { bestByWords, gumOnly, sinceWords, verdictWords } from '../../managers/standingWords.ts';
+import { sinceWords } from '../../managers/standingWords.ts';
 import { GumMark } from '../../parts/GumMark.tsx';
 import { StandingFold } from '../../parts/StandingFold.tsx';
 import { StoneDrawing } from '../../parts/StoneDrawing.tsx';
@@ -17,7 +18,7 @@ const facePx = 92;
 /** One stone on the rack: gummed or not, what comes next and by when, and what is at risk meanwhile. */
 export function StandingLine({ line, now }: { line: RackLine; now: Date }) {
   const { workId, title, stoneName, standing, left } = line;
-  const { words, risk, next, verdict, since } = standing;
+  const { words, risk, next, since } = standing;
   return (
     <li className={standing.gumNow ? 'standing-line now' : 'standing-line'}>
       <Face line={line} />
@@ -32,20 +33,11 @@ export function StandingLine({ line, now }: { line: RackLine; now: Date }) {
           <GumMark gum={standing} />
         </p>
         <p>{told(words)}</p>
-        <p className="soft">{sinceWords(since, now)}</p>
+        {since && <p className="soft">{sinceWords(since, now)}</p>}
       </div>
       <div className="standing-line-next">
         <p className="big">{next ? told(next.words) : say('nothing')}</p>
-        <p>
-          {gumOnly(standing) ? (
-            bestByWords(standing, now)
-          ) : (
-            <>
-              <b>{verdictWords[verdict]}</b>
-              {next && <span>: {bestByWords(standing, now)}</span>}
-            </>
-          )}
-        </p>
+        {next && <p>{byWhenWords(standing, now)}</p>}
         {risk && (
           <p className="standing-line-risk">
             <b>{say('At risk:')}</b> {told(risk)}
