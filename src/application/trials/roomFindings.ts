@@ -14,9 +14,12 @@ export async function roomFindings(parts: ReadingParts): Promise<readonly TestSt
     const listed = await parts.store.testStones.list({ search: '', putBy: 'no', after, limit: pageSize });
     for (const { id } of listed?.page ?? []) {
       const read = await readTestStoneFindings(parts, [id]);
-      // Two of one name are two stones all the same.
-      if (read.ok) found.push(...read.value.map((one) => ({ ...one, stone: id })));
-      patches += found.at(-1)?.findings.length ?? 0;
+      if (!read.ok) continue;
+      for (const one of read.value) {
+        // Two of one name are two stones all the same.
+        found.push({ ...one, stone: id });
+        patches += one.findings.length;
+      }
       if (patches >= mostScatterPatches) break;
     }
     after = listed?.next ?? null;
