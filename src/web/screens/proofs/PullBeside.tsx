@@ -1,4 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
 import { Link } from 'wouter';
 import type { Measured } from '../../../foundation/measured.ts';
 import { valueWords } from '../../../paper/charts/toneValueWords.ts';
@@ -20,7 +21,8 @@ import { StonePicture } from './StonePicture.tsx';
 import type { ProofsPageParts } from './useProofs.ts';
 import { WordList } from './WordList.tsx';
 
-const picturePx = 256;
+/** How long a picture is, px: two of them fill the table at a desk. */
+const longest = { desk: 365, phone: 256 } as const;
 
 /** A pull and its partner in one orientation, where it surely is lighter or darker, and by how much in each place. */
 export function PullBeside({
@@ -33,6 +35,9 @@ export function PullBeside({
     queryKey: [...pullKey(work.id, pull.id), 'against', partner, pull.version, proofs.series],
     queryFn: () => readAgainst(work.id, pull.id, partner),
   });
+  const [picturePx] = useState(() =>
+    window.matchMedia('(min-width: 1200px)').matches ? longest.desk : longest.phone,
+  );
   const aspect = workAspect(work);
   const change = found.data;
   const other = change?.number ? proofs.pulls.find(({ number }) => number === change.number) : undefined;
