@@ -73,7 +73,18 @@ describeInBrowser('a test that is planned', (pages) => {
     const page = await pages.atDesk('/test-stones/plan');
     await page.getByLabel('What do you want to know?').fill('T-92');
     await tried(page, 'medium', 'crayon-2', 'tusche-water');
-    await tried(page, 'etch', 'gum alone', 'tannic');
+    await tried(page, 'etch', 'gum alone', 'tannic', 'gum with vinegar');
+    // what a new etch is made of is asked as wide as the page lets it, its button on a line of its own
+    await page.getByRole('button', { name: '“gum with vinegar” is a new one' }).click();
+    const own = page.getByRole('group', { name: 'What “gum with vinegar” is made of' });
+    await own.waitFor();
+    const form = page.getByRole('form', { name: 'What the test is to tell' });
+    const [ofOwn, ofForm] = [(await own.boundingBox())!, (await form.boundingBox())!];
+    expect(ofOwn.width).toBeGreaterThan(0.85 * ofForm.width);
+    const button = (await own.getByRole('button', { name: 'Take it so' }).boundingBox())!;
+    const lasts = (await own.getByLabel('Lies for').boundingBox())!;
+    expect(button.y).toBeGreaterThanOrEqual(lasts.y + lasts.height);
+    await page.getByLabel('etch, number 3').fill('');
     await page.getByRole('button', { name: 'Lay it out' }).click();
     await page.getByRole('button', { name: 'Make the 3 test stones of it' }).waitFor();
     await page.getByLabel('Height of the stone').fill('80');
@@ -118,6 +129,11 @@ describeInBrowser('a test that is planned', (pages) => {
     await expectSoundScreen(page, 'the steps of a test stone');
     await page.getByRole('link', { name: 'Patches' }).click();
     await page.getByRole('heading', { name: 'Who got what is sealed until it is read' }).waitFor();
+    // whoever takes the records out is told that the tables say what is sealed here
+    const sealed = page.url();
+    await page.goto(`${inject('address')}/keeping`);
+    await page.getByText(/sealed still: .*T-93: kept/).waitFor();
+    await page.goto(sealed);
     await page.getByText('Open the list before it is read').click();
     await expectSoundScreen(page, 'a sealed test stone');
     await page.getByLabel('Who opens it').fill('P.R.');
