@@ -10,7 +10,7 @@ export function stoneFinding({ name, putBy, verdict }: StoneEntry): string {
     return say('{name}, level not measured yet', { name });
   if (level === 'not measured')
     return wedge === 'wedge'
-      ? say('{name} is a wedge', { name })
+      ? say('{name}: level not measured yet, corners uneven', { name })
       : say('{name} has even corners; its level is not measured', { name });
   if (level === 'not level')
     return wedge === 'wedge'

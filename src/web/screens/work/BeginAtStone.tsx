@@ -8,6 +8,7 @@ import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
 import { newClientId } from '../../managers/bench/clientIds.ts';
 import { etchedAlready } from '../../managers/etchedAlready.ts';
 import { Button, ButtonLink } from '../../parts/Button.tsx';
+import { dayWords } from '../../parts/entryWords.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { say } from '../../words/say.ts';
 import { ToTheBench } from './ToTheBench.tsx';
@@ -44,7 +45,7 @@ export function BeginAtStone({ kept, work }: { kept: KeptPlan; work: WorkEntry }
       setBusy(false);
     }
   };
-  if (etched && !begun) {
+  if (etched) {
     return (
       <div className="plan-begin">
         {trouble && (
@@ -55,9 +56,21 @@ export function BeginAtStone({ kept, work }: { kept: KeptPlan; work: WorkEntry }
         <p>
           {asking
             ? say('This stone was etched already: etch it again, from this plan?')
-            : say('This stone was etched already. Next in the line: {next}.', { next: etched.next })}
+            : begun
+              ? say('Begun from this plan {day}, and etched. Next in the line: {next}.', {
+                  day: dayWords(begun.startedAt),
+                  next: etched.next,
+                })
+              : say('This stone was etched already. Next in the line: {next}.', { next: etched.next })}
         </p>
-        {!asking && <ToTheBench work={work} kind="act" />}
+        {!asking &&
+          (begun ? (
+            <ButtonLink kind="act" href={`/bench/${begun.id}`}>
+              {say('Back to the bench')}
+            </ButtonLink>
+          ) : (
+            <ToTheBench work={work} kind="act" />
+          ))}
         <Button disabled={busy || runs.isPending} onClick={() => (asking ? void begin() : setAsking(true))}>
           {asking ? say('Yes, etch it again') : say('Etch it again')}
         </Button>

@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { listPlans, openPlan, planKey, plansKey } from '../../client/plans.ts';
 import { shownFailure } from '../../client/shownFailure.ts';
+import { etchedAlready } from '../../managers/etchedAlready.ts';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
 import { say } from '../../words/say.ts';
 import { EtchBoard } from './EtchBoard.tsx';
@@ -29,6 +30,7 @@ export function EtchView({ desk }: { desk: WorkDesk }) {
     staleTime: Number.POSITIVE_INFINITY,
   });
   const kept = shownId === null ? null : (found.data ?? null);
+  const etched = etchedAlready(work.stage);
   const failed = plans.error ?? found.error;
   const opening = !failed && (plans.isPending || (shownId !== null && kept === null));
   return (
@@ -36,7 +38,7 @@ export function EtchView({ desk }: { desk: WorkDesk }) {
       work={work}
       headline={
         kept
-          ? planHeadline(kept)
+          ? (etched?.headline ?? planHeadline(kept))
           : opening
             ? say('Opening the plan …')
             : say('The first etch is not planned yet')

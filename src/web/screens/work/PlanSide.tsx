@@ -1,9 +1,11 @@
 import { told } from '../../words/told.ts';
 import './PlanSide.css';
 import { useState } from 'react';
+import type { PlannedPart, PlannedZone } from '../../../records/etch.ts';
 import type { KeptPlan, PlanSummary } from '../../../records/keptPlan.ts';
 import type { Paper } from '../../../records/paper.ts';
 import { planSheet } from '../../client/plans.ts';
+import { etchedAlready } from '../../managers/etchedAlready.ts';
 import { planStands } from '../../managers/planChoices.ts';
 import { ButtonFile } from '../../parts/Button.tsx';
 import { CautionList } from '../../parts/CautionList.tsx';
@@ -16,7 +18,7 @@ import { lengthWords } from '../../words/lengths.ts';
 import { say } from '../../words/say.ts';
 import { BeginAtStone } from './BeginAtStone.tsx';
 import { PlanChanges } from './PlanChanges.tsx';
-import { feasibleWords, sentence } from './planWords.ts';
+import { feasibleWords, planHeadline, sentence } from './planWords.ts';
 import type { WorkDesk } from './useWorkDesk.ts';
 
 /** What a plan says beside the stone: what to have ready, whether it can be kept, what to mind, and its papers. */
@@ -50,6 +52,9 @@ export function PlanSide({
       )}
       {schedule.feasible !== true && changes}
       {schedule.steps.length > 0 && <BeginAtStone kept={kept} work={desk.work} />}
+      {etchedAlready(desk.work.stage) && (
+        <p className="soft">{say('As it was planned: {finding}.', { finding: planHeadline(kept) })}</p>
+      )}
       <section aria-labelledby="ready-head">
         <h2 id="ready-head" className="big">
           {say('To have ready')}
@@ -67,6 +72,18 @@ export function PlanSide({
             </Figure>
           ))}
         </div>
+        <ul className="plan-places" aria-hidden="true">
+          {plan.zones
+            .flatMap<PlannedZone | PlannedPart>((zone) => (zone.parts.length === 0 ? [zone] : zone.parts))
+            .map(({ id, letter, etch }) => (
+              <li key={id}>
+                <b className="big">{letter}</b>{' '}
+                {etch
+                  ? say('{ml} ml {material}', { ml: etch.ml, material: told(etch.name) })
+                  : say('no rule')}
+              </li>
+            ))}
+        </ul>
         <p className="soft">
           {say(
             'A film of {film} with losses, rounded to what can be measured out. Table: {table}, issue {issue}.',
