@@ -104,7 +104,7 @@ const statusOf: Record<FailureCode, 1 | 2> = {
   'stone-photograph-missing': 2,
   'partner-missing': 2,
   'not-good-to-print': 2,
-  'approval-withdrawn': 2,
+  'no-longer-good': 2,
   'protocol-malformed': 2,
   'protocol-newer': 2,
   'edition-malformed': 2,

@@ -36,7 +36,7 @@ stonetone ink in.json
 
 stonetone trial design spec.json --out DIR [--paper a4|a3|letter] [--data DIR]
     Lays a test stone out: {stone: {widthMm, heightMm}, stones?, whole?: {name, levels}, sub: {name, levels}, control?,
-    patchRepeats?, stripRepeats?, wanted?, seed? …}. Writes design.json, template.pdf (true size, both ways round),
+    patchRepeats?, stripRepeats?, wanted?, seed? …}. Writes design.json, tracing.pdf (true size, both ways round),
     list.csv and steps.csv (who gets what, also in order; not for whoever reads) and readings.csv (to be filled
     in). Says what it could notice.
 stonetone trial read --stone F --proof F --size 300x400 --patches patches.json --out DIR [--stone-corners …] [--proof-corners …]

@@ -6,13 +6,13 @@ import { cornersSchema } from './point.ts';
 export const cornerSuggestionSchema: z.ZodType<{
   readonly corners: Corners | null;
   readonly letter: boolean;
-  readonly confidence: number;
+  readonly sure: number;
   readonly kind: string;
 }> = z.object({
   corners: cornersSchema
     .nullable()
     .describe('px, clockwise as seen, from the mark with the F or else from the top left; null: none found'),
   letter: z.boolean().describe('Whether they begin at a mark with the F'),
-  confidence: z.number().min(0).max(1),
+  sure: z.number().min(0).max(1),
   kind: z.string().describe('What was taken for the rectangle'),
 });

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { KitDraft, KitEntry, LastPick } from '../records/kit.ts';
+import type { KitDraft, KitEntry, LastInHand } from '../records/kit.ts';
 import {
   changesTo,
   daySchema,
@@ -91,14 +91,14 @@ export const kitListQuerySchema = pageQuerySchema.extend({
 
 export const kitListSchema = z.object({ kit: z.array(kitEntrySchema), next: nextSchema });
 
-export const lastPicksSchema = z.object({
-  picks: z.array(
+export const lastInHandSchema = z.object({
+  inHand: z.array(
     z.object({
       tool: z.enum(['roller', 'ink', 'batch', 'press', 'cloth', 'paper']),
       id: z.string().nullable(),
       words: z.string(),
       runId: z.string(),
       receivedAt: momentSchema,
-    }) satisfies z.ZodType<LastPick>,
+    }) satisfies z.ZodType<LastInHand>,
   ),
 });

@@ -25,7 +25,7 @@ const wishText = z
   .describe('TrialWish as JSON text') satisfies z.ZodType<TrialWish>;
 
 export const trialListQuerySchema = z.object({ wish: wishText });
-export const trialTemplateQuerySchema = z.object({
+export const trialTracingQuerySchema = z.object({
   wish: wishText,
   paper: paperSchema.default('a4'),
   ...sheetWords,

@@ -56,7 +56,7 @@ export type KitEntry = KitDraft & {
 };
 
 /** What was picked last anywhere in the studio, so that it can be offered first. */
-export interface LastPick {
+export interface LastInHand {
   readonly tool: RunTool;
   /** Id of the kit entry or batch; null where it was told in words alone. */
   readonly id: string | null;

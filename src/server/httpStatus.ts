@@ -93,7 +93,7 @@ export const httpStatus: Readonly<Record<FailureCode, number>> = {
   'stone-photograph-missing': 422,
   'partner-missing': 422,
   'not-good-to-print': 422,
-  'approval-withdrawn': 409,
+  'no-longer-good': 409,
   'edition-malformed': 400,
   'number-given-twice': 409,
   'curation-impossible': 422,

@@ -56,7 +56,7 @@ describeInBrowser('a test that is planned', (pages) => {
     await page.getByLabel('Stones', { exact: true }).fill('2');
     await page.getByLabel('Strips alike on a stone').fill('1');
     await page.getByRole('button', { name: 'Lay it out' }).click();
-    const sheet = await result.getByRole('link', { name: /Template, true size/ }).getAttribute('href');
+    const sheet = await result.getByRole('link', { name: /Tracing sheet, true size/ }).getAttribute('href');
     const pdf = await fetch(server.address + sheet);
     expect(pdf.headers.get('content-type')).toBe('application/pdf');
     await result.getByRole('button', { name: 'Make the 2 test stones of it' }).click();

@@ -72,7 +72,7 @@ describeInBrowser('lights, middles and darks drawn by hand', (pages) => {
 });
 
 function settings(work: string): Promise<KeptSeriesSettings> {
-  return sent('GET', `/api/works/${work}/series/settings`);
+  return sent('GET', `/api/works/${work}/series/measure`);
 }
 
 async function tap(page: Page, x: number, y: number): Promise<void> {

@@ -224,12 +224,12 @@ describeInBrowser('the proof desk', (pages) => {
     await page.getByRole('heading', { name: 'Pull 3 is good to print' }).waitFor();
     await expectSoundScreen(page, 'the standard');
     await pulled(work, 4, { kind: 'edition' });
-    await page.getByRole('button', { name: 'Withdraw it' }).click();
-    await page.getByLabel('Who withdraws it').fill('A.T.');
+    await page.getByRole('button', { name: 'It is no longer good to print' }).click();
+    await page.getByLabel('Who says so').fill('A.T.');
     await page.getByLabel('Why').fill('the moon closes');
-    await page.getByRole('button', { name: 'Withdraw good to print' }).click();
+    await page.getByRole('button', { name: 'No longer good to print' }).click();
     await page.getByText('Pull 4 of the edition was printed to this standard.').waitFor();
-    await expectSoundScreen(page, 'good to print, withdrawn');
+    await expectSoundScreen(page, 'no longer good to print');
   });
 
   it('corrects a fact, notes and closes a fault, and holds a pull to be the best', async () => {
@@ -273,7 +273,7 @@ describeInBrowser('the proof desk', (pages) => {
     await expectSoundScreen(page, 'areas and tolerance');
     await page.getByRole('button', { name: 'Save areas and tolerance' }).click();
     await page.getByRole('heading', { name: 'No pull has been entered yet' }).waitFor();
-    const kept = await sent<KeptSeriesSettings>('GET', `/api/works/${work.id}/series/settings`);
+    const kept = await sent<KeptSeriesSettings>('GET', `/api/works/${work.id}/series/measure`);
     expect(kept).toMatchObject({
       tolerance: 0.03,
       areas: { lights: { zones: [] }, middles: { zones: ['sky'] } },

@@ -127,7 +127,7 @@ describe('stonetone trial design', () => {
     wanted: 0.1,
   };
 
-  it('writes a design that tells no treatment, the list that does, and a template at true size', async () => {
+  it('writes a design that tells no treatment, the list that does, and a tracing sheet at true size', async () => {
     const out = bench.path('trial');
     const file = await bench.write('spec.json', JSON.stringify(wish));
     const ended = await stonetone('trial', 'design', file, '--out', out);
@@ -148,7 +148,7 @@ describe('stonetone trial design', () => {
     expect(list).toMatch(/^code,etch,medium\r\n"stone 1, row 1, first",/);
     // A table program would take the level for a formula.
     expect(list).toContain("'=pen");
-    expect((await readFile(join(out, 'template.pdf'))).toString('latin1', 0, 5)).toBe('%PDF-');
+    expect((await readFile(join(out, 'tracing.pdf'))).toString('latin1', 0, 5)).toBe('%PDF-');
     const filled = (await readFile(join(out, 'readings.csv'), 'utf8')).trim().split('\r\n');
     expect(filled).toHaveLength(13);
   });
@@ -209,9 +209,9 @@ describe('stonetone trial design', () => {
     const ofFirst = steps.filter(([, stone]) => stone === '1').map(([, , treatment]) => treatment);
     expect(ofFirst.lastIndexOf('medium')).toBeLessThan(ofFirst.indexOf('etch'));
     expect(ofFirst.filter((treatment) => treatment === 'etch')).toHaveLength(layout === 'split-plot' ? 4 : 2);
-    const template = await pdfText(join(out, 'template.pdf'));
-    for (const { row, column } of design.patches) expect(template).toContain(squareName(row, column));
-    expect(template).not.toMatch(/crayon|wash|gum/);
+    const tracing = await pdfText(join(out, 'tracing.pdf'));
+    for (const { row, column } of design.patches) expect(tracing).toContain(squareName(row, column));
+    expect(tracing).not.toMatch(/crayon|wash|gum/);
   });
 
   it.each([

@@ -13,7 +13,7 @@ import { hatchScaleSheetPdf } from '../../src/paper/sheets/hatchScaleSheet.ts';
 import { protocolSheetPdf } from '../../src/paper/sheets/protocolSheet.ts';
 import { roomCardPdf } from '../../src/paper/sheets/roomCards.ts';
 import { stepSheetPdf } from '../../src/paper/sheets/stepSheet.ts';
-import { trialTemplatePdf } from '../../src/paper/sheets/trialTemplateSheet.ts';
+import { trialTracingPdf } from '../../src/paper/sheets/trialTracingSheet.ts';
 import { weekSheetPdf } from '../../src/paper/sheets/weekSheet.ts';
 import type { ComparisonRecord } from '../../src/records/comparison.ts';
 import type { Paper } from '../../src/records/paper.ts';
@@ -98,9 +98,9 @@ export const sheets: readonly SheetExhibit[] = [
   { name: 'week-full', pages: 1, pdf: () => weekSheetPdf({ week: fullWeek, paper: 'a4' }) },
   { name: 'week-quiet', pages: 1, pdf: () => weekSheetPdf({ week: quietWeek, paper: 'letter' }) },
   {
-    name: 'trial-template',
+    name: 'trial-tracing',
     pages: 8,
-    pdf: () => trialTemplatePdf({ design: etchesByMedium, paper: 'a4', ...day }),
+    pdf: () => trialTracingPdf({ design: etchesByMedium, paper: 'a4', ...day }),
   },
   {
     name: 'card-door',

@@ -66,7 +66,7 @@ const traced: Readonly<Record<string, NumberSources>> = {
     ],
   },
   'edition-printed': { records: [documentations.printed, asked], exceptions: [] },
-  'trial-template': { records: [etchesByMedium, asked], exceptions: [ruler] },
+  'trial-tracing': { records: [etchesByMedium, asked], exceptions: [ruler] },
 };
 
 describe('every number of a sheet is in the records that it was made from', () => {

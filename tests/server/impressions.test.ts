@@ -52,7 +52,7 @@ it('a photographed impression is read as a pull is, but is no proof of the serie
     polygonsMm: [polygon],
   }));
   const areas = { lights, middles, darks };
-  const set = await studio.send('PATCH', `${path}/series/settings`, { version: 0, areas });
+  const set = await studio.send('PATCH', `${path}/series/measure`, { version: 0, areas });
   expect(set.status, JSON.stringify(set.body)).toBe(200);
   const approved = await studio.send<PullEntry>('POST', `${path}/pulls`, {
     number: 1,
@@ -100,7 +100,7 @@ it('a photographed impression is read as a pull is, but is no proof of the serie
   expect(pulls.map(({ id }) => id)).toEqual([approved.body.id]);
   const series = await studio.json<WorkSeries>(`${path}/series`);
   expect(series.pulls.map(({ number }) => number)).toEqual([1]);
-  expect((await studio.json<KeptSeriesSettings>(`${path}/series/settings`)).reference).toMatchObject({
+  expect((await studio.json<KeptSeriesSettings>(`${path}/series/measure`)).reference).toMatchObject({
     pull: 1,
   });
   const beside = `${path}/pulls/${impressions[0]!.pull.id}/against/1`;

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { KitEntry, LastPick } from '../../src/records/kit.ts';
+import type { KitEntry, LastInHand } from '../../src/records/kit.ts';
 import type { RunEvent, RunSummary } from '../../src/records/run.ts';
 import type { WorkEntry } from '../../src/records/workEntry.ts';
 import { sampleStudio } from '../../src/sample/saltreach/sampleStudio.ts';
@@ -65,14 +65,14 @@ it('refuses what can not be a tool, and says which field', async () => {
 
 it('remembers the newest pick of each tool over all runs', async () => {
   const studio = await studioUnderTest();
-  expect(await studio.json('/api/kit/last-picks')).toEqual({ picks: [] });
+  expect(await studio.json('/api/kit/last-in-hand')).toEqual({ inHand: [] });
   const one = await begun(studio, 'drawn');
   const { body: two } = await studio.send<RunSummary>('POST', '/api/runs', { workId: one.workId });
   await log(studio, one.id, 'picked', { tool: 'roller', id: 'heron', words: 'Heron' });
   await log(studio, one.id, 'picked', { tool: 'ink', words: 'black' });
   await log(studio, two.id, 'picked', { tool: 'roller', id: 'tern', words: 'Tern' });
-  const { picks } = await studio.json<{ picks: LastPick[] }>('/api/kit/last-picks');
-  expect(picks).toMatchObject([
+  const { inHand } = await studio.json<{ inHand: LastInHand[] }>('/api/kit/last-in-hand');
+  expect(inHand).toMatchObject([
     { tool: 'roller', id: 'tern', words: 'Tern', runId: two.id },
     { tool: 'ink', id: null, words: 'black', runId: one.id },
   ]);
@@ -82,8 +82,8 @@ it('a pick that was taken back is not the last one, until its undo is taken back
   const studio = await studioUnderTest();
   const run = await begun(studio, 'drawn');
   const rollers = async () => {
-    const { picks } = await studio.json<{ picks: LastPick[] }>('/api/kit/last-picks');
-    return picks.map(({ words }) => words);
+    const { inHand } = await studio.json<{ inHand: LastInHand[] }>('/api/kit/last-in-hand');
+    return inHand.map(({ words }) => words);
   };
   const heron = await log(studio, run.id, 'picked', { tool: 'roller', id: 'heron', words: 'Heron' });
   const tern = await log(studio, run.id, 'picked', { tool: 'roller', id: 'tern', words: 'Tern' });

@@ -111,7 +111,7 @@ async function ownPaper(desk: Desk, one: PullEntry): Promise<void> {
   expect(noise).toMatchObject({ origin: 'repeats', sheets: 1, sigma: { basis: 'this room' } });
   expect(noise.sigma!.value).toBeLessThan(0.01);
 
-  const { body: settled } = await desk.send<KeptSeriesSettings>('GET', `${desk.path}/series/settings`);
+  const { body: settled } = await desk.send<KeptSeriesSettings>('GET', `${desk.path}/series/measure`);
   expect(settled.reference).toMatchObject({ pull: 1 });
   expect(settled.version).toBe(1);
 

@@ -128,7 +128,7 @@ describe('the series of a work', () => {
 
   it('takes its areas from the zones until the artist chooses, and its tolerance from the artist', async () => {
     const desk = await deskUnderTest();
-    const at = `${desk.path}/series/settings`;
+    const at = `${desk.path}/series/measure`;
     const { body: first } = await desk.send<KeptSeriesSettings>('GET', at);
     expect(first).toMatchObject({ version: 0, tolerance: 0.04, reference: null, best: null });
     expect(first.areas.darks.zones).toEqual(['post']);
@@ -179,17 +179,17 @@ describe('good to print', () => {
       'not-good-to-print',
       expect.stringContaining('Pull 4 was not read.'),
     ]);
-    const taken = await desk.send<Approval>('POST', `${at}/${given.body.id}/withdrawal`, {
+    const taken = await desk.send<Approval>('POST', `${at}/${given.body.id}/no-longer-good`, {
       who: 'A.T.',
       why: 'the moon closes',
     });
     expect(taken.body.restsOnIt[0]).toBe('Pull 4 of the edition was printed to this standard.');
     const { body: history } = await desk.send<{ approvals: Approval[] }>('GET', at);
     expect(history.approvals).toMatchObject([{ pull: 3, withdrawn: { who: 'A.T.' } }]);
-    const twice = await desk.send<Refusal>('POST', `${at}/${given.body.id}/withdrawal`, {
+    const twice = await desk.send<Refusal>('POST', `${at}/${given.body.id}/no-longer-good`, {
       who: 'A',
       why: 'b',
     });
-    expect(twice.body.code).toBe('approval-withdrawn');
+    expect(twice.body.code).toBe('no-longer-good');
   });
 });

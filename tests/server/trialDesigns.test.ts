@@ -35,8 +35,8 @@ it('is laid out, told what it could notice, and given out with its sealed list',
   const bytes = new Uint8Array(await list.arrayBuffer());
   expect(Buffer.from(await crypto.subtle.digest('SHA-256', bytes)).toString('hex')).toBe(seal);
   expect(Buffer.from(bytes).toString().split('\r\n')[0]).toBe('code,etch,medium');
-  const template = await studio.call(`/api/trial-designs/template.pdf?${query(wish)}&paper=a4`);
-  expect(template.headers.get('content-type')).toBe('application/pdf');
+  const tracing = await studio.call(`/api/trial-designs/tracing.pdf?${query(wish)}&paper=a4`);
+  expect(tracing.headers.get('content-type')).toBe('application/pdf');
   expect((await studio.call('/api/trial-designs/list.csv?wish=nothing')).status).toBe(400);
 });
 

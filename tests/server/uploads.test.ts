@@ -83,7 +83,7 @@ describe('a photograph', () => {
     }
     const even = await server.photograph('even.png');
     const none = cornerSuggestionSchema.parse(await server.json(`/api/photographs/${even.id}/corners`));
-    expect(none).toEqual({ corners: null, letter: false, confidence: 0, kind: 'none' });
+    expect(none).toEqual({ corners: null, letter: false, sure: 0, kind: 'none' });
   });
 
   it('tells the mark with the F on a print, from which its corners are the stone’s', async () => {

@@ -1,6 +1,6 @@
 import { type Failure, failure } from '../../foundation/failure.ts';
 import { fail, ok, type Result } from '../../foundation/result.ts';
-import type { KitEntry, LastPick } from '../../records/kit.ts';
+import type { KitEntry, LastInHand } from '../../records/kit.ts';
 import type { KeptRecords } from '../../store/keptRecords.ts';
 import type { KitPage, KitQuery } from '../../store/repositories/kitRepository.ts';
 import { badMark } from '../badMark.ts';
@@ -26,7 +26,7 @@ export async function readKit({ store }: Parts, id: string): Promise<Result<KitE
   return entry === null ? fail(noSuchKit()) : ok(entry);
 }
 
-/** What was picked last in any run, one of each tool. */
-export function lastPicks({ store }: Parts): Promise<readonly LastPick[]> {
-  return store.kit.lastPicks();
+/** What was last in hand in any run, one of each tool. */
+export function lastInHand({ store }: Parts): Promise<readonly LastInHand[]> {
+  return store.kit.lastInHand();
 }

@@ -10,7 +10,7 @@ export interface CornerSuggestion {
   /** Whether they begin at a mark with the F. */
   readonly letter: boolean;
   /** 0..1. */
-  readonly confidence: number;
+  readonly sure: number;
   /** What was taken for the rectangle, such as `outline`; `none` where there was nothing. */
   readonly kind: string;
 }

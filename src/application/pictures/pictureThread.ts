@@ -22,9 +22,7 @@ async function perform(task: PictureTask): Promise<PictureAnswers[PictureTask['k
     case 'corners': {
       const photograph = await decodePhotograph(await readFile(task.file), task.fileName);
       if (!photograph.ok) return photograph;
-      return ok(
-        suggestCorners(photograph.value) ?? { corners: null, letter: false, confidence: 0, kind: 'none' },
-      );
+      return ok(suggestCorners(photograph.value) ?? { corners: null, letter: false, sure: 0, kind: 'none' });
     }
     case 'tones':
       return readTones(task);

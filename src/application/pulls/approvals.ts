@@ -89,8 +89,8 @@ export async function listApprovals(
 }
 
 /**
- * Withdraws good to print; it stays in the history, with who took it back and why.
- * @returns the approval with what depended on it; `not-found`, or `approval-withdrawn` where it was before
+ * Says that it is no longer good to print; the approval stays in the history, with who said so and why.
+ * @returns the approval with what depended on it; `not-found`, or `no-longer-good` where it was before
  */
 export async function withdrawApproval(
   parts: Parts,
@@ -104,7 +104,7 @@ export async function withdrawApproval(
     if (!approval) return fail(failure('not-found', { what: 'such approval of this work' }));
     const withdrawn = { at, who, why };
     if (!(await series.withdraw(id, withdrawn))) {
-      return fail(failure('approval-withdrawn', { number: approval.pull }));
+      return fail(failure('no-longer-good', { number: approval.pull }));
     }
     return ok(withDependents({ ...approval, withdrawn }, await pulls.ofWork(workId)));
   });

@@ -43,13 +43,13 @@ export async function listOfTrial(wish: TrialWish): Promise<Result<string>> {
   return layout.ok ? ok(sealedList(wish, layout.value.list).text) : layout;
 }
 
-/** The template of a trial's stones at true size, as a PDF; fails as `designOfTrial` does. */
-export function templateOfTrial(
+/** The tracing sheet of a trial's stones at true size, as a PDF; fails as `designOfTrial` does. */
+export function tracingOfTrial(
   { now }: Pick<SavingParts, 'now'>,
   wish: TrialWish,
   paper: Paper,
 ): Promise<Result<Uint8Array>> {
-  return inThread({ ask: 'template', wish, paper, createdAt: now(), words: wordsAskedFor() });
+  return inThread({ ask: 'tracing', wish, paper, createdAt: now(), words: wordsAskedFor() });
 }
 
 /** What a planned test says beside its wish of the stones that are made of it. */

@@ -1,4 +1,4 @@
-import { trialTemplatePdf } from '../../paper/sheets/trialTemplateSheet.ts';
+import { trialTracingPdf } from '../../paper/sheets/trialTracingSheet.ts';
 import type { Paper } from '../../records/paper.ts';
 import type { TrialAssignment, TrialDesign } from '../../records/trialDesign.ts';
 import { trialSteps } from '../../studio/trials/design/trialSteps.ts';
@@ -8,14 +8,14 @@ import { sealedList } from './sealedList.ts';
 /** All that a design may be written as. */
 export const trialDesignFileNames = [
   'design.json',
-  'template.pdf',
+  'tracing.pdf',
   'list.csv',
   'steps.csv',
   'readings.csv',
 ] as const;
 
 /**
- * A trial's design as files: `design.json` and `template.pdf` say nothing of who gets what, `list.csv` does, for whoever draws
+ * A trial's design as files: `design.json` and `tracing.pdf` say nothing of who gets what, `list.csv` does, for whoever draws
  * and etches, and `steps.csv`, the same in the order in which it is done; `readings.csv` is to be filled in by whoever reads, without the list, and joined with it by the codes afterwards.
  */
 export async function trialDesignFiles(
@@ -57,7 +57,7 @@ export async function trialDesignFiles(
   const bytes = (words: string) => new TextEncoder().encode(words);
   return new Map<string, Uint8Array>([
     ['design.json', bytes(`${JSON.stringify({ ...design, seal }, null, 1)}\n`)],
-    ['template.pdf', await trialTemplatePdf({ design, paper, createdAt })],
+    ['tracing.pdf', await trialTracingPdf({ design, paper, createdAt })],
     ['list.csv', bytes(text)],
     ['steps.csv', bytes(steps.join(''))],
     ['readings.csv', bytes(toFill.join(''))],

@@ -3,7 +3,7 @@ import type { TestStoneFindings } from '../../records/testStoneAnswer.ts';
 import type { TrialWish } from '../../records/trialDesign.ts';
 import type { WordChoice } from '../../records/wordChoice.ts';
 
-/** What the thread of trials is asked for: the design whole, its layout alone, or the template of that. */
+/** What the thread of trials is asked for: the design whole, its layout alone, or the tracing sheet of that. */
 export type TrialTask =
   | {
       readonly ask: 'design';
@@ -13,7 +13,7 @@ export type TrialTask =
     }
   | { readonly ask: 'layout'; readonly wish: TrialWish }
   | {
-      readonly ask: 'template';
+      readonly ask: 'tracing';
       readonly wish: TrialWish;
       readonly paper: Paper;
       readonly createdAt: Date;

@@ -1,6 +1,6 @@
 import { workerData } from 'node:worker_threads';
 import { ok } from '../../foundation/result.ts';
-import { trialTemplatePdf } from '../../paper/sheets/trialTemplateSheet.ts';
+import { trialTracingPdf } from '../../paper/sheets/trialTracingSheet.ts';
 import { designTrial } from '../../studio/trials/design/designTrial.ts';
 import { roomScatter } from '../../studio/trials/design/roomScatter.ts';
 import { trialLayout } from '../../studio/trials/design/trialLayout.ts';
@@ -30,6 +30,6 @@ if (task.ask === 'design') {
   else {
     const { paper, createdAt, words } = task;
     setWordsInUse(await wordsOfChoice(words));
-    answer(ok(await trialTemplatePdf({ design: { wish, patches: layout.value.patches }, paper, createdAt })));
+    answer(ok(await trialTracingPdf({ design: { wish, patches: layout.value.patches }, paper, createdAt })));
   }
 }

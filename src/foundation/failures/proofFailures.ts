@@ -26,8 +26,8 @@ export const proofFailures = {
     sentence: 'Pull {number} is not good to print yet: {why}.',
     remedy: 'See what is missing, and give it once that is done.',
   },
-  'approval-withdrawn': {
-    sentence: 'Good to print of pull {number} was withdrawn before.',
+  'no-longer-good': {
+    sentence: 'It was said before that pull {number} is no longer good to print.',
     remedy: 'Give it again, if it holds.',
   },
 } as const satisfies Record<string, FailureEntry>;

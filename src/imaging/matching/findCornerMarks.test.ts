@@ -82,7 +82,7 @@ describe('findCornerMarks', () => {
   it('finds drawn strokes to a fraction of a pixel, by their outer corner', () => {
     const found = findCornerMarks(photograph(drawn), sizeMm);
     expect(worstPx(found!.corners, cornersPx)).toBeLessThan(0.5);
-    expect(found!.confidence).toBeGreaterThan(0.7);
+    expect(found!.sure).toBeGreaterThan(0.7);
   });
 
   it('finds broad angles laid round the rectangle, by their inner corner', () => {
@@ -104,6 +104,6 @@ describe('findCornerMarks', () => {
 
   it('finds none among blots', () => {
     const blots = photograph(() => false, 0, true);
-    expect(findCornerMarks(blots, sizeMm)?.confidence ?? 0).toBeLessThan(0.7);
+    expect(findCornerMarks(blots, sizeMm)?.sure ?? 0).toBeLessThan(0.7);
   });
 });

@@ -11,7 +11,7 @@ export interface FoundMarks {
   /** Whether one of them has the F, and so is the first. */
   readonly letter: boolean;
   /** 0..1: how alike the marks are, and how well their rectangle has the given shape. */
-  readonly confidence: number;
+  readonly sure: number;
 }
 
 /** How far the marks' rectangle may be from the given shape, as the log of the ratio: tilt changes it. */
@@ -53,7 +53,7 @@ export function findCornerMarks(photo: Photograph, sizeMm?: Point): FoundMarks |
   return {
     corners: [0, 1, 2, 3].map((i) => corners[(first + i) % 4]!) as unknown as Corners,
     letter: lettered !== null,
-    confidence: Math.max(0.5, Math.min(0.95, best.score)),
+    sure: Math.max(0.5, Math.min(0.95, best.score)),
   };
 }
 

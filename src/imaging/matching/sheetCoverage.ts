@@ -25,7 +25,7 @@ export function coveredBySheet(
   const widthPx = Math.round(widthMm * maskPxPerMm);
   const heightPx = Math.round(heightMm * maskPxPerMm);
   const data = new Uint8Array(widthPx * heightPx);
-  const hull = outline && outline.confidence >= leastConfidence ? outline.hullPx : null;
+  const hull = outline && outline.sure >= leastConfidence ? outline.hullPx : null;
   const edgePx = edgeMm * pxPerMmOf(map, [widthMm / 2, heightMm / 2]);
   const wholeInside = hull !== null && cornersInside(map, hull, [widthMm, heightMm], edgePx);
   const frame: Frame = { widthPx, heightPx, pxPerMm: maskPxPerMm, originMm: [0, 0] };

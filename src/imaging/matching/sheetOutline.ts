@@ -9,7 +9,7 @@ export interface SheetOutline {
   /** Convex hull, photograph px. */
   readonly hullPx: readonly Point[];
   /** 0..1: how clearly object and table differ. */
-  readonly confidence: number;
+  readonly sure: number;
 }
 
 /** The photograph is looked at in this many px along its longer side. */
@@ -37,7 +37,7 @@ export function sheetOutline(photo: Photograph): SheetOutline | null {
   );
   const hullPx = grownHull(convexHull(points), step / 2);
   const filled = (filledArea(largest, width, height) * step * step) / Math.abs(signedArea(hullPx));
-  return { hullPx, confidence: share > 0.97 || filled < leastFilled ? 0 : separation };
+  return { hullPx, sure: share > 0.97 || filled < leastFilled ? 0 : separation };
 }
 
 /** A sheet fills its own hull, whatever is drawn on it; bright parts of a scene do not. */

@@ -10,7 +10,7 @@ export interface SuggestedCorners {
   /** Whether they begin at a mark with the F. */
   readonly letter: boolean;
   /** 0..1. */
-  readonly confidence: number;
+  readonly sure: number;
   /** What they were taken from. */
   readonly kind: 'marks' | 'outline';
 }
@@ -28,12 +28,12 @@ const sureOfMarks = 0.7;
  */
 export function suggestCorners(photo: Photograph, sizeMm?: Point): SuggestedCorners | null {
   const marks = findCornerMarks(photo, sizeMm);
-  if (marks && marks.confidence >= sureOfMarks) return { ...marks, kind: 'marks' };
+  if (marks && marks.sure >= sureOfMarks) return { ...marks, kind: 'marks' };
   const outline = sheetOutline(photo);
   const corners = outline && fourCorners(outline.hullPx);
-  if (!outline || !corners || outline.confidence < 0.4) return null;
+  if (!outline || !corners || outline.sure < 0.4) return null;
   if (sizeMm && Math.abs(Math.log(shapeOf(corners) / (sizeMm[0] / sizeMm[1]))) > shapeTolerance) return null;
-  return { corners, letter: false, confidence: Math.min(0.9, outline.confidence), kind: 'outline' };
+  return { corners, letter: false, sure: Math.min(0.9, outline.sure), kind: 'outline' };
 }
 
 /** Shares of the sheet's width that the work rectangle may fill. */
@@ -47,7 +47,7 @@ export function guessesFromSheet(photo: Photograph, outline: SheetOutline | null
     [photo.widthPx, photo.heightPx],
     [0, photo.heightPx],
   ];
-  const around = (outline && outline.confidence >= 0.4 && fourCorners(outline.hullPx)) || whole;
+  const around = (outline && outline.sure >= 0.4 && fourCorners(outline.hullPx)) || whole;
   const shapes = [sizeMm[0] / sizeMm[1], sizeMm[1] / sizeMm[0]];
   return shapes.flatMap((shape) => fillings.map((filling) => centredWithin(around, shape, filling)));
 }

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { changeKit, createKit, putKitBy } from '../../application/kit/changeKit.ts';
-import { lastPicks, listKit, readKit } from '../../application/kit/findKit.ts';
+import { lastInHand, listKit, readKit } from '../../application/kit/findKit.ts';
 import type { Services } from '../../application/openServices.ts';
 import { idSchema, puttingBySchema } from '../../contract/common.ts';
 import {
@@ -9,9 +9,9 @@ import {
   kitListQuerySchema,
   kitListSchema,
   kitSaveSchema,
-  lastPicksSchema,
+  lastInHandSchema,
 } from '../../contract/kit.ts';
-import type { KitEntry, LastPick } from '../../records/kit.ts';
+import type { KitEntry, LastInHand } from '../../records/kit.ts';
 import type { App } from '../app.ts';
 import { sendFailure, sendRefusal } from '../failureReply.ts';
 import { answerOf } from './answerOf.ts';
@@ -21,7 +21,7 @@ const tags = ['kit'];
 const params = z.object({ id: idSchema });
 const entry = answerOf<KitEntry>(kitEntrySchema);
 const list = answerOf<{ kit: readonly KitEntry[]; next: string | null }>(kitListSchema);
-const picks = answerOf<{ picks: readonly LastPick[] }>(lastPicksSchema);
+const inHand = answerOf<{ inHand: readonly LastInHand[] }>(lastInHandSchema);
 
 /** The studio's own tools and set-ups: list, enter, read, change, put by; and what was picked last. */
 export function addKitRoutes(app: App, services: Services): void {
@@ -42,15 +42,15 @@ export function addKitRoutes(app: App, services: Services): void {
   );
 
   app.get(
-    '/api/kit/last-picks',
+    '/api/kit/last-in-hand',
     {
       schema: {
         tags,
         summary: 'What was picked last in any run, one of each tool',
-        response: { 200: picks, ...refusals },
+        response: { 200: inHand, ...refusals },
       },
     },
-    async (_request, reply) => reply.send({ picks: await lastPicks(services) }),
+    async (_request, reply) => reply.send({ inHand: await lastInHand(services) }),
   );
 
   app.post(

@@ -49,7 +49,7 @@ export function addSeriesRoutes(app: App, services: Services): void {
   );
 
   app.get(
-    '/api/works/:id/series/settings',
+    '/api/works/:id/series/measure',
     {
       schema: {
         tags,
@@ -65,7 +65,7 @@ export function addSeriesRoutes(app: App, services: Services): void {
   );
 
   app.patch(
-    '/api/works/:id/series/settings',
+    '/api/works/:id/series/measure',
     {
       schema: {
         tags,
@@ -143,11 +143,11 @@ export function addSeriesRoutes(app: App, services: Services): void {
   );
 
   app.post(
-    '/api/works/:id/approvals/:approval/withdrawal',
+    '/api/works/:id/approvals/:approval/no-longer-good',
     {
       schema: {
         tags,
-        summary: 'Withdraw good to print; answers with what depended on it',
+        summary: 'Say that it is no longer good to print; answers with what depended on it',
         params: params.extend({ approval: idSchema }),
         body: withdrawalSchema,
         response: { 200: approval, ...refusals },

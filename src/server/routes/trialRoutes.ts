@@ -5,13 +5,13 @@ import {
   designOfTrial,
   enterStonesOfTrial,
   listOfTrial,
-  templateOfTrial,
+  tracingOfTrial,
 } from '../../application/trials/planTrial.ts';
 import { testStoneSchema } from '../../contract/testStone.ts';
 import {
   trialDesignSchema,
   trialListQuerySchema,
-  trialTemplateQuerySchema,
+  trialTracingQuerySchema,
 } from '../../contract/trialDesign.ts';
 import { trialWishSchema } from '../../contract/trialWish.ts';
 import type { TestStone } from '../../records/testStone.ts';
@@ -45,16 +45,16 @@ export function addTrialRoutes(app: App, services: Services): void {
   );
 
   app.get(
-    '/api/trial-designs/template.pdf',
+    '/api/trial-designs/tracing.pdf',
     {
       schema: {
         tags,
-        summary: 'The template of a test’s stones at true size, on tiles, as seen and mirrored',
-        querystring: trialTemplateQuerySchema,
+        summary: 'The tracing sheet of a test’s stones at true size, on tiles, as seen and mirrored',
+        querystring: trialTracingQuerySchema,
       },
     },
     async (request, reply) =>
-      sendSheet(reply, await templateOfTrial(services, request.query.wish, request.query.paper)),
+      sendSheet(reply, await tracingOfTrial(services, request.query.wish, request.query.paper)),
   );
 
   app.get(

@@ -1,5 +1,5 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
-import type { KitEntry, KitTool, LastPick } from '../../records/kit.ts';
+import type { KitEntry, KitTool, LastInHand } from '../../records/kit.ts';
 import type { RunTool } from '../../records/run.ts';
 import type { KitTable } from '../database/kitTables.ts';
 import type { RunEventTable } from '../database/runTables.ts';
@@ -21,7 +21,7 @@ export interface KitRepository extends Omit<EntryRows<KitEntry>, 'list'> {
   /** Newest first; null where `after` can't be read. */
   list(query: KitQuery): Promise<KitPage | null>;
   /** The newest pick of every tool that was ever picked in a run and not taken back. */
-  lastPicks(): Promise<readonly LastPick[]>;
+  lastInHand(): Promise<readonly LastInHand[]>;
 }
 
 const tools: readonly RunTool[] = ['roller', 'ink', 'batch', 'press', 'cloth', 'paper'];
@@ -43,13 +43,13 @@ export function kitRepositoryIn(database: Kysely<Tables>): KitRepository {
       const found = await rows.list(query, { tool });
       return found && { kit: found.page, next: found.next };
     },
-    async lastPicks() {
+    async lastInHand() {
       const undos = undosIn(database);
-      const picks: LastPick[] = [];
+      const picks: LastInHand[] = [];
       for (const tool of tools) {
         const row = await newestPick(database, tool, undos);
         if (!row) continue;
-        const { id, words } = JSON.parse(row.payload_json) as Partial<LastPick>;
+        const { id, words } = JSON.parse(row.payload_json) as Partial<LastInHand>;
         const { run_id: runId, received_at: receivedAt } = row;
         picks.push({ tool, id: id ?? null, words: words ?? '', runId, receivedAt });
       }

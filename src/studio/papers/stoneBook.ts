@@ -72,7 +72,7 @@ export function workChapter(kept: BookWork): BookChapter {
     ...kept.approvals.map(({ pull, givenAt, artist, printer, withdrawn }) => ({
       at: givenAt,
       what: `pull ${pull} good to print`,
-      more: `${artist}, ${printer}${withdrawn ? `; withdrawn by ${withdrawn.who}: ${withdrawn.why}` : ''}`,
+      more: `${artist}, ${printer}${withdrawn ? `; no longer good to print, says ${withdrawn.who}: ${withdrawn.why}` : ''}`,
       from: { record: 'series' as const, id: work.id, field: 'pulls' },
     })),
     ...kept.comparisons.map(({ id, createdAt, title, finding }) => ({

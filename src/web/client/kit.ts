@@ -1,10 +1,10 @@
-import type { KitDraft, KitEntry, KitTool, LastPick } from '../../records/kit.ts';
+import type { KitDraft, KitEntry, KitTool, LastInHand } from '../../records/kit.ts';
 import { ask, withJson } from './ask.ts';
 import { type ListQuery, pageAddress } from './pages.ts';
 
 export const kitKey = ['kit'] as const;
 export const kitEntryKey = (id: string) => ['kit-entry', id] as const;
-export const lastPicksKey = ['last-picks'] as const;
+export const lastInHandKey = ['last-in-hand'] as const;
 
 /** More tools of one kind than a studio keeps. */
 const mostOfATool = 200;
@@ -52,6 +52,6 @@ export function addKit(draft: KitDraft): Promise<KitEntry> {
 }
 
 /** What was picked last in any run, one of each tool. */
-export async function readLastPicks(): Promise<readonly LastPick[]> {
-  return (await ask<{ picks: readonly LastPick[] }>('/api/kit/last-picks')).picks;
+export async function readLastInHand(): Promise<readonly LastInHand[]> {
+  return (await ask<{ inHand: readonly LastInHand[] }>('/api/kit/last-in-hand')).inHand;
 }

@@ -11,7 +11,7 @@ interface CornersFound {
   /** Whether they begin at a mark with the F. */
   readonly letter: boolean;
   /** 0..1 */
-  readonly confidence: number;
+  readonly sure: number;
   /** What was taken for the rectangle: four printed or drawn corner marks, or the edge of what lies there. */
   readonly kind: 'marks' | 'outline' | 'none';
 }

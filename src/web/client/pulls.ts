@@ -79,7 +79,7 @@ function againstAddress(work: string, pull: string, partner: PullPartner): strin
 
 /** Tolerance, areas, reference and best pull of a work's series. */
 export function readSeriesSettings(work: string): Promise<KeptSeriesSettings> {
-  return ask(`/api/works/${work}/series/settings`);
+  return ask(`/api/works/${work}/series/measure`);
 }
 
 export function saveSeriesSettings(
@@ -87,5 +87,5 @@ export function saveSeriesSettings(
   version: number,
   changes: Partial<SeriesSettings>,
 ): Promise<KeptSeriesSettings> {
-  return ask(`/api/works/${work}/series/settings`, withJson('PATCH', { ...changes, version }));
+  return ask(`/api/works/${work}/series/measure`, withJson('PATCH', { ...changes, version }));
 }

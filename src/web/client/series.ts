@@ -31,5 +31,5 @@ export function withdrawApproval(
   approval: string,
   withdrawal: { readonly who: string; readonly why: string },
 ): Promise<Approval> {
-  return ask(`/api/works/${work}/approvals/${approval}/withdrawal`, withJson('POST', withdrawal));
+  return ask(`/api/works/${work}/approvals/${approval}/no-longer-good`, withJson('POST', withdrawal));
 }

@@ -8,10 +8,10 @@ export function designTest(wish: TrialWish, work: string, signal: AbortSignal): 
   return ask(`/api/trial-designs?progress=${work}`, { ...withJson('POST', wish), signal });
 }
 
-/** Where the template of a wish lies, at true size. */
-export function templateAddress(wish: TrialWish, paper: Paper): string {
+/** Where the tracing sheet of a wish lies, at true size. */
+export function tracingAddress(wish: TrialWish, paper: Paper): string {
   return inPageWords(
-    `/api/trial-designs/template.pdf?${new URLSearchParams({ wish: JSON.stringify(wish), paper })}`,
+    `/api/trial-designs/tracing.pdf?${new URLSearchParams({ wish: JSON.stringify(wish), paper })}`,
   );
 }
 

@@ -7,7 +7,7 @@ import type { KitEntry } from '../../records/kit.ts';
 import type { RunTool } from '../../records/run.ts';
 import { factsOf, kitWords } from '../../studio/bench/kitWords.ts';
 import { batchesKey, listBatches } from '../client/batches.ts';
-import { kitKey, lastPicksKey, listKitOf, readLastPicks } from '../client/kit.ts';
+import { kitKey, lastInHandKey, listKitOf, readLastInHand } from '../client/kit.ts';
 import { shownFailure } from '../client/shownFailure.ts';
 import { kitToolWords } from '../managers/kitForm.ts';
 import { midSentence } from '../words/midSentence.ts';
@@ -51,12 +51,12 @@ export function KitPick({
     queryKey: tool === 'batch' ? [...batchesKey, 'offered'] : [...kitKey, tool],
     queryFn: ({ signal }) => offeredOf(tool, signal),
   });
-  const last = useQuery({ queryKey: lastPicksKey, queryFn: readLastPicks });
+  const last = useQuery({ queryKey: lastInHandKey, queryFn: readLastInHand });
   const first = picked?.id ?? last.data?.find((one) => one.tool === tool)?.id ?? null;
   const offered = (found.data ?? []).toSorted((a, b) => Number(b.id === first) - Number(a.id === first));
   const pick = ({ id, words }: Picked) => {
     onPick({ id, words });
-    void queries.invalidateQueries({ queryKey: lastPicksKey });
+    void queries.invalidateQueries({ queryKey: lastInHandKey });
   };
   return (
     <section className="kit-pick" aria-labelledby={head}>

@@ -17,6 +17,7 @@ export function ListPage({
   empty,
   emptyTitle,
   emptyWords,
+  stones = false,
   noteClass = 'list-foot',
   children,
 }: {
@@ -30,6 +31,8 @@ export function ListPage({
   empty: boolean;
   emptyTitle: string;
   emptyWords: ReactNode;
+  /** It lists stones, or work on them. */
+  stones?: boolean;
   /** How a note on this page is set. */
   noteClass?: string;
   children: ReactNode;
@@ -50,7 +53,7 @@ export function ListPage({
         </div>
       )}
       {empty && (
-        <EmptyPage title={emptyTitle} act={enter}>
+        <EmptyPage title={emptyTitle} stone={stones} act={enter}>
           {emptyWords}
         </EmptyPage>
       )}

@@ -48,7 +48,7 @@ export function NewKit({
       {refused && <FailureNotice failure={refused} />}
       <div className="kit-form-act">
         <Button kind="act" type="submit" disabled={busy}>
-          {busy ? say('Entering …') : say('Enter and pick it')}
+          {busy ? say('Entering …') : say('Enter and take it in hand')}
         </Button>
         <Button kind="quiet" onClick={onLeave}>
           {say('Leave it')}

@@ -35,6 +35,7 @@ export function ComparisonList() {
       act={{ href: '/new', words: say('Compare a print') }}
       failed={pages.error}
       empty={nothingYet}
+      stones
       emptyTitle={say('Nothing on the rack yet')}
       emptyWords={first}
       noteClass="list-note"

@@ -223,6 +223,7 @@ function NoStone() {
     <>
       <PageHead stamp={say('A new work')} headline={say('A work needs a stone')} />
       <EmptyPage
+        stone
         title={say('No stone on the rack yet')}
         act={
           <ButtonLink kind="act" href="/stones/new">

@@ -54,6 +54,7 @@ export function StoneRack() {
       act={{ href: '/stones/new', words: say('Enter a stone') }}
       failed={pages.error}
       empty={nothingYet}
+      stones
       emptyTitle={say('Nothing on the rack yet')}
       emptyWords={first}
     >

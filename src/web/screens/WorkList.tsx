@@ -59,6 +59,7 @@ export default function WorkList() {
       act={{ href: '/works/new', words: say('Start a work') }}
       failed={pages.error}
       empty={nothingYet}
+      stones
       emptyTitle={say('No work on any stone yet')}
       emptyWords={first}
     >

@@ -13,7 +13,7 @@ interface Laid {
 }
 
 /**
- * The stones of a trial with their patches and what each gets. Their rectangle is the dashed one of the template, inside the
+ * The stones of a trial with their patches and what each gets. Their rectangle is the dashed one of the tracing sheet, inside the
  * border: its corners can be marked so that they print, the stone's own can't. Rows and columns are counted as they lie.
  */
 export function stonesOfTrial(wish: TrialWish, { patches, list }: Laid): PlannedStone[] {

@@ -80,7 +80,7 @@ describe('what to mind about a test stone', () => {
     expect(over('guide')).not.toContain('patches-overlap');
   });
 
-  it('a template at the wrong scale, which the ruler tells, and patches too small for the camera', () => {
+  it('a tracing sheet at the wrong scale, which the ruler tells, and patches too small for the camera', () => {
     const ruler = (toPx: number) => ({ fromPx: [100, 500], toPx: [toPx, 500], lengthMm: 50 }) as const;
     expect(codes(stone(alike, { drawn, ruler: ruler(602) }))).not.toContain('wrong-scale');
     const wrong = stone(alike, { drawn, ruler: ruler(625) });

@@ -4,7 +4,7 @@ import type { Point } from '../../../science/geometry/point.ts';
 import { signedArea } from '../../../science/geometry/polygon.ts';
 import { sharedArea } from '../../../science/geometry/polygonArea.ts';
 import { patchNames } from '../places/patchName.ts';
-import { pxPerMm, wrongScaleSentence } from './templateScale.ts';
+import { pxPerMm, wrongScaleSentence } from './tracingScale.ts';
 
 /** A patch of fewer px a side gives its tone badly: its edge is most of it. Our rule. */
 const leastSidePx = 24;

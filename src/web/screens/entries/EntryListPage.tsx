@@ -29,6 +29,8 @@ export function EntryListPage<Page extends { readonly next: string | null }, Ite
     readonly emptyTitle: string;
     /** What to do first. */
     readonly emptyWords: ReactNode;
+    /** It lists stones, or work on them. */
+    readonly stones?: boolean;
   };
   /** What stands above the tools, once there is something to list. */
   above?: ReactNode;

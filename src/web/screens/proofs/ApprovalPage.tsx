@@ -38,7 +38,7 @@ export function ApprovalPage({ work, proofs }: ProofsPageParts) {
         )}
         {past.length > 0 && (
           <section aria-labelledby="past-head">
-            <h2 id="past-head">{say('Withdrawn')}</h2>
+            <h2 id="past-head">{say('No longer good to print')}</h2>
             <ul className="approval-past">
               {past.map(({ id, pull, withdrawn, restsOnIt }) => (
                 <li key={id}>

@@ -11,7 +11,7 @@ import { useReturnFocus } from '../useReturnFocus.ts';
 import { useSaving } from '../useSaving.ts';
 import { useProofsChanged } from './useProofs.ts';
 
-/** Takes good to print back, with who and why; what depended on it is told on the same page then. */
+/** Says of a pull that it is no longer good to print, with who and why; what depended on it is told on the same page then. */
 export function WithdrawApproval({ work, approval }: { work: WorkEntry; approval: Approval }) {
   const changed = useProofsChanged(work.id);
   const saving = useSaving<Approval>();
@@ -23,7 +23,7 @@ export function WithdrawApproval({ work, approval }: { work: WorkEntry; approval
   if (!open)
     return (
       <Button ref={opener} onClick={() => setOpen(true)}>
-        {say('Withdraw it')}
+        {say('It is no longer good to print')}
       </Button>
     );
   const withdraw = async () => {
@@ -42,7 +42,7 @@ export function WithdrawApproval({ work, approval }: { work: WorkEntry; approval
       }}
     >
       <Field
-        label={say('Who withdraws it')}
+        label={say('Who says so')}
         autoComplete="off"
         maxLength={100}
         value={who}
@@ -60,7 +60,7 @@ export function WithdrawApproval({ work, approval }: { work: WorkEntry; approval
       {saving.trouble && <FailureNotice failure={saving.trouble} />}
       <div className="proofs-act">
         <Button kind="danger" type="submit" disabled={saving.pending}>
-          {say('Withdraw good to print')}
+          {say('No longer good to print')}
         </Button>
         <Button kind="quiet" onClick={() => setOpen(false)}>
           {say('Leave it standing')}

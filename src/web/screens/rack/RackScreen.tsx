@@ -84,6 +84,7 @@ export function RackScreen() {
 function EmptyRack() {
   return (
     <EmptyPage
+      stone
       title={say('No work waits on any stone')}
       act={
         <ButtonLink kind="act" href="/works/new">

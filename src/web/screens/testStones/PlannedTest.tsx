@@ -3,7 +3,7 @@ import type { CheapestTrial, TrialDesign, TrialWish } from '../../../records/tri
 import { designCautions } from '../../../studio/trials/design/designCautions.ts';
 import { squareName } from '../../../studio/trials/places/patchName.ts';
 import type { ShownFailure } from '../../client/shownFailure.ts';
-import { sealedListAddress, templateAddress } from '../../client/trialDesigns.ts';
+import { sealedListAddress, tracingAddress } from '../../client/trialDesigns.ts';
 import { Button, ButtonFile } from '../../parts/Button.tsx';
 import { CautionList } from '../../parts/CautionList.tsx';
 import { FailureNotice } from '../../parts/FailureNotice.tsx';
@@ -93,8 +93,8 @@ export function PlannedTest({
       <TestPower design={design} onSize={onSize} />
       <CautionList cautions={designCautions(design).map(told)} />
       <div className="plan-sheets">
-        <ButtonFile href={templateAddress(wish, 'a4')}>{say('Template, true size, A4')}</ButtonFile>
-        <ButtonFile href={templateAddress(wish, 'letter')}>{say('Template, Letter')}</ButtonFile>
+        <ButtonFile href={tracingAddress(wish, 'a4')}>{say('Tracing sheet, true size, A4')}</ButtonFile>
+        <ButtonFile href={tracingAddress(wish, 'letter')}>{say('Tracing sheet, Letter')}</ButtonFile>
         <ButtonFile href={sealedListAddress(wish)}>{say('The sealed list')}</ButtonFile>
       </div>
       <p className="soft">

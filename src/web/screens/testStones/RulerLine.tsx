@@ -1,5 +1,5 @@
 import type { TestStone } from '../../../records/testStone.ts';
-import { templateScale, wrongScaleSentence } from '../../../studio/trials/reading/templateScale.ts';
+import { tracingScale, wrongScaleSentence } from '../../../studio/trials/reading/tracingScale.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { lengthWords } from '../../words/lengths.ts';
@@ -15,7 +15,7 @@ export function RulerLine({
   onSet: () => void;
 }) {
   const { ruler } = stone;
-  const scale = templateScale(stone);
+  const scale = tracingScale(stone);
   const wrong = wrongScaleSentence(stone);
   return (
     <>

@@ -27,6 +27,7 @@ export default function TestStoneList({ planned }: { planned: ReactNode }) {
         stamp: say('Test stones'),
         headline: empty ? say('Test stones') : say('What was tried on stone'),
         act: { href: '/test-stones/new', words: say('Enter a test stone') },
+        stones: true,
         emptyTitle: say('No test stone is here yet'),
         emptyWords: (
           <>

@@ -6,7 +6,7 @@ import type { Corners, Point } from '../../../science/geometry/point.ts';
 const tolerance = 0.01;
 
 /** What the ruler measures by the corners, over what it is: 1 where both agree; null without ruler or corners. */
-export function templateScale({
+export function tracingScale({
   drawn,
   ruler,
   sizeMm,
@@ -19,15 +19,15 @@ export function templateScale({
 
 /** Says in a sentence that ruler and corners disagree; null where they agree or one is missing. */
 export function wrongScaleSentence(stone: Pick<TestStone, 'drawn' | 'ruler' | 'sizeMm'>): string | null {
-  const scale = templateScale(stone);
+  const scale = tracingScale(stone);
   if (scale === null || stone.ruler === null || Math.abs(scale - 1) <= tolerance) return null;
   const { lengthMm } = stone.ruler;
   const [width, height] = stone.sizeMm.map((side) => Math.round(side / scale));
   return (
-    `The ruler’s ${lengthMm} mm measure ${(lengthMm * scale).toFixed(1)} mm between the corners: a template with these ` +
+    `The ruler’s ${lengthMm} mm measure ${(lengthMm * scale).toFixed(1)} mm between the corners: a tracing sheet with these ` +
     `corners was printed at ${Math.round(100 / scale)} %, not at true size, or the size is not ` +
     `${stone.sizeMm[0]} × ${stone.sizeMm[1]} mm. If patches lie where they should, give the size as ${width} × ${height} mm ` +
-    'and lay the patches again; else print the template again at 100 %.'
+    'and lay the patches again; else print the tracing sheet again at 100 %.'
   );
 }
 

@@ -13,7 +13,7 @@ const leastLetterMm = 1.9;
  * The patches of one stone, each with its mark and its name beside it, as SVG content whose unit is the millimetre of the stone; mirrored, places are
  * turned over and marks are not.
  */
-export function trialTemplateMarks(
+export function trialTracingMarks(
   design: Pick<TrialDesign, 'wish' | 'patches'>,
   stone: number,
   mirrored: boolean,
