@@ -48,6 +48,11 @@ export function ProofDesk({ work, proofs }: ProofsPageParts) {
         <GrainedAway work={work} />
         <LaidAside work={work} />
         <section aria-label={say('The answer')}>
+          {answer.steady === true && (
+            <p>
+              <b>{say('The pulls no longer change by more than is accepted here.')}</b>
+            </p>
+          )}
           <p className="proof-reason">{told(answer.reason)}</p>
           <ToMind words={[...answerWarnings(series), ...noiseWords(series)]} open={!measured} />
           {again && (
