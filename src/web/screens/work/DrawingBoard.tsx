@@ -85,22 +85,18 @@ export function DrawingBoard({
       foot={
         <>
           <div className="stone-board-view">
+            <button type="button" disabled={!state.canUndo} onClick={() => desk.undo()}>
+              {say('Take back')}
+            </button>
+            <button type="button" disabled={!state.canRedo} onClick={() => desk.redo()}>
+              {say('Put back')}
+            </button>
             <KeyStride unit="mm" />
             <button type="button" onClick={() => setMeets(!meets)}>
               {meets
                 ? say('A new line is laid against its neighbour’s')
                 : say('A new line stays where it is put')}
             </button>
-            {state.canUndo && (
-              <button type="button" onClick={() => desk.undo()}>
-                {say('Take back')}
-              </button>
-            )}
-            {state.canRedo && (
-              <button type="button" onClick={() => desk.redo()}>
-                {say('Put back')}
-              </button>
-            )}
           </div>
           <p className="board-words" id="stone-board-keys">
             {boardWords(state, window.matchMedia('(pointer: coarse)').matches, thing)}
