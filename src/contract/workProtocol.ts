@@ -124,6 +124,7 @@ const source = z.object({
         'batch',
         'material',
         'series',
+        'approvals',
         'comparison',
         'edition',
         'ledger',

@@ -8,6 +8,8 @@ export type KeptKind =
   | 'batch'
   | 'material'
   | 'series'
+  /** What was signed good to print, by the work's id. */
+  | 'approvals'
   | 'comparison'
   | 'edition'
   | 'ledger'

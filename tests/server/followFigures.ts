@@ -25,6 +25,8 @@ export function recordReader(studio: StudioUnderTest, workOfPlan: (id: string) =
         return `/api/materials/${id}`;
       case 'series':
         return `/api/works/${id}/series`;
+      case 'approvals':
+        return `/api/works/${id}/approvals`;
       case 'comparison':
         return `/api/comparisons/${id}`;
       case 'edition':

@@ -20,6 +20,7 @@ async function aYear(studio: StudioUnderTest) {
     return answer.body;
   };
   const { work, comparison, plan } = await lowWaterPrinted(studio);
+  await made(`/api/works/${work.id}/approvals`, { pull: 3, artist: 'M.K.', printer: 'P.R.' });
   const edition = await made<Edition>(`/api/works/${work.id}/editions`, { title: 'Twelve Tides', size: 5 });
   for (const [index, verdict] of ['good', 'good', 'torn'].entries())
     await made(`/api/editions/${edition.id}/ledger`, {
@@ -142,6 +143,7 @@ it('fills every figure from a record that it names, and says what it could not',
   const lines = set.parts.flatMap(({ blocks }) =>
     blocks.flatMap((block) => (block.kind === 'lines' ? block.lines : [])),
   );
+  expect(lines.find(({ label }) => label === 'Good to print')?.value).toBe('pull 3, signed by M.K. and P.R.');
   for (const { label, value: told, from, figure } of lines) {
     if (told === null || figure !== null) continue;
     let left = told;

@@ -28,7 +28,9 @@ export async function readWorkRecords(parts: WorkRecordParts, workId: string): P
   const photographs = [...work.photographs, ...work.stone.photographs].map(({ photograph }) => photograph);
   const { comparisons, doubtful } = await comparisonsOf(parts, found, photographs);
   const series = await readSeries(parts, workId);
-  return series.ok ? ok({ work, plan, runs, comparisons, doubtful, series: series.value }) : series;
+  if (!series.ok) return series;
+  const approvals = await store.series.approvals(workId);
+  return ok({ work, plan, runs, comparisons, doubtful, series: series.value, approvals });
 }
 
 /** The comparisons made from photographs of a work or its stone, but for those that are another work's. */

@@ -18,6 +18,7 @@ const records = (more: Partial<WorkRecords> = {}): WorkRecords => ({
   runs: [],
   comparisons: [],
   doubtful: [],
+  approvals: [],
   series: { pulls: [], sigma: null } as unknown as WorkRecords['series'],
   ...more,
 });

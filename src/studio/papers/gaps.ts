@@ -4,7 +4,7 @@ import type { KeptPlan } from '../../records/keptPlan.ts';
 import type { LineStage } from '../../records/run.ts';
 import { type HistoryFact, type WorkStage, workStages } from '../../records/work.ts';
 import type { WorkEntry } from '../../records/workEntry.ts';
-import type { WorkSeries } from '../../records/workSeries.ts';
+import type { Approval, WorkSeries } from '../../records/workSeries.ts';
 import { lineRule } from '../bench/lineStages.ts';
 import { pouredLines } from '../bench/pouredLines.ts';
 import { laidRows } from '../etch/laidRows.ts';
@@ -22,6 +22,8 @@ export interface WorkRecords {
   /** Of which of them nobody can tell whether they are of another work that has the same photographs. */
   readonly doubtful: readonly { readonly title: string; readonly others: readonly string[] }[];
   readonly series: WorkSeries;
+  /** Newest first, those no longer in force too. */
+  readonly approvals: readonly Pick<Approval, 'pull' | 'givenAt' | 'artist' | 'printer' | 'withdrawn'>[];
 }
 
 /** Stages whose length a reader asks for, and from which stage of the work on. */

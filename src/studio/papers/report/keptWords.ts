@@ -13,6 +13,7 @@ const recordWords: Readonly<Record<string, readonly [string, string]>> = {
   stone: ['stone', 'stones'],
   run: ['log of the bench', 'logs of the bench'],
   series: ['list of pulls', 'lists of pulls'],
+  approvals: ['approval', 'approvals'],
   comparison: ['comparison', 'comparisons'],
   ledger: ['ledger of an edition', 'ledgers of editions'],
   edition: ['edition', 'editions'],

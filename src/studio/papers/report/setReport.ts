@@ -8,6 +8,7 @@ import type {
 } from '../../../records/setReport.ts';
 import { isoDayWords } from '../../../science/calendar/dateWords.ts';
 import { documentationOf } from '../../editions/documentation.ts';
+import type { WorkRecords } from '../gaps.ts';
 import { hazardBalance } from './hazardBalance.ts';
 import { reportFigures } from './reportFigures.ts';
 import { gapSentences, reportGaps } from './reportGaps.ts';
@@ -81,7 +82,7 @@ function figuresBlock(names: readonly string[]): ReportBlock {
 }
 
 function triedLines({ works }: ReportInput): ReportBlock[] {
-  return works.map(({ work, plan, runs, series }): ReportBlock => {
+  return works.map(({ work, plan, runs, series, approvals }): ReportBlock => {
     const { stone } = work;
     const done = runs.flatMap(({ id, stages }) =>
       stages.flatMap(({ state, name }, index) =>
@@ -123,8 +124,28 @@ function triedLines({ works }: ReportInput): ReportBlock[] {
         figure: null,
       },
     ];
-    return { kind: 'lines', name: work.title, lines: known(lines) };
+    return { kind: 'lines', name: work.title, lines: known([...lines, goodToPrintLine(work.id, approvals)]) };
   });
+}
+
+/** The pull that is good to print, and who signed it; its value is null where none is in force. */
+function goodToPrintLine(work: string, approvals: WorkRecords['approvals']): ReportLine {
+  const index = approvals.findIndex(({ withdrawn }) => withdrawn === null);
+  const inForce = approvals[index];
+  if (inForce === undefined) return { label: 'Good to print', value: null, from: [], figure: null };
+  const { pull, artist, printer } = inForce;
+  const from = (['pull', 'artist', 'printer'] as const).map((field) => ({
+    record: 'approvals' as const,
+    id: work,
+    field: `approvals.${index}.${field}`,
+    shown: String(inForce[field]),
+  }));
+  return {
+    label: 'Good to print',
+    value: `pull ${pull}, signed by ${artist} and ${printer}`,
+    from,
+    figure: null,
+  };
 }
 
 function materialBlocks(input: ReportInput, figures: readonly ReportFigure[]): ReportBlock[] {
