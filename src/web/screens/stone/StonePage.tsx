@@ -15,6 +15,7 @@ import { StoneDrawing } from '../../parts/StoneDrawing.tsx';
 import { StonePlan } from '../../parts/StonePlan.tsx';
 import { workStageWords } from '../../parts/stageWords.ts';
 import { inchUnitOf, lengthFigure, lengthWords, sizeWords } from '../../words/lengths.ts';
+import { dayOf } from '../../words/moments.ts';
 import { say } from '../../words/say.ts';
 import { told } from '../../words/told.ts';
 import { StoneStanding } from '../rack/StoneStanding.tsx';
@@ -30,6 +31,10 @@ import { kilograms, stoneFinding } from './stoneWords.ts';
 export function StonePage({ stone }: { stone: StoneEntry }) {
   const { widthMm, heightMm, cornerThicknessMm, colour } = stone;
   const first = workOn(stone);
+  const anyCorner = cornerThicknessMm.some((thickness) => thickness !== null);
+  const lastGrained = anyCorner
+    ? stone.graining.toSorted((a, b) => a.at.localeCompare(b.at)).at(-1)
+    : undefined;
   return (
     <div className="stone-screen">
       <div className="stone-head">
@@ -58,6 +63,13 @@ export function StonePage({ stone }: { stone: StoneEntry }) {
               first: first && say('; on it {title}', { title: first.title }),
             })}
           </p>
+          {lastGrained && (
+            <p className="stone-bed-words">
+              {say('Last grained {day}: corners entered before that are to be measured again.', {
+                day: dayOf(lastGrained.at),
+              })}
+            </p>
+          )}
         </div>
       </div>
       <div className="stone-sheet">
