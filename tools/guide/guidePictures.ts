@@ -28,7 +28,7 @@ export const guidePictures: readonly GuidePicture[] = [
   { name: 'stone', path: '/stones/saltreach-s-02', size: 'desk' },
   { name: 'lifting', path: '/room/lift', size: 'desk', prepare: liftOfStone },
   { name: 'zones', path: '/works/saltreach-high-water', size: 'desk' },
-  { name: 'first-etch', path: '/works/saltreach-low-water/etch', size: 'desk' },
+  { name: 'first-etch', path: '/works/saltreach-high-water/etch', size: 'desk', prepare: planMade },
   { name: 'mixing', path: '/mixing', size: 'desk' },
   { name: 'bench-line', path: '/works/saltreach-neap', size: 'phone', prepare: benchOf },
   { name: 'bench-etch', path: '/', size: 'phone', prepare: etchUnderWay },
@@ -46,6 +46,12 @@ export const guidePictures: readonly GuidePicture[] = [
   { name: 'known', path: '/known', size: 'desk' },
   { name: 'keeping', path: '/keeping', size: 'desk' },
 ];
+
+/** A stone's first etch planned as its form proposes. */
+async function planMade(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Make the plan' }).click();
+  await page.getByText('To have ready').waitFor();
+}
 
 /** The lifting question with a stone of thirty kilograms in it. */
 async function liftOfStone(page: Page): Promise<void> {
@@ -67,7 +73,7 @@ async function cameraOpen(page: Page): Promise<void> {
   await page.waitForTimeout(4000);
 }
 
-/** A planned first etch, its ground laid, the next place lit. */
+/** The first etch that was planned for the picture before, its ground laid, the next place lit. */
 async function etchUnderWay(page: Page, address: string): Promise<void> {
   const send = async (path: string, body: object): Promise<{ readonly id: string }> => {
     const response = await fetch(address + path, {
@@ -78,7 +84,6 @@ async function etchUnderWay(page: Page, address: string): Promise<void> {
     if (!response.ok) throw new Error(await response.text());
     return (await response.json()) as { readonly id: string };
   };
-  await send('/api/works/saltreach-high-water/plans', {});
   const { id } = await send('/api/runs', { workId: 'saltreach-high-water' });
   const at = new Date().toISOString();
   for (const kind of ['stage-started', 'stage-ended'])
