@@ -39,6 +39,7 @@ describeInBrowser('a phone at the bench', (pages) => {
       await here(`/api/devices/${devices[0]!.id}/shut-out`, { method: 'POST' });
       await hand.context().setOffline(false);
       await hand.getByRole('heading', { name: 'Type the code' }).waitFor();
+      await hand.getByText('What is not sent yet waits here').waitFor();
       expect(await logged()).toHaveLength(1);
 
       await hand.getByLabel('The six digits').fill(await code());

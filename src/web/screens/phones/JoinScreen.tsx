@@ -5,6 +5,8 @@ import { navigate } from 'wouter/use-browser-location';
 import type { Caller } from '../../../records/device.ts';
 import { callerKey, joinWith } from '../../client/devices.ts';
 import { type ShownFailure, shownFailure } from '../../client/shownFailure.ts';
+import { photographShelf } from '../../managers/held/photographShelf.ts';
+import { unsentLogs } from '../../managers/held/tapShelf.ts';
 import { codeInHash } from '../../managers/phones/codeInHash.ts';
 import { keepCaller } from '../../managers/phones/letInHere.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -46,6 +48,14 @@ function TypeCode({ onJoined }: { onJoined: (caller: Caller) => void }) {
   const [sending, setSending] = useState(scanned !== null);
   const [failed, setFailed] = useState<ShownFailure | null>(null);
   const begun = useRef(false);
+  const [waits, setWaits] = useState(false);
+  useEffect(() => {
+    // a browser that keeps nothing has nothing that waits
+    Promise.all([unsentLogs(), photographShelf.read()]).then(
+      (held) => setWaits(held.some(({ length }) => length > 0)),
+      () => {},
+    );
+  }, []);
 
   const send = async (typed: string) => {
     setSending(true);
@@ -83,6 +93,7 @@ function TypeCode({ onJoined }: { onJoined: (caller: Caller) => void }) {
               { b: (words) => <b>{words}</b> },
             )}
           </p>
+          {waits && <p>{say('What is not sent yet waits here until this phone is let in again.')}</p>}
           {failed && <FailureNotice failure={failed} />}
           <div className="join-code">
             <Field

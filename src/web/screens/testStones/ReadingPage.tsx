@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { patchMark } from '../../../paper/charts/patchMark.ts';
 import type { PrintReading, TestStoneReading } from '../../../records/patchReading.ts';
 import type { TestStone } from '../../../records/testStone.ts';
 import { findingsTableAddress } from '../../client/testStones.ts';
@@ -110,6 +111,7 @@ function Findings({
   const { findings, cautions, judgedBy, prints } = reading;
   const chosen = findings.find(({ patch }) => patch === picked) ?? null;
   const read = prints.filter(({ patches }) => patches.length > 0);
+  const marked = findings.some(({ patch: id, row, column }) => patchMark({ id, row, column }) !== null);
   return (
     <>
       <PageHead stamp={`${stone.name}, ${varied(stone)}`} headline={holdHeadline(findings)}>
@@ -134,6 +136,13 @@ function Findings({
               'H held, W weak, L lost, F filled in, ? not sure or not read, – guide line or stop-out. Press a patch to see it and to put it right.',
             )}
           </p>
+          {marked && (
+            <p className="soft">
+              {say(
+                'In the corner of a patch strokes count its row from the head, points its place from the left; barred or a ring: five.',
+              )}
+            </p>
+          )}
           {chosen ? (
             <CorrectPatch key={chosen.patch} stone={stone} print={judgedBy!} finding={chosen} />
           ) : (
