@@ -127,6 +127,8 @@ describeInBrowser(
       await expect.poll(async () => (await keptTestStone(id)).drawn?.repeat ?? null).not.toBeNull();
       const { drawn } = await keptTestStone(id);
       expect(drawn?.repeat).not.toBe(drawn?.photograph);
+      await page.getByRole('button', { name: 'Leave them' }).click();
+      await page.getByText('Its second photograph is kept too').waitFor();
     });
 
     it('without a camera says why, and takes a photograph as a file', async () => {

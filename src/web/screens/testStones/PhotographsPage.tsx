@@ -239,6 +239,11 @@ function Shown({ shown, label, onSet }: { shown: TestPhotograph; label: string; 
     <>
       <img src={previewAddress(shown.photograph, 400)} alt={label} />
       <p>{shown.corners ? say('Its four corners are set.') : say('Its four corners are not set yet.')}</p>
+      {shown.repeat !== null && (
+        <p className="soft">
+          {say('Its second photograph is kept too: it tells how far one reading strays.')}
+        </p>
+      )}
       <Button kind={shown.corners ? 'plain' : 'act'} onClick={onSet}>
         {shown.corners ? say('Set the corners anew') : say('Set the four corners')}
       </Button>
