@@ -3,7 +3,7 @@ import type { DeviceParts } from './deviceParts.ts';
 import { deviceStanding } from './deviceStanding.ts';
 import { sealToken } from './deviceToken.ts';
 
-const hourMs = 3_600_000;
+const minuteMs = 60_000;
 
 /** The device that shows this token; null for one that is unknown, was shut out or has lapsed. */
 export async function deviceOfToken(
@@ -12,8 +12,8 @@ export async function deviceOfToken(
 ): Promise<Device | null> {
   const device = await store.devices.sealed(sealToken(token, tokenKey));
   if (device === null || deviceStanding(device, now()) !== 'let-in') return null;
-  // not at every request: each is a write to the disk
-  if (now().getTime() - Date.parse(device.lastSeenAt) >= hourMs)
+  // not at every request, since each is a write to the disk; but as finely as a screen tells it
+  if (now().getTime() - Date.parse(device.lastSeenAt) >= minuteMs)
     await store.devices.seen(device.id, now().toISOString());
   return device;
 }
