@@ -212,6 +212,19 @@ describe('a device', () => {
     expect((await here('/api/devices')).json.devices).toMatchObject([{ standing: 'lapsed' }]);
   });
 
+  it('was last heard of to the minute', async () => {
+    const { ask, here, phone, clock } = await networkUnderTest();
+    const { cookie } = await phone();
+    const lastSeen = async () => Date.parse((await here('/api/devices')).json.devices[0].lastSeenAt);
+    const letIn = await lastSeen();
+    clock.now += 59_000;
+    await ask('/api/stones', { cookie });
+    expect(await lastSeen(), 'a write for each request would wear the disk').toBe(letIn);
+    clock.now += 1000;
+    await ask('/api/stones', { cookie });
+    expect(await lastSeen()).toBe(letIn + 60_000);
+  });
+
   it('logs under its own name, whatever it says', async () => {
     const { ask, here, phone } = await networkUnderTest();
     const { cookie, name } = await phone();

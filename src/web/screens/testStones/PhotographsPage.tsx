@@ -137,6 +137,8 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
         onLeave={() => setSetting(null)}
       />
     );
+  // one thing is lit: whose corners are next
+  const unset = [drawn, ...prints].find((one) => one?.corners === null);
   const ready =
     drawn?.corners != null && prints.length > 0 && prints.every(({ corners }) => corners !== null);
   return (
@@ -170,7 +172,12 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
           <h2 className="big">{say('The drawn stone')}</h2>
           {drawn ? (
             <>
-              <Shown shown={drawn} label={say('The drawn stone')} onSet={() => setSetting({ of: 'stone' })} />
+              <Shown
+                shown={drawn}
+                lit={drawn === unset}
+                label={say('The drawn stone')}
+                onSet={() => setSetting({ of: 'stone' })}
+              />
               {drawn.corners && <RulerLine stone={stone} onSet={() => setSetting({ of: 'ruler' })} />}
             </>
           ) : (
@@ -192,7 +199,12 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
         {prints.map((print) => (
           <li key={print.id}>
             <h2 className="big">{print.name}</h2>
-            <Shown shown={print} label={print.name} onSet={() => setSetting({ of: 'print', id: print.id })} />
+            <Shown
+              shown={print}
+              lit={print === unset}
+              label={print.name}
+              onSet={() => setSetting({ of: 'print', id: print.id })}
+            />
             <Button
               kind="quiet"
               disabled={saving.pending}
@@ -216,7 +228,7 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
                 : say('More prints show how steady a patch is. They do not count as more stones.')}
             </p>
             <PhotographWays
-              kind={prints.length === 0 ? 'act' : 'plain'}
+              kind={prints.length === 0 && !unset ? 'act' : 'plain'}
               words={say('Add a print’s photograph')}
               thing={{
                 name: say('print {count} of {stone}', { count: prints.length + 1, stone: stone.name }),
@@ -234,7 +246,14 @@ export function PhotographsPage({ stone, save, saving, keep }: TestStonePagePart
   );
 }
 
-function Shown({ shown, label, onSet }: { shown: TestPhotograph; label: string; onSet: () => void }) {
+interface ShownGiven {
+  readonly shown: TestPhotograph;
+  readonly lit: boolean;
+  readonly label: string;
+  readonly onSet: () => void;
+}
+
+function Shown({ shown, lit, label, onSet }: ShownGiven) {
   return (
     <>
       <img src={previewAddress(shown.photograph, 400)} alt={label} />
@@ -244,7 +263,7 @@ function Shown({ shown, label, onSet }: { shown: TestPhotograph; label: string; 
           {say('Its second photograph is kept too: it tells how far one reading strays.')}
         </p>
       )}
-      <Button kind={shown.corners ? 'plain' : 'act'} onClick={onSet}>
+      <Button kind={lit ? 'act' : 'plain'} onClick={onSet}>
         {shown.corners ? say('Set the corners anew') : say('Set the four corners')}
       </Button>
     </>
