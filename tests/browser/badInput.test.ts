@@ -41,10 +41,10 @@ describeInBrowser('bad input', (pages) => {
     await page.getByRole('alert').filter({ hasText: 'The sides cross.' }).waitFor();
     expect(await page.getByRole('button', { name: 'Now the print' }).isDisabled()).toBe(true);
     // By way of the steps one may go on, but not measure.
-    await page.getByRole('link', { name: 'Corners of the print' }).click();
+    await page.getByRole('link', { name: 'on the print' }).click();
     await page.getByRole('heading', { name: 'Set the same four marks on the print' }).waitFor();
     await mark(page, 0).waitFor();
-    await page.getByRole('link', { name: 'Size' }).click();
+    await page.getByRole('link', { name: 'the size' }).click();
     await page.getByLabel('Width').fill('4');
     await page.getByText('A number from 10 to 3000.').waitFor();
     await page.getByLabel('Width').fill('400');
@@ -55,7 +55,7 @@ describeInBrowser('bad input', (pages) => {
     await page.getByRole('link', { name: 'Set the four marks on the stone first' }).click();
     await page.getByRole('heading', { name: 'Set four marks on the stone' }).waitFor();
     await dragMarks(page, measured.stoneCorners);
-    await page.getByRole('link', { name: 'Size' }).click();
+    await page.getByRole('link', { name: 'the size' }).click();
     await page.getByText('The marks enclose something wider than this size.').waitFor();
     expect(await page.getByRole('button', { name: 'Measure' }).isEnabled()).toBe(true);
   });
@@ -74,7 +74,7 @@ describeInBrowser('bad input', (pages) => {
       .waitFor({ timeout: 180_000 });
     await page.getByRole('button', { name: 'Set it up again' }).click();
     await page.getByRole('heading', { name: 'Set four marks on the stone' }).waitFor();
-    await page.getByRole('link', { name: 'Size' }).click();
+    await page.getByRole('link', { name: 'the size' }).click();
     expect(await page.getByLabel('Title').inputValue()).toBe('S-05 against a print of S-02');
   });
 });

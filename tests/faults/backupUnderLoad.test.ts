@@ -151,6 +151,9 @@ it('backups made while photographs come in and taps are logged hold both, and co
   }
 });
 
+/** Tables that bear another name since. */
+const calledNow: Readonly<Record<string, string>> = { etch_table_versions: 'etch_table_issues' };
+
 it('a backup of every earlier version comes back row by row, and is brought up to date when it is opened', async () => {
   for (let version = 1; version <= currentVersion; version++) {
     const dataFolder = await folderUnderTest();
@@ -174,6 +177,6 @@ it('a backup of every earlier version comes back row by row, and is brought up t
     await opened.value.close();
     const brought = rowsOf(join(again, 'stonetone.sqlite'));
     for (const [table, rows] of kept)
-      expect(brought.get(table)!.length, `${version} ${table}`).toBe(rows.length);
+      expect(brought.get(calledNow[table] ?? table)?.length, `${version} ${table}`).toBe(rows.length);
   }
 });

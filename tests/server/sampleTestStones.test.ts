@@ -42,7 +42,7 @@ it('a fresh data folder has a read test stone that answers, and one that is plan
   const ofEtch = answer.tests.find(({ factor }) => factor === 'etch');
   expect(ofEtch).toMatchObject({ unit: 'strip', df: 2 });
   expect(ofEtch!.denDf).toBeCloseTo(3, 6);
-  expect(answer.words.join(' ')).toMatch(/gum alone prints .* darker than gum and tannic 1:1/);
+  expect(answer.words.join(' ')).toMatch(/Gum alone prints .* darker than gum and tannic 1:1/);
   const designed = await first.send<TrialDesign>('POST', '/api/trial-designs', {
     stone: { widthMm: 300, heightMm: 400 },
     sub: { name: 'medium', levels: ['crayon #3', 'crayon #1'] },
