@@ -31,6 +31,7 @@ export function UnsentPull({ shown, kept }: { shown: ShownPull; kept: readonly P
   const { unreachable, waiting } = useSyncExternalStore(toSend.listen, toSend.current);
   const pictures = useSyncExternalStore(photographs.listen, photographs.current);
   const [throwing, setThrowing] = useState(false);
+  const [keptOn, setKeptOn] = useState(false);
   const { pull, refusal } = shown;
   const { typed, workId } = pull;
   const at = `/works/${workId}/proofs`;
@@ -49,12 +50,27 @@ export function UnsentPull({ shown, kept }: { shown: ShownPull; kept: readonly P
     await toSend.hold({ ...pull, typed: { ...typed, ...changes } });
     void sendHeld(queries);
   };
+  /** False where this browser’s storage does not answer: then the pull lies here as before. */
+  const letGo = async (what: { readonly withPhotographs: boolean }) => {
+    setKeptOn(false);
+    try {
+      await toSend.drop(typed.id, what);
+      return true;
+    } catch {
+      setKeptOn(true);
+      return false;
+    }
+  };
   const takeBack = async () => {
     // Under an id of its own: should the server have it after all, it says that the number is taken.
     const id = newClientId();
     shelvePull(window.localStorage, workId, { typed: { ...typed, id }, step: 'number' });
-    await toSend.drop(typed.id, { withPhotographs: false });
-    go(`${at}/new`);
+    if (await letGo({ withPhotographs: false })) return go(`${at}/new`);
+    // else it would be entered twice
+    shelvePull(window.localStorage, workId, null);
+  };
+  const throwAway = async () => {
+    if (await letGo({ withPhotographs: true })) go(at);
   };
   return (
     <>
@@ -126,6 +142,11 @@ export function UnsentPull({ shown, kept }: { shown: ShownPull; kept: readonly P
           )}
           <h2>{say('What was entered')}</h2>
           <Facts shown={shown} />
+          {keptOn && (
+            <Notice kind="trouble" title={say('It is kept here still.')}>
+              {say('This browser’s storage did not answer. Nothing is lost; press again in a moment.')}
+            </Notice>
+          )}
           <div className="unsent-pull-acts">
             {begun ? (
               <p className="soft">
@@ -136,13 +157,7 @@ export function UnsentPull({ shown, kept }: { shown: ShownPull; kept: readonly P
             )}
             {throwing ? (
               <>
-                <Button
-                  kind="danger"
-                  onClick={() => {
-                    void toSend.drop(typed.id, { withPhotographs: true });
-                    go(at);
-                  }}
-                >
+                <Button kind="danger" onClick={() => void throwAway()}>
                   {say('Throw pull {number} away for good', { number: typed.number })}
                 </Button>
                 <Button onClick={() => setThrowing(false)}>{say('Keep it')}</Button>
