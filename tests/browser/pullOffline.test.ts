@@ -228,6 +228,11 @@ describe.skipIf(chromiumPath === null || ownAddresses().length === 0)(
       // the line is cut only once the page has heard of it too
       await hand.getByRole('heading', { name: /is kept here/ }).waitFor({ state: 'detached' });
 
+      // nor before the device has let go of it: a page that ends first finds it there and asks once more
+      await hand.goto(at);
+      await hand.getByRole('link', { name: 'Enter a pull' }).waitFor();
+      await expect.poll(() => hand.getByText('not sent yet').count()).toBe(0);
+
       // one more is taken back and changed, and at last thrown away: nothing of it is sent
       await hand.goto(`${at}/new`);
       await context.setOffline(true);
