@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { srgbToLinear } from '../../science/colour/srgbTransfer.ts';
+import { contrastRatio } from '../../science/colour/contrastRatio.testing.ts';
 
 const root = new URL('..', import.meta.url);
 const tokens = readFileSync(new URL('look/tokens.css', root), 'utf8');
@@ -24,7 +24,7 @@ const pairs = [
 ] as const;
 
 it.each(pairs)('%s on %s is read', (words, ground) =>
-  expect(contrast(token(words), token(ground))).toBeGreaterThanOrEqual(4.5),
+  expect(contrastRatio(token(words), token(ground))).toBeGreaterThanOrEqual(4.5),
 );
 
 it('what stands on black is not coloured as what stands on the bed, which is black by day', () => {
@@ -43,18 +43,4 @@ it('what stands on black is not coloured as what stands on the bed, which is bla
 
 function token(name: string): string {
   return tokens.match(new RegExp(`--${name}: (#[0-9a-f]{6});`))![1]!;
-}
-
-/** WCAG 2.2, contrast ratio: (L1 + 0.05) / (L2 + 0.05) of relative luminances, the lighter above. */
-function contrast(one: string, other: string): number {
-  const [dark, light] = [luminance(one), luminance(other)].sort((a, b) => a - b) as [number, number];
-  return (light + 0.05) / (dark + 0.05);
-}
-
-/** WCAG 2.2, relative luminance of an sRGB colour such as `#1a1714`. */
-function luminance(colour: string): number {
-  const [red, green, blue] = [1, 3, 5].map((at) =>
-    srgbToLinear(Number.parseInt(colour.slice(at, at + 2), 16) / 255),
-  );
-  return 0.2126 * red! + 0.7152 * green! + 0.0722 * blue!;
 }
